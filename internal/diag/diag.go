@@ -1,0 +1,93 @@
+// Package diag holds problems in people's files as data: where, what is wrong,
+// and what to write instead. All problems of a run are gathered and sorted, so
+// that a person mends a file once.
+package diag
+
+import (
+	"cmp"
+	"fmt"
+	"slices"
+	"strings"
+)
+
+// Problem is one thing to mend. Text is lower case without a full stop and
+// quotes what was typed; Hint is the next step and may be empty.
+type Problem struct {
+	File   string // path as the person knows it, slash separated
+	Line   int    // from 1; 0 when the file as a whole is meant
+	Column int    // from 1; 0 when unknown
+	Text   string
+	Hint   string
+}
+
+// String is "file:line: text", then the hint on its own line.
+func (p Problem) String() string {
+	var b strings.Builder
+	if p.File != "" {
+		b.WriteString(p.File + ":")
+		if p.Line > 0 {
+			fmt.Fprintf(&b, "%d:", p.Line)
+		}
+		b.WriteByte(' ')
+	}
+	b.WriteString(p.Text)
+	if p.Hint != "" {
+		b.WriteString("\n  hint: " + p.Hint)
+	}
+	return b.String()
+}
+
+// Problems is a list of problems that is also an error.
+type Problems []Problem
+
+// Error gives every problem, one after the other.
+func (ps Problems) Error() string {
+	lines := make([]string, len(ps))
+	for i, p := range ps {
+		lines[i] = p.String()
+	}
+	return strings.Join(lines, "\n")
+}
+
+// Sort puts problems in the order of file, line and column.
+func (ps Problems) Sort() {
+	slices.SortStableFunc(ps, func(a, b Problem) int {
+		return cmp.Or(cmp.Compare(a.File, b.File), cmp.Compare(a.Line, b.Line), cmp.Compare(a.Column, b.Column))
+	})
+}
+
+// Nearest returns the allowed word closest to the typed one, or "" when none
+// is close enough to be a slip of the fingers.
+func Nearest(typed string, allowed []string) string {
+	best, least := "", 1+len([]rune(typed))/2
+	for _, word := range allowed {
+		if d := distance([]rune(strings.ToLower(typed)), []rune(word)); d < least {
+			best, least = word, d
+		}
+	}
+	return best
+}
+
+// distance counts the letters to add, drop, change or swap (optimal string
+// alignment).
+func distance(a, b []rune) int {
+	before, last, row := make([]int, len(b)+1), make([]int, len(b)+1), make([]int, len(b)+1)
+	for j := range last {
+		last[j] = j
+	}
+	for i := 1; i <= len(a); i++ {
+		row[0] = i
+		for j := 1; j <= len(b); j++ {
+			cost := 1
+			if a[i-1] == b[j-1] {
+				cost = 0
+			}
+			row[j] = min(last[j]+1, row[j-1]+1, last[j-1]+cost)
+			if i > 1 && j > 1 && a[i-1] == b[j-2] && a[i-2] == b[j-1] {
+				row[j] = min(row[j], before[j-2]+1)
+			}
+		}
+		before, last, row = last, row, before
+	}
+	return last[len(b)]
+}

@@ -1,0 +1,38 @@
+// Package story tells a problem as sentences with roles. It chooses ids only
+// (frame, people, thing, setting); the words come from the language files.
+package story
+
+import (
+	"homebuild/internal/phrase"
+	"homebuild/internal/problem"
+)
+
+// Role is what a sentence does in the story.
+type Role uint8
+
+const (
+	Scene    Role = iota + 1 // nothing to count with
+	Known                    // gives a quantity that the question needs
+	Extra                    // gives a quantity that the question does not need
+	Question                 // asks
+)
+
+// Sentence is one sentence of a story.
+type Sentence struct {
+	Role     Role
+	Quantity problem.Role // what a Known sentence gives or the Question asks; empty otherwise
+	Line     phrase.Line
+}
+
+// Story is a problem told, in no language yet.
+type Story struct {
+	Frame       string // "add-to-result.1": the kind and its wording
+	Problem     problem.Problem
+	ExtraNumber int    // 0 when every number is needed
+	A, B        string // "person.lina"; B is empty where one person is enough
+	Thing       string // "thing.shell"
+	Setting     string // "setting.harbour"
+	Sentences   []Sentence
+	AnswerFrame phrase.Line // the question as a sentence with a blank
+	Answer      phrase.Line // the same with the answer and its label
+}

@@ -1,0 +1,80 @@
+package i18n
+
+import "homebuild/internal/phrase"
+
+// Language is a language ready to be spoken: every message is parsed and
+// proved, so that saying one is a look-up. It never changes and is safe for
+// concurrent use.
+type Language struct {
+	header
+	messages map[string]*ready
+	things   map[string]*thing
+	people   map[string]*person
+	blocks   map[string]bool // whole blocks: "thing.shell", "story.add-to-result.1"
+	plural   *plurals
+	digits   digits
+	words    map[string][]string // number words by table: "", "feminine", "feminine-accusative"
+}
+
+// Tag is the BCP 47 tag, which is also the name of the file: "pt-BR".
+func (l *Language) Tag() string { return l.tag }
+
+// Name is the language's own name for itself.
+func (l *Language) Name() string { return l.name }
+
+// RightToLeft reports the direction of the script.
+func (l *Language) RightToLeft() bool { return l.rtl }
+
+// EquationsRightToLeft reports whether the classes of this language write
+// equations from right to left; most right-to-left languages keep the order
+// from left to right.
+func (l *Language) EquationsRightToLeft() bool { return l.equationsRTL }
+
+// Draft reports whether no fluent reader has signed the file as it stands: it
+// was never reviewed, or the English has changed since.
+func (l *Language) Draft() bool { return l.reviewed == "" || l.stale }
+
+// Reviewed is who reviewed the file and when, as they wrote it; empty for a
+// draft.
+func (l *Language) Reviewed() string {
+	if l.Draft() {
+		return ""
+	}
+	return l.reviewed
+}
+
+// Has reports whether the language has the message with this id, or the whole
+// block of messages under it: "thing.shell", "person.lina",
+// "setting.harbour", "story.add-to-result.1".
+func (l *Language) Has(id string) bool { return l.messages[id] != nil || l.blocks[id] }
+
+// HasFrame reports whether every sentence of a story frame is there:
+// "add-to-result.1".
+func (l *Language) HasFrame(frame string) bool { return l.blocks["story."+frame] }
+
+// HasThing reports whether a thing can be counted: "thing.shell".
+func (l *Language) HasThing(id string) bool { return l.things[id] != nil }
+
+// Word is a message without places, as it stands. An unknown id or a message
+// with places is a bug of the caller and panics.
+func (l *Language) Word(id string) string {
+	m := l.messages[id]
+	if m == nil || m.word == "" {
+		panic("i18n: " + l.tag + " has no word " + id)
+	}
+	return m.word
+}
+
+// Plain says a line as plain text, for titles, feeds and share messages. In a
+// right-to-left language equations are isolated with control characters.
+func (l *Language) Plain(line phrase.Line) string {
+	t := l.Say(line)
+	if l.rtl {
+		for i, r := range t {
+			if r.Kind == RunEquation {
+				t[i].Text = l.isolate() + r.Text + popIsolate
+			}
+		}
+	}
+	return t.String()
+}

@@ -1,0 +1,118 @@
+package mistake
+
+import (
+	"testing"
+
+	"homebuild/internal/problem"
+)
+
+// gives lists the numbers that a cause gives.
+func gives(all []Mistake, cause Cause) map[int]bool {
+	out := map[int]bool{}
+	for _, m := range all {
+		if m.Cause == cause {
+			out[m.Answer] = true
+		}
+	}
+	return out
+}
+
+// Where two causes give the same number, over all 190 sums to 20 of numbers
+// from 1 and all 190 differences in 1 to 20. Counts made beforehand by an
+// independent script; conditions follow from the rules by algebra.
+func TestCollisionsWithin20(t *testing.T) {
+	type count struct{ pairs, startIsA, startIsB, either, tookIsA, tookIsB, farIsB, answerIsB int }
+	var sums, differences count
+	for a := 1; a <= 20; a++ {
+		for b := 1; a+b <= 20; b++ {
+			all := Of(mustNew(t, problem.TogetherTotal, a, b), 0)
+			sums.pairs++
+			tally(&sums.startIsA, gives(all, CountedStart)[a] && gives(all, PartOnly)[a], b == 1, t, "sum, start counted is a", a, b)
+			tally(&sums.startIsB, gives(all, CountedStart)[b] && gives(all, PartOnly)[b], a == 1, t, "sum, start counted is b", a, b)
+			tally(&sums.either, len(gives(all, PartOnly)) == 1, a == b, t, "sum, repeats either", a, b)
+			tally(&sums.tookIsA, gives(all, SubtractedInstead)[a] && gives(all, PartOnly)[a], b == 2*a, t, "sum, took away is a", a, b)
+			tally(&sums.tookIsB, gives(all, SubtractedInstead)[b] && gives(all, PartOnly)[b], a == 2*b, t, "sum, took away is b", a, b)
+		}
+		for b := 1; b < a; b++ {
+			all := Of(mustNew(t, problem.TakeFromResult, a, b), 0)
+			differences.pairs++
+			tally(&differences.startIsA, gives(all, CountedStart)[a] && gives(all, PartOnly)[a], b == 1, t, "difference, start counted is a", a, b)
+			tally(&differences.startIsB, gives(all, CountedStart)[b] && gives(all, PartOnly)[b], a+1 == 2*b, t, "difference, start counted is b", a, b)
+			tally(&differences.farIsB, gives(all, OneTooFar)[b] && gives(all, PartOnly)[b], a-1 == 2*b, t, "difference, one too far is b", a, b)
+			tally(&differences.answerIsB, !gives(all, PartOnly)[b], a == 2*b, t, "difference, right answer is b and not diagnosed", a, b)
+		}
+	}
+	if want := (count{pairs: 190, startIsA: 19, startIsB: 19, either: 10, tookIsA: 6, tookIsB: 6}); sums != want {
+		t.Errorf("sums: got %+v, want %+v", sums, want)
+	}
+	if want := (count{pairs: 190, startIsA: 19, startIsB: 9, farIsB: 9, answerIsB: 10}); differences != want {
+		t.Errorf("differences: got %+v, want %+v", differences, want)
+	}
+}
+
+func tally(n *int, got, want bool, t *testing.T, what string, a, b int) {
+	t.Helper()
+	if got != want {
+		t.Errorf("%s with %d, %d: got %v, want %v", what, a, b, got, want)
+	}
+	if got {
+		*n++
+	}
+}
+
+// A number is claimed for one cause only when no other cause gives it.
+func TestOnlyIsOnly(t *testing.T) {
+	p := mustNew(t, problem.TogetherTotal, 4, 8) // 8 - 4 is 4, which is also told
+	for _, m := range Of(p, 0) {
+		if want := m.Answer != 4; m.Only != want {
+			t.Errorf("4 + 8, %v giving %d: only = %v, want %v", m.Cause, m.Answer, m.Only, want)
+		}
+	}
+	reply := ReplyTo(p, 0, 4)
+	if reply.Verdict != Several || len(reply.Causes) != 2 {
+		t.Errorf("4 + 8, reply to 4: verdict %v, causes %v; want several with both causes", reply.Verdict, reply.Causes)
+	}
+	if reply := ReplyTo(p, 0, 11); reply.Verdict != Known || reply.Causes[0] != CountedStart {
+		t.Errorf("4 + 8, reply to 11: %v %v; want counted-start alone", reply.Verdict, reply.Causes)
+	}
+}
+
+// What a child can do with each kind of story. Trap values: published table of
+// situations, the wrong operation (CCSS-M 2010, Glossary, Table 1, footnote 4,
+// and Lewis and Mayer 1987); an answer of 15 where 9 is right is the example of
+// Hardy et al., Learning Disability Quarterly 49(1), 2026.
+func TestStoryMistakes(t *testing.T) {
+	for _, row := range []struct {
+		kind    problem.Kind
+		numbers []int
+		extra   int
+		cause   Cause
+		answer  int
+		why     string
+	}{
+		{problem.AddToStart, []int{9, 4}, 0, AddedInstead, 17, "A3: adding both told numbers, 4 and 13"},
+		{problem.TakeFromStart, []int{16, 9}, 0, SubtractedInstead, 2, "A6: 9 and 7 told"},
+		{problem.BiggerFewer, []int{8, 5}, 0, ReversedComparison, 3, "A11"},
+		{problem.SmallerMore, []int{12, 3}, 0, ReversedComparison, 15, "A12"},
+		{problem.SmallerMore, []int{63, 28}, 0, ReversedComparison, 91, "A15"},
+		{problem.TakeFromStart, []int{72, 35}, 0, SubtractedInstead, 2, "A16: 35 and 37 told"},
+		{problem.TakeFromResult, []int{57, 24}, 0, AddedInstead, 81, "added because that was taught last"},
+		{problem.TogetherThree, []int{5, 4, 6}, 0, LeftOut, 9, "the last addend left out"},
+		{problem.AddThenTake, []int{8, 5, 4}, 0, FirstStepOnly, 13, "stopped at 8 + 5"},
+		{problem.AddThenTake, []int{8, 5, 4}, 0, AddedInstead, 17, "8 + 5 + 4"},
+		{problem.TakeThenAdd, []int{9, 5, 3}, 0, SubtractedInstead, 1, "9 - 5 - 3"},
+		{problem.BiggerThenTogether, []int{6, 3}, 0, FirstStepOnly, 9, "only the bigger amount"},
+		{problem.BiggerThenTogether, []int{6, 3}, 0, ReversedComparison, 9, "6 and 3 fewer: 6 + 3"},
+		{problem.TogetherTotal, []int{8, 6}, 5, UsedExtra, 13, "8 + 5"},
+		{problem.TogetherTotal, []int{8, 6}, 5, UsedExtra, 19, "all three"},
+		{problem.TogetherTotal, []int{8, 6}, 5, PartOnly, 5, "the extra number given back"},
+		{problem.TakeFromResult, []int{14, 6}, 5, UsedExtra, 9, "14 - 5"},
+		{problem.TakeFromResult, []int{14, 6}, 5, UsedExtra, 3, "14 - 6 - 5"},
+	} {
+		p := mustNew(t, row.kind, row.numbers...)
+		if all := Of(p, row.extra); !has(all, row.cause, row.answer) {
+			t.Errorf("%v %v extra %d: no %v giving %d (%s) among %v",
+				row.kind, row.numbers, row.extra, row.cause, row.answer, row.why, all)
+		}
+	}
+}

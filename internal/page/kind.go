@@ -1,0 +1,47 @@
+package page
+
+// kind is a sort of page: it decides which parts of a theme are needed, so
+// that no page carries another's style.
+type kind string
+
+const (
+	kindLearn kind = "learn"
+	kindTry   kind = "try"
+	kindOwn   kind = "own"
+	kindPrint kind = "print"
+	kindCheck kind = "check"
+	kindIndex kind = "index"
+)
+
+// parts lists the shared CSS files of each kind, in order; a theme's colours
+// come before them and its own theme.css after them.
+var parts = map[kind][]string{
+	kindLearn: {"base.css", "picture.css", "learn.css"},
+	kindTry:   {"base.css", "picture.css", "try.css"},
+	kindOwn:   {"base.css", "picture.css", "own.css"},
+	kindPrint: {"base.css", "picture.css", "print.css"},
+	kindCheck: {"base.css", "picture.css", "try.css"},
+	kindIndex: {"base.css", "index.css"},
+}
+
+func (v *Learn) kind() kind      { return kindLearn }
+func (v *Try) kind() kind        { return kindTry }
+func (v *Own) kind() kind        { return kindOwn }
+func (v *Print) kind() kind      { return kindPrint }
+func (v *CheckIndex) kind() kind { return kindCheck }
+func (v *Check) kind() kind      { return kindCheck }
+func (v *Home) kind() kind       { return kindIndex }
+func (v *Weekly) kind() kind     { return kindIndex }
+func (v *Front) kind() kind      { return kindIndex }
+func (v *NotFound) kind() kind   { return kindIndex }
+
+func (v *Learn) frame() *Frame      { return &v.Frame }
+func (v *Try) frame() *Frame        { return &v.Frame }
+func (v *Own) frame() *Frame        { return &v.Frame }
+func (v *Print) frame() *Frame      { return &v.Frame }
+func (v *CheckIndex) frame() *Frame { return &v.Frame }
+func (v *Check) frame() *Frame      { return &v.Frame }
+func (v *Home) frame() *Frame       { return &v.Frame }
+func (v *Weekly) frame() *Frame     { return &v.Frame }
+func (v *Front) frame() *Frame      { return &v.Frame }
+func (v *NotFound) frame() *Frame   { return &v.Frame }

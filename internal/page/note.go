@@ -1,0 +1,76 @@
+package page
+
+import (
+	"strings"
+
+	"github.com/a-h/templ"
+	"github.com/yuin/goldmark"
+	"github.com/yuin/goldmark/ast"
+	"github.com/yuin/goldmark/parser"
+	"github.com/yuin/goldmark/text"
+	"github.com/yuin/goldmark/util"
+)
+
+// note writes the teacher's Markdown. Raw HTML is left out by goldmark;
+// pictures, headings and links to elsewhere are turned into their words: a
+// page asks for nothing and has its own headings.
+func note(markdown string) templ.Component {
+	return raw(func(b *strings.Builder) {
+		md := goldmark.New(goldmark.WithParserOptions(
+			parser.WithASTTransformers(util.Prioritized(plain{}, 100)),
+		))
+		// A strings.Builder does not fail, and goldmark has no other error.
+		_ = md.Convert([]byte(markdown), b)
+	})
+}
+
+// plain makes a note safe and quiet.
+type plain struct{}
+
+// Transform replaces the nodes that a note may not have.
+func (plain) Transform(doc *ast.Document, r text.Reader, _ parser.Context) {
+	var found []ast.Node
+	_ = ast.Walk(doc, func(n ast.Node, entering bool) (ast.WalkStatus, error) {
+		if entering && unwanted(n, r.Source()) {
+			found = append(found, n)
+		}
+		return ast.WalkContinue, nil
+	})
+	for _, n := range found {
+		replace(n, r.Source())
+	}
+}
+
+func unwanted(n ast.Node, source []byte) bool {
+	switch n := n.(type) {
+	case *ast.Image, *ast.Heading, *ast.RawHTML, *ast.HTMLBlock:
+		return true
+	case *ast.Link:
+		return !strings.HasPrefix(string(n.Destination), "https://")
+	case *ast.AutoLink:
+		return !strings.HasPrefix(string(n.URL(source)), "https://")
+	}
+	return false
+}
+
+// replace puts a node's own words in its place; a heading becomes a paragraph.
+func replace(n ast.Node, source []byte) {
+	parent := n.Parent()
+	switch n := n.(type) {
+	case *ast.Heading:
+		p := ast.NewParagraph()
+		parent.ReplaceChild(parent, n, p)
+		for c := n.FirstChild(); c != nil; c = n.FirstChild() {
+			p.AppendChild(p, c)
+		}
+	case *ast.Link, *ast.Image:
+		for c := n.FirstChild(); c != nil; c = n.FirstChild() {
+			parent.InsertBefore(parent, n, c)
+		}
+		parent.RemoveChild(parent, n)
+	case *ast.AutoLink:
+		parent.ReplaceChild(parent, n, ast.NewString(n.Label(source)))
+	default:
+		parent.RemoveChild(parent, n)
+	}
+}

@@ -1,0 +1,131 @@
+package page
+
+import (
+	"bytes"
+	"crypto/sha256"
+	"encoding/base64"
+	"errors"
+	"fmt"
+	"io/fs"
+	"slices"
+	"strings"
+
+	"github.com/pelletier/go-toml/v2"
+	"github.com/tdewolff/minify/v2"
+	mincss "github.com/tdewolff/minify/v2/css"
+)
+
+// Theme is a look, ready to stand in pages. Make one with ReadTheme.
+type Theme struct {
+	Name   string
+	Light  map[string]string // colour by name, "#rrggbb"
+	Dark   map[string]string
+	styles map[kind]style
+}
+
+// style is the CSS of a kind of page and its hash for the security policy.
+type style struct{ css, hash string }
+
+// ErrTheme says that a theme's files cannot be used; the text names the file
+// and what to write.
+var ErrTheme = errors.New("theme cannot be used")
+
+// colours are the names that a theme.toml gives a value, in the order in
+// which they are written to the page.
+var colours = []string{
+	"paper", "sheet", "ink", "soft", "line",
+	"first", "second", "first-wash", "second-wash",
+}
+
+// ReadTheme reads a theme: base is the shared layout, theme the folder with
+// theme.toml and, if it wishes, theme.css. Files may come from strangers: CSS
+// that could leave the <style> element or ask for a file is refused. The error
+// wraps ErrTheme.
+func ReadTheme(base, theme fs.FS) (*Theme, error) {
+	raw, err := fs.ReadFile(theme, "theme.toml")
+	if err != nil {
+		return nil, fmt.Errorf("%w: %w", ErrTheme, err)
+	}
+	var file struct {
+		Name        string
+		Light, Dark map[string]string
+	}
+	if err := toml.NewDecoder(bytes.NewReader(raw)).DisallowUnknownFields().Decode(&file); err != nil {
+		return nil, fmt.Errorf("%w: theme.toml: %w", ErrTheme, err)
+	}
+	light, err := properties("light", file.Light)
+	if err != nil {
+		return nil, err
+	}
+	dark, err := properties("dark", file.Dark)
+	if err != nil {
+		return nil, err
+	}
+	t := &Theme{Name: file.Name, Light: file.Light, Dark: file.Dark, styles: map[kind]style{}}
+	start := ":root{" + light + "}@media screen and (prefers-color-scheme:dark){:root{" + dark + "}}"
+	for k, files := range parts {
+		if t.styles[k], err = join(start, base, theme, files); err != nil {
+			return nil, err
+		}
+	}
+	return t, nil
+}
+
+// properties writes a table of colours as custom properties.
+func properties(table string, values map[string]string) (string, error) {
+	var b strings.Builder
+	for name := range values {
+		if !slices.Contains(colours, name) {
+			return "", fmt.Errorf("%w: theme.toml: [%s] %s is not a colour of ours; they are %s", ErrTheme, table, name, strings.Join(colours, ", "))
+		}
+	}
+	for _, name := range colours {
+		if !hex(values[name]) {
+			return "", fmt.Errorf("%w: theme.toml: [%s] %s = %q; write a colour such as \"#1f5c85\"", ErrTheme, table, name, values[name])
+		}
+		fmt.Fprintf(&b, "--%s:%s;", name, values[name])
+	}
+	return b.String(), nil
+}
+
+func hex(s string) bool {
+	return len(s) == 7 && s[0] == '#' && strings.Trim(s[1:], "0123456789abcdefABCDEF") == ""
+}
+
+// join puts the CSS of one kind of page together.
+func join(start string, base, theme fs.FS, files []string) (style, error) {
+	var b strings.Builder
+	b.WriteString(start)
+	for _, name := range files {
+		css, err := readCSS(base, name)
+		if err != nil {
+			return style{}, err
+		}
+		b.WriteString(css)
+	}
+	css, err := readCSS(theme, "theme.css")
+	if err != nil && !errors.Is(err, fs.ErrNotExist) {
+		return style{}, err
+	}
+	b.WriteString(css)
+	sum := sha256.Sum256([]byte(b.String()))
+	return style{css: b.String(), hash: "sha256-" + base64.StdEncoding.EncodeToString(sum[:])}, nil
+}
+
+// readCSS reads, checks and shortens a file.
+func readCSS(files fs.FS, name string) (string, error) {
+	raw, err := fs.ReadFile(files, name)
+	if err != nil {
+		return "", fmt.Errorf("%w: %w", ErrTheme, err)
+	}
+	if err := checkCSS(name, raw); err != nil {
+		return "", err
+	}
+	m := minify.New()
+	m.AddFunc("text/css", mincss.Minify)
+	short, err := m.Bytes("text/css", raw)
+	if err != nil {
+		return "", fmt.Errorf("%w: %s: %w", ErrTheme, name, err)
+	}
+	return string(short), nil
+}

@@ -1,0 +1,133 @@
+package strategy_test
+
+import (
+	"testing"
+
+	"pgregory.net/rapid"
+
+	"homebuild/internal/problem"
+	"homebuild/internal/strategy"
+)
+
+// each walks every calculation that the tests prove one by one: sums to 100,
+// their differences, and three addends to 20.
+func each(f func(problem.Calculation)) {
+	for a := 0; a <= 100; a++ {
+		for b := 0; b <= 100; b++ {
+			if a+b <= 100 {
+				f(plus(a, b))
+			}
+			if b <= a {
+				f(minus(a, b))
+			}
+			for c := 0; a+b+c <= 20; c++ {
+				f(plus(a, b, c))
+			}
+		}
+	}
+}
+
+func TestEveryCalculationTo100(t *testing.T) {
+	calculations, ways := 0, 0
+	each(func(c problem.Calculation) {
+		got := strategy.Ways(c)
+		if len(got) == 0 {
+			t.Fatalf("%v: no way", c)
+		}
+		for _, w := range got {
+			checkWay(t, w)
+		}
+		calculations++
+		ways += len(got)
+	})
+	// 5151 pairs with a + b <= 100, as many with b <= a <= 100, and 1771
+	// triples with a sum to 20 (numbers of combinations).
+	if want := 5151 + 5151 + 1771; calculations != want {
+		t.Errorf("walked %d calculations, want %d", calculations, want)
+	}
+	t.Logf("%d ways", ways)
+}
+
+// Ways lists exactly the strategies that fit, none left out and none twice.
+func TestWaysAreThoseThatFit(t *testing.T) {
+	each(func(c problem.Calculation) {
+		listed := map[strategy.Name]int{}
+		for _, w := range strategy.Ways(c) {
+			listed[w.Name]++
+		}
+		for _, n := range strategy.Names() {
+			want := 0
+			if strategy.Fits(n, c) {
+				want = 1
+			}
+			if listed[n] != want {
+				t.Fatalf("%v: %v listed %d times, want %d", c, n, listed[n], want)
+			}
+			if _, err := strategy.Work(n, c); (err == nil) != (want == 1) {
+				t.Fatalf("%v: Work(%v) error is %v, Fits says %v", c, n, err, want == 1)
+			}
+		}
+	})
+}
+
+func TestCalculationsTo1000(t *testing.T) {
+	rapid.Check(t, func(r *rapid.T) {
+		a := rapid.IntRange(0, 1000).Draw(r, "a")
+		b := rapid.IntRange(0, 1000-a).Draw(r, "b")
+		c := rapid.IntRange(0, 1000-a-b).Draw(r, "c")
+		for _, calc := range []problem.Calculation{
+			plus(a, b), minus(a+b, b), plus(a, b, c), minus(a+b+c, b, c),
+		} {
+			ways := strategy.Ways(calc)
+			if len(ways) == 0 {
+				r.Fatalf("%v: no way", calc)
+			}
+			for _, w := range ways {
+				checkWay(t, w)
+			}
+		}
+	})
+}
+
+// Every 7th number with every 11th reaches all pairs of last two digits that
+// matter, without chance.
+func TestEverySeventhTo1000(t *testing.T) {
+	for a := 0; a <= 1000; a += 7 {
+		for b := 0; a+b <= 1000; b += 11 {
+			for _, c := range []problem.Calculation{plus(a, b), minus(a+b, b)} {
+				ways := strategy.Ways(c)
+				if len(ways) == 0 {
+					t.Fatalf("%v: no way", c)
+				}
+				for _, w := range ways {
+					checkWay(t, w)
+				}
+			}
+		}
+	}
+}
+
+// What is not sound has no way, and does not crash.
+func TestUnsound(t *testing.T) {
+	for _, c := range []problem.Calculation{
+		{}, plus(3), plus(1, 2, 3, 4), minus(3, 5), plus(-1, 4), minus(9, 5, 5), {Op: 7, Numbers: []int{1, 2}},
+	} {
+		if ways := strategy.Ways(c, strategy.MakeTen); ways != nil {
+			t.Errorf("Ways(%v) = %v, want none", c, ways)
+		}
+	}
+	if strategy.Fits(0, plus(8, 6)) || strategy.Fits(99, plus(8, 6)) {
+		t.Error("a strategy that does not exist fits")
+	}
+}
+
+func BenchmarkWays(b *testing.B) {
+	for _, c := range []problem.Calculation{plus(8, 6), plus(45, 39), minus(305, 178), plus(8, 4, 2)} {
+		b.Run(c.String(), func(b *testing.B) {
+			b.ReportAllocs()
+			for b.Loop() {
+				strategy.Ways(c)
+			}
+		})
+	}
+}

@@ -1,0 +1,64 @@
+package strategy
+
+import "homebuild/internal/problem"
+
+// rise is one jump up, with the id of its sentence.
+type rise struct {
+	id string
+	by int
+}
+
+// rises lists the jumps from low up to high: to the next ten, to the next
+// hundred, then hundreds, tens and ones. 49 to 65 is 1, 10, 5.
+func rises(low, high int) []rise {
+	var all []rise
+	up := func(id string, to int) {
+		if to > low && to <= high {
+			all = append(all, rise{id, to - low})
+			low = to
+		}
+	}
+	up("to-ten", nextTen(low))
+	if low%10 != 0 {
+		up("ones", high)
+		return all
+	}
+	if high/100 > low/100 {
+		up("to-hundred", (low+99)/100*100)
+	}
+	up("hundreds", low+(high-low)/100*100)
+	up("tens", high/10*10)
+	up("ones", high)
+	return all
+}
+
+// jumpUpFits wants two jumps or more, or a short one between two numbers of
+// the same ten. From a one-digit number to a far one there are too many.
+func jumpUpFits(c problem.Calculation) bool {
+	if !isDifference(c) || c.Numbers[1] == 0 || c.Value() == 0 {
+		return false
+	}
+	high, low := c.Numbers[0], c.Numbers[1]
+	if low < 10 {
+		return high <= 20 && len(rises(low, high)) > 1
+	}
+	return c.Value() < 10 || len(rises(low, high)) > 1
+}
+
+// jumpUp finds the difference between two numbers on the line:
+// 65 - 49 = 1 + 10 + 5 = 16.
+func jumpUp(c problem.Calculation, w *working) {
+	at := c.Numbers[1]
+	stops := []int{at}
+	var jumps []int
+	for _, r := range rises(at, c.Numbers[0]) {
+		w.step(r.id, made(at, r.by), number("From", at), number("Jump", r.by), number("Landing", at+r.by))
+		at += r.by
+		stops, jumps = append(stops, at), append(jumps, r.by)
+	}
+	if len(jumps) > 1 {
+		w.step("together", made(jumps...), number("Answer", c.Value()))
+	}
+	w.chain(problem.Sum(jumps...))
+	w.hops(stops...)
+}

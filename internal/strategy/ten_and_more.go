@@ -1,0 +1,86 @@
+package strategy
+
+import "homebuild/internal/problem"
+
+// tenAndMoreFits wants a ten that can stay whole: 10 + 4, 6 + 12, 17 - 4,
+// 20 - 6. A teen number may grow or shrink by its ones, but the ones may not
+// pass ten; that is what making ten and bridging back are for.
+func tenAndMoreFits(c problem.Calculation) bool {
+	if len(c.Numbers) != 2 {
+		return false
+	}
+	if wholeAndMore(c) {
+		return true
+	}
+	if isSum(c) {
+		big, small, _ := bySize(c)
+		return teen(big) && small > 0 && ones(big)+small <= 10
+	}
+	a, b := c.Numbers[0], c.Numbers[1]
+	if b < 1 || b > 9 {
+		return false
+	}
+	return (teen(a) && b < ones(a)) || (a >= 20 && ones(a) == 0)
+}
+
+func teen(n int) bool { return n > 10 && n < 20 }
+
+// wholeAndMore reports whether place value alone gives the answer: 20 + 4,
+// 100 + 45, 74 - 4, 145 - 45.
+func wholeAndMore(c problem.Calculation) bool {
+	big, small, _ := bySize(c)
+	more := big
+	if c.Op == problem.Minus {
+		more = big - small
+	}
+	for _, unit := range []int{10, 100} {
+		if small > 0 && small < unit && more >= unit && more%unit == 0 {
+			return true
+		}
+	}
+	return false
+}
+
+func tenAndMore(c problem.Calculation, w *working) {
+	big, small, turned := bySize(c)
+	switch {
+	case wholeAndMore(c) && c.Op == problem.Plus:
+		w.step("join", made(big, small), number("Ten", big), number("More", small), number("Sum", big+small))
+		w.chain()
+	case wholeAndMore(c):
+		w.step("bare", left(big, small), number("A", big), number("More", small), number("Ten", big-small))
+		w.chain()
+	case c.Op == problem.Plus:
+		w.moreOnes(big, small, turned)
+	default:
+		w.fewerOnes(big, small)
+	}
+}
+
+// moreOnes: 6 + 12 = 6 + 2 + 10 = 8 + 10 = 18.
+func (w *working) moreOnes(big, small int, turned bool) {
+	more := ones(big)
+	part := more + small
+	w.step("split", parted(10, more), number("A", big), number("Ten", 10), number("More", more))
+	w.step("add", made(more, small), number("More", more), number("B", small), number("Part", part))
+	w.step("join", made(10, part), number("Ten", 10), number("More", part), number("Sum", 10+part))
+	if turned {
+		w.chain(problem.Sum(small, more, 10), problem.Sum(part, 10))
+	} else {
+		w.chain(problem.Sum(10, more, small), problem.Sum(10, part))
+	}
+}
+
+// fewerOnes: 17 - 4 = 10 + 7 - 4 = 10 + 3 = 13, 40 - 6 = 30 + 10 - 6 = 30 + 4.
+func (w *working) fewerOnes(a, b int) {
+	more := ones(a)
+	if more == 0 {
+		more = 10
+	}
+	ten, part := a-more, more-b
+	w.step("split", parted(ten, more), number("A", a), number("Ten", ten), number("More", more))
+	w.step("take", left(more, b), number("More", more), number("B", b), number("Part", part))
+	w.step("join", made(ten, part), number("Ten", ten), number("More", part), number("Sum", ten+part))
+	opened := append(problem.Sum(ten, more), problem.Term{Op: problem.Minus, Value: b})
+	w.chain(opened, problem.Sum(ten, part))
+}

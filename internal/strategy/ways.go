@@ -1,0 +1,124 @@
+package strategy
+
+import (
+	"cmp"
+	"slices"
+
+	"homebuild/internal/phrase"
+	"homebuild/internal/problem"
+)
+
+// Ways works c out by every strategy that fits, the best first: the preferred
+// ones in their order, then the others from the easiest to the most general.
+// A calculation that is sound always has a way.
+//
+// The order of the others (common practice, no published source):
+//
+//   - what is known or said at once (a double, a ten and more, one to three
+//     counts) before what is worked out;
+//   - a way that meets a ten before one that splits both numbers;
+//   - in subtraction the shorter walk: up from the part where the difference
+//     is smaller than what is taken away, else back from the whole;
+//   - tens and ones side by side last, because it always works.
+func Ways(c problem.Calculation, prefer ...Name) []Way {
+	if !sound(c) {
+		return nil
+	}
+	var seen [lastName + 1]bool
+	ways := make([]Way, 0, 8)
+	for _, n := range slices.Concat(prefer, order(c)) {
+		if !Fits(n, c) || seen[n] {
+			continue
+		}
+		seen[n] = true
+		ways = append(ways, work(n, c))
+	}
+	return ways
+}
+
+func order(c problem.Calculation) []Name {
+	switch {
+	case isSum(c):
+		return orderOfSum(c)
+	case isDifference(c):
+		return orderOfDifference(c)
+	case c.Op == problem.Minus:
+		return []Name{CountBack, JumpOnLine}
+	}
+	return []Name{FriendlyPair, TwoParts, SplitTens, Expanded}
+}
+
+func orderOfSum(c problem.Calculation) []Name {
+	_, small, _ := bySize(c)
+	names := []Name{Doubles}
+	if wholeAndMore(c) {
+		names = append(names, TenAndMore)
+	}
+	names = append(names, CountOn, TenAndMore, NearDoubles, MakeTen)
+	if round(small) && small >= 10 {
+		names = append(names, JumpOnLine)
+	}
+	names = append(names, FriendlyJump)
+	if small < 10 {
+		names = append(names, JumpToTen)
+	}
+	return append(names, GiveAndTake, SplitTens, JumpToTen, JumpOnLine, Expanded)
+}
+
+func orderOfDifference(c problem.Calculation) []Name {
+	missing := c.Value()
+	shorterUp := missing < c.Numbers[1]
+	var names []Name
+	if shorterUp {
+		names = append(names, ThinkAddition)
+	}
+	if wholeAndMore(c) {
+		names = append(names, TenAndMore)
+	}
+	names = append(names, CountBack, TenAndMore, BridgeBack, ThinkAddition)
+	if shorterUp && missing < 10 {
+		names = append(names, JumpUp)
+	}
+	names = append(names, FriendlyJump, SplitTens)
+	if shorterUp {
+		names = append(names, JumpUp)
+	}
+	return append(names, JumpOnLine, JumpUp, Expanded)
+}
+
+// Lines lists a sample of every sentence that this package can ask for, sorted
+// by message id, so that a catalogue can be checked for all of them.
+func Lines() []phrase.Line {
+	found := map[string]phrase.Line{}
+	for _, n := range Names() {
+		found[n.Title().ID], found[n.About().ID] = n.Title(), n.About()
+	}
+	for _, c := range samples() {
+		for _, w := range Ways(c) {
+			for i := range w.Steps {
+				line := w.Line(i)
+				found[line.ID] = line
+			}
+		}
+	}
+	lines := make([]phrase.Line, 0, len(found))
+	for _, line := range found {
+		lines = append(lines, line)
+	}
+	slices.SortFunc(lines, func(a, b phrase.Line) int { return cmp.Compare(a.ID, b.ID) })
+	return lines
+}
+
+// samples are calculations that together show every step of every strategy.
+func samples() []problem.Calculation {
+	plus := func(n ...int) problem.Calculation { return problem.Calculation{Op: problem.Plus, Numbers: n} }
+	minus := func(n ...int) problem.Calculation {
+		return problem.Calculation{Op: problem.Minus, Numbers: n}
+	}
+	return []problem.Calculation{
+		plus(7, 0), plus(9, 2), plus(7, 7), plus(6, 7), plus(8, 6), plus(10, 4), plus(6, 12), plus(6, 4),
+		plus(45, 39), plus(47, 38), plus(58, 26), plus(248, 175), plus(8, 4, 2), plus(4, 9, 5),
+		minus(7, 0), minus(11, 2), minus(13, 4), minus(12, 8), minus(17, 4), minus(74, 4),
+		minus(65, 49), minus(387, 254), minus(345, 167), minus(305, 178), minus(523, 298),
+	}
+}

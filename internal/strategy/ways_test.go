@@ -1,0 +1,164 @@
+package strategy_test
+
+import (
+	"slices"
+	"strings"
+	"testing"
+
+	"homebuild/internal/phrase"
+	"homebuild/internal/problem"
+	"homebuild/internal/strategy"
+)
+
+// Which way comes first. All rows: common practice, no published source; the
+// rows marked * are the way in which CCSS-M 2010, 1.OA.B.3 and C.6 work them.
+func TestBestWay(t *testing.T) {
+	tests := []struct {
+		c    problem.Calculation
+		want strategy.Name
+		why  string
+	}{
+		{plus(8, 6), strategy.MakeTen, "*"},
+		{plus(6, 7), strategy.NearDoubles, "*"},
+		{minus(13, 4), strategy.BridgeBack, "*"},
+		{minus(12, 8), strategy.ThinkAddition, "*"},
+		{plus(2, 6, 4), strategy.FriendlyPair, "*"},
+		{plus(7, 0), strategy.CountOn, "nothing to add"},
+		{plus(0, 0), strategy.CountOn, "nothing to add"},
+		{plus(9, 2), strategy.CountOn, "two counts"},
+		{plus(8, 8), strategy.Doubles, "known by heart"},
+		{plus(10, 4), strategy.TenAndMore, "said at once"},
+		{plus(100, 45), strategy.TenAndMore, "said at once"},
+		{plus(6, 12), strategy.TenAndMore, "the ten stays whole"},
+		{plus(6, 4), strategy.GiveAndTake, "5 + 5"},
+		{plus(47, 5), strategy.JumpToTen, "47, 50, 52"},
+		{plus(43, 5), strategy.SplitTens, "3 + 5, the 40 stays"},
+		{plus(45, 39), strategy.FriendlyJump, "39 is nearly 40"},
+		{plus(56, 37), strategy.SplitTens, "neither number is near a ten"},
+		{plus(46, 20), strategy.JumpOnLine, "one jump"},
+		{plus(248, 175), strategy.SplitTens, "hundreds, tens, ones"},
+		{minus(5, 5), strategy.ThinkAddition, "5 and nothing"},
+		{minus(5, 0), strategy.CountBack, "nothing to take away"},
+		{minus(11, 9), strategy.ThinkAddition, "9 and 2: a short way up"},
+		{minus(11, 2), strategy.CountBack, "two counts"},
+		{minus(17, 4), strategy.TenAndMore, "the ten stays whole"},
+		{minus(20, 6), strategy.TenAndMore, "open one of the two tens"},
+		{minus(74, 8), strategy.BridgeBack, "74, 70, 66"},
+		{minus(74, 4), strategy.TenAndMore, "the ones go, 70 is left"},
+		{minus(65, 49), strategy.FriendlyJump, "49 is nearly 50"},
+		{minus(65, 47), strategy.JumpUp, "a shorter way up than back"},
+		{minus(65, 27), strategy.JumpOnLine, "a shorter way back than up"},
+		{minus(45, 32), strategy.SplitTens, "every place has enough"},
+		{plus(8, 4, 2), strategy.FriendlyPair, "8 and 2 make ten"},
+		{plus(4, 9, 5), strategy.TwoParts, "9 + 9"},
+		{plus(237, 148, 389), strategy.SplitTens, "no easy pair"},
+		{minus(14, 3, 5), strategy.JumpOnLine, "one after the other"},
+	}
+	for _, test := range tests {
+		if got := strategy.Ways(test.c)[0].Name; got != test.want {
+			t.Errorf("Ways(%v)[0] = %v, want %v: %s", test.c, got, test.want, test.why)
+		}
+	}
+}
+
+func TestPreferredWayComesFirst(t *testing.T) {
+	ways := strategy.Ways(plus(6, 7), strategy.BridgeBack, strategy.MakeTen, strategy.MakeTen)
+	if got := ways[0].Name; got != strategy.MakeTen {
+		t.Errorf("first is %v, want make-ten, which fits", got)
+	}
+	if got := ways[1].Name; got != strategy.NearDoubles {
+		t.Errorf("second is %v, want near-doubles", got)
+	}
+}
+
+func TestNames(t *testing.T) {
+	// The ids are written in people's week files and must not change.
+	want := "count-on doubles near-doubles make-ten ten-and-more friendly-pair count-back bridge-back " +
+		"think-addition friendly-jump split-tens jump-on-line jump-to-ten jump-up give-and-take expanded two-parts"
+	var got []string
+	for _, n := range strategy.Names() {
+		got = append(got, n.String())
+		if back, ok := strategy.ParseName(n.String()); !ok || back != n {
+			t.Errorf("ParseName(%q) = %v, %v", n, back, ok)
+		}
+	}
+	if strings.Join(got, " ") != want {
+		t.Errorf("Names\nwant %s\ngot  %s", want, strings.Join(got, " "))
+	}
+	if n, ok := strategy.ParseName("make-tens"); ok {
+		t.Errorf("ParseName(make-tens) = %v, want none", n)
+	}
+}
+
+func TestHops(t *testing.T) {
+	tests := []struct {
+		c    problem.Calculation
+		by   strategy.Name
+		want []strategy.Hop
+	}{
+		{plus(8, 6), strategy.MakeTen, []strategy.Hop{{8, 10}, {10, 14}}},
+		{minus(13, 4), strategy.BridgeBack, []strategy.Hop{{13, 10}, {10, 9}}},
+		{plus(45, 39), strategy.FriendlyJump, []strategy.Hop{{45, 85}, {85, 84}}},
+		{plus(39, 45), strategy.FriendlyJump, []strategy.Hop{{45, 85}, {85, 84}}},
+		{minus(65, 49), strategy.FriendlyJump, []strategy.Hop{{65, 15}, {15, 16}}},
+		{minus(65, 49), strategy.JumpUp, []strategy.Hop{{49, 50}, {50, 60}, {60, 65}}},
+		{minus(11, 2), strategy.CountBack, []strategy.Hop{{11, 10}, {10, 9}}},
+		{plus(7, 7), strategy.Doubles, nil},
+	}
+	for _, test := range tests {
+		w, err := strategy.Work(test.by, test.c)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if !slices.Equal(w.Hops, test.want) {
+			t.Errorf("%v by %v: hops %v, want %v", test.c, test.by, w.Hops, test.want)
+		}
+	}
+}
+
+// Lines must know every sentence that any calculation can ask for, with the
+// same places each time.
+func TestLinesAreComplete(t *testing.T) {
+	known := map[string]string{}
+	for _, line := range strategy.Lines() {
+		known[line.ID] = shape(line)
+	}
+	used := map[string]bool{}
+	check := func(line phrase.Line) {
+		used[line.ID] = true
+		if want, ok := known[line.ID]; !ok || want != shape(line) {
+			t.Fatalf("line %s has places %s; Lines has %q", line.ID, shape(line), want)
+		}
+	}
+	for _, n := range strategy.Names() {
+		check(n.Title())
+		check(n.About())
+	}
+	walkLines := func(c problem.Calculation) {
+		for _, w := range strategy.Ways(c) {
+			for i := range w.Steps {
+				check(w.Line(i))
+			}
+		}
+	}
+	each(walkLines)
+	for a := 0; a <= 1000; a += 3 {
+		for b := 0; a+b <= 1000; b += 7 {
+			walkLines(plus(a, b))
+			walkLines(minus(a+b, b))
+		}
+	}
+	for id := range known {
+		if !used[id] {
+			t.Errorf("Lines has %s, which nothing asks for", id)
+		}
+	}
+}
+
+func shape(line phrase.Line) string {
+	var places []string
+	for _, v := range line.Values {
+		places = append(places, v.Name)
+	}
+	return strings.Join(places, ",")
+}

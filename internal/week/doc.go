@@ -1,0 +1,77 @@
+// Package week reads the files that a teacher writes, checks them, and says
+// everything that is wrong at once. It knows files and not mathematics: which
+// targets, strategies and pictures there are, other rooms tell it.
+//
+// # The folder
+//
+//	site.toml                what stays the same all year
+//	weeks/2026-09-14.md      a week: its settings, then a note to families
+//	weeks/2026-09-14.es.md   the same note in Spanish
+//
+// All files are plain text in UTF-8. A week is named by a date, best its
+// Monday. A note in another language holds the note alone; a language without
+// one shows the class's own.
+//
+// # The site
+//
+// Only name and languages are needed.
+//
+//	name            = "Pebble Lane School"
+//	class           = "The Heron class"
+//	address         = "https://pebblelane.example/home/"
+//	languages       = ["en", "es", "ar"]
+//	school-language = "en"
+//	theme           = "paper"
+//	key             = "puddle"
+//	index           = false
+//
+// The address is where the site will live. The first language is the class's
+// own unless school-language says another. Any key will do: another key gives
+// other numbers and people to all stories. With index = true search engines
+// may list the pages. A name or class that differs by language is a table:
+//
+//	name = { en = "Pebble Lane School", es = "Escuela Pebble Lane" }
+//
+// # A week
+//
+// Settings stand between two lines of three plus signs. Only target is needed.
+//
+//	+++
+//	target         = "add-within-20"  # homebuild targets lists them
+//	focus          = "make-ten"       # the strategy the class practises
+//	picture        = "bar-model"
+//	stories        = 4                # to try at home, 1 to 8
+//	scene          = "harbour"        # where the stories happen
+//	extra-sentence = true             # one sentence that is not needed
+//	number-words   = false            # numbers written as words
+//	warm-up        = "reach"          # one minute of moving first
+//	review         = false            # stories of earlier weeks come back
+//	minutes        = 10               # the time it takes
+//	allow          = ["office@school.example"]
+//	+++
+//	This week we **make a ten first**. Ask your child *why* it works.
+//	Questions? Write to office@school.example.
+//
+// Instead of a target from the list, one can be spelled out:
+//
+//	+++
+//	stories = 3
+//
+//	[own-target]
+//	operation = "addition"      # or "subtraction", "both"
+//	largest   = 20              # no number is larger: 5 to 1000
+//	kinds     = ["add-to-result", "together-total"]
+//	parts     = 2               # or 3 addends
+//	crossing  = "always"        # a ten is crossed; or "never", "either"
+//	steps     = 1               # or 2 for a chain
+//	+++
+//	Dear families, ...
+//
+// # The note
+//
+// A note is Markdown: blank lines between paragraphs, *slanted* and **strong**
+// words, lists. Pages are public and fetch nothing, so HTML, pictures, e-mail
+// addresses, telephone and id numbers, and links stop the build with the
+// reason. What stands in allow, in full, may be shown in that week's notes;
+// links must begin with https://.
+package week

@@ -1,0 +1,93 @@
+package week
+
+import (
+	"fmt"
+	"regexp"
+	"strings"
+)
+
+// slip is a way to mistype a setting, known by the look of its line.
+type slip struct {
+	look *regexp.Regexp
+	// text may use %s for the value typed; hint may use ${1} for the setting
+	// and ${2} for the value.
+	text, hint string
+}
+
+// slips are tried in order. Each pattern's first group is the setting and its
+// second the value.
+var slips = []slip{
+	{regexp.MustCompile(`^\s*([\w-]*)\s*[=:]?\s*[^"']*?([“”„«»‘’‚‹›＂]).*$`),
+		"%s is a curly quote", `use straight quotes: ${1} = "..."`},
+	{regexp.MustCompile(`^\s*([\w-]*)\s*(＝)`),
+		"%s is not the plain equals sign", `write ${1} = "..." with =`},
+	{regexp.MustCompile("^[^\"']*?()([\u00a0\u2000-\u200a\u202f\u3000])"),
+		"an unusual space stands in this line", "delete the spaces and type them again"},
+	{regexp.MustCompile(`^\s*([\w-]+)\s*:\s*(.*)$`),
+		`a setting is written with "=", not ":"`, `write ${1} = ${2}`},
+	{regexp.MustCompile(`^\s*([\w-]+)\s*=\s*(?i:yes|on|true|y)\s*(?:#.*)?()$`),
+		"yes or no is written with small letters, true or false", "write ${1} = true"},
+	{regexp.MustCompile(`^\s*([\w-]+)\s*=\s*(?i:no|off|false|n)\s*(?:#.*)?()$`),
+		"yes or no is written with small letters, true or false", "write ${1} = false"},
+	{regexp.MustCompile(`^\s*([\w-]+)\s*=\s*(\d+,\d+)\s*(?:#.*)?$`),
+		"%s is not a whole number", "write ${1} = 4, without a comma"},
+	{regexp.MustCompile(`^\s*([\w-]+)\s*=\s*(\d{19,})\s*(?:#.*)?$`),
+		"%s is too large a number", "write ${1} = 4, or another small number"},
+	{regexp.MustCompile(`^\s*([\w-]+)\s*=\s*0+(\d+)\s*(?:#.*)?$`),
+		"a number does not begin with 0", "write ${1} = ${2}"},
+	{regexp.MustCompile(`^\s*([\w-]+)\s*=\s*(?:#.*)?()$`),
+		"nothing stands after the equals sign", "write a value, or take the line away"},
+	{regexp.MustCompile(`^\s*(languages|allow|kinds)\s*=\s*([\p{L}][\p{L}\p{N} _-]*?)\s*(?:#.*)?$`),
+		"%s is not a list", `write ${1} = ["${2}"]`},
+	{regexp.MustCompile(`^\s*([\w-]+)\s*=\s*([\p{L}][\p{L}\p{N} _-]*?)\s*(?:#.*)?$`),
+		"%s has no quotes around it", `write ${1} = "${2}"`},
+	{regexp.MustCompile(`^\s*([\w-]+)\s*=\s*"([^"]*?)\s*$`),
+		"the quote at the end is missing", `write ${1} = "${2}"`},
+	{regexp.MustCompile(`^\s*([\w-]+)\s*=\s*'([^']*?)\s*$`),
+		"the quote at the end is missing", `write ${1} = "${2}"`},
+	{regexp.MustCompile(`^\s*([\w-]+)\s*=\s*([^"' #]+)"\s*$`),
+		"the quote at the beginning is missing", `write ${1} = "${2}"`},
+	{regexp.MustCompile(`^\s*([\w-]+)\s*=\s*\[()[^\]]*$`),
+		"the list is not closed", `write ${1} = ["...", "..."] on one line`},
+	{regexp.MustCompile(`^\s*([\w-]+)\s*=\s*\[.*"\s+(").*\]`),
+		"a comma is missing in the list", `write ${1} = ["...", "..."]`},
+	{regexp.MustCompile(`^\s*([\w-]+)\s*=\s*("[^"]*"|\S+)\s+[^#\s].*$`),
+		"something stands after %s", "give each setting a line of its own"},
+	{regexp.MustCompile(`^([^=]*)()$`),
+		"this line is not a setting", `settings look like target = "add-within-20"; the note to families begins after the second "+++"`},
+}
+
+// explain says in plain words what is wrong with a line of settings, given
+// what the TOML library says about it.
+func explain(line, cause string) (text, hint string) {
+	if strings.Contains(cause, "already") {
+		return fmt.Sprintf("%q is written twice", keyOf(line)), "keep one of the two"
+	}
+	if strings.HasPrefix(cause, "cannot decode") {
+		return fmt.Sprintf("%q is a table and needs lines of its own", keyOf(line)), fmt.Sprintf("write [%s] on a line, and its settings below", keyOf(line))
+	}
+	for _, s := range slips {
+		m := s.look.FindStringSubmatchIndex(line)
+		if m == nil {
+			continue
+		}
+		text = s.text
+		if strings.Contains(text, "%s") {
+			text = fmt.Sprintf(text, fmt.Sprintf("%q", line[m[4]:m[5]]))
+		}
+		return text, string(s.look.ExpandString(nil, s.hint, line, m))
+	}
+	return "this line cannot be read: " + cause, ""
+}
+
+// keyOf is the setting that a line begins with, as far as it can be told.
+func keyOf(line string) string {
+	line = strings.TrimLeft(line, " \t[\"'")
+	end := strings.IndexFunc(line, func(c rune) bool {
+		return c != '-' && c != '_' && c != '.' && (c < '0' || c > '9') && (c < 'A' || c > 'Z') && (c < 'a' || c > 'z')
+	})
+	if end < 0 {
+		return line
+	}
+	return line[:end]
+}

@@ -1,0 +1,127 @@
+package week
+
+import (
+	"fmt"
+	"io/fs"
+	"path"
+	"regexp"
+	"strings"
+	"time"
+
+	"homebuild/internal/diag"
+)
+
+// fileName is what the name of a file in the week folder says.
+type fileName struct {
+	path string // weeks/2026-09-14.es.md
+	date string // 2026-09-14
+	tag  string // es; empty for the week itself
+}
+
+var (
+	weekName = regexp.MustCompile(`^(\d{4}-\d{2}-\d{2})(?:\.([A-Za-z0-9-]+))?\.[mM][dD]$`)
+	someDate = regexp.MustCompile(`^\d{1,4}[-._ /]?\d{1,2}[-._ /]?\d{1,4}`)
+)
+
+// sortOut parts the folder's files into weeks and notes. What an editor or a
+// computer leaves lying about is passed over; what looks meant is said.
+func (r *reader) sortOut(entries []fs.DirEntry) (weeks, notes []fileName) {
+	taken := map[string]string{}
+	for _, entry := range entries {
+		name, ok := r.parseName(entry)
+		if !ok {
+			continue
+		}
+		key := name.date + "." + strings.ToLower(name.tag)
+		if first, ok := taken[key]; ok {
+			r.add(name.path, 0, fmt.Sprintf("%q is for the same date", first), "keep one of the two")
+			continue
+		}
+		taken[key] = name.path
+		if name.tag == "" {
+			weeks = append(weeks, name)
+		} else {
+			notes = append(notes, name)
+		}
+	}
+	return weeks, notes
+}
+
+// parseName reads a file's name, and says what is wrong with it.
+func (r *reader) parseName(entry fs.DirEntry) (fileName, bool) {
+	name := entry.Name()
+	full := path.Join(Folder, name)
+	if leftover(name) {
+		return fileName{}, false
+	}
+	if entry.IsDir() {
+		r.add(full, 0, "folders inside weeks are not read", "put the week files straight into weeks")
+		return fileName{}, false
+	}
+	m := weekName.FindStringSubmatch(name)
+	if m == nil {
+		r.badName(full, name)
+		return fileName{}, false
+	}
+	if _, err := time.Parse(time.DateOnly, m[1]); err != nil {
+		r.add(full, 0, fmt.Sprintf("%q is not a day of the calendar", m[1]), "name the file year-month-day, such as 2026-09-14.md")
+		return fileName{}, false
+	}
+	return fileName{path: full, date: m[1], tag: m[2]}, true
+}
+
+// badName speaks up about files that were surely meant as weeks.
+func (r *reader) badName(full, name string) {
+	ext := strings.ToLower(path.Ext(name))
+	if ext != ".md" && !someDate.MatchString(name) {
+		return
+	}
+	text := fmt.Sprintf("%q is not the name of a week", name)
+	hint := "name the file year-month-day, such as 2026-09-14.md"
+	if base, ok := strings.CutSuffix(name, ".md.txt"); ok {
+		hint = fmt.Sprintf("name it %s.md, without .txt", base)
+	} else if ext != ".md" {
+		hint += "; a note in Spanish is 2026-09-14.es.md"
+	}
+	r.add(full, 0, text, hint)
+}
+
+// leftover reports names that computers and editors make by themselves.
+func leftover(name string) bool {
+	return strings.HasPrefix(name, ".") || strings.HasPrefix(name, "~") || strings.HasPrefix(name, "#") ||
+		strings.HasSuffix(name, "~") || strings.EqualFold(name, "Thumbs.db") || strings.EqualFold(name, "desktop.ini")
+}
+
+// sameWord finds a word in a list, whatever its capitals.
+func sameWord(typed string, list []string) (string, bool) {
+	for _, word := range list {
+		if strings.EqualFold(typed, word) {
+			return word, true
+		}
+	}
+	return "", false
+}
+
+// unknown says that a word is none of the allowed ones, and which are.
+func (r *reader) unknown(file string, line int, what, typed string, list []string) {
+	r.add(file, line, fmt.Sprintf("%q is not %s", typed, what), choice(typed, list))
+}
+
+// manyWords is the length from which a list is better asked for than read.
+const manyWords = 12
+
+// choice says which word was meant, or which there are.
+func choice(typed string, list []string) string {
+	near := diag.Nearest(typed, list)
+	switch {
+	case len(list) == 0:
+		return "there is none to choose yet; leave it out"
+	case near != "" && len(list) <= manyWords:
+		return fmt.Sprintf("did you mean %q? there are: %s", near, strings.Join(list, ", "))
+	case near != "":
+		return fmt.Sprintf("did you mean %q?", near)
+	case len(list) <= manyWords:
+		return "there are: " + strings.Join(list, ", ")
+	}
+	return fmt.Sprintf("there are: %s and %d more", strings.Join(list[:manyWords], ", "), len(list)-manyWords)
+}

@@ -1,0 +1,87 @@
+package week
+
+import (
+	"fmt"
+	"html"
+	"regexp"
+	"strings"
+)
+
+// maxNote keeps a page light: a note is read on a phone, in a minute or two.
+const maxNote = 4000
+
+var (
+	rawHTML   = regexp.MustCompile(`<(?:!--|[!?/]?[A-Za-z][A-Za-z0-9-]*(?:[\s/>]|$))`)
+	image     = regexp.MustCompile(`!\[[^\]]*\](?:\([^)]*\)|\[[^\]]*\])?`)
+	inline    = regexp.MustCompile(`\]\(\s*<?([^)\s>]*)`)
+	reference = regexp.MustCompile(`^[\s>*+-]*\[[^\]]+\]:\s*<?([^\s>]*)>?(?:\s+["'(].*)?\s*$`)
+	autolink  = regexp.MustCompile(`<([A-Za-z][A-Za-z0-9+.-]+:[^\s<>]*)>`)
+	bareLink  = regexp.MustCompile(`(?i)(?:https?://|www\.)[^\s<>()\[\]"]*[^\s<>()\[\]".,;:!?*_']`)
+)
+
+// checkNote looks through a note for what a public page may not show: things
+// about people, markup, pictures and links to other places. The note itself
+// stays Markdown.
+func (r *reader) checkNote(file string, first int, note string, allow []string) {
+	if n := len([]rune(strings.TrimSpace(note))); n > maxNote {
+		r.add(file, first, fmt.Sprintf("the note has %d letters", n), fmt.Sprintf("keep it to %d: families read it on a phone", maxNote))
+	}
+	for number, line := range lines(note) {
+		at := first + number - 1
+		line = r.checkMarkup(file, at, line)
+		line = r.checkLinks(file, at, line, allow)
+		for _, p := range private(line) {
+			if !allowed(p.text, allow) {
+				r.add(file, at, fmt.Sprintf("the note shows %s, %q, and pages are public", p.what, p.text),
+					fmt.Sprintf("leave it out, or add allow = [%q] to the week's settings if everyone may see it", p.text))
+			}
+		}
+	}
+}
+
+// checkMarkup refuses raw HTML and pictures and returns the line without them.
+func (r *reader) checkMarkup(file string, at int, line string) string {
+	if tag := rawHTML.FindString(line); tag != "" {
+		r.add(file, at, fmt.Sprintf("the note holds HTML, %q, which pages leave out", strings.TrimSpace(tag)),
+			"write *slanted*, **strong**, or lines that begin with - instead")
+	}
+	return take(image, line, func(text string) bool {
+		r.add(file, at, fmt.Sprintf("the note holds a picture, %q, and pages fetch nothing", text), "tell in words what it shows")
+		return true
+	})
+}
+
+// checkLinks refuses links that the teacher did not allow and returns the line
+// without its links.
+func (r *reader) checkLinks(file string, at int, line string, allow []string) string {
+	for _, look := range []*regexp.Regexp{autolink, inline, reference, bareLink} {
+		for _, m := range look.FindAllStringSubmatchIndex(line, -1) {
+			from, to := m[len(m)-2], m[len(m)-1]
+			r.checkLink(file, at, html.UnescapeString(line[from:to]), allow)
+		}
+		line = take(look, line, func(string) bool { return true })
+	}
+	return line
+}
+
+// checkLink refuses one link.
+func (r *reader) checkLink(file string, at int, to string, allow []string) {
+	lower := strings.ToLower(to)
+	switch {
+	case to == "":
+		r.add(file, at, "a link leads nowhere", "write the link on one line: [words](https://...)")
+	case strings.HasPrefix(lower, "https://"):
+		if !allowed(to, allow) {
+			r.add(file, at, fmt.Sprintf("the note links to %q, outside this site", to),
+				fmt.Sprintf("leave it out, or add allow = [%q] to the week's settings", to))
+		}
+	case strings.HasPrefix(lower, "http://"):
+		r.add(file, at, fmt.Sprintf("%q is not a safe link", to), "write https:// instead of http://")
+	case strings.HasPrefix(lower, "www."):
+		r.add(file, at, fmt.Sprintf("%q is not a whole link", to), fmt.Sprintf("write %q", "https://"+to))
+	case strings.Contains(to, ":"):
+		r.add(file, at, fmt.Sprintf("a link cannot lead to %q", to), "links begin with https://; write addresses and numbers as plain words")
+	default:
+		r.add(file, at, fmt.Sprintf("a note cannot link to %q", to), "homebuild makes the links between pages itself; leave this one out")
+	}
+}

@@ -1,0 +1,143 @@
+package week
+
+import (
+	"errors"
+	"fmt"
+	"io/fs"
+	"path"
+	"strings"
+
+	"homebuild/internal/diag"
+)
+
+// SiteFile and Folder are where the files stand in a school's folder.
+const (
+	SiteFile = "site.toml"
+	Folder   = "weeks"
+)
+
+// Read reads and checks every file of a school's folder. All problems come at
+// once, sorted by place; the site is fit to build only when there are none.
+// For a folder on disk give os.Root's file system, which keeps links inside.
+func Read(fsys fs.FS, allowed Allowed) (Site, diag.Problems) {
+	r := &reader{fsys: fsys, allowed: allowed}
+	site := r.site()
+	r.weeks(&site)
+	r.problems.Sort()
+	return site, r.problems
+}
+
+// reader gathers the problems of one run.
+type reader struct {
+	fsys     fs.FS
+	allowed  Allowed
+	problems diag.Problems
+}
+
+// add notes a problem. The hint is the next step.
+func (r *reader) add(file string, line int, text, hint string) {
+	r.problems = append(r.problems, diag.Problem{File: file, Line: line, Text: text, Hint: hint})
+}
+
+// weeks reads the week folder: first the weeks, then the notes in other
+// languages, which go with a week.
+func (r *reader) weeks(site *Site) {
+	if info, err := fs.Lstat(r.fsys, Folder); err == nil && info.Mode()&fs.ModeSymlink != 0 {
+		r.add(Folder, 0, "this is a link to another place", "put the folder itself here; links are not followed")
+		return
+	}
+	entries, err := fs.ReadDir(r.fsys, Folder)
+	if err != nil {
+		r.noFolder(err)
+		return
+	}
+	main, notes := r.sortOut(entries)
+	if len(main) == 0 {
+		r.add(Folder, 0, "there is no week yet", `make a file named by the Monday of its week, such as "weeks/2026-09-14.md"`)
+	}
+	byDate := make(map[string]*Week, len(main))
+	for _, name := range main {
+		if w := r.week(name, site.School); w != nil {
+			byDate[w.Date] = w
+		} else {
+			byDate[name.date] = nil // there, but not readable: said already
+		}
+	}
+	for _, name := range notes {
+		r.note(name, site, byDate)
+	}
+	for _, name := range main {
+		if w := byDate[name.date]; w != nil {
+			site.Weeks = append(site.Weeks, *w)
+		}
+	}
+	sortWeeks(site.Weeks)
+}
+
+func (r *reader) noFolder(err error) {
+	if errors.Is(err, fs.ErrNotExist) {
+		r.add(Folder, 0, "there is no folder named weeks", `make a folder "weeks" next to site.toml, with a file such as "2026-09-14.md" in it`)
+		return
+	}
+	r.add(Folder, 0, "the folder cannot be read: "+reason(err), "")
+}
+
+// week reads one week file; nil when nothing in it can be read.
+func (r *reader) week(name fileName, school string) *Week {
+	text, ok := r.text(name.path)
+	if !ok {
+		return nil
+	}
+	front, ok := r.front(name.path, text)
+	if !ok {
+		return nil
+	}
+	w := r.settings(name, front)
+	if note := strings.TrimSpace(front.note); note != "" {
+		w.Notes[school] = note
+		r.checkNote(name.path, front.noteLine, front.note, w.Allow)
+	}
+	return w
+}
+
+// note reads a week's note in another language.
+func (r *reader) note(name fileName, site *Site, weeks map[string]*Week) {
+	tag, ok := r.noteLanguage(name, site)
+	if !ok {
+		return
+	}
+	w, known := weeks[name.date]
+	if !known {
+		r.add(name.path, 0, fmt.Sprintf("there is no %q for this note to go with", path.Join(Folder, name.date+".md")),
+			"write the week first, or give the note the date of its week")
+		return
+	}
+	text, ok := r.text(name.path)
+	if !ok || w == nil {
+		return
+	}
+	if strings.HasPrefix(strings.TrimSpace(text), fence) {
+		r.add(name.path, 1, "a note in another language has no settings", fmt.Sprintf("keep the note alone here; settings stand in %q", w.file))
+		return
+	}
+	if w.hasNote(tag) {
+		r.add(name.path, 0, fmt.Sprintf("%q has a note in this language already", w.file), "keep one of the two")
+		return
+	}
+	w.Notes[tag] = strings.TrimSpace(text)
+	r.checkNote(name.path, 1, text, w.Allow)
+}
+
+// noteLanguage finds the language that a note's file name asks for.
+func (r *reader) noteLanguage(name fileName, site *Site) (string, bool) {
+	if tag, ok := sameWord(name.tag, site.Languages); ok {
+		return tag, true
+	}
+	if tag, ok := sameWord(name.tag, r.allowed.Languages); ok {
+		r.add(name.path, 0, fmt.Sprintf("this site is not made in %q", tag),
+			fmt.Sprintf("add %q to languages in %s, or take the note away", tag, SiteFile))
+		return "", false
+	}
+	r.unknown(name.path, 0, "a language", name.tag, r.allowed.Languages)
+	return "", false
+}

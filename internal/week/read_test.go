@@ -1,0 +1,176 @@
+package week
+
+import (
+	"go/parser"
+	"go/token"
+	"os"
+	"strings"
+	"testing"
+	"testing/fstest"
+
+	"github.com/google/go-cmp/cmp"
+	"github.com/google/go-cmp/cmp/cmpopts"
+)
+
+// someAllowed is a small set of the words that other rooms know.
+func someAllowed() Allowed {
+	return Allowed{
+		Targets:    []string{"add-within-20", "subtract-within-20", "add-three-within-20"},
+		Strategies: []string{"make-ten", "doubles", "friendly-pair"},
+		Pictures:   []string{"bar-model", "ten-frame", "number-line"},
+		Settings:   []string{"harbour", "market"},
+		WarmUps:    []string{"reach", "stamp"},
+		Themes:     []string{"paper", "slate"},
+		Kinds:      []string{"add-to-result", "together-total"},
+		Languages:  []string{"en", "es", "ar", "pt-BR"},
+	}
+}
+
+const (
+	goodSite = "name = \"Pebble Lane\"\nlanguages = [\"en\", \"es\"]\n"
+	goodWeek = "+++\ntarget = \"add-within-20\"\n+++\nDear families,\n"
+)
+
+// folder makes a school's folder from name, text, name, text.
+func folder(pairs ...string) fstest.MapFS {
+	fsys := fstest.MapFS{}
+	for i := 0; i < len(pairs); i += 2 {
+		fsys[pairs[i]] = &fstest.MapFile{Data: []byte(pairs[i+1])}
+	}
+	return fsys
+}
+
+func TestReadWhole(t *testing.T) {
+	site, problems := Read(folder(
+		SiteFile, `name = { en = "Pebble Lane", es = "Calle Guijarro" }
+class = "Room 4"
+address = "https://school.example/home"
+languages = ["en", "es", "pt-br"]
+school-language = "es"
+theme = "slate"
+key = "puddle"
+index = true
+`,
+		"weeks/2026-09-21.md", goodWeek,
+		"weeks/2026-09-14.md", `+++
+target = "add-within-20"
+focus = "make-ten"
+picture = "ten-frame"
+stories = 3
+scene = "harbour"
+extra-sentence = true
+number-words = true
+warm-up = "reach"
+review = true
+minutes = 15
+allow = ["office@school.example"]
++++
+
+Queridas familias, office@school.example
+`,
+		"weeks/2026-09-14.en.md", "Dear families,\n",
+		"weeks/.DS_Store", "x", "weeks/2026-09-14.md~", "old", "weeks/plan.pdf", "x",
+	), someAllowed())
+	if problems != nil {
+		t.Fatalf("Read problems:\n%v", problems)
+	}
+	want := Site{
+		Name:  Text{By: map[string]string{"en": "Pebble Lane", "es": "Calle Guijarro"}},
+		Class: Text{Plain: "Room 4"}, Address: "https://school.example/home/",
+		Languages: []string{"en", "es", "pt-BR"}, School: "es", Theme: "slate", Key: "puddle", Index: true,
+		Weeks: []Week{
+			{
+				Date: "2026-09-14", Target: "add-within-20", Focus: "make-ten", Picture: "ten-frame", Stories: 3,
+				Scene: "harbour", ExtraSentence: true, NumberWords: true, WarmUp: "reach", Review: true, Minutes: 15,
+				Allow: []string{"office@school.example"},
+				Notes: map[string]string{"es": "Queridas familias, office@school.example", "en": "Dear families,"},
+			},
+			{
+				Date: "2026-09-21", Target: "add-within-20", Stories: 4, Minutes: 10,
+				Notes: map[string]string{"es": "Dear families,"},
+			},
+		},
+	}
+	if diff := cmp.Diff(want, site, cmpopts.IgnoreUnexported(Week{})); diff != "" {
+		t.Errorf("Read mismatch (-want +got):\n%s", diff)
+	}
+}
+
+func TestReadOwnTarget(t *testing.T) {
+	site, problems := Read(folder(SiteFile, goodSite, "weeks/2026-09-14.md", `+++
+[own-target]
+operation = "subtraction"
+largest = 100
+kinds = ["add-to-result"]
+crossing = "never"
+steps = 2
++++
+`), someAllowed())
+	if problems != nil {
+		t.Fatalf("Read problems:\n%v", problems)
+	}
+	want := &Own{Operation: "subtraction", Largest: 100, Kinds: []string{"add-to-result"}, Parts: 2, Crossing: "never", Steps: 2}
+	if diff := cmp.Diff(want, site.Weeks[0].Own); diff != "" {
+		t.Errorf("own target mismatch (-want +got):\n%s", diff)
+	}
+	got := site.Weeks[0].Problem("own-target.largest", "too few stories", "").String()
+	if want := "weeks/2026-09-14.md:4: too few stories"; got != want {
+		t.Errorf("Problem: want %q, got %q", want, got)
+	}
+}
+
+func TestTextIn(t *testing.T) {
+	tests := []struct {
+		name string
+		text Text
+		want string
+		why  string
+	}{
+		{"plain", Text{Plain: "Pebble"}, "Pebble", "one text for all"},
+		{"own", Text{By: map[string]string{"es": "Guijarro", "en": "Pebble"}}, "Guijarro", "the language's own text comes first"},
+		{"school", Text{By: map[string]string{"en": "Pebble"}}, "Pebble", "families know the school's own name"},
+	}
+	for _, test := range tests {
+		if got := test.text.In("es", "en"); got != test.want {
+			t.Errorf("%s: In(es, en): want %q, got %q: %s", test.name, test.want, got, test.why)
+		}
+	}
+}
+
+// The samples of the package comment are what teachers copy.
+func TestSamplesOfTheDocumentation(t *testing.T) {
+	file, err := parser.ParseFile(token.NewFileSet(), "doc.go", nil, parser.ParseComments)
+	if err != nil {
+		t.Fatal(err)
+	}
+	var samples []string // indented blocks
+	for block := range strings.SplitSeq(file.Doc.Text(), "\n\n") {
+		if strings.HasPrefix(block, "\t") {
+			samples = append(samples, strings.ReplaceAll(block[1:], "\n\t", "\n"))
+		}
+	}
+	// The own-target sample holds a blank line.
+	if len(samples) != 6 {
+		t.Fatalf("samples: want 6 blocks, got %d: %q", len(samples), samples)
+	}
+	allowed := someAllowed()
+	site, named, first, second := samples[1], samples[2], samples[3], samples[4]+"\n\n"+samples[5]
+	for _, s := range []string{site, strings.Replace(site, `name            = "Pebble Lane School"`, named, 1)} {
+		read, problems := Read(folder(SiteFile, s, "weeks/2026-09-14.md", first, "weeks/2026-09-21.md", second), allowed)
+		if problems != nil {
+			t.Fatalf("sample problems:\n%v", problems)
+		}
+		if len(read.Weeks) != 2 || read.Weeks[1].Own == nil || read.Weeks[0].WarmUp != "reach" {
+			t.Errorf("sample was read as %+v", read)
+		}
+	}
+}
+
+// The example school is what teachers copy too.
+func TestExampleSchoolHasNoProblemsOfForm(t *testing.T) {
+	allowed := someAllowed()
+	_, problems := Read(os.DirFS("../../site"), allowed)
+	if problems != nil {
+		t.Errorf("problems:\n%v", problems)
+	}
+}

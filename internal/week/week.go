@@ -1,0 +1,114 @@
+package week
+
+import (
+	"cmp"
+	"slices"
+
+	"homebuild/internal/diag"
+)
+
+// Text is a few words of the school's own: one text for every language, or one
+// for each.
+type Text struct {
+	Plain string            // the text when it is the same everywhere
+	By    map[string]string // the text by language tag
+}
+
+// In gives the text for a language, or that of the school's language, or the
+// plain one.
+func (t Text) In(language, school string) string {
+	if s := t.By[language]; s != "" {
+		return s
+	}
+	if s := t.By[school]; s != "" {
+		return s
+	}
+	return t.Plain
+}
+
+// Site is a school's folder, read and checked.
+type Site struct {
+	Name      Text     // the school or the class, as families know it
+	Class     Text     // a label such as "Room 4"; may be empty
+	Address   string   // where the site will live, ending in "/"; may be empty
+	Languages []string // tags, largest page language first
+	School    string   // the tag of the class's own language, one of Languages
+	Theme     string   // empty for the plain theme
+	Key       string   // any word; another word gives other numbers
+	Index     bool     // whether search engines may list the pages
+	Weeks     []Week   // oldest first
+}
+
+// Week is one week file with its notes.
+type Week struct {
+	Date          string // 2026-09-14
+	Target        string // a target's id; empty when Own is set
+	Own           *Own   // a target spelled out
+	Focus         string // the strategy the class practises; may be empty
+	Picture       string // may be empty
+	Stories       int    // to try at home, 1 to 8
+	Scene         string // where the stories happen; may be empty
+	ExtraSentence bool   // one sentence that is not needed
+	NumberWords   bool   // numbers written as words
+	WarmUp        string // one minute of moving first; may be empty
+	Review        bool   // whether stories of earlier weeks come back
+	Minutes       int    // the time it takes at home
+	Allow         []string
+	Notes         map[string]string // Markdown by language tag
+
+	file  string
+	lines map[string]int
+}
+
+// Own is a target spelled out by the teacher instead of one from the list.
+type Own struct {
+	Operation string   // "addition", "subtraction" or "both"
+	Largest   int      // no number is larger
+	Kinds     []string // situations; empty for all that fit
+	Parts     int      // addends: 2 or 3
+	Crossing  string   // "always", "never" or "either": whether a ten is crossed
+	Steps     int      // 1, or 2 for a chain
+}
+
+// Problem says something about a week that only a later room can know, at the
+// line of the setting it is about; without a line when the file leaves the
+// setting out.
+func (w Week) Problem(setting, text, hint string) diag.Problem {
+	return diag.Problem{File: w.file, Line: w.lines[setting], Text: text, Hint: hint}
+}
+
+// Allowed holds the words that other rooms know. Where a list is empty, no
+// word is right.
+type Allowed struct {
+	Targets    []string // ids
+	Strategies []string
+	Pictures   []string
+	Settings   []string // where stories happen
+	WarmUps    []string
+	Themes     []string
+	Kinds      []string // situations, for a target spelled out
+	Languages  []string // tags that have a language file
+}
+
+// Operations are the words for a spelled-out target's operation.
+func Operations() []string { return []string{"addition", "subtraction", "both"} }
+
+// Crossings are the words for whether a spelled-out target crosses a ten.
+func Crossings() []string { return []string{"always", "never", "either"} }
+
+// Limits of what a week can ask.
+const (
+	MaxStories     = 8
+	MaxMinutes     = 60
+	defaultStories = 4
+	defaultMinutes = 10
+	largestNumber  = 1000
+)
+
+// hasNote reports whether the week has a note in a language.
+func (w Week) hasNote(tag string) bool { return w.Notes[tag] != "" }
+
+// sortWeeks puts the oldest week first.
+func sortWeeks(weeks []Week) {
+	slices.SortFunc(weeks, func(a, b Week) int { return cmp.Compare(a.Date, b.Date) })
+}

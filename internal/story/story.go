@@ -29,10 +29,30 @@ type Story struct {
 	Frame       string // "add-to-result.1": the kind and its wording
 	Problem     problem.Problem
 	ExtraNumber int    // 0 when every number is needed
-	A, B        string // "person.lina"; B is empty where one person is enough
+	A, B        string // "person.lina"
+	People      int    // how many of them the story is about: 0, A, or both
 	Thing       string // "thing.shell"
 	Setting     string // "setting.harbour"
 	Sentences   []Sentence
 	AnswerFrame phrase.Line // the question as a sentence with a blank
 	Answer      phrase.Line // the same with the answer and its label
+}
+
+// Compared says who has the bigger and who the smaller amount, where a story
+// compares two people; false for other stories and for baskets and boxes, which
+// a picture leaves without names.
+func (s Story) Compared() (bigger, smaller phrase.Value, ok bool) {
+	if s.Problem.Kind().Situation() != problem.Compare || s.People < 2 {
+		return bigger, smaller, false
+	}
+	a, b := phrase.Person("A", s.A), phrase.Person("B", s.B)
+	for _, q := range s.Problem.Told() {
+		switch q.Role {
+		case problem.RoleBigger: // told first, of A
+			return a, b, true
+		case problem.RoleSmaller:
+			return b, a, true
+		}
+	}
+	return bigger, smaller, false
 }

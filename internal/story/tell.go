@@ -52,7 +52,7 @@ func (t *Teller) Tell(r Request) (Story, error) {
 	}
 	s := Story{
 		Frame: frame.ID, Problem: r.Problem, ExtraNumber: r.ExtraNumber,
-		Thing: thing.ID, Setting: setting,
+		Thing: thing.ID, Setting: setting, People: frame.People,
 	}
 	people := t.stock.People
 	a, okA := choose(t, r, people, func(id string) string { return id })

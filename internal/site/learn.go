@@ -1,0 +1,120 @@
+package site
+
+import (
+	"homebuild/internal/i18n"
+	"homebuild/internal/page"
+	"homebuild/internal/picture"
+	"homebuild/internal/problem"
+	"homebuild/internal/story"
+	"homebuild/internal/strategy"
+)
+
+// weekPages lists the pages of one week in one language.
+func (b *builder) weekPages(lang *i18n.Language, l lesson) {
+	b.learn(lang, l)
+	b.try(lang, l)
+	b.own(lang, l)
+	b.print(lang, l)
+}
+
+// weekFrame is the frame of a week's page, with the same page in the other
+// languages.
+func (b *builder) weekFrame(lang *i18n.Language, l lesson, path func(tag, date string) string) page.Frame {
+	return b.frame(lang, path(lang.Tag(), l.week.Date),
+		func(tag string) string { return path(tag, l.week.Date) }, weeklyPath(l.week.Date))
+}
+
+// links leads from one page of the week to the others.
+func (b *builder) links(lang *i18n.Language, l lesson, own string) page.Links {
+	tag, date := lang.Tag(), l.week.Date
+	to := func(path string) string {
+		if path == own {
+			return ""
+		}
+		return link(own, path)
+	}
+	return page.Links{
+		Learn: to(learnPath(tag, date)), Try: to(tryPath(tag, date)), Own: to(ownPath(tag, date)),
+		Check: to(checkPath(tag)), Print: to(printPath(tag, date)),
+	}
+}
+
+func (b *builder) learn(lang *i18n.Language, l lesson) {
+	own := learnPath(lang.Tag(), l.week.Date)
+	b.add(own, false, func() page.View {
+		v := &page.Learn{
+			Frame: b.weekFrame(lang, l, learnPath), Week: pageDate(l.week.Date),
+			Target: l.target.Can(), Minutes: l.week.Minutes, Class: b.school, Words: l.words(),
+			Note: b.note(lang, l), Worked: l.walk(), Links: b.links(lang, l, own),
+		}
+		v.About = append(v.About, l.target.About())
+		return v
+	})
+}
+
+// note is the teacher's text in the page's language, or in the class's.
+func (b *builder) note(lang *i18n.Language, l lesson) *page.Note {
+	for _, in := range []*i18n.Language{lang, b.school} {
+		if text := l.week.Notes[in.Tag()]; text != "" {
+			return &page.Note{Markdown: text, Tag: in.Tag(), RightToLeft: in.RightToLeft()}
+		}
+	}
+	return nil
+}
+
+// walk is the worked story with everything its steps show.
+func (l lesson) walk() page.Worked {
+	t := l.worked
+	w := page.Worked{
+		Story: t.Story, Growing: l.growing(t), Equations: equations(t.Problem),
+		Solved: l.pictureOf(t, picture.Solved), Sense: sense(t),
+	}
+	ways := t.Ways
+	if len(ways) > 0 {
+		w.Way = working(ways[0])
+	}
+	if len(ways) > 1 {
+		another := working(ways[1])
+		w.Another = &another
+	}
+	return w
+}
+
+// growing is the picture as the story goes on, under the sentence that made it
+// grow.
+func (l lesson) growing(t told) []page.Panel {
+	var known []story.Sentence
+	var question story.Sentence
+	for _, s := range t.Story.Sentences {
+		switch s.Role {
+		case story.Known:
+			known = append(known, s)
+		case story.Question:
+			question = s
+		}
+	}
+	panels := []page.Panel{{Picture: l.pictureOf(t, picture.FirstPart), Caption: known[0].Line}}
+	if len(known) > 1 {
+		last := known[len(known)-1]
+		panels = append(panels, page.Panel{Picture: l.pictureOf(t, picture.SecondPart), Caption: last.Line})
+	}
+	return append(panels, page.Panel{Picture: l.pictureOf(t, picture.Open), Caption: question.Line})
+}
+
+// working is a way with its pictures, each beside the step it shows.
+func working(w strategy.Way) page.Working {
+	out := page.Working{Name: w.Name.Title(), Why: w.Name.About(), Chain: w.Chain}
+	pictures := picture.OfWay(w)
+	for i, s := range w.Steps {
+		step := page.Step{Say: w.Line(i), Equation: s.Equation}
+		// The pictures end with the last step; earlier steps go without.
+		if at := i - (len(w.Steps) - len(pictures)); at >= 0 && at < len(pictures) {
+			step.Picture = pictures[at]
+		}
+		out.Steps = append(out.Steps, step)
+	}
+	return out
+}
+
+// told calculations that a page checks: the chain's last, or the only one.
+func calculation(t told) problem.Calculation { return t.Problem.Calculation() }

@@ -1,0 +1,86 @@
+package site
+
+import (
+	"homebuild/internal/activity"
+	"homebuild/internal/phrase"
+	"homebuild/internal/picture"
+	"homebuild/internal/problem"
+	"homebuild/internal/story"
+	"homebuild/internal/week"
+)
+
+// lesson is a week worked out: the same in every language.
+type lesson struct {
+	week    week.Week
+	target  activity.Target
+	picture picture.Kind // the class's picture for stories; 0 for the usual one
+	worked  told
+	stories []told
+}
+
+// told is an activity with its story.
+type told struct {
+	activity.Activity
+	Story story.Story
+}
+
+// pictureOf draws the story's problem the class's way where that fits, else as
+// a bar model, which always does. The names of a comparison are written to its
+// bars.
+func (l lesson) pictureOf(t told, stage picture.Stage) picture.Picture {
+	kind := l.picture
+	if kind == 0 || !picture.Fits(kind, t.Problem) {
+		kind = picture.BarModel
+	}
+	p, err := picture.OfProblem(t.Problem, kind, stage)
+	if err != nil {
+		panic("site: " + err.Error()) // Fits said that it can be drawn
+	}
+	return named(p, t.Story)
+}
+
+// named writes to a comparison's bars who has more and who has fewer.
+func named(p picture.Picture, s story.Story) picture.Picture {
+	bigger, smaller, ok := s.Compared()
+	if !ok {
+		return p
+	}
+	switch p := p.(type) {
+	case picture.Comparison:
+		return p.WithNames(bigger, smaller)
+	case picture.Rows:
+		return p.WithNames(bigger, smaller)
+	case picture.Steps:
+		return p.WithNames(bigger, smaller)
+	}
+	return p
+}
+
+// equations are the story's own and, where it differs, the one that finds the
+// answer; a chain shows its steps after the whole.
+func equations(p problem.Problem) []problem.Equation {
+	out := []problem.Equation{p.Equation()}
+	if steps := p.Steps(); len(steps) > 1 {
+		for _, s := range steps {
+			out = append(out, s.Equation())
+		}
+		return out
+	}
+	if p.SolvingDiffers() {
+		out = append(out, p.Solving())
+	}
+	return out
+}
+
+// words are the week's words: the names of the strategy and the picture.
+func (l lesson) words() []phrase.Line {
+	kind := l.picture
+	if kind == 0 {
+		kind = picture.BarModel
+	}
+	out := []phrase.Line{}
+	if len(l.worked.Ways) > 0 {
+		out = append(out, l.worked.Ways[0].Name.Title())
+	}
+	return append(out, phrase.Say("picture."+kind.String()+".name"))
+}

@@ -1,0 +1,106 @@
+package site
+
+import (
+	"cmp"
+	"slices"
+
+	"homebuild/internal/i18n"
+	"homebuild/internal/mistake"
+	"homebuild/internal/page"
+	"homebuild/internal/phrase"
+	"homebuild/internal/picture"
+	"homebuild/internal/problem"
+)
+
+func (b *builder) try(lang *i18n.Language, l lesson) {
+	own := tryPath(lang.Tag(), l.week.Date)
+	b.add(own, false, func() page.View {
+		v := &page.Try{
+			Frame: b.weekFrame(lang, l, tryPath), Week: pageDate(l.week.Date),
+			Target: l.target.Can(), Links: b.links(lang, l, own),
+		}
+		for _, t := range l.stories {
+			v.Stories = append(v.Stories, l.tryStory(t))
+		}
+		return v
+	})
+}
+
+// largestGrid is the largest number of choices that are all listed; above it a
+// child who got another number is helped by two general replies.
+const largestGrid = 101
+
+// tryStory is a story with a reply to every number.
+func (l lesson) tryStory(t told) page.TryStory {
+	out := page.TryStory{
+		Story: t.Story, Equations: equations(t.Problem), Solved: l.pictureOf(t, picture.Solved), Sense: sense(t),
+	}
+	if len(t.Ways) > 0 {
+		out.Way = working(t.Ways[0])
+	}
+	choices := mistake.Choices(t.Problem, t.ExtraNumber)
+	for _, g := range mistake.Groups(t.Problem, t.ExtraNumber, choices) {
+		for _, n := range g.Numbers {
+			out.Choices = append(out.Choices, l.choice(t, n, len(out.Replies)))
+		}
+		out.Replies = append(out.Replies, l.reply(t, g.Reply))
+	}
+	slices.SortFunc(out.Choices, func(a, b page.Choice) int { return cmp.Compare(a.Number, b.Number) })
+	if len(choices) < largestGrid && choices[len(choices)-1] > largestGrid {
+		l.others(&out, t)
+	}
+	return out
+}
+
+// choice shows a number, or the pair that goes with it where a total is taken
+// apart.
+func (l lesson) choice(t told, n, reply int) page.Choice {
+	c := page.Choice{Number: n, Reply: reply}
+	if pairs := t.Problem.Pairs(); pairs != nil && n < len(pairs) {
+		c.Pair = problem.Alone(problem.Sum(pairs[n].First, pairs[n].Second))
+	}
+	return c
+}
+
+// reply is what to say, with the picture that helps: solved for the right
+// number, else open.
+func (l lesson) reply(t told, r mistake.Reply) page.Reply {
+	out := page.Reply{Right: r.Verdict == mistake.Right, Lines: r.Lines}
+	stage := picture.Open
+	if out.Right {
+		stage = picture.Solved
+	}
+	out.Picture = l.pictureOf(t, stage)
+	return out
+}
+
+// others adds choices for the numbers that are not listed: below and above
+// bounds that the hundreds alone give, so that neither tells the answer, and
+// between them.
+func (l lesson) others(s *page.TryStory, t told) {
+	small, big := mistake.General(t.Problem)
+	low, high := bounds(calculation(t))
+	between := mistake.Reply{Lines: []phrase.Line{phrase.Say("try.close")}}
+	add := func(choice phrase.Line, r mistake.Reply) {
+		s.Choices = append(s.Choices, page.Choice{Other: choice, Reply: len(s.Replies)})
+		s.Replies = append(s.Replies, l.reply(t, r))
+	}
+	if low > 0 {
+		add(phrase.Say("try.below", phrase.Number("Number", low)), small)
+	}
+	add(phrase.Say("try.between", phrase.Number("Low", low), phrase.Number("High", high)), between)
+	add(phrase.Say("try.above", phrase.Number("Number", high)), big)
+}
+
+// bounds are what a calculation comes to at least and at most when only the
+// hundreds are looked at.
+func bounds(c problem.Calculation) (low, high int) {
+	for i, n := range c.Numbers {
+		down, up := n/100*100, (n+99)/100*100
+		if c.Op == problem.Minus && i > 0 {
+			down, up = -up, -down
+		}
+		low, high = low+down, high+up
+	}
+	return max(low, 0), high
+}

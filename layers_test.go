@@ -1,0 +1,115 @@
+// Package homebuild_test keeps the direction of the house: each room may use
+// only the rooms below it, and each outside library has one room that knows it.
+package homebuild_test
+
+import (
+	"go/parser"
+	"go/token"
+	"io/fs"
+	"os"
+	"path/filepath"
+	"slices"
+	"strconv"
+	"strings"
+	"testing"
+)
+
+// rooms lists, bottom up, what each room may import from this module.
+// Mathematics knows no words, words know no HTML, HTML knows no files, and only
+// cmd knows flags.
+var rooms = map[string][]string{
+	"internal/diag":        nil,
+	"internal/problem":     nil,
+	"internal/phrase":      {"internal/problem"},
+	"internal/strategy":    {"internal/problem", "internal/phrase"},
+	"internal/estimate":    {"internal/problem", "internal/phrase", "internal/strategy"},
+	"internal/mistake":     {"internal/problem", "internal/phrase", "internal/strategy", "internal/estimate"},
+	"internal/picture":     {"internal/problem", "internal/phrase", "internal/strategy"},
+	"internal/activity":    {"internal/problem", "internal/phrase", "internal/strategy", "internal/estimate", "internal/mistake", "internal/picture", "internal/diag"},
+	"internal/story":       {"internal/problem", "internal/phrase"},
+	"internal/i18n":        {"internal/problem", "internal/phrase", "internal/diag"},
+	"internal/draw/canvas": nil,
+	"internal/draw/cards":  {"internal/draw/canvas"},
+	"internal/draw":        {"internal/problem", "internal/phrase", "internal/strategy", "internal/picture", "internal/draw/canvas"},
+	"internal/page":        {"internal/problem", "internal/phrase", "internal/strategy", "internal/picture", "internal/story", "internal/i18n", "internal/draw", "internal/draw/cards", "internal/diag"},
+	"internal/week":        {"internal/diag"},
+	"internal/site":        {"internal/problem", "internal/phrase", "internal/strategy", "internal/estimate", "internal/mistake", "internal/picture", "internal/activity", "internal/story", "internal/i18n", "internal/draw/cards", "internal/page", "internal/week", "internal/diag"},
+	"internal/publish":     nil,
+	"locales":              nil,
+	"themes":               nil,
+	"site":                 nil,
+	"cmd/homebuild":        {"*"},
+	"browser":              {"*"},
+	".":                    nil,
+}
+
+// owners names the only rooms that may import an outside library.
+var owners = map[string][]string{
+	"github.com/spf13/cobra":           {"cmd/homebuild"},
+	"github.com/ajstarks/svgo":         {"internal/draw/canvas"},
+	"github.com/a-h/templ":             {"internal/page"},
+	"github.com/yuin/goldmark":         {"internal/page"},
+	"github.com/nicksnyder/go-i18n/v2": {"internal/i18n"},
+	"os":                               {"internal/publish", "cmd/homebuild", "browser", "."},
+	"time":                             {"internal/publish", "internal/week", "internal/site", "cmd/homebuild", "browser"},
+	"math/rand":                        nil,
+	"math/rand/v2":                     nil,
+}
+
+func TestDirection(t *testing.T) {
+	seen := map[string]bool{}
+	err := filepath.WalkDir(".", func(path string, d fs.DirEntry, err error) error {
+		if err != nil {
+			return err
+		}
+		if d.IsDir() && (d.Name() == "node_modules" || d.Name() == "testdata" || strings.HasPrefix(d.Name(), ".") && path != ".") {
+			return filepath.SkipDir
+		}
+		if d.IsDir() || !strings.HasSuffix(path, ".go") || strings.HasSuffix(path, "_test.go") {
+			return nil
+		}
+		room := filepath.ToSlash(filepath.Dir(path))
+		seen[room] = true
+		checkFile(t, room, path)
+		return nil
+	})
+	if err != nil {
+		t.Fatal(err)
+	}
+	if len(seen) < 5 {
+		t.Fatalf("only %d rooms found: the test is run from the wrong folder", len(seen))
+	}
+}
+
+func checkFile(t *testing.T, room, path string) {
+	allowed, known := rooms[room]
+	if !known {
+		t.Errorf("%s: the room %q is not in the table of rooms", path, room)
+		return
+	}
+	src, err := os.ReadFile(path)
+	if err != nil {
+		t.Fatal(err)
+	}
+	file, err := parser.ParseFile(token.NewFileSet(), path, src, parser.ImportsOnly)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, spec := range file.Imports {
+		name, err := strconv.Unquote(spec.Path.Value)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if own, ok := strings.CutPrefix(name, "homebuild/"); ok {
+			if !slices.Contains(allowed, own) && !slices.Contains(allowed, "*") {
+				t.Errorf("%s: %s may not use %s", path, room, own)
+			}
+			continue
+		}
+		for library, who := range owners {
+			if (name == library || strings.HasPrefix(name, library+"/")) && !slices.Contains(who, room) {
+				t.Errorf("%s: %s may not use %s; only %v may", path, room, library, who)
+			}
+		}
+	}
+}

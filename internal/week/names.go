@@ -104,8 +104,14 @@ func sameWord(typed string, list []string) (string, bool) {
 
 // unknown says that a word is none of the allowed ones, and which are.
 func (r *reader) unknown(file string, line int, what, typed string, list []string) {
+	if letters := []rune(typed); len(letters) > maxWord {
+		typed = string(letters[:maxWord]) + "..."
+	}
 	r.add(file, line, fmt.Sprintf("%q is not %s", typed, what), choice(typed, list))
 }
+
+// maxWord keeps a message short when a whole paragraph was typed for a word.
+const maxWord = 60
 
 // manyWords is the length from which a list is better asked for than read.
 const manyWords = 12

@@ -1,0 +1,162 @@
+package i18n
+
+import (
+	"errors"
+	"fmt"
+	"io"
+	"io/fs"
+	"slices"
+	"strings"
+
+	"golang.org/x/sync/errgroup"
+
+	"homebuild/internal/diag"
+)
+
+// SourceTag is the language that messages are written in first.
+const SourceTag = "en"
+
+// Catalog holds languages that were loaded together.
+type Catalog struct {
+	languages []*Language
+	source    *Language
+}
+
+// Load reads and proves the languages with the given tags, in that order; no
+// tags means every file there is. Each folder holds files xx.toml at its root;
+// a file in a later folder replaces the same file of an earlier one. English
+// is always read, to hold the others against it.
+//
+// Every problem of every file is returned, sorted; a language with problems is
+// not in the catalog, and without a sound English the catalog is nil.
+func Load(tags []string, folders ...fs.FS) (*Catalog, diag.Problems) {
+	en, src, problems := loadSource(folders)
+	if len(problems) > 0 {
+		return nil, problems
+	}
+	if len(tags) == 0 {
+		tags = Tags(folders...)
+	}
+	type result struct {
+		lang     *Language
+		problems diag.Problems
+	}
+	results := make([]result, len(tags))
+	var group errgroup.Group
+	group.SetLimit(4)
+	for i, tag := range tags {
+		group.Go(func() error {
+			if tag == SourceTag {
+				results[i].lang = en
+				return nil
+			}
+			results[i].lang, results[i].problems = loadOne(tag, src, folders)
+			return nil
+		})
+	}
+	_ = group.Wait() // no function fails: problems are results
+	c := &Catalog{source: en}
+	for _, r := range results {
+		problems = append(problems, r.problems...)
+		if len(r.problems) == 0 && !slices.Contains(c.languages, r.lang) {
+			c.languages = append(c.languages, r.lang)
+		}
+	}
+	problems.Sort()
+	return c, problems
+}
+
+// Tags lists the languages that the folders have files for, sorted.
+func Tags(folders ...fs.FS) []string {
+	var tags []string
+	for _, folder := range folders {
+		names, err := fs.Glob(folder, "*.toml")
+		if err != nil {
+			panic("i18n: " + err.Error()) // the pattern is a constant
+		}
+		for _, name := range names {
+			tags = append(tags, strings.TrimSuffix(name, ".toml"))
+		}
+	}
+	slices.Sort(tags)
+	return slices.Compact(tags)
+}
+
+func loadSource(folders []fs.FS) (*Language, *source, diag.Problems) {
+	f, problems := readFile(SourceTag, folders)
+	if len(problems) > 0 {
+		return nil, nil, problems
+	}
+	src := newSource(f)
+	en, problems := build(f, src)
+	return en, src, problems
+}
+
+func loadOne(tag string, src *source, folders []fs.FS) (*Language, diag.Problems) {
+	f, problems := readFile(tag, folders)
+	if len(problems) > 0 {
+		return nil, problems
+	}
+	return build(f, src)
+}
+
+// readFile reads the file of a language from the last folder that has it.
+func readFile(tag string, folders []fs.FS) (*file, diag.Problems) {
+	path := "locales/" + tag + ".toml"
+	if _, wrong := parseTag(tag); wrong != nil {
+		return nil, diag.Problems{{File: path, Text: wrong.text, Hint: wrong.hint}}
+	}
+	for _, folder := range slices.Backward(folders) {
+		data, err := readLimited(folder, tag+".toml")
+		if errors.Is(err, fs.ErrNotExist) {
+			continue
+		}
+		if err != nil {
+			return nil, diag.Problems{{File: path, Text: err.Error()}}
+		}
+		return read(path, tag, data)
+	}
+	p := diag.Problem{File: path, Text: fmt.Sprintf("there is no language file for %q", tag)}
+	if near := oneOf(tag, Tags(folders...)); near != "" {
+		p.Hint = "languages: " + near
+	}
+	return nil, diag.Problems{p}
+}
+
+// readLimited reads a file, and no more of it than a language file may have.
+func readLimited(folder fs.FS, name string) ([]byte, error) {
+	f, err := folder.Open(name)
+	if err != nil {
+		return nil, err
+	}
+	defer f.Close()
+	return io.ReadAll(io.LimitReader(f, maxFile+1))
+}
+
+// Language returns a language by its tag.
+func (c *Catalog) Language(tag string) (*Language, bool) {
+	for _, l := range c.languages {
+		if l.tag == tag {
+			return l, true
+		}
+	}
+	return nil, false
+}
+
+// Languages lists the languages in the order in which they were asked for.
+func (c *Catalog) Languages() []*Language { return slices.Clone(c.languages) }
+
+// Source is English, also when the site does not use it.
+func (c *Catalog) Source() *Language { return c.source }
+
+// Told reports whether every language of the catalog has a message or block,
+// and lists the tags of those that have not.
+func (c *Catalog) Told(id string) (bool, []string) {
+	var without []string
+	for _, l := range c.languages {
+		if !l.Has(id) {
+			without = append(without, l.tag)
+		}
+	}
+	return len(without) == 0, without
+}

@@ -1,0 +1,229 @@
+package i18n
+
+import (
+	"fmt"
+
+	"homebuild/internal/phrase"
+)
+
+// writingLine is what a blank shows.
+const writingLine = "____"
+
+// ready is a message that was parsed and proved.
+type ready struct {
+	word     string               // the text, when it has no place
+	text     template             // empty for a message with plural or gender forms
+	plural   *[other + 1]template // forms by the number in the place N
+	byGender map[string]*ready    // forms by the gender of the person it is about
+}
+
+// thing is something to count, in every form that the language has.
+type thing struct {
+	gender string
+	counts map[string]*counted // by form; "" is the plain one
+	asks   map[string]string
+	blanks map[string]around
+}
+
+// counted is a thing's counted form.
+type counted struct {
+	forms [other + 1]around
+	words [][]string // number words to try, in order
+}
+
+// around is a text with a number in it.
+type around struct {
+	before, after string
+	number        bool // false for a form that says its number by itself
+}
+
+// person is a name in every form that the language has.
+type person struct {
+	gender string
+	forms  map[string]string // "" is the plain name
+}
+
+// Say says a line. An unknown id, a place without a value and a value that the
+// language does not have are bugs of the caller and panic; Load has proved
+// everything that the file decides.
+func (l *Language) Say(line phrase.Line) Text {
+	t := l.template(line)
+	out := make(Text, 0, len(t)+2)
+	for i := range t {
+		s := &t[i]
+		if s.place == "" {
+			out = append(out, Run{RunPlain, s.text})
+			continue
+		}
+		v := value(line.Values, s.place)
+		if v == nil {
+			l.bug(line, "the place {{.%s}} has no value", s.place)
+		}
+		first := len(out)
+		out = l.fill(out, line, v, s.form)
+		if s.capital && v.Kind != phrase.KindText {
+			out[first].Text = l.capitalise(out[first].Text)
+		}
+	}
+	return out
+}
+
+func (l *Language) bug(line phrase.Line, text string, args ...any) {
+	panic(fmt.Sprintf("i18n: saying %q in %s: ", line.ID, l.tag) + fmt.Sprintf(text, args...))
+}
+
+func value(values []phrase.Value, name string) *phrase.Value {
+	for i := range values {
+		if values[i].Name == name {
+			return &values[i]
+		}
+	}
+	return nil
+}
+
+// template chooses the form of the message that fits its person and number.
+func (l *Language) template(line phrase.Line) template {
+	m := l.messages[line.ID]
+	if m == nil {
+		l.bug(line, "there is no such message")
+	}
+	if m.byGender != nil {
+		m = m.byGender[l.gender(line)]
+		if m == nil {
+			l.bug(line, "no form for the gender of %q", line.Subject)
+		}
+	}
+	if m.plural == nil {
+		return m.text
+	}
+	n := value(line.Values, "N")
+	if n == nil {
+		l.bug(line, "the place {{.N}} has no value")
+	}
+	return m.plural[l.plural.of(n.N)]
+}
+
+// gender is that of the line's subject, or of the first person in it.
+func (l *Language) gender(line phrase.Line) string {
+	subject := line.Subject
+	for i := 0; subject == "" && i < len(line.Values); i++ {
+		if line.Values[i].Kind == phrase.KindPerson {
+			subject = line.Values[i].ID
+		}
+	}
+	if p := l.people[subject]; p != nil {
+		return p.gender
+	}
+	return ""
+}
+
+// fill writes a value.
+func (l *Language) fill(out Text, line phrase.Line, v *phrase.Value, form string) Text {
+	switch v.Kind {
+	case phrase.KindNumber:
+		return append(out, Run{RunNumber, l.number(v.N, v.Words, l.words[form], l.words[""])})
+	case phrase.KindCounted:
+		return append(out, Run{RunCounted, l.count(line, v, form)})
+	case phrase.KindAsked:
+		ask, ok := l.thing(line, v).asks[form]
+		if !ok {
+			l.bug(line, "%s cannot be asked for in the form %q", v.ID, form)
+		}
+		return append(out, Run{RunPlain, ask})
+	case phrase.KindBlank:
+		return l.blank(out, line, v, form)
+	case phrase.KindPerson:
+		return append(out, Run{RunPerson, l.personName(line, v, form)})
+	case phrase.KindEquation:
+		return append(out, Run{RunEquation, l.Equation(v.Equation)})
+	case phrase.KindMessage:
+		return append(out, Run{RunPlain, l.inner(line, v, form)})
+	case phrase.KindText:
+		return append(out, Run{RunOwnText, v.Text})
+	}
+	l.bug(line, "the place {{.%s}} has a value of no kind", v.Name)
+	return nil
+}
+
+// number writes n, in words where they are wanted and a table has them.
+func (l *Language) number(n int, inWords bool, tables ...[]string) string {
+	if inWords && n >= 0 {
+		for _, t := range tables {
+			if n < len(t) && t[n] != "" {
+				return t[n]
+			}
+		}
+	}
+	return l.digits.write(n)
+}
+
+func (l *Language) thing(line phrase.Line, v *phrase.Value) *thing {
+	t := l.things[v.ID]
+	if t == nil {
+		l.bug(line, "%q in {{.%s}} cannot be counted", v.ID, v.Name)
+	}
+	return t
+}
+
+func (l *Language) count(line phrase.Line, v *phrase.Value, form string) string {
+	c := l.thing(line, v).counts[form]
+	if c == nil {
+		l.bug(line, "%s has no counted form %q", v.ID, form)
+	}
+	a := &c.forms[l.plural.of(v.N)]
+	if !a.number {
+		return a.before
+	}
+	return a.before + l.number(v.N, v.Words, c.words...) + a.after
+}
+
+// blank writes a line to write on and the words around it.
+func (l *Language) blank(out Text, line phrase.Line, v *phrase.Value, form string) Text {
+	if v.ID == "" {
+		return append(out, Run{RunBlank, writingLine})
+	}
+	a, ok := l.thing(line, v).blanks[form]
+	if !ok {
+		l.bug(line, "%s has no blank in the form %q", v.ID, form)
+	}
+	if a.before != "" {
+		out = append(out, Run{RunPlain, a.before})
+	}
+	out = append(out, Run{RunBlank, writingLine})
+	if a.after != "" {
+		out = append(out, Run{RunPlain, a.after})
+	}
+	return out
+}
+
+func (l *Language) personName(line phrase.Line, v *phrase.Value, form string) string {
+	p := l.people[v.ID]
+	if p == nil {
+		l.bug(line, "there is no person %q", v.ID)
+	}
+	name, ok := p.forms[form]
+	if !ok {
+		l.bug(line, "%s has no form %q", v.ID, form)
+	}
+	return name
+}
+
+// inner writes a message inside a message. "setting.harbour" may stand for its
+// name; a form is a message of its own, "setting.harbour.at" or
+// "strategy.make-ten.name-dative".
+func (l *Language) inner(line phrase.Line, v *phrase.Value, form string) string {
+	for _, ending := range innerEndings(form) {
+		if m := l.messages[v.ID+ending]; m != nil && m.word != "" {
+			return m.word
+		}
+	}
+	l.bug(line, "%q in {{.%s}} has no form %q", v.ID, v.Name, form)
+	return ""
+}
+
+func innerEndings(form string) []string {
+	if form == "" {
+		return []string{"", ".name"}
+	}
+	return []string{"." + form, "-" + form}
+}

@@ -1,0 +1,139 @@
+package i18n
+
+import (
+	"fmt"
+	"regexp"
+	"slices"
+	"strings"
+	"unicode"
+	"unicode/utf8"
+)
+
+// segment is a stretch of a message: its own words, or a place.
+type segment struct {
+	text    string // where place is empty
+	place   string
+	form    string // "accusative" of {{.Start.accusative}}
+	capital bool   // the place begins a sentence
+}
+
+// template is a message taken apart.
+type template []segment
+
+// fault says what is wrong with a text and what to do.
+type fault struct{ text, hint string }
+
+// placePattern is the whole of what a template may say.
+var placePattern = regexp.MustCompile(`^\{\{\.([A-Z][A-Za-z0-9]*)(?:\.([a-z][a-z-]*))?\}\}`)
+
+// parseTemplate takes a message apart. Only {{.Name}} and {{.Name.form}} are
+// places; functions, loops, variables and pipelines of Go templates are not.
+func parseTemplate(text string) (template, *fault) {
+	var t template
+	start := sentenceStart{open: true}
+	for rest := text; rest != ""; {
+		brace := strings.IndexAny(rest, "{}")
+		if brace < 0 {
+			brace = len(rest)
+		}
+		if brace > 0 {
+			t = append(t, segment{text: rest[:brace]})
+			start.read(rest[:brace])
+			rest = rest[brace:]
+			continue
+		}
+		m := placePattern.FindStringSubmatch(rest)
+		if m == nil {
+			return nil, &fault{fmt.Sprintf("%q is not a place", untilClosed(rest)), "a place is only a name, {{.Start}}, or a name and a form, {{.Start.accusative}}"}
+		}
+		t = append(t, segment{place: m[1], form: m[2], capital: start.open})
+		start = sentenceStart{}
+		rest = rest[len(m[0]):]
+	}
+	return t, nil
+}
+
+// untilClosed is the start of a text up to its closing braces, shortened.
+func untilClosed(text string) string {
+	if i := strings.Index(text, "}}"); i >= 0 {
+		text = text[:i+2]
+	}
+	if r := []rune(text); len(r) > 40 {
+		text = string(r[:40]) + "..."
+	}
+	return text
+}
+
+// places lists the names of the places in their order, each once.
+func (t template) places() []string {
+	var names []string
+	for _, s := range t {
+		if s.place != "" && !slices.Contains(names, s.place) {
+			names = append(names, s.place)
+		}
+	}
+	return names
+}
+
+// word is the text of a template without places.
+func (t template) word() (string, bool) {
+	if len(t) == 1 && t[0].place == "" {
+		return t[0].text, true
+	}
+	return "", false
+}
+
+// sentenceStart follows a text and knows whether a sentence begins at its end.
+type sentenceStart struct {
+	open    bool // nothing but opening marks since the sentence began
+	ended   bool // an end mark was read, and no letter since
+	letters int  // of the last word, so that "z. B." ends nothing
+}
+
+func (s *sentenceStart) read(text string) {
+	for _, c := range text {
+		switch {
+		case strings.ContainsRune(".!?…", c):
+			s.ended = c != '.' || s.letters != 1
+		case strings.ContainsRune("。！？।؟۔።", c):
+			s.ended, s.open = true, true
+		case unicode.IsSpace(c):
+			s.open = s.open || s.ended
+			s.letters = 0
+		case unicode.IsLetter(c) || unicode.IsMark(c):
+			s.letters++
+			s.open, s.ended = false, false
+		case unicode.IsDigit(c):
+			s.letters = 2
+			s.open, s.ended = false, false
+		case !isQuoteOrOpening(c):
+			s.open = false
+		}
+	}
+}
+
+func isQuoteOrOpening(c rune) bool {
+	return strings.ContainsRune(`¿¡"'`, c) || unicode.In(c, unicode.Ps, unicode.Pi, unicode.Pf, unicode.Pe)
+}
+
+// capitalise makes the first letter of a sentence big, behind any opening
+// mark. Title case is used so that scripts without capitals at the start of a
+// sentence, such as Georgian, stay as they are.
+func (l *Language) capitalise(text string) string {
+	for i, c := range text {
+		if unicode.IsLetter(c) {
+			title := unicode.ToTitle(c)
+			if l.turkic {
+				title = unicode.TurkishCase.ToTitle(c)
+			}
+			if title == c {
+				return text
+			}
+			return text[:i] + string(title) + text[i+utf8.RuneLen(c):]
+		}
+		if !isQuoteOrOpening(c) && !unicode.IsSpace(c) {
+			return text
+		}
+	}
+	return text
+}

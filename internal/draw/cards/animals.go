@@ -61,7 +61,7 @@ func beetle() drawing {
 func tortoise() drawing {
 	return join(
 		pen(green, "M20 92v21h16v-14M66 96v17h16v-18"),                                  // legs
-		pen(green, "M10 94q-6 4-9 10q12 2 22-8z"),                                       // tail
+		pen(green, "M12 94q-6 4-8 10q10 2 20-8z"),                                       // tail
 		pen(green, "M72 92q14-10 8-26q-14-26 12-30q26 0 24 22q-2 14-14 16q2 20-18 24z"), // neck and head
 		pen(brown, "M8 96q-2-46 42-46t42 46q-42 8-84 0z"),
 		pen(butter, "M8 96q42 8 84 0q0-6-1-10q-40 10-82 0q-1 4-1 10z"),

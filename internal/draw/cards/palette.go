@@ -27,7 +27,7 @@ const (
 
 	line  = "k-ink"       // an ink line without a fill
 	faint = "k-ink k-far" // the same behind the character
-	rain  = "k-rain"      // a line in the colour of water
+	rain  = "k-rain"      // a line of rain
 	dot   = "k-dot"       // filled with ink: eyes, noses, buttons
 	blush = "k-blush"     // a cheek, see-through
 )

@@ -47,8 +47,8 @@ func gardener() drawing {
 	return join(
 		adult(skin2, butter, brown),
 		pen(brown, "M48 66h24l4 33q-16 5-32 0z"),                  // apron
-		pen(green, "M60 84v-8q-8 2-9-7q8 0 9 7q1-7 9-7q-1 9-9 7"), // a seedling in the pocket
-		pen(brown, "M52 82h16v6q-8 6-16 0z"),
+		pen(green, "M60 88v-7q-8 1-9-7q8 0 9 7q1-7 9-7q-1 8-9 7"), // a seedling in the pocket
+		pen(brown, "M51 86h18v7q-9 5-18 0z"),
 		pen(blue, "M60 11q-26 0-27 26q0 16 8 27q9 7 19 7t19-7q8-11 8-27q-1-26-27-26z"), // scarf
 		pen(skin2, "M60 22q-17 2-17 20t17 17q17 1 17-17t-17-20z"),
 		pen(line, "M60 64q12 0 19-12"),

@@ -34,7 +34,7 @@ func forest() drawing {
 		pen(line, "M160 62q6 6 12 2M196 48q6 6 12 2"),
 		pen(white, "M222 130v-10h10v10z"), // mushroom
 		pen(rose, "M214 122q2-16 13-16t13 16z"),
-		pen(line, "M140 138l4-8 4 8M14 134l4-8 4 8"), // grass and flowers
+		pen(line, "M140 138l4-8 4 8M182 140l4-8 4 8"), // grass and flowers
 		disc(butter, 164, 138, 4),
 		disc(white, 204, 142, 4),
 	)

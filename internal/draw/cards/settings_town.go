@@ -7,6 +7,8 @@ func library() drawing {
 		backdrop(butter),
 		pen(far(sky), "M14 84v-44q0-20 22-20t22 20v44z"), // window
 		pen(faint, "M36 20v64M14 54h44"),
+		pen(faint, "M110 0v16"), // lamp
+		pen(far(orange), "M98 30q2-14 12-14t12 14z"),
 		pen(earth, level),
 		oval(far(rose), 70, 138, 66, 9),   // rug
 		slab(brown, 132, 10, 100, 110, 4), // shelves
@@ -48,6 +50,10 @@ func kitchen() drawing {
 		pen(faint, "M37 20v50"),
 		pen(far(rose), "M6 16h62q-2 18-22 18h-18q-20 0-22-18z"),
 		pen(earth, level),
+		pen(faint, "M14 98v26M96 98v26"), // table with a bowl of fruit
+		disc(far(green), 24, 80, 6), disc(far(orange), 34, 78, 6),
+		pen(far(blue), "M12 82h36q-4 10-12 10h-12q-8 0-12-10z"),
+		slab(far(brown), 4, 92, 102, 7, 3),
 		pen(faint, "M0 132h240M20 114l-8 36M120 114v36M200 114l14 36"), // tiles
 		pen(brown, "M132 44h96v6h-96z"),                                // shelf with a mug, a jar and a jug
 		pen(blue, "M140 44v-14h16v14z"),
@@ -119,6 +125,7 @@ func garden() drawing {
 		pen(earth, level),
 		pen(line, "M156 104v-50M156 84q10 0 14-10M156 94q-10 0-14-10M190 104v-28M214 104v-40"), // stems
 		disc(butter, 156, 44, 16), // sunflower
+		pen(line, "M156 28v10M144 33l7 6M140 44h10M145 55l6-6M156 60v-10M168 33l-7 6M172 44h-10M167 55l-6-6"),
 		disc(brown, 156, 44, 8),
 		disc(rose, 184, 82, 6), disc(rose, 197, 76, 6), disc(rose, 188, 68, 6), // tomatoes
 		pen(green, "M214 66q-16-4-12-24q20 2 12 24q-4-16 14-20q4 20-14 20z"), // seedling

@@ -30,6 +30,10 @@ func (b *builder) problem(line int, text, hint string) {
 	b.problems = append(b.problems, diag.Problem{File: b.file.path, Line: line, Text: text, Hint: hint})
 }
 
+// full reports that more problems would not help anybody. It also bounds the
+// work that a hostile file can cause.
+func (b *builder) full() bool { return len(b.problems) >= maxProblems }
+
 // build makes a file a language. The language is only to be used when there
 // are no problems.
 func build(f *file, src *source) (*Language, diag.Problems) {
@@ -51,7 +55,7 @@ func build(f *file, src *source) (*Language, diag.Problems) {
 	}
 	b.checkIDs()
 	for _, id := range f.order {
-		if family(id) != "language" {
+		if family(id) != "language" && !b.full() {
 			b.message(id, f.messages[id])
 		}
 	}
@@ -90,12 +94,9 @@ func (b *builder) rule(tag language.Tag) bool {
 // message makes one message ready.
 func (b *builder) message(id string, m *message) {
 	l := b.lang
-	for key := range m.lines {
-		if key == "description" || key == "hash" {
-			continue
-		}
-		if c := category(slices.Index(categoryNames[:], key)); !l.plural.knows(c) {
-			b.problem(m.lineOf(key), fmt.Sprintf("%s: %s never uses the plural category %s", id, l.tag, key), "write "+strings.Join(b.categories(), ", "))
+	for c := zero; c <= other; c++ {
+		if m.has(c) && !l.plural.knows(c) {
+			b.problem(m.lineOf(c.String()), fmt.Sprintf("%s: %s never uses the plural category %s", id, l.tag, c), "write "+strings.Join(b.categories(), ", "))
 		}
 	}
 	base, gender := cutGender(id)
@@ -113,10 +114,6 @@ func (b *builder) message(id string, m *message) {
 	}
 	if l.messages[base] == nil {
 		l.messages[base] = &ready{byGender: map[string]*ready{}}
-	}
-	if l.messages[base].byGender == nil {
-		b.problem(m.line, fmt.Sprintf("%s stands both with and without gender forms", base), "keep one of them")
-		return
 	}
 	l.messages[base].byGender[gender] = r
 }

@@ -3,7 +3,6 @@ package i18n
 import (
 	"fmt"
 	"slices"
-	"strings"
 	"unicode"
 )
 
@@ -36,6 +35,3 @@ func checkCharacters(text, script string) *fault {
 	}
 	return nil
 }
-
-// isBlankText reports whether a text has nothing to read.
-func isBlankText(text string) bool { return strings.TrimSpace(text) == "" }

@@ -30,11 +30,12 @@ var genders = []string{"animate", "common", "feminine", "inanimate", "masculine"
 var (
 	personPlaces   = []string{"A", "B"}
 	askPlace       = "Ask"
+	extraPlace     = "Extra" // a measure may stand here too
 	quantityPlaces = []string{
 		string(problem.RoleStart), string(problem.RoleChange), string(problem.RoleResult),
 		string(problem.RoleFirst), string(problem.RoleSecond), string(problem.RoleThird),
 		string(problem.RoleTotal), string(problem.RoleBigger), string(problem.RoleSmaller),
-		string(problem.RoleDifference), string(problem.RoleLater), "Extra",
+		string(problem.RoleDifference), string(problem.RoleLater),
 	}
 )
 

@@ -8,122 +8,164 @@ import (
 	"homebuild/internal/diag"
 )
 
+// stem is a family with the last key of its plain messages: the counts of
+// things are {"thing", "count"}.
+type stem struct{ family, key string }
+
+// formIndex finds messages by what they are forms of.
+type formIndex struct {
+	plain map[stem][]string // ids by stem, in the order of the file
+	forms map[string][]stem // which stems have a form; key "" for "<id>.<form>"
+	asked map[string]bool   // ids that some sentence asks for
+}
+
+func (b *builder) newFormIndex() *formIndex {
+	x := &formIndex{plain: map[stem][]string{}, forms: map[string][]stem{}, asked: map[string]bool{}}
+	for _, id := range b.file.order {
+		in, key := family(id), lastKey(id)
+		x.plain[stem{in, key}] = append(x.plain[stem{in, key}], id)
+		x.addForm(key, stem{in, ""})
+		for i := range key {
+			if key[i] == '-' {
+				x.addForm(key[i+1:], stem{in, key[:i]})
+			}
+		}
+	}
+	return x
+}
+
+func (x *formIndex) addForm(form string, of stem) {
+	if !slices.Contains(x.forms[form], of) {
+		x.forms[form] = append(x.forms[form], of)
+	}
+}
+
 // checkForms proves that every form that a sentence asks for is there,
 // whichever thing or person will stand in its place, and that every form that
 // is there is asked for.
 func (b *builder) checkForms() {
-	known := map[string]bool{}
+	x := b.newFormIndex()
 	for _, a := range b.asked {
+		if b.full() {
+			return
+		}
 		switch {
 		case hasPeople(a.id) && slices.Contains(personPlaces, a.place):
-			b.askPeople(a, known)
+			b.ask(a, x, a.form, stem{"person", "name"}, stem{"character", "name"})
 		case a.place == askPlace:
-			b.askThings(a, "ask", known)
+			b.ask(a, x, "ask-"+a.form, stem{"thing", "ask"})
+		case a.place == extraPlace:
+			b.ask(a, x, "count-"+a.form, stem{"thing", "count"}, stem{"measure", "count"})
 		case slices.Contains(quantityPlaces, a.place):
-			b.askThings(a, "count", known)
-			if lastKey(a.id) == "answer" {
-				b.askThings(a, "blank", known)
+			b.ask(a, x, "count-"+a.form, stem{"thing", "count"})
+			if lastKey(a.id) == "answer" { // also said with a line to write on
+				b.ask(a, x, "blank-"+a.form, stem{"thing", "blank"})
 			}
 		default:
-			b.askMessages(a, known)
+			b.askMessages(a, x)
 		}
 	}
-	b.unasked(known)
+	b.unasked(x)
 	b.checkGenders()
 }
 
-func (b *builder) askPeople(a askedForm, known map[string]bool) {
-	b.ask(a, known, func(id string) bool {
-		return slices.Contains(peopleFamilies, family(id)) && lastKey(id) == "name"
-	}, "", a.form)
-}
-
-func (b *builder) askThings(a askedForm, kind string, known map[string]bool) {
-	b.ask(a, known, func(id string) bool {
-		return slices.Contains(countedFamilies, family(id)) && lastKey(id) == kind
-	}, kind, kind+"-"+a.form)
-}
-
-// askMessages holds a form against the messages that may stand in the place:
-// those of a family in which some have the form, under "<id>.<form>" or
-// "<id>-<form>".
-func (b *builder) askMessages(a askedForm, known map[string]bool) {
-	families := map[[2]string]bool{} // family and last key of the plain message
-	for _, id := range b.file.order {
-		key := lastKey(id)
-		if key == a.form && !slices.Contains(peopleFamilies, family(id)) {
-			known[id] = true
-			families[[2]string{family(id), ""}] = true
-		}
-		if plain, ok := strings.CutSuffix(key, "-"+a.form); ok && plain != "" {
-			known[id] = true
-			families[[2]string{family(id), plain}] = true
-		}
-	}
-	if len(families) == 0 {
-		b.problem(a.line, fmt.Sprintf("%s asks for {{.%s.%s}}, and no message has the form %s", a.id, a.place, a.form, a.form), "write {{."+a.place+"}}, or add the form to every message that may stand there")
-		return
-	}
-	for of := range families {
-		if plain := of[1]; plain != "" {
-			b.ask(a, known, func(id string) bool { return family(id) == of[0] && lastKey(id) == plain }, plain, plain+"-"+a.form)
-		}
-	}
-}
-
-// ask requires the key beside every message that is chosen.
-func (b *builder) ask(a askedForm, known map[string]bool, chosen func(id string) bool, plain, key string) {
+// ask requires the key beside every message of the stems.
+func (b *builder) ask(a askedForm, x *formIndex, key string, of ...stem) {
 	var lacking []string
 	found := false
-	for _, id := range b.file.order {
-		if !chosen(id) {
-			continue
-		}
-		with := strings.TrimSuffix(id, lastKey(id)) + key
-		if b.file.messages[with] != nil {
-			known[with] = true
-			found = true
-		} else {
-			lacking = append(lacking, id)
+	for _, s := range of {
+		for _, id := range x.plain[s] {
+			with := strings.TrimSuffix(id, s.key) + key
+			if b.file.messages[with] != nil {
+				x.asked[with], found = true, true
+			} else {
+				lacking = append(lacking, id)
+			}
 		}
 	}
 	if !found && len(lacking) > 0 {
-		b.problem(a.line, fmt.Sprintf("%s asks for {{.%s.%s}}, and nothing has %q", a.id, a.place, a.form, key), nearForm(a.form, b.formsBeside(chosen, plain)))
+		b.problem(a.line, fmt.Sprintf("%s asks for {{.%s.%s}}, and nothing has %q", a.id, a.place, a.form, key), nearForm(a.form, b.formsBeside(x, of)))
 		return
 	}
 	for _, id := range lacking {
-		b.problem(b.file.messages[id].line, fmt.Sprintf("%s has no %q, which %s asks for in line %d", block(id), key, a.id, a.line), fmt.Sprintf("add %s.%s", block(id), key))
+		b.lacks(a, x, id, strings.TrimSuffix(id, lastKey(id))+key)
 	}
 }
 
-// formsBeside lists the forms that stand beside the chosen messages.
-func (b *builder) formsBeside(chosen func(id string) bool, plain string) []string {
-	var forms []string
-	for _, id := range b.file.order {
-		key := lastKey(id)
-		stem := strings.TrimSuffix(id, key)
-		form, isForm := strings.CutPrefix(key, plain+"-")
-		if plain == "" {
-			stem, form, isForm = stem+"name", key, key != "name" && key != "gender"
-		} else {
-			stem += plain
-		}
-		if isForm && b.file.messages[stem] != nil && chosen(stem) && !slices.Contains(forms, form) {
-			forms = append(forms, form)
+// lacks reports a missing form once, however many sentences ask for it.
+func (b *builder) lacks(a askedForm, x *formIndex, beside, form string) {
+	if !x.asked[form] {
+		b.problem(b.file.messages[beside].line, fmt.Sprintf("%s is missing; %s asks for it in line %d", form, a.id, a.line), "add it here, or say the sentence without the form")
+	}
+	x.asked[form] = true
+}
+
+// askMessages holds a form against the messages that may stand in the place:
+// those of a family in which some have the form, as "<id>.<form>" or
+// "<id>-<form>".
+func (b *builder) askMessages(a askedForm, x *formIndex) {
+	found := false
+	for _, of := range x.forms[a.form] {
+		switch {
+		case slices.Contains(peopleFamilies, of.family):
+		case of.key != "":
+			found = true
+			b.ask(a, x, of.key+"-"+a.form, of)
+		default:
+			found = true
+			b.askBlocks(a, x, of.family)
 		}
 	}
-	return forms
+	if !found {
+		b.problem(a.line, fmt.Sprintf("%s asks for {{.%s.%s}}, and no message has the form %s", a.id, a.place, a.form, a.form), "write {{."+a.place+"}}, or add the form to every message that may stand there")
+	}
+}
+
+// askBlocks requires "<block>.<form>" in every optional block of a family.
+func (b *builder) askBlocks(a askedForm, x *formIndex, in string) {
+	for _, id := range x.plain[stem{in, a.form}] {
+		x.asked[id] = true
+	}
+	seen := map[string]bool{}
+	for _, id := range b.file.order {
+		of := block(id)
+		if family(id) != in || of == "" || seen[of] {
+			continue
+		}
+		seen[of] = true
+		if b.file.messages[of+"."+a.form] == nil {
+			b.lacks(a, x, id, of+"."+a.form)
+		}
+	}
+}
+
+// formsBeside lists the forms that stand beside the plain messages.
+func (b *builder) formsBeside(x *formIndex, of []stem) []string {
+	var forms []string
+	for form, stems := range x.forms {
+		for _, s := range of {
+			own := stem{s.family, s.key}
+			if s.key == "name" {
+				own.key = ""
+			}
+			if slices.Contains(stems, own) && form != "name" && form != "gender" {
+				forms = append(forms, form)
+			}
+		}
+	}
+	slices.Sort(forms)
+	return slices.Compact(forms)
 }
 
 // unasked finds forms that no sentence asks for: most often a slip in a name.
-func (b *builder) unasked(known map[string]bool) {
+func (b *builder) unasked(x *formIndex) {
 	var asked []string
 	for _, a := range b.asked {
 		asked = append(asked, a.form)
 	}
 	for _, id := range b.file.order {
 		_, gender := cutGender(id)
-		if known[id] || gender != "" || b.source.file.messages[id] != nil || lastKey(id) == "gender" || !b.source.formID(id) {
+		if x.asked[id] || gender != "" || b.source.file.messages[id] != nil || lastKey(id) == "gender" || !b.source.formID(id) {
 			continue
 		}
 		_, form := formOf(lastKey(id))
@@ -145,7 +187,7 @@ func (b *builder) checkGenders() {
 	for _, id := range b.file.order {
 		base, gender := cutGender(id)
 		m := b.lang.messages[base]
-		if gender == "" || m == nil || m.byGender == nil {
+		if gender == "" || m == nil || !hasPeople(base) {
 			continue
 		}
 		if needed == nil {
@@ -182,6 +224,9 @@ func (b *builder) gendersOfPeople(asking string) []string {
 			continue
 		}
 		g := b.lang.people[block(id)].gender
+		if g == "" && b.file.messages[block(id)+".gender"] != nil {
+			continue // reported where it stands
+		}
 		if g == "" {
 			b.problem(b.file.messages[id].line, fmt.Sprintf("%s has no gender, and %s needs one", block(id), asking), `write gender = "feminine" or another gender beside the name`)
 		} else if !slices.Contains(needed, g) {

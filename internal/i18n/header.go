@@ -21,6 +21,7 @@ type header struct {
 	turkic       bool // small i becomes capital İ
 	reviewed     string
 	stale        bool
+	source       bool // English: written here, not translated
 }
 
 // headerKeys are the keys of [language].
@@ -61,8 +62,8 @@ func (b *builder) header(tag language.Tag) {
 	l.name = b.headerWord("name", nil)
 	script := slices.Contains(rightToLeftScripts, l.script)
 	l.rtl = b.headerWord("direction", []string{"ltr", "rtl"}) == "rtl"
-	if want := direction(script); b.file.messages["language.direction"] != nil && l.rtl != script {
-		b.problem(b.headerLine("direction"), fmt.Sprintf("direction does not fit the %s script of %s", l.script, l.tag), fmt.Sprintf("write direction = %q", want))
+	if stated := b.file.messages["language.direction"]; stated != nil && stated.Other == direction(!script) {
+		b.problem(stated.line, fmt.Sprintf("direction does not fit the %s script of %s", l.script, l.tag), fmt.Sprintf("write direction = %q", direction(script)))
 	}
 	l.equationsRTL = b.headerWord("equations", []string{"ltr", "rtl"}) == "rtl"
 	if l.equationsRTL && !script {
@@ -79,11 +80,12 @@ func direction(rtl bool) string {
 	return "ltr"
 }
 
+// headerLine is the line of a key of [language], or where it belongs.
 func (b *builder) headerLine(key string) int {
 	if m := b.file.messages["language."+key]; m != nil {
 		return m.line
 	}
-	return 0
+	return b.file.lineNear("language." + key)
 }
 
 // headerWord reads a key of [language]; allowed nil takes any text.
@@ -104,8 +106,12 @@ func (b *builder) headerWord(key string, allowed []string) string {
 	return m.Other
 }
 
-// oneOf suggests the nearest word, or lists them all.
+// oneOf suggests the word that was begun or the nearest one, or lists them all.
 func oneOf(typed string, allowed []string) string {
+	begun := slices.DeleteFunc(slices.Clone(allowed), func(word string) bool { return typed == "" || !strings.HasPrefix(word, typed) })
+	if len(begun) == 1 {
+		return begun[0]
+	}
 	if near := diag.Nearest(typed, allowed); near != "" {
 		return near
 	}
@@ -131,9 +137,11 @@ func (b *builder) headerReview() {
 	hint := `write review = "draft", or reviewed = "M. G., 2026-10-01" once a fluent reader has signed it`
 	switch {
 	case review == nil && reviewed == nil:
-		b.problem(0, "[language] does not say whether it was reviewed", hint)
+		b.problem(b.headerLine("review"), "[language] does not say whether it was reviewed", hint)
 	case review != nil && reviewed != nil:
 		b.problem(reviewed.line, "[language] has both review and reviewed", hint)
+	case review != nil && review.Other == "source" && b.file.tag == SourceTag:
+		b.lang.source = true
 	case review != nil && review.Other != "draft":
 		b.problem(review.line, fmt.Sprintf("review is %q", review.Other), hint)
 	case reviewed != nil && !reviewedPattern.MatchString(reviewed.Other):

@@ -14,6 +14,9 @@ func (b *builder) checkIDs() {
 	for _, id := range b.file.order {
 		base, _ := cutGender(id)
 		present[block(base)] = true
+		if b.full() {
+			return
+		}
 		if why := b.extra(id); why != nil {
 			b.problem(b.file.messages[id].line, why.text, why.hint)
 		}
@@ -28,11 +31,7 @@ func (b *builder) checkIDs() {
 		if in != "" && !present[in] || !b.source.required(id) || b.hasMessage(id) {
 			continue
 		}
-		line := 0
-		if in != "" {
-			line = b.lineOfBlock(in)
-		}
-		b.problem(line, id+" is missing", b.source.suggestion(id))
+		b.problem(b.file.lineNear(id), id+" is missing", b.source.suggestion(id))
 	}
 }
 
@@ -41,15 +40,6 @@ func (b *builder) hasMessage(id string) bool {
 	return b.file.messages[id] != nil || slices.ContainsFunc(genders, func(g string) bool {
 		return b.file.messages[id+"."+g] != nil
 	})
-}
-
-func (b *builder) lineOfBlock(name string) int {
-	for _, id := range b.file.order {
-		if block(id) == name {
-			return b.file.messages[id].line
-		}
-	}
-	return 0
 }
 
 // extra says why the file may not have an id; nil when it may.

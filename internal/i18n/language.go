@@ -31,8 +31,9 @@ func (l *Language) RightToLeft() bool { return l.rtl }
 func (l *Language) EquationsRightToLeft() bool { return l.equationsRTL }
 
 // Draft reports whether no fluent reader has signed the file as it stands: it
-// was never reviewed, or the English has changed since.
-func (l *Language) Draft() bool { return l.reviewed == "" || l.stale }
+// was never reviewed, or the English has changed since. The source itself is
+// not a draft.
+func (l *Language) Draft() bool { return !l.source && (l.reviewed == "" || l.stale) }
 
 // Reviewed is who reviewed the file and when, as they wrote it; empty for a
 // draft.

@@ -21,6 +21,8 @@ const (
 	maxFile    = 1 << 20 // bytes
 	maxMessage = 600     // characters
 	maxDepth   = 6       // parts of an id
+
+	maxProblems = 200 // of one file; the rest waits until these are mended
 )
 
 // file is a language file as it was read.
@@ -44,6 +46,21 @@ func (m *message) lineOf(key string) int {
 		return n
 	}
 	return m.line
+}
+
+// lineNear is the line of the first message in the table that an id belongs
+// to, where a missing message should be added; the last line with a message
+// when there is no such table.
+func (f *file) lineNear(id string) int {
+	table := strings.TrimSuffix(id, lastKey(id))
+	last := 0
+	for _, have := range f.order {
+		last = max(last, f.messages[have].line)
+		if strings.HasPrefix(have, table) {
+			return f.messages[have].line
+		}
+	}
+	return last
 }
 
 // text is the message's text of a plural category.
@@ -149,7 +166,7 @@ func (r *reader) walk(data []byte) {
 		case unstable.KeyValue:
 			r.keyValue(table, e)
 		}
-		if len(r.problems) > 20 {
+		if len(r.problems) >= maxProblems {
 			return
 		}
 	}

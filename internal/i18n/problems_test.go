@@ -1,0 +1,257 @@
+package i18n
+
+import (
+	"os"
+	"strings"
+	"testing"
+	"testing/fstest"
+)
+
+// fixture reads a file of testdata with some text in it replaced.
+func fixture(t testing.TB, tag, old, new string) []byte {
+	t.Helper()
+	data, err := os.ReadFile("testdata/locales/" + tag + ".toml")
+	if err != nil {
+		t.Fatal(err)
+	}
+	if !strings.Contains(string(data), old) {
+		t.Fatalf("%s.toml has no %q to replace", tag, old)
+	}
+	return []byte(strings.Replace(string(data), old, new, 1))
+}
+
+// problemsOf loads a language whose file was changed.
+func problemsOf(t testing.TB, tag, old, new string) string {
+	t.Helper()
+	folder := fstest.MapFS{"en.toml": {Data: fixture(t, "en", "", "")}}
+	folder[tag+".toml"] = &fstest.MapFile{Data: fixture(t, tag, old, new)}
+	c, problems := Load([]string{tag}, folder)
+	if c != nil && len(problems) > 0 {
+		if _, ok := c.Language(tag); ok {
+			t.Errorf("%s has problems and is in the catalog", tag)
+		}
+	}
+	return problems.Error()
+}
+
+type problemTest struct{ name, tag, old, new, want string }
+
+func runProblems(t *testing.T, tests []problemTest) {
+	t.Helper()
+	for _, test := range tests {
+		t.Run(test.name, func(t *testing.T) {
+			want := strings.TrimPrefix(strings.ReplaceAll(test.want, "\n\t\t\t", "\n"), "\n")
+			if got := problemsOf(t, test.tag, test.old, test.new); got != want {
+				t.Errorf("%s: %q for %q\nwant\n%s\ngot\n%s", test.tag, test.new, test.old, want, got)
+			}
+		})
+	}
+}
+
+func TestHeaderProblems(t *testing.T) {
+	runProblems(t, []problemTest{
+		{"direction of the script", "ar", `"rtl"`, `"ltr"`, `
+			locales/ar.toml:3: direction does not fit the Arab script of ar
+			  hint: write direction = "rtl"`},
+		{"direction misspelt", "ar", `"rtl"`, `"rlt"`, `
+			locales/ar.toml:3: direction is "rlt"
+			  hint: write rtl`},
+		{"direction missing", "ar", `direction = "rtl"`, ``, `
+			locales/ar.toml:2: [language] does not say its direction
+			  hint: write direction = "ltr" or "rtl" under [language]`},
+		{"digits of the script", "es", `"latn"`, `"arab"`, `
+			locales/es.toml:4: digits "arab" do not belong to the Latn script of es
+			  hint: write digits = "latn"`},
+		{"digits misspelt", "ar", `"latn"`, `"arabic"`, `
+			locales/ar.toml:4: digits is "arabic"
+			  hint: write arab`},
+		{"equations", "es", `equations = "ltr"`, `equations = "rtl"`, `
+			locales/es.toml:5: equations run from left to right in a left-to-right language
+			  hint: write equations = "ltr"`},
+		{"review", "es", `review = "draft"`, `review = "done"`, `
+			locales/es.toml:6: review is "done"
+			  hint: write review = "draft", or reviewed = "M. G., 2026-10-01" once a fluent reader has signed it`},
+		{"source elsewhere", "es", `review = "draft"`, `review = "source"`, `
+			locales/es.toml:6: review is "source"
+			  hint: write review = "draft", or reviewed = "M. G., 2026-10-01" once a fluent reader has signed it`},
+		{"reviewed without a date", "es", `review = "draft"`, `reviewed = "M. G."`, `
+			locales/es.toml:6: reviewed is "M. G."; it needs a name or initials, a comma and a date
+			  hint: write review = "draft", or reviewed = "M. G., 2026-10-01" once a fluent reader has signed it`},
+		{"both", "es", `review = "draft"`, "review = \"draft\"\nreviewed = \"M. G., 2026-10-01\"", `
+			locales/es.toml:7: [language] has both review and reviewed
+			  hint: write review = "draft", or reviewed = "M. G., 2026-10-01" once a fluent reader has signed it`},
+		{"neither", "es", `review = "draft"`, "", `
+			locales/es.toml:2: [language] does not say whether it was reviewed
+			  hint: write review = "draft", or reviewed = "M. G., 2026-10-01" once a fluent reader has signed it`},
+		{"unknown key", "es", `review = "draft"`, "review = \"draft\"\ndigit = \"latn\"", `
+			locales/es.toml:7: [language] has no "digit"
+			  hint: write digits`},
+		{"rule of no language", "es", `review = "draft"`, "review = \"draft\"\nplurals = \"xx\"", `
+			locales/es.toml:7: plurals: "xx" is not a language tag
+			  hint: write the tag of a language with the same plural rule, or "other" where nouns never change`},
+		{"language without a rule", "es", `review = "draft"`, "review = \"draft\"\nplurals = \"qu\"", `
+			locales/es.toml:7: no plural rule is known for "qu"
+			  hint: write plurals = "other" under [language] where nouns never change after a number, or the tag of a language with the same rule`},
+	})
+}
+
+func TestFileProblems(t *testing.T) {
+	runProblems(t, []problemTest{
+		{"not TOML", "es", `language = "Idioma"`, `language = Idioma`, `
+			locales/es.toml:24: this is not TOML: unexpected character U+0049 'I' at start of value
+			  hint: write key = "text", with both quotes`},
+		{"quote left open", "es", `language = "Idioma"`, `language = "Idioma`, `
+			locales/es.toml:24: this is not TOML: basic strings cannot have new lines
+			  hint: write key = "text", with both quotes`},
+		{"written twice", "es", `language = "Idioma"`, "language = \"Idioma\"\nlanguage = \"Lengua\"", `
+			locales/es.toml:25: this is not TOML: key language is already defined
+			  hint: write every name once`},
+		{"table twice", "es", `[strategy.doubles]`, `[strategy.make-ten]`, `
+			locales/es.toml:31: this is not TOML: table make-ten already exists
+			  hint: write every name once`},
+		{"not text", "es", `language = "Idioma"`, `language = 7`, `
+			locales/es.toml:24: page.language is not text
+			  hint: put it in double quotes`},
+		{"list", "es", `language = "Idioma"`, `language = ["Idioma"]`, `
+			locales/es.toml:24: page.language is not text
+			  hint: put it in double quotes`},
+		{"list of tables", "es", `[strategy.doubles]`, `[[strategy.doubles]]`, `
+			locales/es.toml:31: double brackets make a list, and a language file has none
+			  hint: write the name in single brackets`},
+		{"name with a space", "es", `language = "Idioma"`, `"the language" = "Idioma"`, `
+			locales/es.toml:24: "the language" is not a name
+			  hint: use letters a to z, digits and hyphens`},
+		{"name too deep", "es", `language = "Idioma"`, `a.b.c.d.e.f = "Idioma"`, `
+			locales/es.toml:24: a name has at most 6 parts, this has 7
+			  hint: look the name up in en.toml`},
+		{"not UTF-8", "es", `Idioma`, "Idi\xffoma", `
+			locales/es.toml:24: these bytes are not UTF-8 text
+			  hint: save the file as UTF-8`},
+		{"outside a message", "es", `[language]`, "other = \"x\"\n[language]", `
+			locales/es.toml:1: "other" stands outside a message
+			  hint: put it under the name of its message, in single brackets`},
+		{"misspelt category", "es", `{ one = "{{.N}} semana", other`, `{ on = "{{.N}} semana", other`, `
+			locales/es.toml:25: page.weeks: "on" is not a plural category
+			  hint: write one`},
+		{"capital category", "es", `{ one = "{{.N}} semana", other`, `{ One = "{{.N}} semana", other`, `
+			locales/es.toml:25: page.weeks: "One" is not a plural category
+			  hint: write one`},
+		{"delimiters", "es", `{ one = "{{.N}} semana", other`, `{ leftDelim = "<<", other`, `
+			locales/es.toml:25: page.weeks: "leftDelim" is not allowed in a message
+			  hint: leave it out`},
+		{"hash beside gender forms", "ru", `feminine = "{{.A}} нашла`, "hash = \"0123456789\"\nfeminine = \"{{.A}} нашла", `
+			locales/ru.toml:68: story.add-to-result.1.change: the form "feminine" stands beside the text of the message
+			  hint: keep only the gender forms; a hash goes inside each of them
+			locales/ru.toml:69: story.add-to-result.1.change: the form "masculine" stands beside the text of the message
+			  hint: keep only the gender forms; a hash goes inside each of them`},
+	})
+}
+
+func TestMessageProblems(t *testing.T) {
+	runProblems(t, []problemTest{
+		{"missing id", "es", `language = "Idioma"`, ``, `
+			locales/es.toml:23: page.language is missing
+			  hint: write the sentence for the English "Language"`},
+		{"missing sentence of a frame", "es", `change = "Encuentra {{.Change}}."`, ``, `
+			locales/es.toml:68: story.add-to-result.1.change is missing
+			  hint: write the sentence for the English "{{.A}} finds {{.Change}}."`},
+		{"misspelt id", "es", `language = "Idioma"`, `langage = "Idioma"`, `
+			locales/es.toml:23: page.language is missing
+			  hint: write the sentence for the English "Language"
+			locales/es.toml:24: page.langage is not a message of en.toml
+			  hint: write page.language`},
+		{"extra id", "es", `language = "Idioma"`, "language = \"Idioma\"\nfavourite-colour = \"azul\"", `
+			locales/es.toml:25: page.favourite-colour is not a message of en.toml
+			  hint: take it out, or look the name up in en.toml`},
+		{"empty", "es", `language = "Idioma"`, `language = ""`, `
+			locales/es.toml:24: page.language has no text
+			  hint: write the sentence for the English "Language"`},
+		{"only a note", "es", `language = "Idioma"`, `language = { description = "Idioma" }`, `
+			locales/es.toml:24: page.language has no text
+			  hint: write the sentence for the English "Language"`},
+		{"wrong place", "es", `semana del {{.Week}}`, `semana del {{.Wek}}`, `
+			locales/es.toml:23: page.title has no place {{.Wek}}
+			  hint: write {{.Week}}
+			locales/es.toml:23: page.title: the place {{.Week}} is missing
+			  hint: write {{.Week}} where it belongs in the sentence`},
+		{"place of another message", "es", `language = "Idioma"`, `language = "Idioma {{.Week}}"`, `
+			locales/es.toml:24: page.language has no place {{.Week}}
+			  hint: this message has no places`},
+		{"missing place", "es", `semana del {{.Week}}`, `semana`, `
+			locales/es.toml:23: page.title: the place {{.Week}} is missing
+			  hint: write {{.Week}} where it belongs in the sentence`},
+		{"missing quantity", "es", `Encuentra {{.Change}}.`, `Encuentra algunas.`, `
+			locales/es.toml:69: story.add-to-result.1.change: the place {{.Change}} is missing
+			  hint: write {{.Change}} where it belongs in the sentence`},
+		{"missing number", "es", `{{.N}} semanas`, `semanas`, `
+			locales/es.toml:25: page.weeks: the place {{.N}} is missing
+			  hint: write {{.N}} where it belongs in the sentence`},
+		{"one is two numbers", "ru", `one = "{{.N}} ракушка"`, `one = "ракушка"`, `
+			locales/ru.toml:43: thing.shell.count: the place {{.N}} is missing
+			  hint: write {{.N}} where it belongs in the sentence`},
+		{"number twice", "es", `blank = "{{.N}} conchas"`, `blank = "{{.N}} de {{.N}} conchas"`, `
+			locales/es.toml:41: thing.shell.blank has its number twice
+			  hint: keep one {{.N}}`},
+		{"missing category", "ru", `few = "{{.N}} недели", `, ``, `
+			locales/ru.toml:23: page.weeks has no form for the plural category few, as in 2
+			  hint: write few = "{{.N}} ..."`},
+		{"all other categories", "ru", `weeks = { one = "{{.N}} неделя", few = "{{.N}} недели", many = "{{.N}} недель" }`, `weeks = "{{.N}} недель"`, `
+			locales/ru.toml:23: page.weeks has no form for the plural category one, as in 1
+			  hint: write one = "{{.N}} ..."
+			locales/ru.toml:23: page.weeks has no form for the plural category few, as in 2
+			  hint: write few = "{{.N}} ..."
+			locales/ru.toml:23: page.weeks has no form for the plural category many, as in 0
+			  hint: write many = "{{.N}} ..."`},
+		{"category of another language", "es", `{ one = "{{.N}} semana", other`, `{ one = "{{.N}} semana", few = "{{.N}} semanas", other`, `
+			locales/es.toml:25: page.weeks: es never uses the plural category few
+			  hint: write one, other`},
+		{"word of no number", "es", `16 = "dieciséis"`, `16a = "dieciséis"`, `
+			locales/es.toml:12: "16a" is not a number from 0 to 1000
+			  hint: write the number in digits: 7 = "seven"`},
+		{"markup", "es", `language = "Idioma"`, `language = "<b>Idioma</b>"`, `
+			locales/es.toml:24: page.language: "<" is a sign of markup
+			  hint: write words only; pages add their own markup`},
+		{"too long", "es", `language = "Idioma"`, `language = "` + strings.Repeat("a", 601) + `"`, `
+			locales/es.toml:24: page.language has 601 characters; a message has at most 600
+			  hint: say it shorter`},
+	})
+}
+
+func TestFormProblems(t *testing.T) {
+	runProblems(t, []problemTest{
+		{"one thing lacks the form", "es", `count-more = { one = "{{.N}} tarro más", other = "{{.N}} tarros más" }`, ``, `
+			locales/es.toml:53: thing.pot.count-more is missing; story.compare.1.answer asks for it in line 75
+			  hint: add it here, or say the sentence without the form`},
+		{"no thing has the form", "ru", `нашла {{.Change.accusative}}`, `нашла {{.Change.acusative}}`, `
+			locales/ru.toml:67: story.add-to-result.1.change.feminine asks for {{.Change.acusative}}, and nothing has "count-acusative"
+			  hint: write accusative, or add the form`},
+		{"one person lacks the form", "ru", `genitive = "Омара"`, ``, `
+			locales/ru.toml:52: person.omar.genitive is missing; story.add-to-result.1.start asks for it in line 62
+			  hint: add it here, or say the sentence without the form`},
+		{"form of nothing", "ru", `{{.Way.instrumental}}`, `{{.Way.dative}}`, `
+			locales/ru.toml:27: no sentence asks for the form strategy.make-ten.name-instrumental
+			  hint: take it out until a sentence asks for it
+			locales/ru.toml:32: no sentence asks for the form strategy.doubles.name-instrumental
+			  hint: take it out until a sentence asks for it
+			locales/ru.toml:36: help.way asks for {{.Way.dative}}, and no message has the form dative
+			  hint: write {{.Way}}, or add the form to every message that may stand there`},
+		{"one message lacks the form", "ru", `name-instrumental = "удвоением"`, ``, `
+			locales/ru.toml:31: strategy.doubles.name-instrumental is missing; help.way asks for it in line 36
+			  hint: add it here, or say the sentence without the form`},
+		{"form that nobody asks for", "ru", `genitive = "Лины"`, "genitive = \"Лины\"\ngenetive = \"Лины\"", `
+			locales/ru.toml:50: no sentence asks for the form person.lina.genetive
+			  hint: write person.lina.genitive`},
+		{"unknown gender", "ru", `gender = "masculine"`, `gender = "masc"`, `
+			locales/ru.toml:53: gender is "masc"
+			  hint: write masculine`},
+		{"person without a gender", "ru", "gender = \"masculine\"\n", "", `
+			locales/ru.toml:52: person.omar has no gender, and story.add-to-result.1.change.feminine needs one
+			  hint: write gender = "feminine" or another gender beside the name`},
+		{"gender form missing", "ru", `masculine = "{{.A}} нашёл {{.Change.accusative}}."`, ``, `
+			locales/ru.toml:67: story.add-to-result.1.change has no masculine form
+			  hint: write story.add-to-result.1.change.masculine`},
+		{"gender form of no person", "es", `language = "Idioma"`, `language.feminine = "Idioma"`, `
+			locales/es.toml:24: page.language is not about a person, so it has no feminine form
+			  hint: write one text for it`},
+	})
+}

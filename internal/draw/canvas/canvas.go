@@ -26,7 +26,7 @@ var ErrID = errors.New("an id is a letter, then up to 63 letters, digits or hyph
 type Frame struct {
 	ID            string // unique in the page; may be empty for a decoration
 	Class         string
-	Width, Height int // of the viewBox, which starts at 0, 0
+	Width, Height int // of the viewBox, which starts at 0, 0; without a width the element takes no room
 	// Title and Desc name and describe the drawing for a person who listens.
 	// A drawing without a title is a decoration: it is hidden from them.
 	Title, Desc string
@@ -63,7 +63,11 @@ func New(w io.Writer, f Frame) *Canvas {
 		c.attr("id", f.ID)
 	}
 	c.attr("class", f.Class)
-	c.attr("viewBox", fmt.Sprintf("0 0 %d %d", f.Width, f.Height))
+	if f.Width > 0 {
+		c.attr("viewBox", fmt.Sprintf("0 0 %d %d", f.Width, f.Height))
+	} else { // holds definitions only
+		c.print(` width="0" height="0"`)
+	}
 	// Pictures of numbers run from left to right in every language.
 	c.attr("direction", "ltr")
 	c.name(f)

@@ -1,0 +1,35 @@
+package draw
+
+import "homebuild/internal/picture"
+
+// barHeight is the height of a bar of parts.
+const barHeight = 46
+
+func bar(p picture.Bar) figure {
+	top := 4 + wholeHeight
+	return figure{height: top + barHeight + 6, paint: func(b *brush) {
+		all := picture.Span{X: picture.Margin, W: picture.Inner}
+		b.whole(all, 4, p.Whole)
+		if p.Undivided() {
+			b.part(picture.Box{X: all.X, Y: top, W: all.W, H: barHeight}, 0, picture.Amount{State: picture.Empty})
+			return
+		}
+		for i, s := range p.Segments() {
+			b.part(picture.Box{X: s.X, Y: top, W: s.W, H: barHeight}, i+1, p.Parts[i])
+		}
+	}}
+}
+
+// steps draws two pictures one below the other.
+func steps(p picture.Steps) (figure, error) {
+	first, err := figureOf(p.First)
+	if err != nil {
+		return figure{}, err
+	}
+	second := bar(p.Second)
+	gap := 14
+	return figure{height: first.height + gap + second.height, paint: func(b *brush) {
+		first.paint(b)
+		b.Shift(0, first.height+gap, func() { second.paint(b) })
+	}}, nil
+}

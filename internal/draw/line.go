@@ -1,0 +1,83 @@
+package draw
+
+import (
+	"homebuild/internal/draw/canvas"
+	"homebuild/internal/picture"
+)
+
+// axis is how far below the top a number line lies.
+const axis = 78
+
+// turn is how far below the line a hop that turns round starts: the numbers
+// stand between.
+const turn = 36
+
+func line(p picture.Line) figure {
+	height := axis + turn
+	for i := range p.Hops {
+		if p.Below(i) {
+			height = axis + turn + 52
+		}
+	}
+	return figure{height: height, paint: func(b *brush) {
+		b.axis(p)
+		x := p.X()
+		for i, hop := range p.Hops {
+			b.hop(p, i, x[i], x[i+1], hop)
+		}
+		var stops []picture.Point
+		for i, a := range p.Stops {
+			if a.Drawn() {
+				stops = append(stops, picture.Point{X: x[i], Y: axis})
+				b.amount(x[i], axis+20, a)
+			}
+		}
+		b.circles(stops, 4, "solid")
+	}}
+}
+
+// axis draws the line itself, which runs on at both ends.
+func (b *brush) axis(p picture.Line) {
+	var path canvas.Path
+	path.Move(picture.Margin, axis).By(picture.Inner, 0)
+	arrowHead(&path, picture.Margin, axis, -1, 0)
+	arrowHead(&path, picture.Width-picture.Margin, axis, 1, 0)
+	for _, x := range p.Ticks() {
+		path.Move(x, axis-6).By(0, 12)
+	}
+	b.Path(&path, "ink")
+}
+
+// hop draws a hop as an arch with its size on top.
+func (b *brush) hop(p picture.Line, i, from, to int, size picture.Amount) {
+	if size.State == picture.Hidden || size.State == picture.Empty {
+		return
+	}
+	wide := max(to-from, from-to)
+	rise := min(max(wide/3, 18), 40)
+	y, label := axis-6, axis-rise-20
+	if p.Below(i) {
+		rise = -18
+		y, label = axis+turn, axis+turn+34
+	}
+	var path canvas.Path
+	path.Move(from, y).Bend((to-from)/2, -2*rise, to-from, 0)
+	arrowHead(&path, to, y, (to-from)/2, 2*rise)
+	class := "hop"
+	if size.State == picture.Asked {
+		class = "hop guide"
+	}
+	b.Path(&path, class)
+	b.Text((from+to)/2, label+6, b.signed(p.Back(i), size), "small")
+}
+
+// signed writes the size of a hop: +4, −4, or ?.
+func (b *brush) signed(back bool, a picture.Amount) string {
+	if !a.Written() {
+		return "?"
+	}
+	if back {
+		return "−" + b.number(a.N)
+	}
+	return "+" + b.number(a.N)
+}

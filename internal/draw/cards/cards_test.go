@@ -155,6 +155,19 @@ func TestStage(t *testing.T) {
 	}
 }
 
+// A language without a word for a card shows the others.
+func TestStageLeavesOut(t *testing.T) {
+	stage := must(t)(Stage(func(id string) string {
+		if id == "character.otter" {
+			return ""
+		}
+		return "pick"
+	}))
+	if got, want := len(elements(t, stage)), 1+len(Settings())+len(Characters())-1; got != want || strings.Contains(stage, "c-otter") {
+		t.Errorf("want %d elements and no otter, got %d:\n%s", want, got, stage)
+	}
+}
+
 // Any character can stand in any setting, and stands in front.
 func TestEveryPair(t *testing.T) {
 	shapes := func(svg string) []xml.StartElement { return elements(t, svg)[1:] }

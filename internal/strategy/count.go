@@ -31,7 +31,7 @@ func countBack(c problem.Calculation, w *working) {
 func (w *working) count(start, times int, op problem.Op) {
 	if times == 0 {
 		zero := problem.Expression{{Op: problem.Plus, Value: start}, {Op: op, Value: 0}}
-		w.step("zero", evaluated(zero), number("Start", start))
+		w.step("nothing", evaluated(zero), number("Start", start))
 		w.chain()
 		return
 	}

@@ -38,6 +38,3 @@ func (s *sheet) code(address string) templ.Component {
 		b.WriteString(`"/></svg>`)
 	})
 }
-
-// symbols are the cards' drawings, defined once for a page.
-func (s *sheet) symbols() templ.Component { return templ.Raw("") }

@@ -1,5 +1,7 @@
 package page
 
+import "slices"
+
 // kind is a sort of page: it decides which parts of a theme are needed, so
 // that no page carries another's style.
 type kind string
@@ -13,14 +15,17 @@ const (
 	kindIndex kind = "index"
 )
 
+// pictureCSS stands for the style that internal/draw brings along.
+const pictureCSS = "draw.Style"
+
 // parts lists the shared CSS files of each kind, in order; a theme's colours
 // come before them and its own theme.css after them.
 var parts = map[kind][]string{
-	kindLearn: {"base.css", "picture.css", "learn.css"},
-	kindTry:   {"base.css", "picture.css", "try.css"},
-	kindOwn:   {"base.css", "picture.css", "own.css"},
-	kindPrint: {"base.css", "picture.css", "print.css"},
-	kindCheck: {"base.css", "picture.css", "try.css"},
+	kindLearn: {"base.css", pictureCSS, "learn.css"},
+	kindTry:   {"base.css", pictureCSS, "try.css"},
+	kindOwn:   {"base.css", "cards.css", "own.css"},
+	kindPrint: {"base.css", "print.css"},
+	kindCheck: {"base.css", pictureCSS, "try.css"},
 	kindIndex: {"base.css", "index.css"},
 }
 
@@ -45,3 +50,7 @@ func (v *Home) frame() *Frame       { return &v.Frame }
 func (v *Weekly) frame() *Frame     { return &v.Frame }
 func (v *Front) frame() *Frame      { return &v.Frame }
 func (v *NotFound) frame() *Frame   { return &v.Frame }
+
+// hasPictures reports whether pages of the kind may hold pictures of
+// internal/draw.
+func (k kind) hasPictures() bool { return slices.Contains(parts[k], pictureCSS) }

@@ -1,15 +1,18 @@
 package page
 
 import (
-	"strings"
-
 	"github.com/a-h/templ"
 
+	"homebuild/internal/draw"
 	"homebuild/internal/picture"
 )
+
+// patterns are the fills of the pictures, defined once for a page.
+func patterns() templ.Component { return drawn(draw.Defs) }
 
 // picture draws a picture where it stands.
 func (s *sheet) picture(p picture.Picture) templ.Component {
 	s.pictures++
-	return raw(func(b *strings.Builder) { b.WriteString("<!--picture-->") })
+	o := draw.Options{ID: id("picture-", s.pictures), Say: s.Language.Plain, Number: s.Language.Number}
+	return drawn(func() (string, error) { return draw.Draw(p, o) })
 }

@@ -13,6 +13,8 @@ import (
 	"github.com/pelletier/go-toml/v2"
 	"github.com/tdewolff/minify/v2"
 	mincss "github.com/tdewolff/minify/v2/css"
+
+	"homebuild/internal/draw"
 )
 
 // Theme is a look, ready to stand in pages. Make one with ReadTheme.
@@ -34,7 +36,7 @@ var ErrTheme = errors.New("theme cannot be used")
 // which they are written to the page.
 var colours = []string{
 	"paper", "sheet", "ink", "soft", "line",
-	"first", "second", "first-wash", "second-wash",
+	"first", "second", "third", "first-wash", "second-wash", "third-wash",
 }
 
 // ReadTheme reads a theme: base is the shared layout, theme the folder with
@@ -97,6 +99,10 @@ func join(start string, base, theme fs.FS, files []string) (style, error) {
 	var b strings.Builder
 	b.WriteString(start)
 	for _, name := range files {
+		if name == pictureCSS {
+			b.WriteString(draw.Style())
+			continue
+		}
 		css, err := readCSS(base, name)
 		if err != nil {
 			return style{}, err

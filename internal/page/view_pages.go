@@ -25,7 +25,7 @@ type Own struct {
 
 // Card is a character or a setting to pick.
 type Card struct {
-	Symbol  string      // id of its symbol in draw/cards
+	Symbol  string      // its drawing in draw/cards: "character.fox"
 	Name    phrase.Line // under the picture
 	Starter phrase.Line // a whole sentence that starts the story with it
 }

@@ -1,12 +1,16 @@
 package strategy
 
-import "homebuild/internal/problem"
+import (
+	"slices"
+
+	"homebuild/internal/problem"
+)
 
 // splitTensFits wants parts of the same place to work with. Adding is always
 // safe; taking away only where no place has too little, because a child who
 // meets 5 - 9 there turns it round and takes 5 from 9.
 func splitTensFits(c problem.Calculation) bool {
-	if c.Largest() < 10 {
+	if slices.Max(c.Numbers) < 10 {
 		return false
 	}
 	if isDifference(c) {

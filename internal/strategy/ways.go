@@ -10,7 +10,8 @@ import (
 
 // Ways works c out by every strategy that fits, the best first: the preferred
 // ones in their order, then the others from the easiest to the most general.
-// A calculation that is sound always has a way.
+// A strategy that would write the same line as a better one is left out: it is
+// not another way. A calculation that is sound always has a way.
 //
 // The order of the others (common practice, no published source):
 //
@@ -18,7 +19,7 @@ import (
 //     counts) before what is worked out;
 //   - a way that meets a ten before one that splits both numbers;
 //   - in subtraction the shorter walk: up from the part where the difference
-//     is smaller than what is taken away, else back from the whole;
+//     is not more than what is taken away, else back from the whole;
 //   - tens and ones side by side last, because it always works.
 func Ways(c problem.Calculation, prefer ...Name) []Way {
 	if !sound(c) {
@@ -31,9 +32,17 @@ func Ways(c problem.Calculation, prefer ...Name) []Way {
 			continue
 		}
 		seen[n] = true
-		ways = append(ways, work(n, c))
+		w := work(n, c)
+		same := slices.ContainsFunc(ways, func(earlier Way) bool { return sameLine(earlier.Chain, w.Chain) })
+		if !same {
+			ways = append(ways, w)
+		}
 	}
 	return ways
+}
+
+func sameLine(p, q problem.Equation) bool {
+	return slices.EqualFunc(p.Sides(), q.Sides(), slices.Equal[problem.Expression])
 }
 
 func order(c problem.Calculation) []Name {
@@ -67,7 +76,7 @@ func orderOfSum(c problem.Calculation) []Name {
 
 func orderOfDifference(c problem.Calculation) []Name {
 	missing := c.Value()
-	shorterUp := missing < c.Numbers[1]
+	shorterUp := missing <= c.Numbers[1]
 	var names []Name
 	if shorterUp {
 		names = append(names, ThinkAddition)

@@ -42,7 +42,7 @@ func build(f *file, src *source) (*Language, diag.Problems) {
 		things:   map[string]*thing{},
 		people:   map[string]*person{},
 		blocks:   map[string]bool{},
-		words:    map[string][]string{},
+		words:    map[string]numberWords{},
 	}}
 	tag, wrong := parseTag(f.tag)
 	if wrong != nil {
@@ -58,6 +58,10 @@ func build(f *file, src *source) (*Language, diag.Problems) {
 		if family(id) != "language" && !b.full() {
 			b.message(id, f.messages[id])
 		}
+	}
+	if b.full() {
+		b.problems.Sort()
+		return nil, b.problems
 	}
 	b.index()
 	b.checkForms()

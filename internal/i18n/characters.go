@@ -17,6 +17,7 @@ var joinerScripts = []string{
 func checkCharacters(text, script string) *fault {
 	for _, c := range text {
 		switch {
+		case unicode.IsLetter(c) || c == ' ':
 		case c == '<' || c == '>':
 			return &fault{fmt.Sprintf("%q is a sign of markup", string(c)), "write words only; pages add their own markup"}
 		case unicode.Is(unicode.Bidi_Control, c):

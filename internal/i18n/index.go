@@ -112,7 +112,7 @@ func checkWordID(id string) *fault {
 
 func (b *builder) indexWords() {
 	for _, id := range b.file.order {
-		if family(id) != "words" || checkWordID(id) != nil {
+		if family(id) != "words" || checkWordID(id) != nil || b.full() {
 			continue
 		}
 		table := ""
@@ -120,23 +120,36 @@ func (b *builder) indexWords() {
 			table = parts[1]
 		}
 		n, _ := strconv.Atoi(lastKey(id))
-		words := b.lang.words[table]
-		for len(words) <= n {
-			words = append(words, "")
+		if b.lang.words[table] == nil {
+			b.checkWordTable(id, table)
+			b.lang.words[table] = numberWords{}
 		}
-		words[n] = b.file.messages[id].Other
-		b.lang.words[table] = words
+		b.lang.words[table][n] = b.file.messages[id].Other
 	}
+}
+
+// checkWordTable makes sure that something can ask for a table: its name is a
+// gender, a form that a sentence asks for, or both.
+func (b *builder) checkWordTable(id, table string) {
+	gender, form := formOf(table)
+	if !slices.Contains(genders, gender) {
+		gender, form = "", table
+	}
+	if form == "" || slices.ContainsFunc(b.asked, func(a askedForm) bool { return a.form == form }) {
+		return
+	}
+	b.problem(b.file.messages[id].line, fmt.Sprintf("number words for %q: no sentence asks for that form", table),
+		"name the table by a gender, a form, or both: "+strings.Join(genders, ", ")+", feminine-accusative")
 }
 
 // wordTables lists the tables of number words for a gender and a form, the
 // closest first.
-func (b *builder) wordTables(gender, form string) [][]string {
+func (b *builder) wordTables(gender, form string) []numberWords {
 	names := []string{gender, ""}
 	if form != "" {
 		names = []string{gender + "-" + form, form, gender, ""}
 	}
-	var tables [][]string
+	var tables []numberWords
 	for _, name := range slices.Compact(names) {
 		if words := b.lang.words[name]; words != nil {
 			tables = append(tables, words)

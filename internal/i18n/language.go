@@ -13,7 +13,7 @@ type Language struct {
 	blocks   map[string]bool // whole blocks: "thing.shell", "story.add-to-result.1"
 	plural   *plurals
 	digits   digits
-	words    map[string][]string // number words by table: "", "feminine", "feminine-accusative"
+	words    map[string]numberWords // by table: "", "feminine", "feminine-accusative"
 }
 
 // Tag is the BCP 47 tag, which is also the name of the file: "pt-BR".

@@ -21,6 +21,7 @@ const (
 	maxFile    = 1 << 20 // bytes
 	maxMessage = 600     // characters
 	maxDepth   = 6       // parts of an id
+	maxEntries = 10_000  // tables and texts; a whole language has about 2,000
 
 	maxProblems = 200 // of one file; the rest waits until these are mended
 )
@@ -107,7 +108,9 @@ func read(path, tag string, data []byte) (*file, diag.Problems) {
 		return nil, r.problems
 	}
 	r.walk(data)
-	r.checkTables()
+	if len(r.problems) == 0 {
+		r.checkTables()
+	}
 	if len(r.problems) > 0 {
 		return nil, r.problems
 	}
@@ -155,7 +158,11 @@ func invalidUTF8(data []byte) int {
 func (r *reader) walk(data []byte) {
 	r.parser.Reset(data)
 	var table []string
-	for r.parser.NextExpression() {
+	for entries := 0; r.parser.NextExpression(); entries++ {
+		if entries == maxEntries || len(r.leaves) > maxEntries {
+			r.problem(0, "the file has more than %d names", "leave out what is not a message", maxEntries)
+			return
+		}
 		switch e := r.parser.Expression(); e.Kind {
 		case unstable.Table:
 			table, _ = r.key(nil, e.Key())
@@ -195,8 +202,11 @@ func (r *reader) keyValue(prefix []string, e *unstable.Node) {
 // key reads a dotted key and the line it stands on.
 func (r *reader) key(prefix []string, it unstable.Iterator) ([]string, int) {
 	path := slices.Clip(prefix)
-	line := 0
+	line, parts := 0, len(prefix)
 	for it.Next() {
+		if parts++; parts > maxDepth {
+			continue
+		}
 		n := it.Node()
 		if line == 0 {
 			line = r.lineAt(int(n.Raw.Offset))
@@ -206,8 +216,8 @@ func (r *reader) key(prefix []string, it unstable.Iterator) ([]string, int) {
 		}
 		path = append(path, string(n.Data))
 	}
-	if len(path) > maxDepth {
-		r.problem(line, "a name has at most %d parts, this has %d", "look the name up in en.toml", maxDepth, len(path))
+	if parts > maxDepth {
+		r.problem(line, "a name has at most %d parts, this has %d", "look the name up in en.toml", maxDepth, parts)
 	}
 	return path, line
 }

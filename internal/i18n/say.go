@@ -28,8 +28,12 @@ type thing struct {
 // counted is a thing's counted form.
 type counted struct {
 	forms [other + 1]around
-	words [][]string // number words to try, in order
+	words []numberWords // tables to try, in order
 }
+
+// numberWords is a table of number words; numbers that it lacks are written in
+// digits.
+type numberWords map[int]string
 
 // around is a text with a number in it.
 type around struct {
@@ -146,11 +150,11 @@ func (l *Language) fill(out Text, line phrase.Line, v *phrase.Value, form string
 }
 
 // number writes n, in words where they are wanted and a table has them.
-func (l *Language) number(n int, inWords bool, tables ...[]string) string {
-	if inWords && n >= 0 {
+func (l *Language) number(n int, inWords bool, tables ...numberWords) string {
+	if inWords {
 		for _, t := range tables {
-			if n < len(t) && t[n] != "" {
-				return t[n]
+			if word := t[n]; word != "" {
+				return word
 			}
 		}
 	}

@@ -93,6 +93,9 @@ type sentenceStart struct {
 func (s *sentenceStart) read(text string) {
 	for _, c := range text {
 		switch {
+		case unicode.IsLetter(c) || unicode.IsMark(c):
+			s.letters++
+			s.open, s.ended = false, false
 		case strings.ContainsRune(".!?…", c):
 			s.ended = c != '.' || s.letters != 1
 		case strings.ContainsRune("。！？।؟۔።", c):
@@ -100,9 +103,6 @@ func (s *sentenceStart) read(text string) {
 		case unicode.IsSpace(c):
 			s.open = s.open || s.ended
 			s.letters = 0
-		case unicode.IsLetter(c) || unicode.IsMark(c):
-			s.letters++
-			s.open, s.ended = false, false
 		case unicode.IsDigit(c):
 			s.letters = 2
 			s.open, s.ended = false, false

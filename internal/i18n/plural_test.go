@@ -1,0 +1,95 @@
+package i18n
+
+import (
+	"fmt"
+	"strings"
+	"testing"
+
+	"golang.org/x/text/language"
+)
+
+// Source: Unicode CLDR 48.2, supplemental plurals (cardinal), read in the
+// published JSON data. ht has no rule there; that its noun does not change is
+// from memory.
+func TestPlurals(t *testing.T) {
+	tests := []struct{ tag, want string }{
+		{"ar", "0 zero, 1 one, 2 two, 3 few, 10 few, 11 many, 99 many, 100 other, 101 other, 103 few, 1000 other, 1003 few, 1011 many"},
+		{"ru", "1 one, 2 few, 5 many, 11 many, 12 many, 21 one, 22 few, 25 many, 100 many, 1001 one"},
+		{"uk", "0 many, 1 one, 2 few, 5 many, 11 many, 21 one, 22 few, 100 many"},
+		{"pl", "1 one, 2 few, 5 many, 12 many, 21 many, 22 few"},
+		{"fr", "0 one, 1 one, 2 other, 1000000 many"},
+		{"pt", "0 one, 1 one, 2 other"},
+		{"pt-PT", "0 other, 1 one, 2 other"},
+		{"hi", "0 one, 1 one, 2 other"},
+		{"am", "0 one, 1 one, 2 other"},
+		{"es", "0 other, 1 one, 2 other, 1000000 many"},
+		{"es-MX", "0 other, 1 one, 2 other"},
+		{"fil", "3 one, 4 other, 5 one, 6 other, 9 other, 10 one, 14 other"},
+		{"en", "0 other, 1 one, 2 other"},
+		{"so", "0 other, 1 one, 2 other"},
+		{"sw", "0 other, 1 one, 2 other"},
+		{"ur", "0 other, 1 one, 2 other"},
+		{"vi", "0 other, 1 other, 2 other, 100 other, 1001 other"},
+		{"zh", "0 other, 1 other, 2 other, 100 other"},
+		{"zh-Hant", "0 other, 1 other, 2 other, 100 other"},
+		{"ko", "0 other, 1 other, 2 other, 100 other"},
+		{"ht", "0 other, 1 other, 2 other, 100 other"},
+	}
+	for _, test := range tests {
+		t.Run(test.tag, func(t *testing.T) {
+			p, err := newPlurals(language.MustParse(test.tag))
+			if err != nil {
+				t.Fatal(err)
+			}
+			var got []string
+			for _, row := range strings.Split(test.want, ", ") {
+				var n int
+				var name string
+				if _, err := fmt.Sscanf(row, "%d %s", &n, &name); err != nil {
+					t.Fatal(err)
+				}
+				got = append(got, fmt.Sprintf("%d %v", n, p.of(n)))
+			}
+			if got := strings.Join(got, ", "); got != test.want {
+				t.Errorf("categories\nwant %s\ngot  %s", test.want, got)
+			}
+		})
+	}
+}
+
+// How many of the numbers 0 to 100 fall into each category. Source: counted
+// over the CLDR 48.2 rules with an independent script.
+func TestPluralCounts(t *testing.T) {
+	tests := []struct{ tag, want string }{
+		{"ar", "zero 1, one 1, two 1, few 8, many 89, other 1"},
+		{"ru", "one 9, few 27, many 65"},
+		{"uk", "one 9, few 27, many 65"},
+		{"pl", "one 1, few 27, many 73"},
+		{"fil", "one 71, other 30"},
+	}
+	for _, test := range tests {
+		p, err := newPlurals(language.MustParse(test.tag))
+		if err != nil {
+			t.Fatal(err)
+		}
+		var counts [other + 1]int
+		for n := range 101 {
+			counts[p.of(n)]++
+		}
+		var got []string
+		for c, n := range counts {
+			if n > 0 {
+				got = append(got, fmt.Sprintf("%v %d", category(c), n))
+			}
+		}
+		if got := strings.Join(got, ", "); got != test.want {
+			t.Errorf("%s: want %s, got %s", test.tag, test.want, got)
+		}
+	}
+}
+
+func TestNoRule(t *testing.T) {
+	if _, err := newPlurals(language.MustParse("qu")); err == nil {
+		t.Error("newPlurals(qu): want an error, CLDR has no rule for Quechua")
+	}
+}

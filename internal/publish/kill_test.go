@@ -1,0 +1,187 @@
+package publish
+
+import (
+	"flag"
+	"fmt"
+	"os"
+	"os/exec"
+	"path"
+	"path/filepath"
+	"regexp"
+	"strings"
+	"testing"
+	"time"
+
+	"github.com/google/go-cmp/cmp"
+)
+
+var kills = flag.Int("kills", 20, "how many builds TestKill kills")
+
+// childEnv makes the test binary a builder: "b /path/of/public".
+const childEnv = "HOMEBUILD_PUBLISH_CHILD"
+
+func TestMain(m *testing.M) {
+	if job := os.Getenv(childEnv); job != "" {
+		version, dir, _ := strings.Cut(job, " ")
+		if _, err := Write(dir, linkedSite(version), Options{}); err != nil {
+			fmt.Fprintln(os.Stderr, err)
+			os.Exit(1)
+		}
+		os.Exit(0)
+	}
+	os.Exit(m.Run())
+}
+
+// linkedSite is a site whose pages lead to their neighbours and whose indexes
+// lead to every page of their language. The versions share half their pages.
+func linkedSite(version string) []File {
+	from := map[string]int{"a": 0, "b": 60}[version]
+	languages := map[string][]string{"a": {"en", "es"}, "b": {"en", "ar"}}[version]
+	var files []File
+	var roots []string
+	for _, tag := range languages {
+		var pages []string
+		for i := range 120 {
+			pages = append(pages, fmt.Sprintf("%s/%d.html", tag, from+i))
+		}
+		for i, name := range pages {
+			files = append(files, linked(version, name, pages[(i+1)%120], pages[(i+119)%120], languages[0]+"/index.html"))
+		}
+		roots = append(roots, tag+"/index.html")
+		files = append(files, linked(version, tag+"/index.html", pages...))
+	}
+	return append(files, linked(version, "index.html", roots...))
+}
+
+// linked is a page that can tell whether it is whole: its last line is the sum
+// of the rest.
+func linked(version, name string, to ...string) File {
+	return File{Path: name, Index: path.Base(name) == "index.html", Render: func() ([]byte, error) {
+		body := fmt.Sprintf("%s of %s\n%s\n<%s>\n", name, version, strings.Repeat("story ", 2000), strings.Join(to, ">\n<"))
+		return []byte(body + sumOf([]byte(body)).String()), nil
+	}}
+}
+
+var linkIn = regexp.MustCompile(`<(.*)>`)
+
+// checkWhole looks at every page on the disk, and at every page that can be
+// reached from the first.
+func checkWhole(t *testing.T, when string, files map[string]string) {
+	t.Helper()
+	for name, data := range files {
+		if isPart(path.Base(name)) || name == "theirs.txt" {
+			continue
+		}
+		at := max(0, len(data)-64)
+		if sumOf([]byte(data[:at])).String() != data[at:] || !strings.HasPrefix(data, name+" of ") {
+			t.Errorf("%s: %s is not whole", when, name)
+		}
+	}
+	if files["index.html"] == "" {
+		return // nobody can be here yet
+	}
+	reached, todo := map[string]bool{"index.html": true}, []string{"index.html"}
+	for len(todo) > 0 {
+		from := todo[0]
+		todo = todo[1:]
+		for _, m := range linkIn.FindAllStringSubmatch(files[from], -1) {
+			if _, ok := files[m[1]]; !ok {
+				t.Errorf("%s: %s leads to %s, which is not there", when, from, m[1])
+			}
+			if !reached[m[1]] {
+				reached[m[1]] = true
+				todo = append(todo, m[1])
+			}
+		}
+	}
+	if len(reached) < 200 {
+		t.Errorf("%s: only %d pages can be reached", when, len(reached))
+	}
+}
+
+// A build that is killed at any moment leaves whole pages and links that
+// resolve, and the next build puts everything right.
+func TestKill(t *testing.T) {
+	dir := filepath.Join(t.TempDir(), "public")
+	child := func(version string) *exec.Cmd {
+		cmd := exec.Command(os.Args[0])
+		cmd.Env = append(os.Environ(), childEnv+"="+version+" "+dir)
+		cmd.Stderr = os.Stderr
+		return cmd
+	}
+	put(t, filepath.Join(dir, "theirs.txt"), "theirs")
+	// How long a whole build takes, to spread the kills over it.
+	start := time.Now()
+	if err := child("a").Run(); err != nil {
+		t.Fatal(err)
+	}
+	whole := time.Since(start)
+	killed := 0
+	for i := range *kills {
+		version := []string{"b", "a"}[i%2]
+		cmd := child(version)
+		if err := cmd.Start(); err != nil {
+			t.Fatal(err)
+		}
+		wait := whole * time.Duration(2*i+1) / time.Duration(2**kills)
+		time.Sleep(wait)
+		_ = cmd.Process.Kill()
+		if cmd.Wait() != nil {
+			killed++
+		}
+		checkWhole(t, fmt.Sprintf("kill %d, after %v", i, wait), disk(t, dir))
+	}
+	if killed == 0 {
+		t.Errorf("no build was killed in time: nothing was tried")
+	}
+	t.Logf("a whole build took %v; %d of %d builds were killed before their end", whole, killed, *kills)
+	checkAfterKills(t, dir)
+}
+
+// checkAfterKills builds once more and wants exactly the site, with nothing
+// left over, nothing mistaken for someone else's and their file untouched.
+func checkAfterKills(t *testing.T, dir string) {
+	t.Helper()
+	for _, version := range []string{"b", "a"} {
+		report := write(t, dir, linkedSite(version)...)
+		if report.Foreign != nil || report.Edited != nil {
+			t.Errorf("after the kills: want nothing foreign or edited, got %v and %v", report.Foreign, report.Edited)
+		}
+		want := map[string]string{"theirs.txt": "theirs"}
+		for _, f := range linkedSite(version) {
+			data, _ := f.Render()
+			want[f.Path] = string(data)
+		}
+		if diff := cmp.Diff(want, disk(t, dir)); diff != "" {
+			t.Errorf("after the kills, version %s: folder mismatch (-want +got):\n%s", version, diff)
+		}
+	}
+}
+
+// A build that stops at any of its steps on the disk leaves the site whole,
+// whatever the clock: each step is stopped at in turn.
+func TestStopAtEveryTurn(t *testing.T) {
+	for stop := range len(turns()) + 1 {
+		dir := filepath.Join(t.TempDir(), "public")
+		put(t, filepath.Join(dir, "theirs.txt"), "theirs")
+		write(t, dir, linkedSite("a")...)
+		r, err := open(dir, linkedSite("b"), Options{})
+		if err != nil {
+			t.Fatal(err)
+		}
+		if err := r.prepare(); err != nil {
+			t.Fatal(err)
+		}
+		if err := r.promise(); err != nil {
+			t.Fatal(err)
+		}
+		for _, turn := range turns()[:stop] {
+			if err := r.move(turn); err != nil {
+				t.Fatal(err)
+			}
+		}
+		r.close() // as a kill would: nothing is tidied
+		checkWhole(t, fmt.Sprintf("stopped after turn %d", stop), disk(t, dir))
+		checkAfterKills(t, dir)
+	}
+}

@@ -1,0 +1,58 @@
+package publish
+
+import (
+	"bufio"
+	"bytes"
+	"cmp"
+	"crypto/sha256"
+	"encoding/hex"
+	"fmt"
+	"maps"
+	"slices"
+	"strings"
+)
+
+// sum is the SHA-256 of a file's bytes.
+type sum [sha256.Size]byte
+
+func sumOf(data []byte) sum { return sha256.Sum256(data) }
+
+func (s sum) String() string { return hex.EncodeToString(s[:]) }
+
+// manifest lists files by path with the sums they may have: one each, or two
+// after a run that was cut short.
+type manifest map[string][]sum
+
+// encode writes a manifest as sha256sum does, sorted by path.
+func (m manifest) encode() []byte {
+	var b bytes.Buffer
+	for _, name := range slices.Sorted(maps.Keys(m)) {
+		for _, s := range m[name] {
+			fmt.Fprintf(&b, "%s  %s\n", s, name)
+		}
+	}
+	return b.Bytes()
+}
+
+// decode adds the files of an encoded manifest. The text may come from
+// anywhere: a line that we would not write is an error.
+func (m manifest) decode(data []byte) error {
+	lines := bufio.NewScanner(bytes.NewReader(data))
+	for number := 1; lines.Scan(); number++ {
+		code, name, ok := strings.Cut(lines.Text(), "  ")
+		raw, err := hex.DecodeString(code)
+		if !ok || err != nil || len(raw) != sha256.Size || !goodPath(name) {
+			return fmt.Errorf("line %d is not one of ours", number)
+		}
+		m.add(name, sum(raw))
+	}
+	return lines.Err()
+}
+
+func (m manifest) add(name string, s sum) {
+	if !slices.Contains(m[name], s) {
+		m[name] = append(m[name], s)
+	}
+}
+
+func compare(a, b string) int { return cmp.Compare(a, b) }

@@ -1,0 +1,165 @@
+package publish
+
+import (
+	"errors"
+	"fmt"
+	"io/fs"
+	"path/filepath"
+	"slices"
+	"strings"
+	"sync"
+	"sync/atomic"
+)
+
+// action is what becomes of a file.
+type action uint8
+
+const (
+	keep    action = iota + 1 // the bytes are there already
+	create                    // no such file yet
+	replace                   // ours, with other bytes
+	leave                     // someone else's, in our way
+)
+
+// result is what was found out about a file.
+type result struct {
+	action action
+	sum    sum
+	size   int
+	edited string // where the edited bytes were put; empty for most
+}
+
+// maxTold is how many pages that cannot be made are told at once.
+const maxTold = 10
+
+// prepare renders every file and puts what differs beside its place.
+func (r *run) prepare() error {
+	notMade := make([]error, len(r.files))
+	var anyNotMade atomic.Bool
+	err := r.each(len(r.files), func(i int) error {
+		data, err := render(r.files[i])
+		if err != nil {
+			notMade[i] = err
+			anyNotMade.Store(true)
+			return nil // go on: all pages that cannot be made are told at once
+		}
+		if anyNotMade.Load() {
+			return nil
+		}
+		r.results[i], err = r.compare(r.files[i].Path, data)
+		return err
+	})
+	if err == nil && anyNotMade.Load() {
+		err = tell(r.files, notMade)
+	}
+	return err
+}
+
+// render makes a file's bytes. A bug in one page names the page.
+func render(f File) (data []byte, err error) {
+	defer func() {
+		if bug := recover(); bug != nil {
+			err = fmt.Errorf("bug: %v", bug)
+		}
+	}()
+	return f.Render()
+}
+
+// tell gathers the first errors of rendering, in the order of the files.
+func tell(files []File, notMade []error) error {
+	var lines []string
+	var first error
+	count := 0
+	for i, err := range notMade {
+		if err == nil {
+			continue
+		}
+		if first == nil {
+			first = err
+		}
+		if count++; count <= maxTold {
+			lines = append(lines, fmt.Sprintf("the page %q cannot be made: %v", files[i].Path, err))
+		}
+	}
+	if count > maxTold {
+		lines = append(lines, fmt.Sprintf("and %d more", count-maxTold))
+	}
+	return &Trouble{Text: strings.Join(lines, "\n"), Hint: "the site on disk is as it was", Err: first}
+}
+
+// compare decides what becomes of a file, and writes its part when it differs.
+func (r *run) compare(name string, data []byte) (result, error) {
+	if err := r.folders.need(name); err != nil {
+		return result{}, err
+	}
+	res := result{sum: sumOf(data), size: len(data)}
+	info, err := r.root.Lstat(name)
+	switch {
+	case errors.Is(err, fs.ErrNotExist):
+		res.action = create
+		return res, r.writePart(name, data)
+	case err != nil:
+		return res, r.trouble(name, err)
+	case !info.Mode().IsRegular():
+		res.action = leave
+		return res, nil
+	}
+	old, err := r.root.ReadFile(name)
+	if err != nil {
+		return res, r.trouble(name, err)
+	}
+	known, ours := r.record.ours[name]
+	switch was := sumOf(old); {
+	case was == res.sum:
+		res.action = keep
+		return res, nil
+	case !ours:
+		res.action = leave
+		return res, nil
+	case !slices.Contains(known, was):
+		if res.edited, err = r.record.saveEdited(name, old); err != nil {
+			return res, err
+		}
+	}
+	res.action = replace
+	return res, r.writePart(name, data)
+}
+
+func (r *run) writePart(name string, data []byte) error {
+	// A part that someone made a link would lead our writing elsewhere.
+	if info, err := r.root.Lstat(part(name)); err == nil && !info.Mode().IsRegular() {
+		return &Trouble{Text: fmt.Sprintf("%q is in the way", filepath.Join(r.dir, part(name))), Hint: "take it away"}
+	}
+	if err := r.root.WriteFile(part(name), data, 0o644); err != nil {
+		return r.trouble(name, err)
+	}
+	return nil
+}
+
+// each calls do for 0 to n-1 on all workers until one fails.
+func (r *run) each(n int, do func(int) error) error {
+	var next atomic.Int64
+	var failed atomic.Bool
+	errs := make([]error, min(r.workers, n))
+	var workers sync.WaitGroup
+	for w := range errs {
+		workers.Go(func() {
+			for !failed.Load() {
+				i := int(next.Add(1)) - 1
+				if i >= n {
+					return
+				}
+				if errs[w] = do(i); errs[w] != nil {
+					failed.Store(true)
+				}
+			}
+		})
+	}
+	workers.Wait()
+	for _, err := range errs {
+		if err != nil {
+			return err
+		}
+	}
+	return nil
+}

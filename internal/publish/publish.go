@@ -1,0 +1,138 @@
+package publish
+
+import (
+	"os"
+	"path/filepath"
+	"runtime"
+	"slices"
+)
+
+// File is a file to publish.
+type File struct {
+	Path   string                 // slash separated, within the folder
+	Render func() ([]byte, error) // pure; called once, on any worker
+	Index  bool                   // leads to other files, and so is replaced after them
+}
+
+// Options of Write; the zero value is right for most.
+type Options struct {
+	Workers int // renderers at a time; 0 for one per processor
+}
+
+// Report says what Write did.
+type Report struct {
+	Written   int // new or changed
+	Unchanged int
+	Removed   int
+	Bytes     int64    // of the files written
+	Foreign   []string // files of someone else in the way, left alone
+	Edited    []Edited // files of ours that someone had edited
+}
+
+// Edited is a file of ours that held other bytes than we gave it.
+type Edited struct {
+	Path string
+	Copy string // where the edited bytes were put
+}
+
+// Write makes the folder hold the files, and no others of ours. The error is a
+// *Trouble, with what to do about it.
+func Write(dir string, files []File, o Options) (Report, error) {
+	if err := checkPaths(files); err != nil {
+		return Report{}, err
+	}
+	r, err := open(dir, files, o)
+	if err != nil {
+		return Report{}, err
+	}
+	defer r.close()
+	if err := r.prepare(); err != nil {
+		r.discard()
+		return Report{}, err
+	}
+	if err := r.promise(); err != nil {
+		r.discard()
+		return Report{}, err
+	}
+	if err := r.settle(); err != nil {
+		r.discard()
+		return r.report, err
+	}
+	return r.report, r.finish()
+}
+
+// run is one call of Write.
+type run struct {
+	dir     string // absolute
+	files   []File
+	workers int
+	root    *os.Root // the folder
+	record  *record  // what is ours
+	folders folders
+	results []result // one for each file
+	report  Report
+}
+
+// open takes the lock and reads what is on record.
+func open(dir string, files []File, o Options) (*run, error) {
+	dir, err := filepath.Abs(dir)
+	if err != nil {
+		return nil, trouble(dir, err)
+	}
+	if err := makeFolder(dir); err != nil {
+		return nil, err
+	}
+	record, err := openRecord(dir)
+	if err != nil {
+		return nil, err
+	}
+	root, err := os.OpenRoot(dir)
+	if err != nil {
+		record.close()
+		return nil, trouble(dir, err)
+	}
+	r := &run{
+		dir: dir, files: files, workers: o.Workers, root: root, record: record,
+		folders: folders{root: root, dir: dir, known: map[string]error{}},
+		results: make([]result, len(files)),
+	}
+	if r.workers <= 0 {
+		r.workers = runtime.GOMAXPROCS(0)
+	}
+	if record.interrupted {
+		r.sweep()
+	}
+	return r, nil
+}
+
+func (r *run) close() {
+	r.root.Close()
+	r.record.close()
+}
+
+// promise has the temporary files reach the disk and lays the list of the
+// coming site beside the folder, before anything changes there.
+func (r *run) promise() error {
+	if err := syncFolder(r.root); err != nil {
+		return trouble(r.dir, err)
+	}
+	return r.record.promise(r.next())
+}
+
+// finish makes that list the record.
+func (r *run) finish() error {
+	slices.Sort(r.report.Foreign)
+	slices.SortFunc(r.report.Edited, func(a, b Edited) int { return compare(a.Path, b.Path) })
+	return r.record.keep(r.next())
+}
+
+// next lists the coming site's files that are ours.
+func (r *run) next() manifest {
+	next := make(manifest, len(r.files))
+	for i, f := range r.files {
+		if r.results[i].action != leave {
+			next[f.Path] = []sum{r.results[i].sum}
+		}
+	}
+	return next
+}

@@ -1,0 +1,186 @@
+package publish
+
+import (
+	"errors"
+	"fmt"
+	"io/fs"
+	"maps"
+	"os"
+	"path"
+	"path/filepath"
+	"slices"
+	"strings"
+	"testing"
+
+	"github.com/google/go-cmp/cmp"
+)
+
+// text is a file with fixed bytes; a path that ends in index.html is an index.
+func text(name, bytes string) File {
+	return File{Path: name, Index: path.Base(name) == "index.html", Render: func() ([]byte, error) { return []byte(bytes), nil }}
+}
+
+// disk reads a whole folder: path to bytes.
+func disk(t *testing.T, dir string) map[string]string {
+	t.Helper()
+	files := map[string]string{}
+	err := filepath.WalkDir(dir, func(name string, entry fs.DirEntry, err error) error {
+		if err != nil || entry.IsDir() {
+			return err
+		}
+		data, err := os.ReadFile(name)
+		rel, _ := filepath.Rel(dir, name)
+		files[filepath.ToSlash(rel)] = string(data)
+		return err
+	})
+	if err != nil {
+		t.Fatal(err)
+	}
+	return files
+}
+
+// put writes a file by hand, as a person would.
+func put(t *testing.T, name, bytes string) {
+	t.Helper()
+	if err := os.MkdirAll(filepath.Dir(name), 0o755); err != nil {
+		t.Fatal(err)
+	}
+	if err := os.WriteFile(name, []byte(bytes), 0o644); err != nil {
+		t.Fatal(err)
+	}
+}
+
+// write publishes and stops the test on an error.
+func write(t *testing.T, dir string, files ...File) Report {
+	t.Helper()
+	report, err := Write(dir, files, Options{Workers: 2})
+	if err != nil {
+		t.Fatal(err)
+	}
+	return report
+}
+
+func TestWriteFromYearToYear(t *testing.T) {
+	dir := filepath.Join(t.TempDir(), "school", "public")
+	steps := []struct {
+		name  string
+		files []File
+		want  Report
+	}{
+		{"first build", []File{text("index.html", "1"), text("es/a.html", "aa"), text("es/b.html", "bbb")}, Report{Written: 3, Bytes: 6}},
+		{"nothing new", []File{text("index.html", "1"), text("es/a.html", "aa"), text("es/b.html", "bbb")}, Report{Unchanged: 3}},
+		{"a page edited", []File{text("index.html", "1"), text("es/a.html", "AA"), text("es/b.html", "bbb")}, Report{Written: 1, Unchanged: 2, Bytes: 2}},
+		{"a page gone", []File{text("index.html", "2"), text("es/a.html", "AA")}, Report{Written: 1, Unchanged: 1, Removed: 1, Bytes: 1}},
+		{"a language gone", []File{text("index.html", "3")}, Report{Written: 1, Removed: 1, Bytes: 1}},
+	}
+	for _, step := range steps {
+		got := write(t, dir, step.files...)
+		if diff := cmp.Diff(step.want, got); diff != "" {
+			t.Errorf("%s: report mismatch (-want +got):\n%s", step.name, diff)
+		}
+		want := map[string]string{}
+		for _, f := range step.files {
+			data, _ := f.Render()
+			want[f.Path] = string(data)
+		}
+		if diff := cmp.Diff(want, disk(t, dir)); diff != "" {
+			t.Errorf("%s: folder mismatch (-want +got):\n%s", step.name, diff)
+		}
+	}
+	if _, err := os.Stat(filepath.Join(dir, "es")); !errors.Is(err, fs.ErrNotExist) {
+		t.Errorf("the empty folder es: want it gone, got %v", err)
+	}
+	state := disk(t, filepath.Join(filepath.Dir(dir), stateFolder))
+	want := map[string]string{"public.lock": "", "public.manifest": sumOf([]byte("3")).String() + "  index.html\n"}
+	if diff := cmp.Diff(want, state); diff != "" {
+		t.Errorf("record mismatch (-want +got):\n%s", diff)
+	}
+}
+
+// SHA-256 of "abc": FIPS 180-2, appendix B.1.
+func TestManifestIsWhatSha256sumReads(t *testing.T) {
+	m := manifest{"b.html": {sumOf([]byte("abc"))}, "a/c.html": {sumOf([]byte("abc"))}}
+	const abc = "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad"
+	want := abc + "  a/c.html\n" + abc + "  b.html\n"
+	if got := string(m.encode()); got != want {
+		t.Errorf("encode: want %q, got %q", want, got)
+	}
+	back := manifest{}
+	if err := back.decode([]byte(want)); err != nil || !maps.EqualFunc(m, back, slices.Equal) {
+		t.Errorf("decode: want %v, got %v, error %v", m, back, err)
+	}
+	for _, line := range []string{"x", abc + " a.html", abc + "  ../a.html", abc + "  /etc/passwd", abc[2:] + "  a.html", abc + "  "} {
+		if err := (manifest{}).decode([]byte(line)); err == nil {
+			t.Errorf("decode(%q): want an error, got none", line)
+		}
+	}
+}
+
+// Any number of workers gives the same folder, the same record and the same
+// report.
+func TestWorkersDoNotShow(t *testing.T) {
+	site := func(version string, from, to int) []File {
+		files := []File{text("index.html", version)}
+		for i := from; i < to; i++ {
+			files = append(files, text(fmt.Sprintf("lang%d/page%d.html", i%7, i), strings.Repeat(fmt.Sprint(version, i%3), 100+i)))
+		}
+		return files
+	}
+	var folders [2]map[string]string
+	var reports [2]Report
+	for i, workers := range []int{1, 8} {
+		parent := t.TempDir()
+		dir := filepath.Join(parent, "public")
+		for _, files := range [][]File{site("a", 0, 300), site("b", 100, 400)} {
+			put(t, filepath.Join(dir, "lang5", "page299.txt"), "mine")
+			var err error
+			if reports[i], err = Write(dir, files, Options{Workers: workers}); err != nil {
+				t.Fatal(err)
+			}
+		}
+		folders[i] = disk(t, parent)
+	}
+	if len(folders[0]) != 301+1+2 {
+		t.Errorf("files: want 301 pages, 1 foreign file and 2 of the record, got %d", len(folders[0]))
+	}
+	if diff := cmp.Diff(folders[0], folders[1]); diff != "" {
+		t.Errorf("folders of 1 and 8 workers differ:\n%s", diff)
+	}
+	if diff := cmp.Diff(reports[0], reports[1]); diff != "" {
+		t.Errorf("reports of 1 and 8 workers differ:\n%s", diff)
+	}
+}
+
+func TestPathsThatAreRefused(t *testing.T) {
+	ok := func(name string) File { return text(name, "x") }
+	tests := []struct {
+		name  string
+		files []File
+		want  string
+		why   string
+	}{
+		{"none", nil, `there is nothing to publish`, "it would remove the whole site"},
+		{"up", []File{ok("../x.html")}, `"../x.html" cannot be the path of a published file`, "it leaves the folder"},
+		{"up inside", []File{ok("es/../../x.html")}, `"es/../../x.html" cannot be the path of a published file`, "it leaves the folder"},
+		{"absolute", []File{ok("/etc/x")}, `"/etc/x" cannot be the path of a published file`, "it leaves the folder"},
+		{"empty", []File{ok("")}, `"" cannot be the path of a published file`, "it is the folder"},
+		{"dot", []File{ok(".")}, `"." cannot be the path of a published file`, "it is the folder"},
+		{"backslash", []File{ok(`..\x.html`)}, `"..\\x.html" cannot be the path of a published file`, "it leaves the folder on Windows"},
+		{"drive", []File{ok("c:x.html")}, `"c:x.html" cannot be the path of a published file`, "it leaves the folder on Windows"},
+		{"line end", []File{ok("a\nb.html")}, `"a\nb.html" cannot be the path of a published file`, "the record has a file a line"},
+		{"a part", []File{ok(".a.html.homebuild-part")}, `".a.html.homebuild-part" cannot be the path of a published file`, "it is a temporary name"},
+		{"twice", []File{ok("a.html"), ok("a.html")}, `two published files are named "a.html"`, "one would be lost"},
+		{"twice but for capitals", []File{ok("pt-BR/a.html"), ok("pt-br/a.html")}, `two published files are named "pt-br/a.html"`, "some disks do not tell them apart"},
+		{"file and folder", []File{ok("es"), ok("es/a.html")}, `"es" is to be a file and a folder`, "no disk can hold it"},
+	}
+	for _, test := range tests {
+		dir := filepath.Join(t.TempDir(), "public")
+		_, err := Write(dir, test.files, Options{})
+		if err == nil || err.Error() != test.want {
+			t.Errorf("%s: want %q, got %v: %s", test.name, test.want, err, test.why)
+		}
+		if _, err := os.Stat(dir); err == nil {
+			t.Errorf("%s: the folder was made all the same", test.name)
+		}
+	}
+}

@@ -23,6 +23,7 @@ func TestFor(t *testing.T) {
 		{plus(8, 6), 2, 1, "6 + 6 = 12", estimate.Double, true, "10 + 10 is six too many"},
 		{plus(9, 2), 7, 1, "10 + 2 = 12", estimate.OneTen, false, "7 is within five of it: said honestly"},
 		{plus(6, 7), 1, 1, "6 + 6 = 12", estimate.Double, true, "two tens are too far from 13"},
+		{plus(5, 9), 4, 1, "5 + 10 = 15", estimate.Fives, true, "4 apart: not close enough for a double"},
 		{minus(13, 4), 17, 1, "15 - 5 = 10", estimate.Fives, true, "4 is near no ten but 0"},
 		{minus(12, 8), 20, 1, "12 - 10 = 2", estimate.OneTen, true, "10 - 10 would leave nothing"},
 		{plus(4, 9, 5), 9, 1, "10 + 10 = 20", estimate.Group, true, "4 and 5 nearly make ten, 9 is nearly ten"},

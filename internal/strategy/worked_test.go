@@ -116,6 +116,7 @@ func TestMustRefuse(t *testing.T) {
 		{strategy.BridgeBack, minus(65, 49), "too far to bridge"},
 		{strategy.FriendlyJump, plus(45, 32), "no number is near a friendly one above"},
 		{strategy.FriendlyJump, plus(61, 39), "61 + 40 leaves the hundred"},
+		{strategy.FriendlyJump, minus(50, 49), "50 - 50 leaves nothing to mend"},
 		{strategy.GiveAndTake, plus(45, 32), "no number is near a friendly one above"},
 		{strategy.JumpToTen, plus(46, 23), "the ones do not reach a ten"},
 		{strategy.CountOn, plus(9, 4), "four is too many to count"},

@@ -13,7 +13,10 @@ var nearMisses = []int{1, 10, 100}
 // the range (to 10, 20 or 100) and the known wrong numbers beyond it; in a
 // larger range the right answer, the known wrong ones, and the near misses.
 func Choices(p problem.Problem, extra int) []int {
-	out := Likely(p, extra)
+	var out []int
+	for _, m := range Of(p, extra) {
+		out = append(out, m.Answer)
+	}
 	most := largest(p, extra)
 	for _, top := range []int{10, 20, 100} {
 		if most > top {

@@ -1,6 +1,7 @@
 package mistake
 
 import (
+	"slices"
 	"testing"
 
 	"homebuild/internal/problem"
@@ -113,6 +114,26 @@ func TestStoryMistakes(t *testing.T) {
 		if all := Of(p, row.extra); !has(all, row.cause, row.answer) {
 			t.Errorf("%v %v extra %d: no %v giving %d (%s) among %v",
 				row.kind, row.numbers, row.extra, row.cause, row.answer, row.why, all)
+		}
+	}
+}
+
+// What an estimate has to catch: the wrong operation alone.
+func TestLikely(t *testing.T) {
+	for _, row := range []struct {
+		kind    problem.Kind
+		numbers []int
+		want    []int
+	}{
+		{problem.AddToResult, []int{8, 6}, []int{2}},
+		{problem.TakeFromResult, []int{13, 4}, []int{17}},
+		{problem.BiggerFewer, []int{8, 5}, []int{3}},
+		{problem.TogetherThree, []int{5, 4, 6}, nil},
+		{problem.AddThenTake, []int{8, 5, 4}, []int{17}},
+		{problem.TogetherBoth, []int{5, 4}, nil},
+	} {
+		if got := Likely(mustNew(t, row.kind, row.numbers...), 0); !slices.Equal(got, row.want) {
+			t.Errorf("%v %v: likely %v, want %v", row.kind, row.numbers, got, row.want)
 		}
 	}
 }

@@ -78,13 +78,17 @@ func markOnly(all []Mistake) {
 	}
 }
 
-// Likely lists the wrong answers to look out for, the likeliest first, each
-// number once: what a good estimate should show to be out of reach.
+// Likely lists the wrong answers that an estimate should show to be out of
+// reach, the likeliest first, each number once: those of the wrong operation.
+// Slips by one, in columns, or of a number left out can be too near the answer.
 func Likely(p problem.Problem, extra int) []int {
 	var out []int
 	for _, m := range Of(p, extra) {
-		if !slices.Contains(out, m.Answer) {
-			out = append(out, m.Answer)
+		switch m.Cause {
+		case ReversedComparison, AddedInstead, SubtractedInstead:
+			if !slices.Contains(out, m.Answer) {
+				out = append(out, m.Answer)
+			}
 		}
 	}
 	return out

@@ -72,7 +72,7 @@ func count(p problem.Problem) int {
 
 func TestRightAnswerIsNeverDiagnosed(t *testing.T) {
 	problems := 0
-	every(0, 100, 9, func(p problem.Problem) {
+	every(0, 100, 4, func(p problem.Problem) {
 		problems++
 		want := count(p)
 		for _, m := range Of(p, 0) {
@@ -89,7 +89,7 @@ func TestRightAnswerIsNeverDiagnosed(t *testing.T) {
 // Every number of the range gets a reply that is true, whatever the extra
 // number is, and only the right number is told to be right.
 func TestEveryNumberGetsAReply(t *testing.T) {
-	every(0, 20, 20, func(p problem.Problem) {
+	every(0, 20, 6, func(p problem.Problem) {
 		for _, extra := range []int{0, 3} {
 			r := newReplies(p, extra)
 			for n := range 21 {
@@ -184,7 +184,7 @@ func TestChecksShowIt(t *testing.T) {
 				r.Verdict, r.Check, r.Lines[len(r.Lines)-1].ID, row.verdict, row.check, row.id)
 		}
 	}
-	every(1, 40, 0, func(p problem.Problem) {
+	every(1, 30, 0, func(p problem.Problem) {
 		r := newReplies(p, 0)
 		for n := range 90 {
 			if reply := r.to(n); reply.Check == Tens {

@@ -1,0 +1,89 @@
+package activity
+
+import (
+	"testing"
+
+	"homebuild/internal/problem"
+)
+
+func TestCover(t *testing.T) {
+	weeks := Year(append(weeksOf(named(t, "add-within-20"), 2, 4), Request{
+		Week: monday(2), Key: "puddle", Target: named(t, "two-steps-within-20"), Stories: 4,
+	}))
+	c := Cover(weeks, 1)
+	if len(c.Weeks) != 3 || len(c.Kinds) != len(problem.Kinds()) {
+		t.Fatalf("%d weeks and %d kinds, want 3 and %d", len(c.Weeks), len(c.Kinds), len(problem.Kinds()))
+	}
+	stories := 0
+	for _, row := range c.Kinds {
+		sum := 0
+		for _, n := range row.ByWeek {
+			sum += n
+		}
+		if sum != row.Total {
+			t.Errorf("%v: weeks add to %d, total %d", row.Kind, sum, row.Total)
+		}
+		stories += sum
+	}
+	if stories != 15 {
+		t.Errorf("%d stories counted, want 3 weeks of 5", stories)
+	}
+	checkFacts(t, c, weeks)
+	lacking := map[string]bool{}
+	for _, l := range c.Lacks {
+		lacking[l.Text] = true
+	}
+	if !lacking[`no week has a story of the kind "take-from-start"`] || lacking[`no week has a story of the kind "add-to-result"`] ||
+		lacking[`no week has a story of the kind "add-then-add"`] {
+		t.Errorf("lacks %v; want take-from-start among them, not what was met or is for grade 2", c.Lacks)
+	}
+}
+
+// checkFacts counts the facts again from the stories' parts.
+func checkFacts(t *testing.T, c Coverage, weeks []WeekPlan) {
+	t.Helper()
+	met := map[[2]int]bool{}
+	for _, w := range weeks {
+		for _, a := range w.All() {
+			for _, step := range a.Problem.Steps() {
+				x, y := step.Fact().Parts[0].Value, step.Fact().Parts[1].Value
+				met[[2]int{x, y}], met[[2]int{y, x}] = true, true
+			}
+		}
+	}
+	missing := 0
+	for a := 1; a <= 9; a++ {
+		for b := 1; b <= 9; b++ {
+			if (c.Facts[a-1][b-1] > 0) != met[[2]int{a, b}] {
+				t.Errorf("%d + %d counted %d times, met %v", a, b, c.Facts[a-1][b-1], met[[2]int{a, b}])
+			}
+			if a <= b && !met[[2]int{a, b}] {
+				missing++
+			}
+		}
+	}
+	if missing != len(c.Missing) {
+		t.Errorf("%d facts are missing, %d listed", missing, len(c.Missing))
+	}
+}
+
+// A school year of one class: 40 weeks over the targets of grades 1 and 2,
+// eight stories each.
+func BenchmarkYear(b *testing.B) {
+	var requests []Request
+	targets := embedded(b)
+	for i := range 40 {
+		requests = append(requests, Request{Week: monday(i), Key: "puddle", Target: targets[(i+6)%len(targets)], Stories: 8, Extra: true, Review: true})
+	}
+	b.ReportAllocs()
+	for b.Loop() {
+		Year(requests)
+	}
+}
+
+func BenchmarkTargets(b *testing.B) {
+	b.ReportAllocs()
+	for b.Loop() {
+		embedded(b)
+	}
+}

@@ -1,0 +1,162 @@
+package activity
+
+import (
+	"iter"
+
+	"homebuild/internal/problem"
+)
+
+// Numbers are the two or three numbers of a problem as problem.New takes them;
+// the third is 0 where there are two.
+type numbers [3]int
+
+func (n numbers) problem(kind problem.Kind) (problem.Problem, error) {
+	if n[2] == 0 {
+		return problem.New(kind, n[0], n[1])
+	}
+	return problem.New(kind, n[0], n[1], n[2])
+}
+
+// sets gives, in a fixed order, sets of numbers for a kind of story: every one
+// to 100, or to 20 for three numbers, and beyond that an even spread, so that
+// choosing stays quick. Zero is never among them. Whether a set really makes a
+// problem of the target is for holds to say.
+func (t Target) sets(kind problem.Kind) iter.Seq[numbers] {
+	switch {
+	case kind == problem.BiggerThenTogether:
+		return t.pairs(problem.Plus, func(a, b int) numbers { return numbers{a, b} })
+	case kind == problem.TogetherThree || kind.Steps() != nil:
+		return t.triples(kind)
+	}
+	return t.pairs(opOf(kind), func(a, b int) numbers { return numbersOf(kind, a, b) })
+}
+
+// holds makes the problem of a set of numbers and reports whether it is one of
+// the target's: every number in range, no step that comes to nothing, the
+// crossing rule kept.
+func (t Target) holds(kind problem.Kind, n numbers) (problem.Problem, bool) {
+	p, err := n.problem(kind)
+	if err != nil {
+		return p, false
+	}
+	for _, step := range p.Steps() {
+		if c := step.Calculation(); c.Largest() > t.Within || c.Value() == 0 {
+			return p, false
+		}
+	}
+	return p, t.Crossing.allows(p)
+}
+
+// possible reports whether the target has any problem of a kind.
+func (t Target) possible(kind problem.Kind) bool {
+	for n := range t.sets(kind) {
+		if _, ok := t.holds(kind, n); ok {
+			return true
+		}
+	}
+	return false
+}
+
+// pairs gives the numbers of workings a + b or a - b, in order, each as the set
+// that makes the story.
+func (t Target) pairs(op problem.Op, set func(a, b int) numbers) iter.Seq[numbers] {
+	l := t.Limits
+	thin := 1
+	if t.Within > 100 {
+		thin = t.Within / 75 // about 75 x 75 / 2 sums
+	}
+	return func(yield func(numbers) bool) {
+		for a := from(l.FirstLeast, l.FirstStep, 0, thin); a <= t.Within; a += stride(l.FirstStep, thin) {
+			for b := from(l.SecondLeast, l.SecondStep, a, thin); b <= l.mostSecond(t.Within, op, a); b += stride(l.SecondStep, thin) {
+				whole := a
+				if op == problem.Plus {
+					whole = a + b
+				}
+				if (l.Whole == 0 || whole == l.Whole) && !yield(set(a, b)) {
+					return
+				}
+			}
+		}
+	}
+}
+
+// mostSecond is the largest second number of a working that starts with a.
+func (l Limits) mostSecond(within int, op problem.Op, a int) int {
+	most := within - a
+	if op == problem.Minus {
+		most = a - 1
+	}
+	if l.SecondMost > 0 {
+		most = min(most, l.SecondMost)
+	}
+	return most
+}
+
+// triples gives three numbers, in order. The later numbers of a chain within
+// twenty have one digit: two-step problems start with such numbers
+// (Progressions for the CCSS-M, K-5 Operations and Algebraic Thinking, grade 2).
+func (t Target) triples(kind problem.Kind) iter.Seq[numbers] {
+	thin, most := 1, 9
+	if t.Within > 20 {
+		thin, most = t.Within/12, t.Within // about 12 x 12 x 12 sets
+	}
+	return func(yield func(numbers) bool) {
+		for a := from(t.Limits.FirstLeast, 0, 0, thin); a <= t.Within; a += thin {
+			for b := from(0, 0, 7*a, thin); b <= most; b += thin {
+				for c := from(0, 0, 3*a+5*b, thin); c <= most; c += thin {
+					if kind == problem.TogetherThree && a+b+c > t.Within {
+						break
+					}
+					if !yield(numbers{a, b, c}) {
+						return
+					}
+				}
+			}
+		}
+	}
+}
+
+// from is the first number to try: the least allowed, moved on by up to one
+// stride where a range is thinned, so that all digits turn up.
+func from(least, step, shift, thin int) int {
+	least = max(1, least)
+	if step > 1 {
+		return (least + step - 1) / step * step
+	}
+	return least + shift%thin
+}
+
+// stride is how far apart the numbers to try are.
+func stride(step, thin int) int {
+	if step > 1 {
+		return step
+	}
+	return thin
+}
+
+// opOf is the operation that finds the answer of a one-step kind; for a chain,
+// that of its last step.
+func opOf(kind problem.Kind) problem.Op {
+	for _, n := range []numbers{{5, 2}, {5, 2, 1}} {
+		if p, err := n.problem(kind); err == nil {
+			return p.Calculation().Op
+		}
+	}
+	panic("activity: a kind that takes neither two nor three numbers")
+}
+
+// numbersOf gives the numbers of a one-step kind whose working is a + b or
+// a - b, the inverse of problem.Calculation.
+func numbersOf(kind problem.Kind, a, b int) numbers {
+	switch kind {
+	case problem.AddToChange, problem.TogetherAddend:
+		return numbers{b, a - b}
+	case problem.AddToStart:
+		return numbers{a - b, b}
+	case problem.TakeFromChange:
+		return numbers{a, a - b}
+	case problem.TakeFromStart:
+		return numbers{a + b, b}
+	}
+	return numbers{a, b}
+}

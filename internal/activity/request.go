@@ -1,0 +1,53 @@
+package activity
+
+import (
+	"homebuild/internal/estimate"
+	"homebuild/internal/picture"
+	"homebuild/internal/problem"
+	"homebuild/internal/strategy"
+)
+
+// Request is what a week file asks for.
+type Request struct {
+	Week        string // the week's date, 2026-09-14
+	Key         string // the site's key; another key gives other numbers
+	Target      Target
+	Focus       strategy.Name // the strategy the class practises; 0 for none
+	Picture     picture.Kind  // 0 for the target's usual one
+	Stories     int           // to try at home, 1 to 8; the worked one comes on top
+	Extra       bool          // one story has a number that is not needed
+	NumberWords bool          // numbers written as words
+	Review      bool          // a story of an earlier week comes back
+}
+
+// Activity is one story problem with all that helps to solve it.
+type Activity struct {
+	Problem     problem.Problem
+	ExtraNumber int            // 0 when every number is needed
+	Ways        []strategy.Way // the best and the second best way for the answer's working
+	FirstWays   []strategy.Way // the same for the first step of a chain
+	Estimate    estimate.Estimate
+	HasEstimate bool // whether an estimate helps here; else the part-whole test does
+	Picture     picture.Kind
+	Grade       problem.Grade
+	Returns     bool // numbers of an earlier week, brought back on purpose
+}
+
+// WeekPlan is a week's problems.
+type WeekPlan struct {
+	Request  Request
+	Worked   Activity   // solved step by step on the page
+	Stories  []Activity // to try at home
+	Warnings []Warning
+}
+
+// All lists the worked problem and the ones to try.
+func (w WeekPlan) All() []Activity { return append([]Activity{w.Worked}, w.Stories...) }
+
+// Warning tells the teacher of a wish that could not be met.
+type Warning struct {
+	Setting string // the setting of the week file that it is about
+	Count   int    // how many stories, or sets of numbers, it is about
+	Text    string // lower case, without a full stop
+	Hint    string // the next step
+}

@@ -1,0 +1,98 @@
+package activity
+
+import (
+	"homebuild/internal/phrase"
+	"homebuild/internal/picture"
+	"homebuild/internal/problem"
+	"homebuild/internal/strategy"
+)
+
+// Crossing says whether the working of a target's problems passes a ten.
+type Crossing uint8
+
+const (
+	CrossEither Crossing = iota
+	CrossAlways
+	CrossNever
+)
+
+var crossingIDs = [...]string{CrossEither: "either", CrossAlways: "always", CrossNever: "never"}
+
+// ParseCrossing finds a crossing by its word in target files.
+func ParseCrossing(word string) (Crossing, bool) {
+	for c, id := range crossingIDs {
+		if id == word {
+			return Crossing(c), true
+		}
+	}
+	return 0, false
+}
+
+// String gives the word used in target files.
+func (c Crossing) String() string { return crossingIDs[c] }
+
+// Limits bind the numbers a and b of a target's working, a + b or a - b. The
+// zero value of each field binds nothing. For three addends and chains only
+// First binds, on the story's first number.
+type Limits struct {
+	FirstLeast  int
+	FirstStep   int // a is a multiple of it
+	SecondLeast int
+	SecondMost  int
+	SecondStep  int // b is a multiple of it
+	Whole       int // the whole is always this number
+}
+
+// Target is what a class learns in a week.
+type Target struct {
+	ID         string // the word for week files; Own for one spelled out
+	Can        string // a teacher's own "I can ..."; empty for ours
+	About      string // a teacher's own words to a parent; empty for ours
+	Grade      problem.Grade
+	Standards  []string // codes of published standards
+	Kinds      []problem.Kind
+	Within     int // no number of a story is larger
+	Crossing   Crossing
+	Limits     Limits
+	Strategies []strategy.Name // ways of working that the target is good for
+	Pictures   []picture.Kind  // pictures that suit it, the usual one first
+}
+
+// CanLine is the target said by a child: "I can ...".
+func (t Target) CanLine() phrase.Line { return t.line("can", t.Can) }
+
+// AboutLine tells a parent what the child learns.
+func (t Target) AboutLine() phrase.Line { return t.line("about", t.About) }
+
+func (t Target) line(part, own string) phrase.Line {
+	switch {
+	case own != "":
+		return phrase.Say("target.text", phrase.Text("Text", own))
+	case t.ID == OwnID:
+		return phrase.Say("target.own."+part, phrase.Number("Within", t.Within))
+	}
+	return phrase.Say("target." + t.ID + "." + part)
+}
+
+// Steps is 2 when the target has chains, else 1.
+func (t Target) Steps() int {
+	for _, k := range t.Kinds {
+		if k.Steps() != nil {
+			return 2
+		}
+	}
+	return 1
+}
+
+// Parts is 3 when the target has sums of three, else 2.
+func (t Target) Parts() int {
+	for _, k := range t.Kinds {
+		if k == problem.TogetherThree {
+			return 3
+		}
+	}
+	return 2
+}
+
+// KindName is the line that names a kind in the teacher's key.
+func KindName(k problem.Kind) phrase.Line { return phrase.Say("kind." + k.String() + ".name") }

@@ -1,0 +1,115 @@
+package activity
+
+import (
+	"slices"
+	"testing"
+
+	"homebuild/internal/problem"
+)
+
+func embedded(t testing.TB) []Target {
+	t.Helper()
+	targets, err := Targets()
+	if err != nil {
+		t.Fatal(err)
+	}
+	return targets
+}
+
+func named(t testing.TB, id string) Target {
+	t.Helper()
+	targets := embedded(t)
+	i := slices.IndexFunc(targets, func(x Target) bool { return x.ID == id })
+	if i < 0 {
+		t.Fatalf("there is no target %q", id)
+	}
+	return targets[i]
+}
+
+// Codes of published standards that a target may name, with the largest number
+// that the standard works with. CCSS-M 2010, grade pages; K.OA.A.5, 1.NBT.C.6,
+// 3.NBT.A.2 and 3.OA.D.8 from memory. Australian Curriculum: Mathematics v9.0.
+// Department for Education, National curriculum in England: mathematics
+// programmes of study, key stages 1 and 2 (2013); year 3 from memory. Ministry
+// of Education (Singapore), Primary Mathematics Syllabus 2007.
+var standards = map[string]int{
+	"K.OA.A.1": 10, "K.OA.A.2": 10, "K.OA.A.3": 10, "K.OA.A.5": 5,
+	"1.OA.A.1": 20, "1.OA.A.2": 20, "1.OA.B.3": 20, "1.OA.B.4": 20, "1.OA.C.6": 20, "1.OA.D.8": 20,
+	"1.NBT.C.4": 100, "1.NBT.C.5": 100, "1.NBT.C.6": 100,
+	"2.OA.A.1": 100, "2.OA.B.2": 20, "2.NBT.B.5": 100, "2.NBT.B.6": 100, "2.NBT.B.7": 1000, "2.NBT.B.8": 1000,
+	"3.NBT.A.2": 1000, "3.OA.D.8": 1000,
+	"AC9M1N04": 20, "AC9M2N04": 100,
+	"England Y1": 20, "England Y2": 100, "England Y3": 1000,
+	"Singapore P1": 20, "Singapore P2": 1000,
+}
+
+func TestEmbeddedTargets(t *testing.T) {
+	targets := embedded(t)
+	if len(targets) < 30 {
+		t.Errorf("%d targets, want 30 at least", len(targets))
+	}
+	kinds, ranges, grades := map[problem.Kind]bool{}, map[int]bool{}, map[problem.Grade]bool{}
+	for _, target := range targets {
+		ranges[target.Within], grades[target.Grade] = true, true
+		for _, k := range target.Kinds {
+			kinds[k] = true
+		}
+		if len(target.Standards) == 0 {
+			t.Errorf("%s names no standard", target.ID)
+		}
+		for _, code := range target.Standards {
+			if most, ok := standards[code]; !ok || target.Within > most {
+				t.Errorf("%s is within %d and names %q, which works with numbers to %d", target.ID, target.Within, code, most)
+			}
+		}
+	}
+	for _, k := range problem.Kinds() {
+		if !kinds[k] {
+			t.Errorf("no target has the kind %v", k)
+		}
+	}
+	for _, n := range []int{10, 20, 100, 1000} {
+		if !ranges[n] {
+			t.Errorf("no target is within %d", n)
+		}
+	}
+	for g := problem.Grade(0); g <= 3; g++ {
+		if !grades[g] {
+			t.Errorf("no target is for grade %d", g)
+		}
+	}
+}
+
+// Kindergarten has four subtypes, within ten (Progressions for the CCSS-M, K-5
+// Operations and Algebraic Thinking, Table 2; CCSS-M 2010, K.OA.A.2).
+func TestKindergartenTargets(t *testing.T) {
+	allowed := []problem.Kind{problem.AddToResult, problem.TakeFromResult, problem.TogetherTotal, problem.TogetherBoth}
+	for _, target := range embedded(t) {
+		if target.Grade > 0 {
+			continue
+		}
+		if target.Within > 10 {
+			t.Errorf("%s is for kindergarten and within %d, want 10 at most", target.ID, target.Within)
+		}
+		for _, k := range target.Kinds {
+			if !slices.Contains(allowed, k) {
+				t.Errorf("%s is for kindergarten and has %v", target.ID, k)
+			}
+		}
+	}
+}
+
+func TestTargetLines(t *testing.T) {
+	for _, row := range []struct {
+		target     Target
+		can, about string
+	}{
+		{Target{ID: "add-within-20"}, "target.add-within-20.can", "target.add-within-20.about"},
+		{Target{ID: OwnID, Within: 30}, "target.own.can", "target.own.about"},
+		{Target{ID: "ours", Can: "I can.", About: "Your child can."}, "target.text", "target.text"},
+	} {
+		if can, about := row.target.CanLine().ID, row.target.AboutLine().ID; can != row.can || about != row.about {
+			t.Errorf("%q says %q and %q, want %q and %q", row.target.ID, can, about, row.can, row.about)
+		}
+	}
+}

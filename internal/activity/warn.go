@@ -1,0 +1,92 @@
+package activity
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+)
+
+// warnings tells the teacher which wishes of a week could not be met.
+func (p *planner) warnings(plan WeekPlan, ranks []rank, extraMissing bool) []Warning {
+	var out []Warning
+	r := plan.Request
+	again := count(ranks, func(k rank) bool { return k.again > 0 })
+	repeated := count(ranks, func(k rank) bool { return k.again == 0 && k.repeated > 0 })
+	if again+repeated > 0 {
+		out = append(out, Warning{
+			Setting: "target", Count: again + repeated,
+			Text: fmt.Sprintf("%s has %d different sets of numbers that fit this week, and %d of the %d stories repeat one%s",
+				r.Target.ID, p.fitting(r), again+repeated, len(ranks), whence(again)),
+			Hint: "ask for fewer stories, or choose another target or focus",
+		})
+	}
+	if trivial := count(ranks, func(k rank) bool { return k.trivial > 0 }); trivial > 0 {
+		out = append(out, Warning{
+			Setting: "target", Count: trivial,
+			Text: fmt.Sprintf("%d of the %d stories have a 0 or a 1, because the target leaves nothing else", trivial, len(ranks)),
+			Hint: "ask for fewer stories, or choose a target with a larger range",
+		})
+	}
+	if unfocused := count(ranks, func(k rank) bool { return k.unfocused > 0 }); unfocused > 0 {
+		out = append(out, Warning{
+			Setting: "focus", Count: unfocused,
+			Text: fmt.Sprintf("%s does not help with %d of the %d stories of %s", r.Focus, unfocused, len(ranks), r.Target.ID),
+			Hint: "strategies that suit this target are: " + names(r.Target.Strategies),
+		})
+	}
+	if r.Picture.Valid() && !slices.Contains(r.Target.Pictures, r.Picture) {
+		out = append(out, Warning{
+			Setting: "picture", Count: len(plan.All()),
+			Text: fmt.Sprintf("%s does not suit %s", r.Picture, r.Target.ID),
+			Hint: "pictures that suit this target are: " + names(r.Target.Pictures),
+		})
+	}
+	if extraMissing {
+		out = append(out, Warning{
+			Setting: "extra-sentence", Count: len(plan.Stories),
+			Text: "none of the stories can take a number that is not needed",
+			Hint: "leave the setting out, or choose a target with one-step stories",
+		})
+	}
+	return out
+}
+
+func whence(again int) string {
+	if again > 0 {
+		return " of the same week or an earlier one"
+	}
+	return " of an earlier week"
+}
+
+func count(ranks []rank, is func(rank) bool) int {
+	n := 0
+	for _, k := range ranks {
+		if is(k) {
+			n++
+		}
+	}
+	return n
+}
+
+func names[T fmt.Stringer](list []T) string {
+	words := make([]string, len(list))
+	for i, v := range list {
+		words[i] = v.String()
+	}
+	return strings.Join(words, ", ")
+}
+
+// fitting counts the different numbers that the target and the focus leave,
+// met or not.
+func (p *planner) fitting(r Request) int {
+	facts := map[fact]bool{}
+	for _, kind := range r.Target.Kinds {
+		l := p.list(r.Target, kind, r.Focus)
+		for i := range l.sets {
+			if c := l.at(i, r, kind); c.holds && c.rank.trivial == 0 && c.rank.unfocused == 0 {
+				facts[c.fact] = true
+			}
+		}
+	}
+	return len(facts)
+}

@@ -1,0 +1,120 @@
+package activity
+
+import (
+	"cmp"
+	"slices"
+
+	"homebuild/internal/estimate"
+	"homebuild/internal/mistake"
+	"homebuild/internal/picture"
+	"homebuild/internal/problem"
+	"homebuild/internal/strategy"
+)
+
+// Stories bound how many stories to try a week has.
+const (
+	FewestStories = 1
+	MostStories   = 8
+)
+
+// Year plans the weeks in the order of their dates. What a week has is decided
+// by its own request and by the weeks before it, never by those after. A number
+// of stories out of bounds is brought into them.
+func Year(requests []Request) []WeekPlan {
+	inOrder := slices.Clone(requests)
+	slices.SortStableFunc(inOrder, func(a, b Request) int { return cmp.Compare(a.Week, b.Week) })
+	p := newPlanner()
+	plans := make([]WeekPlan, len(inOrder))
+	for i, r := range inOrder {
+		plans[i] = p.week(r)
+	}
+	return plans
+}
+
+// week plans one week and remembers it.
+func (p *planner) week(r Request) WeekPlan {
+	r.Stories = min(max(r.Stories, FewestStories), MostStories)
+	p.memory.week++
+	plan := WeekPlan{Request: r}
+	var ranks []rank
+	kinds := p.kindsFor(r, r.Stories+1)
+	for place, kind := range kinds {
+		if r.Review && place == len(kinds)-1 && place > 1 {
+			if earlier, ok := p.memory.due(); ok {
+				p.memory.meet(earlier)
+				plan.Stories = append(plan.Stories, Activity{Problem: earlier, Returns: true})
+				continue
+			}
+		}
+		chosen, rank := p.choose(r, kind, place)
+		p.memory.meet(chosen)
+		ranks = append(ranks, rank)
+		if place == 0 {
+			plan.Worked = Activity{Problem: chosen}
+			continue
+		}
+		plan.Stories = append(plan.Stories, Activity{Problem: chosen})
+	}
+	extra := r.Extra && placeExtra(r, plan.Stories)
+	plan.Worked.complete(r)
+	for i := range plan.Stories {
+		plan.Stories[i].complete(r)
+	}
+	plan.Warnings = p.warnings(plan, ranks, r.Extra && !extra)
+	return plan
+}
+
+// complete works out all that belongs to the activity's numbers.
+func (a *Activity) complete(r Request) {
+	a.Grade = r.Target.Grade
+	a.Picture = r.picture()
+	steps := a.Problem.Steps()
+	a.Ways = waysFor(r, steps[len(steps)-1])
+	if len(steps) > 1 {
+		a.FirstWays = waysFor(r, steps[0])
+	}
+	a.Estimate, a.HasEstimate = estimated(a.Problem, a.ExtraNumber, a.Grade)
+}
+
+func (r Request) picture() picture.Kind {
+	if r.Picture.Valid() || len(r.Target.Pictures) == 0 {
+		return r.Picture
+	}
+	return r.Target.Pictures[0]
+}
+
+// waysFor gives the best two ways to work a step: the week's strategy first,
+// then those that the target is good for; others only where none of these fit.
+func waysFor(r Request, step problem.Problem) []strategy.Way {
+	const shown = 2
+	all := strategy.Ways(step.Calculation(), prefer(r.Focus)...)
+	var out []strategy.Way
+	for _, w := range all {
+		if w.Name == r.Focus || slices.Contains(r.Target.Strategies, w.Name) {
+			out = append(out, w)
+		}
+	}
+	if len(out) == 0 {
+		out = all
+	}
+	return out[:min(shown, len(out))]
+}
+
+func prefer(focus strategy.Name) []strategy.Name {
+	if focus == 0 {
+		return nil
+	}
+	return []strategy.Name{focus}
+}
+
+// estimated is the estimate for the working that finds the answer, where it is
+// of use: it shows every likely mistake to be out of reach. A question with many
+// right answers needs none.
+func estimated(p problem.Problem, extra int, grade problem.Grade) (estimate.Estimate, bool) {
+	if p.Kind() == problem.TogetherBoth {
+		return estimate.Estimate{}, false
+	}
+	likely := mistake.Likely(p, extra)
+	e, ok := estimate.For(p.Calculation(), likely, grade)
+	return e, ok && (e.Catches || len(likely) == 0)
+}

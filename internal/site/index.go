@@ -21,7 +21,7 @@ func (b *builder) weekLinks(own string, to func(date string) string) []page.Week
 	var out []page.WeekLink
 	for _, l := range slices.Backward(b.lessons) {
 		out = append(out, page.WeekLink{
-			Date: pageDate(l.week.Date), Target: l.target.Can(), Href: link(own, to(l.week.Date)),
+			Date: pageDate(l.week.Date), Target: l.target.CanLine(), Href: link(own, to(l.week.Date)),
 		})
 	}
 	return out
@@ -34,7 +34,7 @@ func (b *builder) weekly(l lesson) {
 		to := func(tag string) string { return learnPath(tag, l.week.Date) }
 		return &page.Weekly{
 			Frame: b.frame(b.school, own, nil, ""), Week: pageDate(l.week.Date),
-			Target: l.target.Can(), Versions: b.versions(own, to),
+			Target: l.target.CanLine(), Versions: b.versions(own, to),
 		}
 	})
 }

@@ -4,7 +4,6 @@ import (
 	"homebuild/internal/i18n"
 	"homebuild/internal/page"
 	"homebuild/internal/picture"
-	"homebuild/internal/problem"
 	"homebuild/internal/story"
 	"homebuild/internal/strategy"
 )
@@ -44,10 +43,10 @@ func (b *builder) learn(lang *i18n.Language, l lesson) {
 	b.add(own, false, func() page.View {
 		v := &page.Learn{
 			Frame: b.weekFrame(lang, l, learnPath), Week: pageDate(l.week.Date),
-			Target: l.target.Can(), Minutes: l.week.Minutes, Class: b.school, Words: l.words(),
+			Target: l.target.CanLine(), Minutes: l.week.Minutes, Class: b.school, Words: l.words(),
 			Note: b.note(lang, l), Worked: l.walk(), Links: b.links(lang, l, own),
 		}
-		v.About = append(v.About, l.target.About())
+		v.About = append(v.About, l.target.AboutLine())
 		return v
 	})
 }
@@ -115,6 +114,3 @@ func working(w strategy.Way) page.Working {
 	}
 	return out
 }
-
-// told calculations that a page checks: the chain's last, or the only one.
-func calculation(t told) problem.Calculation { return t.Problem.Calculation() }

@@ -13,7 +13,7 @@ import (
 type lesson struct {
 	week    week.Week
 	target  activity.Target
-	picture picture.Kind // the class's picture for stories; 0 for the usual one
+	picture picture.Kind // the class's picture for stories; 0 for the bar model
 	worked  told
 	stories []told
 }

@@ -19,7 +19,7 @@ func (b *builder) own(lang *i18n.Language, l lesson) {
 	own := ownPath(lang.Tag(), l.week.Date)
 	b.add(own, false, func() page.View {
 		v := &page.Own{
-			Frame: b.weekFrame(lang, l, ownPath), Week: pageDate(l.week.Date), Target: l.target.Can(),
+			Frame: b.weekFrame(lang, l, ownPath), Week: pageDate(l.week.Date), Target: l.target.CanLine(),
 			Characters: characterCards(lang), Settings: settingCards(lang),
 			Op: l.worked.Problem.Calculation().Op, Links: b.links(lang, l, own),
 		}
@@ -33,23 +33,22 @@ func (b *builder) own(lang *i18n.Language, l lesson) {
 
 // characterCards are the characters that the language has a name for.
 func characterCards(lang *i18n.Language) []page.Card {
-	return cardsOf(lang, "character", cards.Characters(), func(id string) phrase.Line {
+	return cardsOf(lang, cards.Characters(), func(id string) phrase.Line {
 		return phrase.Say("own.starter.character", phrase.Person("Who", id)).About(id)
 	})
 }
 
 func settingCards(lang *i18n.Language) []page.Card {
-	return cardsOf(lang, "setting", cards.Settings(), func(id string) phrase.Line {
+	return cardsOf(lang, cards.Settings(), func(id string) phrase.Line {
 		return phrase.Say(id + ".scene")
 	})
 }
 
-func cardsOf(lang *i18n.Language, family string, symbols []string, starter func(id string) phrase.Line) []page.Card {
+func cardsOf(lang *i18n.Language, ids []string, starter func(id string) phrase.Line) []page.Card {
 	var out []page.Card
-	for _, symbol := range symbols {
-		id := family + "." + symbol
-		if lang.Has(id + ".name") {
-			out = append(out, page.Card{Symbol: symbol, Name: phrase.Say(id + ".name"), Starter: starter(id)})
+	for _, id := range ids {
+		if lang.Has(id) {
+			out = append(out, page.Card{Symbol: id, Name: phrase.Say(id + ".name"), Starter: starter(id)})
 		}
 	}
 	return out
@@ -75,7 +74,7 @@ func (b *builder) print(lang *i18n.Language, l lesson) {
 	own := printPath(lang.Tag(), l.week.Date)
 	b.add(own, false, func() page.View {
 		v := &page.Print{
-			Frame: b.weekFrame(lang, l, printPath), Week: pageDate(l.week.Date), Target: l.target.Can(),
+			Frame: b.weekFrame(lang, l, printPath), Week: pageDate(l.week.Date), Target: l.target.CanLine(),
 			Words: l.words(), Class: b.school, Worked: l.worked.Story, Answers: true, Links: b.links(lang, l, own),
 		}
 		for _, t := range l.stories {

@@ -17,7 +17,7 @@ func (b *builder) try(lang *i18n.Language, l lesson) {
 	b.add(own, false, func() page.View {
 		v := &page.Try{
 			Frame: b.weekFrame(lang, l, tryPath), Week: pageDate(l.week.Date),
-			Target: l.target.Can(), Links: b.links(lang, l, own),
+			Target: l.target.CanLine(), Links: b.links(lang, l, own),
 		}
 		for _, t := range l.stories {
 			v.Stories = append(v.Stories, l.tryStory(t))
@@ -79,7 +79,7 @@ func (l lesson) reply(t told, r mistake.Reply) page.Reply {
 // between them.
 func (l lesson) others(s *page.TryStory, t told) {
 	small, big := mistake.General(t.Problem)
-	low, high := bounds(calculation(t))
+	low, high := bounds(t.Problem.Calculation())
 	between := mistake.Reply{Lines: []phrase.Line{phrase.Say("try.close")}}
 	add := func(choice phrase.Line, r mistake.Reply) {
 		s.Choices = append(s.Choices, page.Choice{Other: choice, Reply: len(s.Replies)})

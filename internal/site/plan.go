@@ -1,0 +1,121 @@
+package site
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"homebuild/internal/activity"
+	"homebuild/internal/diag"
+	"homebuild/internal/picture"
+	"homebuild/internal/story"
+	"homebuild/internal/strategy"
+	"homebuild/internal/week"
+)
+
+// plan works every week out, in the order of the dates, so that later weeks
+// avoid what earlier ones had.
+func plan(in Input) (lessons []lesson, notices, problems diag.Problems) {
+	requests, problems := requests(in)
+	if len(problems) > 0 {
+		return nil, nil, problems
+	}
+	teller := story.NewTeller(in.Stock.Only(in.told), in.Site.Key)
+	for i, p := range activity.Year(requests) {
+		w := in.Site.Weeks[i]
+		for _, warning := range p.Warnings {
+			notices = append(notices, w.Problem(warning.Setting, warning.Text, warning.Hint))
+		}
+		l, err := tellWeek(teller, w, p)
+		if err != nil {
+			problems = append(problems, w.Problem("target", err.Error(), in.heldBack()))
+			continue
+		}
+		lessons = append(lessons, l)
+	}
+	return lessons, notices, problems
+}
+
+// told reports whether every language of the site can tell a frame, a thing or
+// a person.
+func (in Input) told(id string) bool {
+	ok, _ := in.Catalog.Told(id)
+	return ok
+}
+
+// heldBack says which languages leave stories out, for the teacher to know
+// whom to ask.
+func (in Input) heldBack() string {
+	var tags []string
+	for _, f := range in.Stock.Frames {
+		_, without := in.Catalog.Told("story." + f.ID)
+		for _, tag := range without {
+			if !slices.Contains(tags, tag) {
+				tags = append(tags, tag)
+			}
+		}
+	}
+	if len(tags) == 0 {
+		return "choose another target"
+	}
+	return "choose another target, or ask the translators of: " + strings.Join(tags, ", ")
+}
+
+// requests are what the week files ask of the mathematics, oldest first.
+func requests(in Input) ([]activity.Request, diag.Problems) {
+	var out []activity.Request
+	var problems diag.Problems
+	for _, w := range in.Site.Weeks {
+		target, err := targetOf(w, in.Targets)
+		if err != nil {
+			problems = append(problems, w.Problem("own-target", err.Error(), ""))
+			continue
+		}
+		focus, _ := strategy.ParseName(w.Focus)
+		kind, _ := picture.ParseKind(w.Picture)
+		out = append(out, activity.Request{
+			Week: w.Date, Key: in.Site.Key, Target: target, Focus: focus, Picture: kind,
+			Stories: w.Stories, Extra: w.ExtraSentence, NumberWords: w.NumberWords, Review: w.Review,
+		})
+	}
+	return out, problems
+}
+
+// targetOf is the week's target, from the list or spelled out.
+func targetOf(w week.Week, targets []activity.Target) (activity.Target, error) {
+	if w.Own != nil {
+		return activity.Spec{
+			Operation: w.Own.Operation, Largest: w.Own.Largest, Kinds: w.Own.Kinds,
+			Parts: w.Own.Parts, Crossing: w.Own.Crossing, Steps: w.Own.Steps,
+		}.Target()
+	}
+	i := slices.IndexFunc(targets, func(t activity.Target) bool { return t.ID == w.Target })
+	if i < 0 {
+		return activity.Target{}, fmt.Errorf("%q is not a target", w.Target)
+	}
+	return targets[i], nil
+}
+
+// tellWeek tells every problem of a week as a story.
+func tellWeek(teller *story.Teller, w week.Week, p activity.WeekPlan) (lesson, error) {
+	l := lesson{week: w, target: p.Request.Target, picture: p.Worked.Picture}
+	setting := ""
+	if w.Scene != "" {
+		setting = "setting." + w.Scene
+	}
+	for place, a := range p.All() {
+		s, err := teller.Tell(story.Request{
+			Problem: a.Problem, ExtraNumber: a.ExtraNumber, Setting: setting,
+			InWords: w.NumberWords, Week: w.Date, Place: place,
+		})
+		if err != nil {
+			return lesson{}, err
+		}
+		if place == 0 {
+			l.worked = told{a, s}
+			continue
+		}
+		l.stories = append(l.stories, told{a, s})
+	}
+	return l, nil
+}

@@ -1,0 +1,57 @@
+package site
+
+import (
+	"homebuild/internal/estimate"
+	"homebuild/internal/page"
+	"homebuild/internal/phrase"
+	"homebuild/internal/problem"
+)
+
+// sense shows that the answer of a story can be right: friendly numbers first,
+// where they help, then the part-whole test, then going back.
+func sense(t told) []page.Sense {
+	c := t.Problem.Calculation()
+	var out []page.Sense
+	if t.HasEstimate {
+		out = append(out, friendly(t.Estimate, c.Value()))
+	}
+	return append(out, partsAndBack(c)...)
+}
+
+// friendly says what the answer must be near; an estimate that would also pass
+// the likely mistake says so.
+func friendly(e estimate.Estimate, answer int) page.Sense {
+	s := page.Sense{
+		Name:  phrase.Say("sense.estimate.name"),
+		Lines: []phrase.Line{e.Say(), e.Close(), e.Judge(answer)}, Equation: e.Equation,
+	}
+	if !e.Catches {
+		s.Lines = append(s.Lines, e.Honest())
+	}
+	return s
+}
+
+func partsAndBack(c problem.Calculation) []page.Sense {
+	test := estimate.PartWhole(c)
+	out := []page.Sense{{
+		Name:  phrase.Say("sense.part-whole.name"),
+		Lines: []phrase.Line{test.Say(), test.Judge(c.Value())},
+	}}
+	if line, ok := estimate.Inverse(c); ok {
+		out = append(out, page.Sense{Name: phrase.Say("sense.inverse.name"), Lines: []phrase.Line{line}})
+	}
+	return out
+}
+
+// checkSense is the friendly check of two bare numbers: what it must be near,
+// or the part-whole test where nothing is near enough to help.
+func checkSense(p problem.Problem) []page.Sense {
+	c := p.Calculation()
+	const grade = 1 // the check pages are within 20
+	if e, ok := estimate.For(c, nil, grade); ok {
+		s := friendly(e, c.Value())
+		s.Lines = s.Lines[:2]
+		return []page.Sense{s}
+	}
+	return partsAndBack(c)[:1]
+}

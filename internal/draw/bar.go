@@ -11,7 +11,7 @@ func bar(p picture.Bar) figure {
 		all := picture.Span{X: picture.Margin, W: picture.Inner}
 		b.whole(all, 4, p.Whole)
 		if p.Undivided() {
-			b.part(picture.Box{X: all.X, Y: top, W: all.W, H: barHeight}, 0, picture.Amount{State: picture.Empty})
+			b.Rect(all.X, top, all.W, barHeight, partClass[0])
 			return
 		}
 		for i, s := range p.Segments() {

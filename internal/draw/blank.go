@@ -3,7 +3,6 @@ package draw
 import (
 	"fmt"
 
-	"homebuild/internal/phrase"
 	"homebuild/internal/picture"
 )
 
@@ -14,7 +13,7 @@ func Blank(kind picture.Kind, o Options) (string, error) {
 	if err != nil {
 		return "", err
 	}
-	return f.svg(frameFor(phrase.Say("picture."+kind.String()+".blank"), o), o)
+	return f.svg(frameFor(picture.BlankLine(kind), o), o)
 }
 
 func blank(kind picture.Kind) (figure, error) {

@@ -53,37 +53,60 @@ func (b *brush) blockRow(r picture.BlockRow, y int, at shape) {
 		b.RoundRect(tensWideAt, y+6, picture.Width-tensWideAt-picture.Margin, blockHeight-16, 5, "unknown")
 		return
 	}
-	places := picture.PlacesOf(r.N)
-	var whole, gone canvas.Path
-	for i := range places.Hundreds {
-		square := picture.Box{X: hundredsAt + i%5*20, Y: y + 6 + i/5*20, W: 17, H: 17}
-		b.block(&whole, &gone, square, i >= places.Hundreds-r.Crossed.Hundreds)
-	}
-	for i := range places.Tens {
-		stick := picture.Box{X: at.tens + i*at.stick, Y: y + 4, W: at.stick * 3 / 5, H: blockHeight - 14}
-		b.block(&whole, &gone, stick, i >= places.Tens-r.Crossed.Tens)
-	}
-	b.Path(&whole, partClass[r.Fill])
-	var ones, crossed []picture.Point
-	for i := range places.Ones {
-		dot := picture.Point{X: at.ones + i%5*at.dot, Y: y + 16 + i/5*20}
-		ones = append(ones, dot)
-		if i >= places.Ones-r.Crossed.Ones {
-			crossed = append(crossed, dot)
+	places, gone := picture.PlacesOf(r.N), r.Crossed
+	var kept, taken []picture.Box
+	sort := func(at picture.Box, isGone bool) {
+		if isGone {
+			taken = append(taken, at)
+		} else {
+			kept = append(kept, at)
 		}
 	}
-	radius := min(at.dot*2/5, 7)
-	b.circles(ones, radius, partClass[r.Fill])
-	b.crosses(crossed, radius)
-	b.Path(&gone, "cross")
+	for i := range places.Hundreds {
+		sort(picture.Box{X: hundredsAt + i%5*20, Y: y + 6 + i/5*20, W: 17, H: 17}, i >= places.Hundreds-gone.Hundreds)
+	}
+	for i := range places.Tens {
+		sort(picture.Box{X: at.tens + i*at.stick, Y: y + 4, W: at.stick * 3 / 5, H: blockHeight - 14}, i >= places.Tens-gone.Tens)
+	}
+	b.boxes(kept, partClass[r.Fill])
+	b.gone(taken)
+	b.ones(r, places.Ones, y, at)
 }
 
-// block adds a square or a stick, crossed out if it is gone.
-func (b *brush) block(whole, crossed *canvas.Path, at picture.Box, gone bool) {
-	whole.Box(at.X, at.Y, at.W, at.H)
-	if gone {
-		crossed.Move(at.X-2, at.Y+at.H-4).By(at.W+4, 8-at.H)
+// ones draws the dots of a row; those that are taken away are struck out.
+func (b *brush) ones(r picture.BlockRow, count, y int, at shape) {
+	radius := min(at.dot*2/5, 7)
+	var kept []picture.Point
+	var taken []picture.Box
+	for i := range count {
+		dot := picture.Point{X: at.ones + i%5*at.dot, Y: y + 16 + i/5*20}
+		if i >= count-r.Crossed.Ones {
+			taken = append(taken, picture.Box{X: dot.X - radius, Y: dot.Y - radius, W: 2 * radius, H: 2 * radius})
+		} else {
+			kept = append(kept, dot)
+		}
 	}
+	b.circles(kept, radius, partClass[r.Fill])
+	b.gone(taken)
+}
+
+// boxes draws rectangles of one class as a single path.
+func (b *brush) boxes(list []picture.Box, class string) {
+	var p canvas.Path
+	for _, at := range list {
+		p.Box(at.X, at.Y, at.W, at.H)
+	}
+	b.Path(&p, class)
+}
+
+// gone leaves the outlines of what is taken away, each struck out.
+func (b *brush) gone(list []picture.Box) {
+	b.boxes(list, "gone")
+	var p canvas.Path
+	for _, at := range list {
+		p.Move(at.X-1, at.Y+at.H).By(at.W+2, -at.H)
+	}
+	b.Path(&p, "ink")
 }
 
 // totals writes what each place comes to.

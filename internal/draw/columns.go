@@ -18,7 +18,7 @@ func columns(p picture.Columned) figure {
 	bottom := columnHead + columnRow*len(p.Numbers)
 	return figure{height: bottom + columnRow + 4, paint: func(b *brush) {
 		x := columnMiddles(p)
-		b.columnSigns(x)
+		b.columnSigns(x, bottom+columnRow)
 		for i, n := range p.Numbers {
 			y := columnHead + columnRow*i + columnRow/2
 			if !n.Drawn() {
@@ -57,7 +57,7 @@ func (b *brush) columnResult(p picture.Columned, x []int, y int) {
 
 // columnSigns heads the columns with a square, a stick and a dot, as the
 // base-ten drawing has them, and rules lines between them.
-func (b *brush) columnSigns(x []int) {
+func (b *brush) columnSigns(x []int, bottom int) {
 	n := len(x)
 	b.circles([]picture.Point{{X: x[n-1], Y: 20}}, 6, partClass[1])
 	b.Rect(x[n-2]-4, 4, 9, 32, partClass[1])
@@ -70,7 +70,7 @@ func (b *brush) columnSigns(x []int) {
 		if i > 0 {
 			left = (x[i-1] + x[i]) / 2
 		}
-		p.Move(left, 4).By(0, columnHead)
+		p.Move(left, 4).By(0, bottom-4)
 	}
 	b.Path(&p, "thin")
 }

@@ -1,9 +1,6 @@
 package draw
 
-import (
-	"homebuild/internal/phrase"
-	"homebuild/internal/picture"
-)
+import "homebuild/internal/picture"
 
 // compareHeight is the height of each of two compared bars.
 const compareHeight = 40
@@ -48,8 +45,6 @@ func (b *brush) names(p picture.Comparison, bigger, smaller int) {
 		return
 	}
 	for i, y := range []int{bigger, smaller} {
-		v := p.Names[i]
-		v.Name = "Name"
-		b.Text(picture.Margin, y, b.say(phrase.Say("picture.name", v)), "name")
+		b.Text(picture.Margin, y, b.say(picture.NameLine(p.Names[i])), "name")
 	}
 }

@@ -6,10 +6,20 @@ import (
 )
 
 func frames(p picture.Frames) figure {
-	bottom := p.Corner(0).Y + 2*p.Size()
-	return figure{height: bottom + 46, paint: func(b *brush) {
-		b.frames(p)
-		b.legend(bottom+26, p.Labels)
+	corner := p.Corner(0)
+	top := 4 + wholeHeight - corner.Y
+	bottom := corner.Y + 2*p.Size()
+	height := top + bottom + 6
+	if len(p.Labels) > 0 {
+		height += 38
+	}
+	return figure{height: height, paint: func(b *brush) {
+		end := p.Corner(p.Count() - 1).X + 5*p.Size()
+		b.whole(picture.Span{X: corner.X, W: end - corner.X}, 4, p.Whole)
+		b.Shift(0, top, func() {
+			b.frames(p)
+			b.legend(bottom+24, p.Labels)
+		})
 	}}
 }
 

@@ -10,7 +10,7 @@ const axis = 78
 
 // turn is how far below the line a hop that turns round starts: the numbers
 // stand between.
-const turn = 36
+const turn = 42
 
 func line(p picture.Line) figure {
 	height := axis + turn
@@ -29,7 +29,7 @@ func line(p picture.Line) figure {
 		for i, a := range p.Stops {
 			if a.Drawn() {
 				stops = append(stops, picture.Point{X: x[i], Y: axis})
-				b.amount(x[i], axis+20, a)
+				b.amount(x[i], axis+24, a)
 			}
 		}
 		b.circles(stops, 4, "solid")
@@ -60,14 +60,13 @@ func (b *brush) hop(p picture.Line, i, from, to int, size picture.Amount) {
 		rise = -18
 		y, label = axis+turn, axis+turn+34
 	}
-	var path canvas.Path
-	path.Move(from, y).Bend((to-from)/2, -2*rise, to-from, 0)
-	arrowHead(&path, to, y, (to-from)/2, 2*rise)
-	class := "hop"
-	if size.State == picture.Asked {
-		class = "hop guide"
+	arch := new(canvas.Path).Move(from, y).Bend((to-from)/2, -2*rise, to-from, 0)
+	if size.State == picture.Asked { // dashes would spoil the arrow's head
+		b.Path(arch, "hop guide")
+		arch = new(canvas.Path)
 	}
-	b.Path(&path, class)
+	arrowHead(arch, to, y, (to-from)/2, 2*rise)
+	b.Path(arch, "hop")
 	b.Text((from+to)/2, label+6, b.signed(p.Back(i), size), "small")
 }
 

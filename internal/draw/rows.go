@@ -2,52 +2,63 @@ package draw
 
 import "homebuild/internal/picture"
 
+// rowHeight is the room for a row of dots.
+const rowHeight = 34
+
+// rowLabel is the middle of a row's number, before its dots.
+const rowLabel = 30
+
 func rows(p picture.Rows) figure {
-	name := 0
+	name := 4
 	if len(p.Names) == 2 {
 		name = nameHeight
 	}
-	// A row is its name, its number and its dots.
-	first := name + plateHeight + 22
-	second := first + 22 + name + 22
-	return figure{height: second + 22 + plateHeight + 6, paint: func(b *brush) {
-		b.names(p.Comparison, name-6, second-26)
+	first := name + rowHeight/2
+	second := first + rowHeight + name
+	return figure{height: second + rowHeight/2 + 4, paint: func(b *brush) {
+		_, _, extra := p.Spans()
+		b.names(p.Comparison, first-rowHeight/2-8, second-rowHeight/2-8)
 		b.longerRow(p, first)
 		b.shorterRow(p, second)
-		longer, shorter, extra := p.Spans()
-		b.rowAmount(longer.Middle(), first-34, p.Bigger)
-		b.rowAmount(max(shorter.Middle(), 26), second+34, p.Smaller)
-		if p.Difference.N > 0 && p.Difference.State >= picture.Known {
-			b.rowAmount(extra.Middle(), second, p.Difference)
+		b.amount(rowLabel, first, p.Bigger)
+		b.amount(rowLabel, second, p.Smaller)
+		if !p.Double && p.Difference.N > 0 && p.Difference.State >= picture.Known {
+			b.amount(min(extra.Middle(), picture.Width-picture.Margin-18), second, p.Difference)
 		}
 	}}
 }
 
-func (b *brush) rowAmount(x, y int, a picture.Amount) { b.amount(x, y, a) }
-
 // longerRow shows the dots that have a partner below, and the extra ones.
 func (b *brush) longerRow(p picture.Rows, y int) {
 	longer, shorter, extra := p.Spans()
+	fill, _, extraFill := p.Fills()
 	r := p.Radius()
-	switch {
-	case p.Difference.Written():
-		class := partClass[1]
-		if !p.Bigger.Written() {
-			class = "unknown"
+	if !p.Difference.Written() {
+		if p.Bigger.Written() {
+			b.circles(p.Row(longer, y), r, partClass[fill])
 		}
-		b.circles(p.Row(shorter, y), r, class)
-		b.circles(p.Row(extra, y), r, partClass[2])
-	case p.Bigger.Written():
-		b.circles(p.Row(longer, y), r, partClass[1])
+		return
+	}
+	class := partClass[fill]
+	if !p.Bigger.Written() {
+		class = "unknown"
+	}
+	over := p.Row(extra, y)
+	b.circles(p.Row(shorter, y), r, class)
+	b.circles(over, r, partClass[extraFill])
+	if p.Double {
+		b.circles(over, r, "ring")
 	}
 }
 
 func (b *brush) shorterRow(p picture.Rows, y int) {
 	_, shorter, _ := p.Spans()
-	switch {
-	case p.Smaller.Written():
-		b.circles(p.Row(shorter, y), p.Radius(), partClass[1])
-	case p.Smaller.Drawn():
-		b.circles(p.Row(shorter, y), p.Radius(), "unknown")
+	_, fill, _ := p.Fills()
+	class := partClass[fill]
+	if !p.Smaller.Written() {
+		class = "unknown"
+	}
+	if p.Smaller.Drawn() {
+		b.circles(p.Row(shorter, y), p.Radius(), class)
 	}
 }

@@ -5,7 +5,6 @@ import (
 	"fmt"
 
 	"homebuild/internal/draw/canvas"
-	"homebuild/internal/phrase"
 	"homebuild/internal/picture"
 )
 
@@ -21,8 +20,7 @@ func Strip(from, to int, o Options) (string, error) {
 	if from < 0 || to < from || to > 100 {
 		return "", fmt.Errorf("%w: %d to %d", ErrRange, from, to)
 	}
-	line := phrase.Say("picture.strip", phrase.Number("First", from), phrase.Number("Last", to))
-	return strip(from, to).svg(frameFor(line, o), o)
+	return strip(from, to).svg(frameFor(picture.StripLine(from, to), o), o)
 }
 
 func strip(from, to int) figure {

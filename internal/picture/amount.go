@@ -158,3 +158,12 @@ func (f parts) describe(kind Kind) phrase.Line {
 	}
 	return phrase.Say(id+".two", f.values()...)
 }
+
+// describeTaken says what is crossed out of a whole.
+func (f parts) describeTaken(kind Kind) phrase.Line {
+	if _, ok := f.only(); ok {
+		return f.describe(kind)
+	}
+	return phrase.Say("picture."+kind.String()+".crossed",
+		f.whole.value("Whole"), f.parts[0].value("Taken"), f.parts[1].value("Left"))
+}

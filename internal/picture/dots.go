@@ -115,8 +115,8 @@ func grid(x, y, n, columns, pitch int) []Point {
 // Describe says the groups.
 func (d Dots) Describe() phrase.Line {
 	f := parts{parts: d.Parts, whole: d.Whole}
-	if d.Taken && !f.undivided() {
-		return phrase.Say("picture.drawing.crossed", d.Whole.value("Whole"), d.Parts[0].value("Taken"), d.Parts[1].value("Left"))
+	if d.Taken {
+		return f.describeTaken(Drawing)
 	}
 	return f.describe(Drawing)
 }

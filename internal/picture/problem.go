@@ -75,7 +75,7 @@ func OfProblem(p problem.Problem, kind Kind, stage Stage) (Picture, error) {
 		return barOf(p, stage), nil
 	case Drawing:
 		if compare {
-			return Rows{comparison(grown(p, stage))}, nil
+			return Rows{Comparison: comparison(grown(p, stage))}, nil
 		}
 		return dotsOf(p, stage), nil
 	case TenFrame:

@@ -31,6 +31,7 @@ type Label struct {
 type Frames struct {
 	Cells   []Cell // 10 or 20
 	Labels  []Label
+	Whole   Amount
 	Stacked bool // one above the other, in half the width
 	Left    int  // where stacked frames start
 	line    phrase.Line
@@ -79,13 +80,18 @@ func framesFor(n int) []Cell {
 
 func framesOf(p problem.Problem, stage Stage) Frames {
 	f := grown(p, stage)
-	t := Frames{Cells: framesFor(f.whole.N), line: f.describe(TenFrame)}
+	t := Frames{Cells: framesFor(f.whole.N), Whole: f.whole, line: f.describe(TenFrame)}
 	switch {
-	case f.whole.Written() && (f.undivided() || f.allAsked()):
+	case f.whole.Written() && f.undivided():
 		t.put(0, f.whole.N, Cell{Fill: 1})
-		t.Labels = []Label{{Amount: f.whole, Cell: Cell{Fill: 1}}}
+	case f.allAsked():
+		t.put(0, f.whole.N, Cell{Fill: 1})
+		for i, a := range f.parts {
+			t.Labels = append(t.Labels, Label{a, Cell{Fill: i + 1, Mark: Dashed}})
+		}
 	case p.Kind().Situation() == problem.TakeFrom:
 		t.takeFrom(f)
+		t.line = f.describeTaken(TenFrame)
 	default:
 		t.join(f)
 	}

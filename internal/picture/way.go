@@ -63,7 +63,11 @@ func twoRows(c problem.Calculation) (Picture, bool) {
 	if big > Most {
 		return Bar{Parts: []Amount{Given(c.Numbers[0]), Given(c.Numbers[1])}, Whole: Given(big + small)}, true
 	}
-	return Rows{Comparison{Bigger: Given(big), Smaller: Given(small), Difference: Given(big - small)}}, true
+	return Rows{
+		Comparison: Comparison{Bigger: Given(big), Smaller: Given(small), Difference: Given(big - small)},
+		Double:     true,
+		Turned:     c.Numbers[1] > c.Numbers[0],
+	}, true
 }
 
 // fewDots shows a sum or difference within 20 on ten frames, where the ten can

@@ -68,7 +68,7 @@ const (
 )
 
 // cell is what the table says about a kind. Grades: Progressions for the
-// CCSS-M, K-5 Operations and Algebraic Thinking, Table 2 (reference §1.2).
+// CCSS-M, K-5 Operations and Algebraic Thinking, Table 2.
 type cell struct {
 	id        string
 	situation Situation
@@ -152,7 +152,7 @@ func (k Kind) FirstGrade() Grade { return cells[k].first }
 func (k Kind) MasteredBy() Grade { return cells[k].mastered }
 
 // Difficult reports whether k is one of the four subtypes that grade 1 works
-// with and grade 2 masters (reference §1.2).
+// with and grade 2 masters.
 func (k Kind) Difficult() bool { return cells[k].first == 1 && cells[k].mastered == 2 }
 
 // Misleads reports whether the table marks the relation word of a Compare story

@@ -71,7 +71,7 @@ type Problem struct {
 var ErrNumbers = errors.New("numbers do not fit the kind")
 
 // New makes a problem from its true quantities, in the order of the published
-// table (reference §1.5):
+// table:
 //
 //	add to, take from           start, change
 //	put together, take apart    part, part (the known part first), (part)

@@ -3,12 +3,17 @@ package page
 import (
 	"fmt"
 	"io/fs"
+	"maps"
 	"os"
+	"slices"
 	"strings"
 	"testing"
 	"testing/fstest"
 
+	"github.com/pelletier/go-toml/v2"
+
 	"homebuild/internal/i18n"
+	"homebuild/locales"
 	"homebuild/themes"
 )
 
@@ -20,8 +25,26 @@ type stock struct {
 	versions  []Version
 }
 
-// pageWords are the messages of the pages themselves.
-const pageWords = "testdata/page.toml"
+// pageWords are the messages of the pages themselves, from the English source.
+func pageWords(t testing.TB) string {
+	t.Helper()
+	source, err := fs.ReadFile(locales.Files, "en.toml")
+	if err != nil {
+		t.Fatal(err)
+	}
+	var all map[string]any
+	if err := toml.Unmarshal(source, &all); err != nil {
+		t.Fatal(err)
+	}
+	maps.DeleteFunc(all, func(family string, _ any) bool {
+		return !slices.Contains([]string{"page", "month", "care", "learn", "try", "own", "print", "check", "index"}, family)
+	})
+	words, err := toml.Marshal(all)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return string(words)
+}
 
 // forms gives the made-up languages the plural forms that theirs needs: CLDR
 // 48, cardinal rules of English, Spanish, Arabic and Chinese.
@@ -42,10 +65,7 @@ var order = []string{"en", "es", "ar", "zh-Hans"}
 
 func newStock(t testing.TB) stock {
 	t.Helper()
-	words, err := os.ReadFile(pageWords)
-	if err != nil {
-		t.Fatal(err)
-	}
+	words := pageWords(t)
 	week, err := os.ReadFile("testdata/week.toml")
 	if err != nil {
 		t.Fatal(err)
@@ -53,7 +73,7 @@ func newStock(t testing.TB) stock {
 	files := fstest.MapFS{}
 	for tag, n := range names {
 		head := fmt.Sprintf("[language]\nname = %q\ndirection = %q\ndigits = \"latn\"\nequations = \"ltr\"\nreview = %q\n", n[0], n[1], n[2])
-		text := head + string(words) + strings.ReplaceAll(string(week), forms["en"], forms[tag])
+		text := head + words + strings.ReplaceAll(string(week), forms["en"], forms[tag])
 		files[tag+".toml"] = &fstest.MapFile{Data: []byte(text)}
 	}
 	catalog, problems := i18n.Load(order, files)

@@ -114,9 +114,11 @@ func (b *builder) message(id string, m *message) {
 	}
 	if gender == "" {
 		l.messages[id] = r
+		l.order = append(l.order, id)
 		return
 	}
 	if l.messages[base] == nil {
+		l.order = append(l.order, base)
 		l.messages[base] = &ready{byGender: map[string]*ready{}}
 	}
 	l.messages[base].byGender[gender] = r

@@ -10,10 +10,7 @@ import (
 
 // checkIDs finds ids that are missing or that English does not have.
 func (b *builder) checkIDs() {
-	present := map[string]bool{} // blocks of which something is there
 	for _, id := range b.file.order {
-		base, _ := cutGender(id)
-		present[block(base)] = true
 		if b.full() {
 			return
 		}
@@ -21,10 +18,9 @@ func (b *builder) checkIDs() {
 			b.problem(b.file.messages[id].line, why.text, why.hint)
 		}
 	}
+	present := b.presentBlocks()
 	for name := range present {
-		if name != "" && b.source.blocks[name] {
-			b.lang.blocks[name] = true
-		}
+		b.lang.blocks[name] = true
 	}
 	for _, id := range b.source.file.order {
 		in := block(id)
@@ -33,6 +29,18 @@ func (b *builder) checkIDs() {
 		}
 		b.problem(b.file.lineNear(id), id+" is missing", b.source.suggestion(id))
 	}
+}
+
+// presentBlocks lists the blocks of which the file has something.
+func (b *builder) presentBlocks() map[string]bool {
+	present := map[string]bool{}
+	for _, id := range b.file.order {
+		base, _ := cutGender(id)
+		if in := block(base); b.source.blocks[in] {
+			present[in] = true
+		}
+	}
+	return present
 }
 
 // hasMessage reports whether the file has the message, or gender forms of it.
@@ -71,6 +79,19 @@ func (b *builder) extra(id string) *fault {
 		hint = "write " + near
 	}
 	return &fault{fmt.Sprintf("%s is not a message of en.toml", id), hint}
+}
+
+// hasText reports whether a message, or a gender form of it, has a text.
+func (b *builder) hasText(id string) bool {
+	for _, form := range append([]string{""}, genders...) {
+		m := b.file.messages[strings.TrimSuffix(id+"."+form, ".")]
+		for c := zero; m != nil && c <= other; c++ {
+			if m.text(c) != "" {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // checkPlaces holds the places of a text against the English message.

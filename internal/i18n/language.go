@@ -8,6 +8,7 @@ import "homebuild/internal/phrase"
 type Language struct {
 	header
 	messages map[string]*ready
+	order    []string // ids in the order of the file, gender forms under their message
 	things   map[string]*thing
 	people   map[string]*person
 	blocks   map[string]bool // whole blocks: "thing.shell", "story.add-to-result.1"

@@ -102,25 +102,35 @@ func loadOne(tag string, src *source, folders []fs.FS) (*Language, diag.Problems
 
 // readFile reads the file of a language from the last folder that has it.
 func readFile(tag string, folders []fs.FS) (*file, diag.Problems) {
-	path := "locales/" + tag + ".toml"
+	data, problem := findFile(tag, folders)
+	if problem != nil {
+		return nil, diag.Problems{*problem}
+	}
+	return read(shownPath(tag), tag, data)
+}
+
+// shownPath is the path of a language file as people know it.
+func shownPath(tag string) string { return "locales/" + tag + ".toml" }
+
+func findFile(tag string, folders []fs.FS) ([]byte, *diag.Problem) {
+	p := &diag.Problem{File: shownPath(tag)}
 	if _, wrong := parseTag(tag); wrong != nil {
-		return nil, diag.Problems{{File: path, Text: wrong.text, Hint: wrong.hint}}
+		p.Text, p.Hint = wrong.text, wrong.hint
+		return nil, p
 	}
 	for _, folder := range slices.Backward(folders) {
 		data, err := readLimited(folder, tag+".toml")
-		if errors.Is(err, fs.ErrNotExist) {
-			continue
+		if err == nil {
+			return data, nil
 		}
-		if err != nil {
-			return nil, diag.Problems{{File: path, Text: err.Error()}}
+		if !errors.Is(err, fs.ErrNotExist) {
+			p.Text = err.Error()
+			return nil, p
 		}
-		return read(path, tag, data)
 	}
-	p := diag.Problem{File: path, Text: fmt.Sprintf("there is no language file for %q", tag)}
-	if near := oneOf(tag, Tags(folders...)); near != "" {
-		p.Hint = "languages: " + near
-	}
-	return nil, diag.Problems{p}
+	p.Text = fmt.Sprintf("there is no language file for %q", tag)
+	p.Hint = "languages: " + oneOf(tag, Tags(folders...))
+	return nil, p
 }
 
 // readLimited reads a file, and no more of it than a language file may have.

@@ -72,7 +72,7 @@ func (p *plurals) ask(n int) category {
 	if p.localizer == nil {
 		return other
 	}
-	name, err := p.localizer.Localize(&goi18n.LocalizeConfig{MessageID: "probe", PluralCount: n})
+	name, err := p.localizer.Localize(&goi18n.LocalizeConfig{MessageID: "probe", PluralCount: n, TemplateData: probe.ID})
 	for c, known := range categoryNames {
 		if err == nil && name == known {
 			return category(c)

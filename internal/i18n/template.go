@@ -29,7 +29,7 @@ var placePattern = regexp.MustCompile(`^\{\{\.([A-Z][A-Za-z0-9]*)(?:\.([a-z][a-z
 // parseTemplate takes a message apart. Only {{.Name}} and {{.Name.form}} are
 // places; functions, loops, variables and pipelines of Go templates are not.
 func parseTemplate(text string) (template, *fault) {
-	var t template
+	t := make(template, 0, 1+2*strings.Count(text, "{{"))
 	start := sentenceStart{open: true}
 	for rest := text; rest != ""; {
 		brace := strings.IndexAny(rest, "{}")

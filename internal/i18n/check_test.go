@@ -1,0 +1,160 @@
+package i18n
+
+import (
+	"io/fs"
+	"os"
+	"strings"
+	"testing"
+	"testing/fstest"
+)
+
+func TestCheckFixtures(t *testing.T) {
+	folder := os.DirFS("testdata/locales")
+	for _, tag := range Tags(folder) {
+		if got := Check(tag, folder); len(got) > 0 {
+			t.Errorf("Check(%q): want no problems, got %v", tag, got)
+		}
+	}
+}
+
+// What a careful reader marks, beside what Load refuses.
+func TestCheck(t *testing.T) {
+	tests := []problemTest{
+		{"two spaces", "es", `Aquí puede ayudar`, `Aquí  puede ayudar`, `
+			locales/es.toml:36: help.way has two spaces side by side
+			  hint: write one`},
+		{"space at the end", "es", `"Idioma"`, `"Idioma "`, `
+			locales/es.toml:24: page.language begins or ends with a space
+			  hint: take it out`},
+		{"no full stop", "es", `Encuentra {{.Change}}.`, `Encuentra {{.Change}}`, `
+			locales/es.toml:69: story.add-to-result.1.change ends without '.', where the English ends with '.'
+			  hint: write '.' at the end, or say it as the English does`},
+		{"statement for a question", "es", `¿{{.Ask}} tiene ahora?`, `{{.Ask}} tiene ahora.`, `
+			locales/es.toml:70: story.add-to-result.1.ask ends without '?', where the English ends with '?'
+			  hint: write '?' at the end, or say it as the English does`},
+		{"question not opened", "es", `¿{{.Ask}} tiene ahora?`, `{{.Ask}} tiene ahora?`, `
+			locales/es.toml:70: story.add-to-result.1.ask: a question or exclamation is not opened or not closed
+			  hint: write ¿ ... ? and ¡ ... !`},
+		{"European question mark", "ar", `الآن؟`, `الآن?`, `
+			locales/ar.toml:69: story.add-to-result.1.ask ends without '؟', where the English ends with '?'
+			  hint: write '؟' at the end, or say it as the English does`},
+		{"Latin word", "ar", `"في الميناء"`, `"في port الميناء"`, `
+			locales/ar.toml:63: setting.harbour.at: "port" has letters of another script
+			  hint: write it in the script of ar`},
+		{"Latin letter in a Cyrillic word", "ru", `"гавань"`, `"гaвань"`, `
+			locales/ru.toml:57: setting.harbour.name: "гaвань" has letters of another script
+			  hint: write it in the script of ru`},
+		{"still English", "es", `"En casa, semana del {{.Week}}"`, `"At home, week of {{.Week}}"`, `
+			locales/es.toml:23: page.title is still English
+			  hint: write the sentence for the English "At home, week of {{.Week}}"`},
+		{"long", "es", `"Di el doble: {{.Equation}}."`, `"Ahora di en voz alta cuánto es el doble de este número: {{.Equation}}."`, `
+			locales/es.toml:33: strategy.doubles.fill has 57 letters, the English 17
+			  hint: say it as briefly as the English, if the language can`},
+		{"stale", "es", `language = "Idioma"`, `language = { hash = "0000000000", other = "Idioma" }`, `
+			locales/es.toml:24: page.language: the English has changed since this was translated
+			  hint: the English is "Language"; where the text fits it, write hash = "802e6425d4" in its table`},
+		{"refused by Load too", "es", `language = "Idioma"`, ``, `
+			locales/es.toml:23: page.language is missing
+			  hint: write the sentence for the English "Language"`},
+	}
+	for _, test := range tests {
+		t.Run(test.name, func(t *testing.T) {
+			folder := fstest.MapFS{"en.toml": {Data: fixture(t, "en", "", "")}}
+			folder[test.tag+".toml"] = &fstest.MapFile{Data: fixture(t, test.tag, test.old, test.new)}
+			want := strings.TrimPrefix(strings.ReplaceAll(test.want, "\n\t\t\t", "\n"), "\n")
+			if got := Check(test.tag, folder).Error(); got != want {
+				t.Errorf("%s: %q for %q\nwant\n%s\ngot\n%s", test.tag, test.new, test.old, want, got)
+			}
+		})
+	}
+}
+
+// A signature covers what was signed: a message without a hash, or one whose
+// English has changed, makes the language a draft again.
+func TestReviewedFallsBackToDraft(t *testing.T) {
+	english := fixture(t, "en", "", "")
+	stamped := stamp(t, "es")
+	signed := strings.Replace(string(stamped), `review = "draft"`, `reviewed = "test only, 2026-10-01"`, 1)
+	tests := []struct {
+		name, en, es string
+		draft        bool
+		reviewed     string
+		checks       int
+	}{
+		{"signed", string(english), signed, false, "test only, 2026-10-01", 0},
+		{"not signed", string(english), string(stamped), true, "", 0},
+		{"English changed", strings.Replace(string(english), "finds {{.Change}}", "picks up {{.Change}}", 1), signed, true, "", 1},
+		{"note changed", strings.Replace(string(english), "Top of the page", "Head of the page", 1), signed, false, "test only, 2026-10-01", 0},
+		{"a message without a hash", string(english), strings.Replace(signed, `language = { hash = "802e6425d4", other = "Idioma" }`, `language = "Idioma"`, 1), true, "", 1},
+	}
+	for _, test := range tests {
+		t.Run(test.name, func(t *testing.T) {
+			folder := fstest.MapFS{"en.toml": {Data: []byte(test.en)}, "es.toml": {Data: []byte(test.es)}}
+			c, problems := Load([]string{"es"}, folder)
+			if len(problems) > 0 {
+				t.Fatalf("Load: want no problems, a stale message does not stop a build: %v", problems)
+			}
+			es := in(t, c, "es")
+			if es.Draft() != test.draft || es.Reviewed() != test.reviewed {
+				t.Errorf("want draft %v, reviewed %q; got %v, %q", test.draft, test.reviewed, es.Draft(), es.Reviewed())
+			}
+			if got := Check("es", folder); len(got) != test.checks {
+				t.Errorf("Check: want %d problems, got %v", test.checks, got)
+			}
+		})
+	}
+}
+
+// stamp gives every message of a fixture its hash.
+func stamp(t testing.TB, tag string) []byte {
+	t.Helper()
+	data, err := Stamp(tag, os.DirFS("testdata/locales"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	return data
+}
+
+func TestStamp(t *testing.T) {
+	for _, tag := range []string{"es", "ar", "ru", "vi", "ht"} {
+		folder := fstest.MapFS{"en.toml": {Data: fixture(t, "en", "", "")}, tag + ".toml": {Data: stamp(t, tag)}}
+		_, src, problems := loadSource([]fs.FS{folder})
+		if len(problems) > 0 {
+			t.Fatal(problems)
+		}
+		f, problems := readFile(tag, []fs.FS{folder})
+		if len(problems) > 0 {
+			t.Fatal(problems)
+		}
+		for id, m := range f.messages {
+			if got := src.staleness(id, m); got != fresh {
+				t.Errorf("%s: %s: want fresh after stamping, got %v", tag, id, got)
+			}
+		}
+		again, err := Stamp(tag, folder)
+		if err != nil || string(again) != string(folder[tag+".toml"].Data) {
+			t.Errorf("%s: stamping twice changed the file: %v", tag, err)
+		}
+	}
+	lines := []struct {
+		line, key string
+		plain     bool
+		want      string
+	}{
+		{`language = "Idioma"`, "language", true, `language = { HASH, other = "Idioma" }`},
+		{`  language="a \" = b" # a note`, "language", true, `  language= { HASH, other = "a \" = b" } # a note`},
+		{`weeks = { one = "a", other = "b" }`, "weeks", false, `weeks = { HASH, one = "a", other = "b" }`},
+		{`  one = "a"`, "weeks", false, "  HASH\n  one = \"a\""},
+	}
+	for _, test := range lines {
+		if got := stampLine(test.line, "HASH", test.key, test.plain); got != test.want {
+			t.Errorf("stampLine(%q): want %q, got %q", test.line, test.want, got)
+		}
+	}
+	const own = "[help]\nway = \"Aquí puede ayudar {{.Way}}.\"\n"
+	crowded := []byte("help = { way = \"Aquí puede ayudar {{.Way}}.\" }\n" + string(fixture(t, "es", own, "")))
+	_, err := Stamp("es", fstest.MapFS{"en.toml": {Data: fixture(t, "en", "", "")}, "es.toml": {Data: crowded}})
+	if err == nil {
+		t.Error("Stamp of a message inside a table in one line: want an error, the file is left as it was")
+	}
+}

@@ -1,0 +1,88 @@
+package i18n
+
+import (
+	"fmt"
+	"io/fs"
+	"strings"
+
+	"homebuild/internal/diag"
+)
+
+// Stamp returns a language file with a hash in every message that has none: the
+// hash of the English text as it is now. It is for a file that was translated
+// from this English; a message that already keeps a hash is left alone, so that
+// a changed English text stays visible.
+func Stamp(tag string, folders ...fs.FS) ([]byte, error) {
+	_, src, problems := loadSource(folders)
+	if len(problems) > 0 {
+		return nil, problems
+	}
+	data, problem := findFile(tag, folders)
+	if problem != nil {
+		return nil, diag.Problems{*problem}
+	}
+	f, problems := read(shownPath(tag), tag, data)
+	if len(problems) > 0 {
+		return nil, problems
+	}
+	lines := strings.Split(string(data), "\n")
+	for id, m := range f.messages {
+		if src.staleness(id, m) == unknown {
+			lines[m.line-1] = stampLine(lines[m.line-1], fmt.Sprintf("hash = %q", src.hash(id)), lastKey(id), m.lines == nil)
+		}
+	}
+	stamped := []byte(strings.Join(lines, "\n"))
+	if err := sameWords(f, stamped); err != nil {
+		return nil, err
+	}
+	return stamped, nil
+}
+
+// sameWords proves that stamping changed nothing but hashes.
+func sameWords(before *file, data []byte) error {
+	after, problems := read(before.path, before.tag, data)
+	if len(problems) > 0 {
+		return fmt.Errorf("stamping spoils the file, so it is left as it was: %w", problems)
+	}
+	for _, id := range before.order {
+		want, got := *before.messages[id].Message, after.messages[id]
+		if got != nil {
+			want.Hash = got.Hash
+		}
+		if got == nil || *got.Message != want || len(after.messages) != len(before.messages) {
+			return diag.Problems{{File: before.path, Line: before.messages[id].line, Text: id + " cannot be given a hash where it stands", Hint: "write the message on a line of its own"}}
+		}
+	}
+	return nil
+}
+
+// stampLine puts a hash on the line where a message begins: `key = "text"`
+// becomes a table in one line, a table in one line gets one key more, and in a
+// table of several lines the hash stands before its first key.
+func stampLine(line, hash, key string, plain bool) string {
+	head, value, _ := strings.Cut(line, "=")
+	indent := line[:len(line)-len(strings.TrimLeft(line, " \t"))]
+	switch {
+	case plain:
+		text, comment := cutComment(strings.TrimSpace(value))
+		return fmt.Sprintf("%s= { %s, other = %s }%s", head, hash, text, comment)
+	case strings.HasSuffix(strings.TrimSpace(head), key) && strings.HasPrefix(strings.TrimSpace(value), "{"):
+		return head + "= { " + hash + ", " + strings.TrimLeft(strings.TrimSpace(value)[1:], " ")
+	}
+	return indent + hash + "\n" + line
+}
+
+// cutComment cuts a TOML string from the comment behind it.
+func cutComment(value string) (text, comment string) {
+	quote := value[:1]
+	for i := 1; i < len(value); i++ {
+		if value[i] == '\\' && quote == `"` {
+			i++
+			continue
+		}
+		if value[i:i+1] == quote {
+			return value[:i+1], value[i+1:]
+		}
+	}
+	return value, ""
+}

@@ -43,7 +43,7 @@ func (b *builder) learn(lang *i18n.Language, l lesson) {
 	b.add(own, false, func() page.View {
 		v := &page.Learn{
 			Frame: b.weekFrame(lang, l, learnPath), Week: pageDate(l.week.Date),
-			Target: l.target.CanLine(), Minutes: l.week.Minutes, Class: b.school, Words: l.words(),
+			Target: l.target.CanLine(), Minutes: l.week.Minutes, Class: b.school, Words: l.words(), WarmUp: b.warmUp(l),
 			Note: b.note(lang, l), Worked: l.walk(), Links: b.links(lang, l, own),
 		}
 		v.About = append(v.About, l.target.AboutLine())

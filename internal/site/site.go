@@ -19,6 +19,7 @@ type Input struct {
 	Targets []activity.Target
 	Stock   story.Stock
 	Theme   *page.Theme
+	WarmUps []WarmUp
 }
 
 // File is one file of the site, not yet rendered.

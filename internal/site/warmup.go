@@ -1,0 +1,54 @@
+package site
+
+import (
+	_ "embed"
+	"fmt"
+	"slices"
+
+	"github.com/pelletier/go-toml/v2"
+
+	"homebuild/internal/page"
+	"homebuild/internal/phrase"
+)
+
+//go:embed warmups.toml
+var warmUpFile []byte
+
+// WarmUp is a minute of moving before the maths.
+type WarmUp struct {
+	ID    string `toml:"id"`
+	Least int    `toml:"least"` // the smallest number worth counting to
+	Most  int    `toml:"most"`  // the largest that a tired child still likes
+}
+
+// WarmUps reads the warm-ups that come with the program.
+func WarmUps() ([]WarmUp, error) {
+	var file struct {
+		WarmUps []WarmUp `toml:"warm-up"`
+	}
+	if err := toml.Unmarshal(warmUpFile, &file); err != nil {
+		return nil, fmt.Errorf("warmups.toml: %w", err)
+	}
+	return file.WarmUps, nil
+}
+
+// warmUp is the week's, counted to the first of the worked story's numbers that
+// suits it; nil when the week has none.
+func (b *builder) warmUp(l lesson) *page.WarmUp {
+	i := slices.IndexFunc(b.WarmUps, func(w WarmUp) bool { return w.ID == l.week.WarmUp })
+	if i < 0 {
+		return nil
+	}
+	w, id := b.WarmUps[i], "warm-up."+l.week.WarmUp
+	count := w.Most
+	for _, q := range l.worked.Problem.Told() {
+		if q.Value >= w.Least && q.Value <= w.Most {
+			count = q.Value
+			break
+		}
+	}
+	return &page.WarmUp{Name: phrase.Say(id + ".name"), Steps: []phrase.Line{
+		phrase.Say(id+".first", phrase.Number("Number", count)),
+		phrase.Say(id + ".second"), phrase.Say(id + ".seated"),
+	}}
+}

@@ -1,0 +1,137 @@
+package main
+
+import (
+	"fmt"
+	"path"
+	"path/filepath"
+
+	"github.com/spf13/cobra"
+
+	"homebuild/internal/diag"
+	"homebuild/internal/publish"
+	"homebuild/internal/site"
+)
+
+// buildOptions is what a person asks of a build.
+type buildOptions struct {
+	*streams
+	folder  string // empty for the example school
+	out     string // where public goes; empty for the folder itself
+	workers int
+	quiet   bool
+}
+
+func newBuildCmd(s *streams) *cobra.Command {
+	opts := buildOptions{streams: s}
+	cmd := &cobra.Command{
+		Use:   "build [folder]",
+		Short: "make the pages",
+		Long: `Build reads a school's folder and writes its pages into "public" in that folder.
+Only pages that changed are written, and only pages that build made itself are
+ever replaced or removed; what else you keep in "public" stays. You can stop it
+at any time: every page is whole, and the next build goes on from there.
+
+Without a folder it makes the example school, into "public" here.
+
+If something in the files cannot be right, build says all of it at once, with
+file and line, and changes nothing.`,
+		Example: `  homebuild build my-class
+  homebuild build my-class --out /media/stick`,
+		Args: atMostOneFolder,
+		RunE: func(_ *cobra.Command, args []string) error {
+			if len(args) == 1 {
+				opts.folder = args[0]
+			}
+			return runBuild(opts)
+		},
+	}
+	flags := cmd.Flags()
+	flags.StringVar(&opts.out, "out", "", "put \"public\" into this `folder` instead")
+	flags.IntVar(&opts.workers, "workers", 0, "make this `many` pages at a time (default: one for each processor)")
+	flags.BoolVar(&opts.quiet, "quiet", false, "say nothing unless something needs you")
+	return cmd
+}
+
+// runBuild reads, plans, publishes and tells.
+func runBuild(opts buildOptions) error {
+	if opts.workers < 0 {
+		return wrongUse(fmt.Sprintf("--workers cannot be %d", opts.workers), "leave it out for one for each processor")
+	}
+	from, err := openSchool(opts.folder)
+	if err != nil {
+		return err
+	}
+	defer from.close()
+	in, err := from.input()
+	if err != nil {
+		return err
+	}
+	pages, notices, problems := site.Assemble(in)
+	opts.notices(from.here(notices))
+	if len(problems) > 0 {
+		return from.here(problems)
+	}
+	public := filepath.Join(opts.place(), "public")
+	report, err := publish.Write(public, published(pages), publish.Options{Workers: opts.workers})
+	if err != nil {
+		return err
+	}
+	opts.result(public, in, report)
+	return opts.inTheWay(public, report)
+}
+
+// place is the folder that public goes into.
+func (o buildOptions) place() string {
+	switch {
+	case o.out != "":
+		return o.out
+	case o.folder != "":
+		return o.folder
+	}
+	return "."
+}
+
+func published(pages []site.File) []publish.File {
+	files := make([]publish.File, len(pages))
+	for i, p := range pages {
+		files[i] = publish.File{Path: p.Path, Index: p.Index, Render: p.Render}
+	}
+	return files
+}
+
+// notices tells what a teacher may want to know and need not mend.
+func (o buildOptions) notices(notices diag.Problems) {
+	if !o.quiet {
+		o.problems(notices)
+	}
+}
+
+// result says what was done and where to look.
+func (o buildOptions) result(public string, in site.Input, r publish.Report) {
+	if o.quiet {
+		return
+	}
+	o.say("%s written (%s), %d unchanged, %d removed", amount(r.Written, "page", "pages"), size(r.Bytes), r.Unchanged, r.Removed)
+	o.say("open       %s", filepath.Join(public, "index.html"))
+	last := in.Site.Weeks[len(in.Site.Weeks)-1]
+	o.say("this week  %s", filepath.Join(public, last.Date+".html"))
+	if in.Site.Address != "" {
+		o.say("to share   %s%s.html", in.Site.Address, last.Date)
+	}
+}
+
+// inTheWay tells about files in public that someone else put or edited there.
+func (o buildOptions) inTheWay(public string, r publish.Report) error {
+	for _, e := range r.Edited {
+		file := path.Join(filepath.ToSlash(public), e.Path)
+		o.problems(diag.Problems{{File: file, Text: "someone edited this page; it was made anew", Hint: fmt.Sprintf("the edited page is in %q", e.Copy)}})
+	}
+	for _, name := range r.Foreign {
+		file := path.Join(filepath.ToSlash(public), name)
+		o.problems(diag.Problems{{File: file, Text: "this is not a page that homebuild made, so it was left as it is", Hint: "move it away and build again"}})
+	}
+	if len(r.Foreign) > 0 {
+		return errTold
+	}
+	return nil
+}

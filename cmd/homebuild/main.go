@@ -1,0 +1,25 @@
+// Command homebuild makes a school's pages for families from a folder of short
+// files. The words of the command line are here, and nothing else.
+package main
+
+import (
+	"io"
+	"os"
+)
+
+func main() { os.Exit(run(os.Args[1:], os.Stdin, os.Stdout, os.Stderr)) }
+
+// Exit codes.
+const (
+	exitFine     = 0
+	exitProblems = 1 // something in the files, or on the disk, needs a person
+	exitWrongUse = 2 // the command line cannot be understood
+)
+
+// run is the whole program but for its end.
+func run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
+	s := newStreams(stdin, stdout, stderr)
+	root := newRootCmd(s)
+	root.SetArgs(args)
+	return s.report(root.Execute())
+}

@@ -1,0 +1,132 @@
+package main
+
+// How this program speaks. Lower case, no full stop, no blame. It says what is
+// the matter, not that something failed, names the file, the line and the word
+// that was typed, in quotes, and gives one next step on a line of its own:
+//
+//	weeks/2026-09-14.md:3: "make-tne" is not a strategy
+//	  hint: did you mean "make-ten"?
+//
+// Results go to standard output, everything for a person to mend to standard
+// error. Colour only helps the eye, only on a terminal, and never when NO_COLOR
+// is set (no-color.org).
+
+import (
+	"errors"
+	"fmt"
+	"io"
+	"os"
+	"strings"
+
+	"github.com/mattn/go-isatty"
+
+	"homebuild/internal/diag"
+	"homebuild/internal/publish"
+)
+
+// streams are where words come from and go to.
+type streams struct {
+	in       io.Reader
+	out, err io.Writer
+	colour   bool // whether err is a terminal that shows colours
+}
+
+func newStreams(in io.Reader, out, err io.Writer) *streams {
+	file, ok := err.(*os.File)
+	colour := ok && isatty.IsTerminal(file.Fd()) && os.Getenv("NO_COLOR") == "" && os.Getenv("TERM") != "dumb"
+	return &streams{in: in, out: out, err: err, colour: colour}
+}
+
+// say writes a line of the result.
+func (s *streams) say(format string, args ...any) { fmt.Fprintf(s.out, format+"\n", args...) }
+
+// usageError is a command line that cannot be understood.
+type usageError struct{ text, hint string }
+
+func (e *usageError) Error() string { return e.text }
+
+func wrongUse(text, hint string) error { return &usageError{text, hint} }
+
+// errTold says that the person has been told all there is.
+var errTold = errors.New("told already")
+
+// report tells an error and gives the exit code.
+func (s *streams) report(err error) int {
+	var usage *usageError
+	var problems diag.Problems
+	var trouble *publish.Trouble
+	switch {
+	case err == nil:
+		return exitFine
+	case errors.Is(err, errTold):
+	case errors.As(err, &usage):
+		s.tell(usage.text, usage.hint)
+		return exitWrongUse
+	case errors.As(err, &problems):
+		s.problems(problems)
+		s.tell(amount(len(problems), "thing", "things")+" to mend; nothing was written", "")
+	case errors.As(err, &trouble):
+		s.tell(trouble.Text, trouble.Hint)
+	default:
+		s.tell(err.Error(), "")
+	}
+	return exitProblems
+}
+
+// maxOfAFile is how much of one file is told at once: more is one slip many
+// times over, or the wrong file.
+const maxOfAFile = 30
+
+// problems tells each problem of the files.
+func (s *streams) problems(problems diag.Problems) {
+	told := map[string]int{}
+	for i, p := range problems {
+		told[p.File]++
+		if last := i+1 == len(problems) || problems[i+1].File != p.File; told[p.File] > maxOfAFile {
+			if last {
+				s.tell(fmt.Sprintf("%s and %d more", s.bold(p.File+":"), told[p.File]-maxOfAFile), "")
+			}
+			continue
+		}
+		place := p
+		place.Text, place.Hint = "", ""
+		s.tell(s.bold(strings.TrimRight(place.String(), " "))+" "+p.Text, p.Hint)
+	}
+}
+
+// tell writes one thing for a person to act on.
+func (s *streams) tell(text, hint string) {
+	fmt.Fprintln(s.err, text)
+	if hint != "" {
+		fmt.Fprintln(s.err, "  "+s.faint("hint:")+" "+hint)
+	}
+}
+
+func (s *streams) bold(text string) string  { return s.paint("1", text) }
+func (s *streams) faint(text string) string { return s.paint("2", text) }
+
+func (s *streams) paint(code, text string) string {
+	if !s.colour {
+		return text
+	}
+	return "\x1b[" + code + "m" + text + "\x1b[0m"
+}
+
+// amount is a number with its noun.
+func amount(n int, one, many string) string {
+	if n == 1 {
+		return "1 " + one
+	}
+	return fmt.Sprintf("%d %s", n, many)
+}
+
+// size is a number of bytes as people read it.
+func size(n int64) string {
+	switch {
+	case n < 1000:
+		return amount(int(n), "byte", "bytes")
+	case n < 1_000_000:
+		return fmt.Sprintf("%d kB", (n+500)/1000)
+	}
+	return fmt.Sprintf("%d.%d MB", n/1_000_000, n/100_000%10)
+}

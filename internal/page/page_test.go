@@ -26,6 +26,7 @@ func TestPages(t *testing.T) {
 			t.Run(tag+"/"+name, func(t *testing.T) {
 				out := render(t, views[name])
 				keep(t, tag, name, out)
+				paragraphs(t, out)
 				d := read(t, out)
 				d.document(t, tag, names[tag][1])
 				d.security(t)
@@ -175,6 +176,23 @@ func (d doc) pictures(t *testing.T) {
 		named := attr(n, "role") == "img" && (attr(n, "aria-label") != "" || attr(n, "aria-labelledby") != "")
 		if !named && attr(n, "aria-hidden") != "true" {
 			t.Errorf("<svg class=%q> is neither named nor hidden", attr(n, "class"))
+		}
+	}
+}
+
+// paragraphs: a block inside a <p> would end it (HTML, "the p element"), which
+// a parser mends in silence.
+func paragraphs(t *testing.T, out []byte) {
+	t.Helper()
+	blocks := []string{"p", "div", "ul", "ol", "li", "table", "h1", "h2", "h3", "section", "fieldset", "details"}
+	open := false
+	for z := html.NewTokenizer(bytes.NewReader(out)); z.Next() != html.ErrorToken; {
+		token := z.Token()
+		switch {
+		case token.Type == html.StartTagToken && open && slices.Contains(blocks, token.Data):
+			t.Errorf("<%s> inside a <p>", token.Data)
+		case token.Data == "p":
+			open = token.Type == html.StartTagToken
 		}
 	}
 }

@@ -110,12 +110,11 @@ func (b *brush) legend(y int, labels []picture.Label) {
 	x := (picture.Width - step*len(labels)) / 2
 	for _, l := range labels {
 		at := []picture.Point{{X: x + 20, Y: y}}
-		switch {
-		case !l.Written() || l.Cell.Mark == picture.Dashed:
-			b.circles(at, r, "unknown")
-		default:
-			b.circles(at, r, partClass[l.Cell.Fill])
+		class := partClass[l.Cell.Fill]
+		if l.Cell.Mark == picture.Dashed {
+			class = "unknown"
 		}
+		b.circles(at, r, class)
 		if l.Cell.Mark == picture.Crossed {
 			b.crosses(at, r)
 		}

@@ -50,9 +50,9 @@ func takenLabels(p picture.Dots) []picture.Label {
 // openLabels asks for the parts of dots that are not sorted yet.
 func openLabels(p picture.Dots) []picture.Label {
 	var labels []picture.Label
-	for i, a := range p.Parts {
+	for _, a := range p.Parts {
 		if a.Drawn() {
-			labels = append(labels, picture.Label{Amount: a, Cell: picture.Cell{Fill: i + 1}})
+			labels = append(labels, picture.Label{Amount: a, Cell: picture.Cell{Mark: picture.Dashed}})
 		}
 	}
 	return labels

@@ -8,13 +8,16 @@ import (
 func frames(p picture.Frames) figure {
 	corner := p.Corner(0)
 	top := 4 + wholeHeight - corner.Y
+	if !p.Whole.Drawn() && len(p.Labels) == 0 { // empty frames to fill in
+		top = 0
+	}
 	bottom := corner.Y + 2*p.Size()
 	height := top + bottom + 6
 	if len(p.Labels) > 0 {
 		height += 38
 	}
 	return figure{height: height, paint: func(b *brush) {
-		end := p.Corner(p.Count() - 1).X + 5*p.Size()
+		end := p.Corner(p.Count()-1).X + 5*p.Size()
 		b.whole(picture.Span{X: corner.X, W: end - corner.X}, 4, p.Whole)
 		b.Shift(0, top, func() {
 			b.frames(p)

@@ -129,7 +129,7 @@ func findFile(tag string, folders []fs.FS) ([]byte, *diag.Problem) {
 		}
 	}
 	p.Text = fmt.Sprintf("there is no language file for %q", tag)
-	p.Hint = "languages: " + oneOf(tag, Tags(folders...))
+	p.Hint = "there are files for " + strings.Join(Tags(folders...), ", ")
 	return nil, p
 }
 

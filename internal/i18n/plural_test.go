@@ -5,6 +5,7 @@ import (
 	"strings"
 	"testing"
 
+	"golang.org/x/text/feature/plural"
 	"golang.org/x/text/language"
 )
 
@@ -91,5 +92,23 @@ func TestPluralCounts(t *testing.T) {
 func TestNoRule(t *testing.T) {
 	if _, err := newPlurals(language.MustParse("qu")); err == nil {
 		t.Error("newPlurals(qu): want an error, CLDR has no rule for Quechua")
+	}
+}
+
+// An independent implementation of older data: golang.org/x/text holds CLDR
+// 32. For these languages and numbers the rules have not changed since.
+func TestPluralsAgainstXText(t *testing.T) {
+	forms := map[plural.Form]category{plural.Zero: zero, plural.One: one, plural.Two: two, plural.Few: few, plural.Many: many, plural.Other: other}
+	for _, tag := range []string{"en", "es", "fr", "pt", "pt-PT", "vi", "zh", "ko", "ar", "uk", "ru", "pl", "fil", "so", "sw", "hi", "ur", "am", "fa", "ne", "cy"} {
+		parsed := language.MustParse(tag)
+		p, err := newPlurals(parsed)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for n := range 1201 {
+			if got, want := p.of(n), forms[plural.Cardinal.MatchPlural(parsed, n, 0, 0, 0, 0)]; got != want {
+				t.Errorf("%s: %d: want %v, got %v", tag, n, want, got)
+			}
+		}
 	}
 }

@@ -103,7 +103,7 @@ func (s *source) formID(id string) bool {
 // suggestion is what to write for a missing text.
 func (s *source) suggestion(id string) string {
 	m := s.file.messages[s.base(id)]
-	if m == nil {
+	if m == nil || m.Other == "" {
 		return "write its text"
 	}
 	return fmt.Sprintf("write the sentence for the English %q", m.Other)

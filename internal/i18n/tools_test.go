@@ -1,0 +1,171 @@
+package i18n
+
+import (
+	"os"
+	"strings"
+	"testing"
+	"testing/fstest"
+	"unicode/utf8"
+
+	"homebuild/internal/phrase"
+)
+
+// An empty file for a translator is a language file whose every fault is a
+// text that is still to be written; filled, it loads.
+func TestNewFile(t *testing.T) {
+	folder := os.DirFS("testdata/locales")
+	tests := []struct {
+		tag  string
+		want []string
+	}{
+		{"uk", []string{"# Ukrainian: the words", `name = "українська" # please confirm`, `direction = "ltr" # please confirm`, `few = "" # 2, 3, 4, 22, 23, 24 ...`, `many = "" # 0, 5, 6, 7, 8, 9 ...`,
+			"# Top of the page; Week is the date of the week.\n# English: At home, week of {{.Week}}\n[page.title]\nhash = "}},
+		{"fa", []string{`direction = "rtl" # please confirm`, `digits = "arabext" # please confirm`}},
+		{"ar", []string{`digits = "latn" # please confirm`, `two = "" # 2` + "\n", `other = "" # 100, 101, 102, 200, 201, 202 ...`}},
+		{"ne", []string{`digits = "deva" # please confirm`}},
+		{"vi", []string{"[thing.shell.count]\nhash = \"dc59b2bb02\"\nother = \"\" # 0, 1, 2"}},
+		{"qu", []string{`plurals = "other" # please confirm`}},
+	}
+	for _, test := range tests {
+		t.Run(test.tag, func(t *testing.T) {
+			data, err := NewFile(test.tag, folder)
+			if err != nil {
+				t.Fatal(err)
+			}
+			for _, want := range test.want {
+				if !strings.Contains(string(data), want) {
+					t.Errorf("want %q in\n%s", want, data)
+				}
+			}
+			load := func(data string) string {
+				_, problems := Load([]string{test.tag}, folder, fstest.MapFS{test.tag + ".toml": {Data: []byte(data)}})
+				return problems.Error()
+			}
+			for _, line := range strings.Split(load(string(data)), "\n") {
+				if !strings.HasSuffix(line, "has no text") && !strings.Contains(line, "has no form for the plural category") && !strings.HasPrefix(line, "  hint: ") {
+					t.Errorf("the empty file: %s", line)
+				}
+			}
+			if got := load(fill(string(data))); got != "" {
+				t.Errorf("the filled file: want no problems, got %s", got)
+			}
+		})
+	}
+	if _, err := NewFile("xx", folder); err == nil {
+		t.Error("NewFile(xx): want an error")
+	}
+}
+
+// fill writes the English text into every empty text.
+func fill(file string) string {
+	var english, out []string
+	for _, line := range strings.Split(file, "\n") {
+		if text, ok := strings.CutPrefix(line, "# English"); ok {
+			_, text, _ = strings.Cut(text, ": ")
+			english = append(english, text)
+		}
+		if head, comment, ok := strings.Cut(line, ` = ""`); ok && !strings.HasPrefix(line, "#") {
+			line = head + " = " + `"` + strings.ReplaceAll(english[len(english)-1], ".more", "") + `"` + comment
+		}
+		out = append(out, line)
+	}
+	return strings.Join(out, "\n")
+}
+
+func TestStatus(t *testing.T) {
+	folder := fstest.MapFS{
+		"en.toml": {Data: fixture(t, "en", "", "")}, "ar.toml": {Data: fixture(t, "ar", "", "")},
+		"es.toml": {Data: fixture(t, "es", `language = "Idioma"`, `language = { hash = "0000000000", other = "" }`)},
+		"ru.toml": {Data: fixture(t, "ru", `language = "Язык"`, `language = { hash = "0000000000", other = "Язык" }`)},
+		"vi.toml": {Data: []byte("not TOML")},
+	}
+	status, problems := StatusOf(folder)
+	if len(problems) > 0 {
+		t.Fatal(problems)
+	}
+	want := []struct {
+		tag                             string
+		total, missing, stale, problems int
+		left                            string
+	}{
+		{"ar", 21, 0, 0, 0, "thing.pot story.compare.1"},
+		{"en", 27, 0, 0, 0, ""},
+		{"es", 27, 1, 1, 1, ""},
+		{"ru", 21, 0, 1, 0, "thing.pot story.compare.1"},
+		{"vi", 0, 0, 0, 1, ""},
+	}
+	for i, w := range want {
+		s := status[i]
+		if s.Tag != w.tag || s.Total != w.total || s.Missing() != w.missing || s.Stale != w.stale || s.Problems != w.problems || strings.Join(s.LeftOut, " ") != w.left {
+			t.Errorf("want %+v, got %+v", w, s)
+		}
+	}
+}
+
+func TestSamples(t *testing.T) {
+	c := fixtures(t)
+	find := func(tag, id, gender string, n int) string {
+		for _, s := range Samples(in(t, c, tag)) {
+			if s.ID == id && s.Gender == gender && s.N == n {
+				return s.Text.String()
+			}
+		}
+		return "not in the sample"
+	}
+	tests := []struct {
+		tag, id, gender string
+		n               int
+		want            string
+	}{
+		{"ru", "story.add-to-result.1.change", "masculine", 21, "Омар нашёл 21 ракушку."},
+		{"ru", "story.add-to-result.1.change", "feminine", 2, "Лина нашла 2 ракушки."},
+		{"ar", "thing.shell.count", "", 2, "صدفتان"},
+		{"ar", "thing.shell.count", "", 100, "100 صدفة"},
+		{"es", "thing.pot.blank", "", -1, "____ tarros"},
+		{"en", "page.title", "", -1, "At home, week of (Week)"},
+		{"en", "strategy.doubles.fill", "", -1, "Say the double: 8 + ? = 14."},
+		{"vi", "story.add-to-result.1.ask", "", -1, "Bây giờ Lina có bao nhiêu vỏ sò?"},
+	}
+	for _, test := range tests {
+		if got := find(test.tag, test.id, test.gender, test.n); got != test.want {
+			t.Errorf("%s: sample of %s: want %s, got %s", test.tag, test.id, test.want, got)
+		}
+	}
+	for _, l := range c.Languages() {
+		shown := map[string]bool{}
+		for _, s := range Samples(l) {
+			shown[s.ID] = true
+		}
+		for id := range l.messages {
+			if family(id) != "words" && lastKey(id) != "gender" && !shown[id] {
+				t.Errorf("%s: the sample leaves out %s", l.Tag(), id)
+			}
+		}
+	}
+}
+
+func TestPseudo(t *testing.T) {
+	source := fixtures(t).Source()
+	line := phrase.Say("story.add-to-result.1.start", phrase.Person("A", "person.lina"), phrase.Counted("Start", "thing.shell", 8))
+	plain, mirrored := Pseudo(source, false), Pseudo(source, true)
+	if got, want := plain.Say(line).String(), "[Ļííñáá ĥááš 8 šĥééļļš.]"; got != want {
+		t.Errorf("Pseudo: want %s, got %s", want, got)
+	}
+	if mirrored.Tag() != "ar-XB" || !mirrored.RightToLeft() || plain.RightToLeft() || plain.Tag() != "en-XA" {
+		t.Error("Pseudo: wrong tags or directions")
+	}
+	if word := (writing{letters: tables("Arabic")}).foreignWord(mirrored.Say(line).String()); word != "" {
+		t.Errorf("Pseudo to the left: want Arabic letters only, got %q", word)
+	}
+	if source.Say(line).String() != "Lina has 8 shells." {
+		t.Error("Pseudo changed its source")
+	}
+	before, after := 0, 0
+	for i, s := range Samples(source) {
+		before += utf8.RuneCountInString(s.Text.String())
+		after += utf8.RuneCountInString(Samples(plain)[i].Text.String())
+	}
+	if percent := after * 100 / before; percent < 130 || percent > 160 {
+		t.Errorf("Pseudo: want texts about 140 %% as long, got %d %%", percent)
+	}
+}

@@ -29,7 +29,7 @@ type Options struct {
 	// it the description is the name.
 	Title string
 	// Say writes a line in the page's language: descriptions, and the names
-	// beside bars.
+	// beside bars. Only a hidden picture without names can do without it.
 	Say func(phrase.Line) string
 	// Number writes a number in the page's digits; European digits if nil.
 	Number func(int) string

@@ -29,6 +29,12 @@ func (r *targetReader) target(w written) Target {
 		r.add("within", fmt.Sprintf("the largest number is %d", w.Within), fmt.Sprintf("write one from %d to %d", Smallest, Largest))
 		w.Within = Smallest
 	}
+	r.bounded("first-least", &w.FirstLeast)
+	r.bounded("first-step", &w.FirstStep)
+	r.bounded("second-least", &w.SecondLeast)
+	r.bounded("second-most", &w.SecondMost)
+	r.bounded("second-step", &w.SecondStep)
+	r.bounded("whole", &w.Whole)
 	r.short("can", w.Can)
 	r.short("about", w.About)
 	crossing, ok := ParseCrossing(w.Crossing)
@@ -66,5 +72,13 @@ func (r *targetReader) sensible(t Target) {
 func (r *targetReader) short(name, text string) {
 	if len([]rune(text)) > longestText {
 		r.add(name, "this sentence is too long to read at home", fmt.Sprintf("use at most %d letters", longestText))
+	}
+}
+
+// bounded notes a limit that no range can have, and lifts it.
+func (r *targetReader) bounded(name string, limit *int) {
+	if *limit < 0 || *limit > Largest {
+		r.add(name, fmt.Sprintf("%s is %d", name, *limit), fmt.Sprintf("write a number from 1 to %d, or leave it out", Largest))
+		*limit = 0
 	}
 }

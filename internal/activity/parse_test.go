@@ -42,6 +42,7 @@ kinds = ["add-to-change"]`, []string{"targets.toml:5:", "grade 1"}},
 		{"bad id", `"our-own"`, `"Our Own"`, []string{"targets.toml:2:", `"Our Own"`}},
 		{"bad crossing", `within = 20`, "within = 20\ncrossing = \"sometimes\"", []string{"targets.toml:7:", "always, never or either"}},
 		{"no numbers left", `within = 20`, "within = 20\nfirst-least = 30", []string{"targets.toml:1:", "add-to-result"}},
+		{"limit out of reach", `within = 20`, "within = 20\nfirst-least = 9223372036854775807", []string{"targets.toml:7:", "from 1 to 1000"}},
 		{"no kinds", `kinds = ["add-to-result"]`, ``, []string{"targets.toml:1:", "kinds is missing"}},
 		{"long sentence", `I can share shells.`, strings.Repeat("shells ", 60), []string{"targets.toml:3:", "too long"}},
 	} {

@@ -96,3 +96,17 @@ func (t Target) Parts() int {
 
 // KindName is the line that names a kind in the teacher's key.
 func KindName(k problem.Kind) phrase.Line { return phrase.Say("kind." + k.String() + ".name") }
+
+// Lines lists every sentence that the targets and this package can ask for, so
+// that a catalogue can be checked for all of them.
+func Lines(targets []Target) []phrase.Line {
+	own := []Target{{ID: OwnID, Within: 20}, {ID: OwnID, Can: "I can.", About: "Your child can."}}
+	var out []phrase.Line
+	for _, t := range append(own, targets...) {
+		out = append(out, t.CanLine(), t.AboutLine())
+	}
+	for _, k := range problem.Kinds() {
+		out = append(out, KindName(k))
+	}
+	return out
+}

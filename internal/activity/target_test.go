@@ -113,3 +113,18 @@ func TestTargetLines(t *testing.T) {
 		}
 	}
 }
+
+func TestLines(t *testing.T) {
+	ids := map[string]bool{}
+	for _, line := range Lines(embedded(t)) {
+		ids[line.ID] = true
+	}
+	for _, id := range []string{"target.add-within-20.can", "target.own.about", "target.text", "kind.add-to-start.name", "kind.together-three.name"} {
+		if !ids[id] {
+			t.Errorf("Lines lacks %s", id)
+		}
+	}
+	if want := 2*len(embedded(t)) + 3 + len(problem.Kinds()); len(ids) != want {
+		t.Errorf("%d messages, want %d", len(ids), want)
+	}
+}

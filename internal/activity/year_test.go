@@ -188,7 +188,12 @@ func TestWishesAreMet(t *testing.T) {
 		for _, warning := range w.Warnings {
 			t.Errorf("%s: warned that %s", row.id, warning.Text)
 		}
+		answers := map[int]bool{}
 		for _, a := range w.All() {
+			if answers[a.Problem.Answer()] {
+				t.Errorf("%s: two stories have the answer %d", row.id, a.Problem.Answer())
+			}
+			answers[a.Problem.Answer()] = true
 			for _, q := range a.Problem.Quantities() {
 				if q.Value <= 1 || !q.Unknown && q.Value == a.Problem.Answer() {
 					t.Errorf("%s: %v %v is dull", row.id, a.Problem.Kind(), a.Problem.Numbers())
@@ -253,6 +258,11 @@ func checkExtra(t *testing.T, w WeekPlan) {
 			continue
 		}
 		extras++
+		for _, q := range a.Problem.Quantities() {
+			if q.Value == a.ExtraNumber {
+				t.Errorf("%s: the extra number %d is also the %v of %v %v", id, a.ExtraNumber, q.Role, a.Problem.Kind(), a.Problem.Numbers())
+			}
+		}
 		used := 0
 		for _, m := range mistake.Of(a.Problem, a.ExtraNumber) {
 			if m.Cause == mistake.UsedExtra {

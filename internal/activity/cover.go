@@ -90,7 +90,7 @@ func (c Coverage) lacks(grade problem.Grade) []Warning {
 			out = append(out, Warning{
 				Setting: "target", Count: 1,
 				Text: fmt.Sprintf("no week has a story of the kind %q", row.Kind),
-				Hint: "plan a week with it: homebuild targets lists which targets have it",
+				Hint: "plan a week with a target that has it",
 			})
 		}
 	}

@@ -9,31 +9,40 @@ import (
 	"homebuild/internal/draw/cards"
 )
 
-// symbols are the cards' drawings, defined once for a page.
-func symbols() templ.Component { return drawn(cards.Symbols) }
+// The groups of cards, which name their inputs and classes: "who-3" is the
+// third character. themes/base/own.css counts on twelve of each.
+const (
+	who   = "who"
+	where = "where"
+)
 
-// card shows one card.
-func card(id string) templ.Component {
-	return drawn(func() (string, error) { return cards.Use(id) })
+// deck is the cards drawn, the same in every page and so made once.
+type deck struct {
+	symbols string
+	stage   string            // every card in its place; the theme shows the picked pair
+	tiles   map[string]string // one card, by id
+	names   map[string]string // "who-3", by id
 }
 
-// stage holds every card in its place; the theme shows the picked pair.
-func (s *sheet) stage(v *Own) templ.Component {
+func newDeck() (deck, error) {
+	d := deck{tiles: map[string]string{}, names: map[string]string{}}
 	classes := map[string]string{}
-	for i, c := range v.Characters {
-		classes[c.Symbol] = id("who who-", i+1)
-	}
-	for i, c := range v.Settings {
-		classes[c.Symbol] = id("where where-", i+1)
-	}
-	return drawn(func() (string, error) {
-		return cards.Stage(func(id string) string {
-			if class := classes[id]; class != "" {
-				return class
+	for group, ids := range map[string][]string{who: cards.Characters(), where: cards.Settings()} {
+		for i, card := range ids {
+			tile, err := cards.Use(card)
+			if err != nil {
+				return deck{}, err
 			}
-			return "who" // a card that the language has no name for: never shown
-		})
-	})
+			d.tiles[card], d.names[card] = tile, id(group, "-", i+1)
+			classes[card] = group + " " + d.names[card]
+		}
+	}
+	var err error
+	if d.symbols, err = cards.Symbols(); err != nil {
+		return deck{}, err
+	}
+	d.stage, err = cards.Stage(func(id string) string { return classes[id] })
+	return d, err
 }
 
 // drawn is a component made of a ready drawing.

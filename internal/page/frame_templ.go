@@ -277,7 +277,7 @@ func (s *sheet) layout(title, description string) templ.Component {
 			return templ_7745c5c3_Err
 		}
 		if s.kind.hasPictures() {
-			templ_7745c5c3_Err = patterns().Render(ctx, templ_7745c5c3_Buffer)
+			templ_7745c5c3_Err = templ.Raw(s.Theme.patterns).Render(ctx, templ_7745c5c3_Buffer)
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}

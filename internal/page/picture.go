@@ -7,9 +7,6 @@ import (
 	"homebuild/internal/picture"
 )
 
-// patterns are the fills of the pictures, defined once for a page.
-func patterns() templ.Component { return drawn(draw.Defs) }
-
 // picture draws a picture where it stands.
 func (s *sheet) picture(p picture.Picture) templ.Component {
 	s.pictures++

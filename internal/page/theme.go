@@ -23,6 +23,10 @@ type Theme struct {
 	Light  map[string]string // colour by name, "#rrggbb"
 	Dark   map[string]string
 	styles map[kind]style
+	// What is the same in every page is drawn once: the fills of the pictures,
+	// and the cards.
+	patterns string
+	deck     deck
 }
 
 // style is the CSS of a kind of page and its hash for the security policy.
@@ -69,6 +73,12 @@ func ReadTheme(base, theme fs.FS) (*Theme, error) {
 		if t.styles[k], err = join(start, base, theme, files); err != nil {
 			return nil, err
 		}
+	}
+	if t.patterns, err = draw.Defs(); err != nil {
+		return nil, err
+	}
+	if t.deck, err = newDeck(); err != nil {
+		return nil, err
 	}
 	return t, nil
 }

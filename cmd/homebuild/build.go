@@ -101,9 +101,13 @@ func published(pages []site.File) []publish.File {
 
 // notices tells what a teacher may want to know and need not mend.
 func (o buildOptions) notices(notices diag.Problems) {
-	if !o.quiet {
-		o.problems(notices)
+	if o.quiet {
+		return
 	}
+	for i := range notices {
+		notices[i].Text = "note: " + notices[i].Text
+	}
+	o.problems(notices)
 }
 
 // result says what was done and where to look.
@@ -112,11 +116,11 @@ func (o buildOptions) result(public string, in site.Input, r publish.Report) {
 		return
 	}
 	o.say("%s written (%s), %d unchanged, %d removed", amount(r.Written, "page", "pages"), size(r.Bytes), r.Unchanged, r.Removed)
-	o.say("open       %s", filepath.Join(public, "index.html"))
+	o.say("open         %s", filepath.Join(public, "index.html"))
 	last := in.Site.Weeks[len(in.Site.Weeks)-1]
-	o.say("this week  %s", filepath.Join(public, last.Date+".html"))
+	o.say("newest week  %s", filepath.Join(public, last.Date+".html"))
 	if in.Site.Address != "" {
-		o.say("to share   %s%s.html", in.Site.Address, last.Date)
+		o.say("to share     %s%s.html", in.Site.Address, last.Date)
 	}
 }
 

@@ -13,7 +13,15 @@ import (
 // planner chooses week after week and remembers.
 type planner struct {
 	memory *memory
+	sets   map[setsKey][]numbers
 	lists  map[listKey]*list
+}
+
+// setsKey is everything that the sets of numbers to try depend on.
+type setsKey struct {
+	shape  shape
+	within int
+	limits Limits
 }
 
 // list is the sets of numbers for a kind of story, in their fixed order, and
@@ -34,7 +42,7 @@ type listKey struct {
 }
 
 func newPlanner() *planner {
-	return &planner{memory: newMemory(), lists: map[listKey]*list{}}
+	return &planner{memory: newMemory(), sets: map[setsKey][]numbers{}, lists: map[listKey]*list{}}
 }
 
 // list gives the sets of numbers for a kind of story.
@@ -42,11 +50,21 @@ func (p *planner) list(t Target, kind problem.Kind, focus strategy.Name) *list {
 	key := listKey{kind, t.Within, t.Crossing, t.Limits, focus, t.Grade}
 	l, ok := p.lists[key]
 	if !ok {
-		sets := slices.Collect(t.sets(kind))
+		sets := p.setsOf(t, shapeOf(kind))
 		l = &list{sets: sets, judged: make([]*candidate, len(sets))}
 		p.lists[key] = l
 	}
 	return l
+}
+
+func (p *planner) setsOf(t Target, s shape) []numbers {
+	key := setsKey{s, t.Within, t.Limits}
+	sets, ok := p.sets[key]
+	if !ok {
+		sets = slices.Collect(t.sets(s))
+		p.sets[key] = sets
+	}
+	return sets
 }
 
 // at gives what is known of the i-th set of a list.

@@ -6,29 +6,58 @@ import (
 	"homebuild/internal/problem"
 )
 
-// Numbers are the two or three numbers of a problem as problem.New takes them;
-// the third is 0 where there are two.
+// numbers are what a problem is made of. For a one-step kind they are the a and
+// b of its working, a + b or a - b; for three addends and chains they are the
+// story's own, in the order of problem.New. The third is 0 where there are two.
 type numbers [3]int
 
 func (n numbers) problem(kind problem.Kind) (problem.Problem, error) {
-	if n[2] == 0 {
+	switch {
+	case n[2] > 0:
+		return problem.New(kind, n[0], n[1], n[2])
+	case kind.Steps() != nil:
 		return problem.New(kind, n[0], n[1])
 	}
-	return problem.New(kind, n[0], n[1], n[2])
+	x, y := fromWorking(kind, n[0], n[1])
+	return problem.New(kind, x, y)
 }
 
-// sets gives, in a fixed order, sets of numbers for a kind of story: every one
-// to 100, or to 20 for three numbers, and beyond that an even spread, so that
-// choosing stays quick. Zero is never among them. Whether a set really makes a
-// problem of the target is for holds to say.
-func (t Target) sets(kind problem.Kind) iter.Seq[numbers] {
+// shape is which lists of numbers kinds share.
+type shape uint8
+
+const (
+	sums        shape = iota // a + b, also smaller and difference of the chain that compares
+	differences              // a - b
+	addends                  // three to add
+	chains                   // three numbers in two steps
+)
+
+func shapeOf(kind problem.Kind) shape {
 	switch {
+	case kind == problem.TogetherThree:
+		return addends
 	case kind == problem.BiggerThenTogether:
-		return t.pairs(problem.Plus, func(a, b int) numbers { return numbers{a, b} })
-	case kind == problem.TogetherThree || kind.Steps() != nil:
-		return t.triples(kind)
+		return sums
+	case kind.Steps() != nil:
+		return chains
+	case opOf(kind) == problem.Minus:
+		return differences
 	}
-	return t.pairs(opOf(kind), func(a, b int) numbers { return numbersOf(kind, a, b) })
+	return sums
+}
+
+// sets gives, in a fixed order, sets of numbers for stories of a shape: every
+// one to 100, or to 20 for three numbers, and beyond that an even spread, so
+// that choosing stays quick. Zero is never among them. Whether a set really
+// makes a problem of the target is for holds to say.
+func (t Target) sets(s shape) iter.Seq[numbers] {
+	switch s {
+	case addends, chains:
+		return t.triples(s)
+	case differences:
+		return t.pairs(problem.Minus)
+	}
+	return t.pairs(problem.Plus)
 }
 
 // holds makes the problem of a set of numbers and reports whether it is one of
@@ -49,7 +78,7 @@ func (t Target) holds(kind problem.Kind, n numbers) (problem.Problem, bool) {
 
 // possible reports whether the target has any problem of a kind.
 func (t Target) possible(kind problem.Kind) bool {
-	for n := range t.sets(kind) {
+	for n := range t.sets(shapeOf(kind)) {
 		if _, ok := t.holds(kind, n); ok {
 			return true
 		}
@@ -57,9 +86,8 @@ func (t Target) possible(kind problem.Kind) bool {
 	return false
 }
 
-// pairs gives the numbers of workings a + b or a - b, in order, each as the set
-// that makes the story.
-func (t Target) pairs(op problem.Op, set func(a, b int) numbers) iter.Seq[numbers] {
+// pairs gives the numbers of workings a + b or a - b, in order.
+func (t Target) pairs(op problem.Op) iter.Seq[numbers] {
 	l := t.Limits
 	thin := 1
 	if t.Within > 100 {
@@ -72,7 +100,7 @@ func (t Target) pairs(op problem.Op, set func(a, b int) numbers) iter.Seq[number
 				if op == problem.Plus {
 					whole = a + b
 				}
-				if (l.Whole == 0 || whole == l.Whole) && !yield(set(a, b)) {
+				if (l.Whole == 0 || whole == l.Whole) && !yield(numbers{a, b}) {
 					return
 				}
 			}
@@ -95,7 +123,7 @@ func (l Limits) mostSecond(within int, op problem.Op, a int) int {
 // triples gives three numbers, in order. The later numbers of a chain within
 // twenty have one digit: two-step problems start with such numbers
 // (Progressions for the CCSS-M, K-5 Operations and Algebraic Thinking, grade 2).
-func (t Target) triples(kind problem.Kind) iter.Seq[numbers] {
+func (t Target) triples(s shape) iter.Seq[numbers] {
 	thin, most := 1, 9
 	if t.Within > 20 {
 		thin, most = t.Within/12, t.Within // about 12 x 12 x 12 sets
@@ -104,7 +132,7 @@ func (t Target) triples(kind problem.Kind) iter.Seq[numbers] {
 		for a := from(t.Limits.FirstLeast, 0, 0, thin); a <= t.Within; a += thin {
 			for b := from(0, 0, 7*a, thin); b <= most; b += thin {
 				for c := from(0, 0, 3*a+5*b, thin); c <= most; c += thin {
-					if kind == problem.TogetherThree && a+b+c > t.Within {
+					if s == addends && a+b+c > t.Within {
 						break
 					}
 					if !yield(numbers{a, b, c}) {
@@ -134,29 +162,27 @@ func stride(step, thin int) int {
 	return thin
 }
 
-// opOf is the operation that finds the answer of a one-step kind; for a chain,
-// that of its last step.
+// opOf is the operation that finds the answer of a one-step kind.
 func opOf(kind problem.Kind) problem.Op {
-	for _, n := range []numbers{{5, 2}, {5, 2, 1}} {
-		if p, err := n.problem(kind); err == nil {
-			return p.Calculation().Op
-		}
+	p, err := problem.New(kind, 5, 2)
+	if err != nil {
+		return problem.Plus // three addends
 	}
-	panic("activity: a kind that takes neither two nor three numbers")
+	return p.Calculation().Op
 }
 
-// numbersOf gives the numbers of a one-step kind whose working is a + b or
-// a - b, the inverse of problem.Calculation.
-func numbersOf(kind problem.Kind, a, b int) numbers {
+// fromWorking gives the numbers for problem.New of a one-step kind whose working
+// is a + b or a - b: the inverse of problem.Calculation.
+func fromWorking(kind problem.Kind, a, b int) (x, y int) {
 	switch kind {
 	case problem.AddToChange, problem.TogetherAddend:
-		return numbers{b, a - b}
+		return b, a - b
 	case problem.AddToStart:
-		return numbers{a - b, b}
+		return a - b, b
 	case problem.TakeFromChange:
-		return numbers{a, a - b}
+		return a, a - b
 	case problem.TakeFromStart:
-		return numbers{a + b, b}
+		return a + b, b
 	}
-	return numbers{a, b}
+	return a, b
 }

@@ -8,15 +8,15 @@ import (
 	"homebuild/internal/problem"
 )
 
-// numbersOf is the inverse of problem.Calculation for every one-step kind.
-func TestNumbersOf(t *testing.T) {
+// fromWorking is the inverse of problem.Calculation for every one-step kind.
+func TestFromWorking(t *testing.T) {
 	for _, kind := range problem.Kinds() {
 		if kind.Steps() != nil || kind == problem.TogetherThree {
 			continue
 		}
 		for a := 1; a <= 30; a++ {
 			for b := 1; b < a; b++ {
-				p, err := numbersOf(kind, a, b).problem(kind)
+				p, err := numbers{a, b}.problem(kind)
 				if err != nil {
 					t.Fatal(err)
 				}
@@ -54,7 +54,7 @@ func TestEverySetIsOfItsTarget(t *testing.T) {
 	for _, target := range embedded(t) {
 		for _, kind := range target.Kinds {
 			n := 0
-			for set := range target.sets(kind) {
+			for set := range target.sets(shapeOf(kind)) {
 				if p, ok := target.holds(kind, set); ok {
 					n++
 					checkSet(t, target, p)
@@ -117,7 +117,7 @@ func TestCountsOfSets(t *testing.T) {
 		{"add-within-10", problem.AddToResult, 45},
 	} {
 		target, n := named(t, row.id), 0
-		for set := range target.sets(row.kind) {
+		for set := range target.sets(shapeOf(row.kind)) {
 			if _, ok := target.holds(row.kind, set); ok {
 				n++
 			}

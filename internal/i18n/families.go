@@ -25,10 +25,12 @@ var (
 // agrees with the person it is about has one form for each.
 var genders = []string{"animate", "common", "feminine", "inanimate", "masculine", "neuter", "personal"}
 
-// Places of story sentences, by what fills them. A person may be left out of
-// a sentence, where the verb says who it is; a quantity may not.
+// Places by what fills them. A person may be left out of a story sentence,
+// where the verb says who it is; a quantity may not.
 var (
-	personPlaces   = []string{"A", "B"}
+	storyPeople    = []string{"A", "B"} // in the steps of a strategy they are numbers
+	characterPlace = "Who"
+	gapPlace       = "Gap" // a line to write on, as often as in English
 	askPlace       = "Ask"
 	extraPlace     = "Extra" // a measure may stand here too
 	quantityPlaces = []string{
@@ -81,6 +83,20 @@ func formOf(key string) (kind, form string) {
 	return kind, form
 }
 
-// hasPeople reports whether {{.A}} and {{.B}} are persons in this family; in
-// the steps of a strategy they are numbers.
-func hasPeople(id string) bool { return family(id) == "story" }
+// about is the family of the people that a message speaks of: "person" for a
+// story sentence, "character" for one with {{.Who}}; empty for none. Only such
+// a message can agree with somebody's gender.
+func (s *source) about(id string) string {
+	switch {
+	case family(id) == "story":
+		return "person"
+	case slices.Contains(s.places(id), characterPlace):
+		return "character"
+	}
+	return ""
+}
+
+// isPerson reports whether a person stands in a place of a message.
+func isPerson(id, place string) bool {
+	return place == characterPlace || family(id) == "story" && slices.Contains(storyPeople, place)
+}

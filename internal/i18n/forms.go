@@ -50,8 +50,8 @@ func (b *builder) checkForms() {
 			return
 		}
 		switch {
-		case hasPeople(a.id) && slices.Contains(personPlaces, a.place):
-			b.ask(a, x, a.form, stem{"person", "name"}, stem{"character", "name"})
+		case isPerson(a.id, a.place):
+			b.ask(a, x, a.form, stem{b.source.about(a.id), "name"})
 		case a.place == askPlace:
 			b.ask(a, x, "ask-"+a.form, stem{"thing", "ask"})
 		case a.place == extraPlace:
@@ -164,6 +164,9 @@ func (b *builder) unasked(x *formIndex) {
 		asked = append(asked, a.form)
 	}
 	for _, id := range b.file.order {
+		if b.full() {
+			return
+		}
 		_, gender := cutGender(id)
 		if x.asked[id] || gender != "" || b.source.file.messages[id] != nil || lastKey(id) == "gender" || !b.source.formID(id) {
 			continue
@@ -180,24 +183,24 @@ func (b *builder) unasked(x *formIndex) {
 	}
 }
 
-// checkGenders proves that a sentence with gender forms has one for every
-// person of the file.
+// checkGenders proves that a sentence with gender forms has one for everybody
+// it may be about.
 func (b *builder) checkGenders() {
-	var needed []string
+	needed := map[string][]string{} // by family of people
 	for _, id := range b.file.order {
 		base, gender := cutGender(id)
-		m := b.lang.messages[base]
-		if gender == "" || m == nil || !hasPeople(base) {
+		about := b.source.about(base)
+		if gender == "" || about == "" || b.full() {
 			continue
 		}
-		if needed == nil {
-			needed = b.gendersOfPeople(id)
+		if needed[about] == nil {
+			needed[about] = b.gendersOf(about, id)
 		}
 		if firstGender(b.file, base) != id {
 			continue
 		}
-		for _, g := range needed {
-			if m.byGender[g] == nil {
+		for _, g := range needed[about] {
+			if b.lang.messages[base].byGender[g] == nil {
 				b.problem(b.file.messages[id].line, fmt.Sprintf("%s has no %s form", base, g), fmt.Sprintf("write %s.%s", base, g))
 			}
 		}
@@ -215,22 +218,20 @@ func firstGender(f *file, base string) string {
 	return first
 }
 
-// gendersOfPeople lists the genders of all people, and asks for those that
+// gendersOf lists the genders of a family of people, and asks for those that
 // are missing now that a sentence needs them.
-func (b *builder) gendersOfPeople(asking string) []string {
+func (b *builder) gendersOf(about, asking string) []string {
 	needed := []string{}
 	for _, id := range b.file.order {
-		if !slices.Contains(peopleFamilies, family(id)) || lastKey(id) != "name" {
+		if family(id) != about || lastKey(id) != "name" {
 			continue
 		}
-		g := b.lang.people[block(id)].gender
-		if g == "" && b.file.messages[block(id)+".gender"] != nil {
-			continue // reported where it stands
-		}
-		if g == "" {
+		stated := b.file.messages[block(id)+".gender"]
+		switch {
+		case stated == nil || stated.Other == "":
 			b.problem(b.file.messages[id].line, fmt.Sprintf("%s has no gender, and %s needs one", block(id), asking), `write gender = "feminine" or another gender beside the name`)
-		} else if !slices.Contains(needed, g) {
-			needed = append(needed, g)
+		case slices.Contains(genders, stated.Other) && !slices.Contains(needed, stated.Other):
+			needed = append(needed, stated.Other)
 		}
 	}
 	return needed

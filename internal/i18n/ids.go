@@ -66,7 +66,7 @@ func (b *builder) extra(id string) *fault {
 		return nil
 	}
 	if base, gender := cutGender(id); gender != "" && src.file.messages[base] != nil {
-		if hasPeople(base) {
+		if src.about(base) != "" {
 			return nil
 		}
 		return &fault{fmt.Sprintf("%s is not about a person, so it has no %s form", base, gender), "write one text for it"}
@@ -104,10 +104,13 @@ func (b *builder) checkPlaces(id string, line int, t template, mayDropN bool) {
 		}
 	}
 	for _, name := range want {
-		dropped := hasPeople(id) && slices.Contains(personPlaces, name) || name == "N" && mayDropN
+		dropped := family(id) == "story" && slices.Contains(storyPeople, name) || name == "N" && mayDropN
 		if !dropped && !slices.Contains(got, name) {
 			b.problem(line, fmt.Sprintf("%s: the place {{.%s}} is missing", id, name), fmt.Sprintf("write {{.%s}} where it belongs in the sentence", name))
 		}
+	}
+	if n, m := b.source.gaps(id), t.count(gapPlace); m > 0 && m != n {
+		b.problem(line, fmt.Sprintf("%s has {{.%s}} %d times, the English %d times", id, gapPlace, m, n), "leave as many gaps as the English")
 	}
 }
 

@@ -23,18 +23,23 @@ type Sample struct {
 // file. A place that could hold anything shows its own name.
 func Samples(l *Language) []Sample {
 	s := sampler{lang: l}
+	person, character := firstPerson(l, "person", ""), firstPerson(l, "character", "")
 	for _, id := range l.order {
 		if in := family(id); in == "words" || lastKey(id) == "gender" {
 			continue
 		}
 		m := l.messages[id]
+		about, who := "person", person
+		if family(id) != "story" {
+			about, who = "character", character
+		}
 		if m.byGender == nil {
-			s.message(id, "", m, firstPerson(l, ""))
+			s.message(id, "", m, who)
 			continue
 		}
 		for _, g := range genders {
-			if form := m.byGender[g]; form != nil && firstPerson(l, g) != "" {
-				s.message(id, g, form, firstPerson(l, g))
+			if form, who := m.byGender[g], firstPerson(l, about, g); form != nil && who != "" {
+				s.message(id, g, form, who)
 			}
 		}
 	}
@@ -82,17 +87,20 @@ func (s *sampler) say(id, gender string, n int, t template, subject string) {
 func (s *sampler) value(id string, seg segment, n int, subject string) phrase.Value {
 	thing := firstBlock(s.lang, "thing")
 	switch {
-	case hasPeople(id) && seg.place == "A" && subject != "":
-		return phrase.Person("A", subject)
-	case hasPeople(id) && seg.place == "B" && subject != "":
-		return phrase.Person("B", otherPerson(s.lang, subject))
+	case isPerson(id, seg.place) && subject != "":
+		if seg.place == "B" {
+			subject = otherPerson(s.lang, subject)
+		}
+		return phrase.Person(seg.place, subject)
+	case seg.place == gapPlace:
+		return phrase.Blank(gapPlace, "")
 	case seg.place == "N" && n < 0:
 		return phrase.Blank("N", "")
 	case seg.place == "N":
 		return phrase.Number("N", n)
 	case seg.place == askPlace && thing != "":
 		return phrase.Asked(askPlace, thing)
-	case hasPeople(id) && slices.Contains(quantityPlaces, seg.place) && thing != "":
+	case family(id) == "story" && slices.Contains(quantityPlaces, seg.place) && thing != "":
 		return phrase.Counted(seg.place, thing, n)
 	case seg.place == "Equation":
 		return phrase.Equation("Equation", problem.Equal(problem.Sum(8, 6).Asking(1), problem.Number(14)))
@@ -110,10 +118,11 @@ func firstBlock(l *Language, in string) string {
 	return ""
 }
 
-// firstPerson is the first person of a gender; any gender when it is empty.
-func firstPerson(l *Language, gender string) string {
+// firstPerson is the first of a family of people with a gender; with any
+// gender when it is empty.
+func firstPerson(l *Language, in, gender string) string {
 	for _, id := range l.order {
-		if p := l.people[block(id)]; p != nil && (gender == "" || p.gender == gender) {
+		if p := l.people[block(id)]; p != nil && family(id) == in && (gender == "" || p.gender == gender) {
 			return block(id)
 		}
 	}
@@ -122,7 +131,7 @@ func firstPerson(l *Language, gender string) string {
 
 func otherPerson(l *Language, than string) string {
 	for _, id := range l.order {
-		if in := block(id); l.people[in] != nil && in != than {
+		if in := block(id); l.people[in] != nil && family(in) == family(than) && in != than {
 			return in
 		}
 	}

@@ -13,10 +13,11 @@ type source struct {
 	blocks  map[string]bool
 	placed  map[string][]string // places of a message
 	counted map[string]bool     // messages with plural forms
+	gapped  map[string]int      // lines to write on in a message
 }
 
 func newSource(f *file) *source {
-	s := &source{file: f, blocks: map[string]bool{}, placed: map[string][]string{}, counted: map[string]bool{}}
+	s := &source{file: f, blocks: map[string]bool{}, placed: map[string][]string{}, counted: map[string]bool{}, gapped: map[string]int{}}
 	for id, m := range f.messages {
 		if in := block(id); in != "" {
 			s.blocks[in] = true
@@ -34,6 +35,7 @@ func newSource(f *file) *source {
 			if c != other {
 				s.counted[id] = true
 			}
+			s.gapped[id] = t.count(gapPlace)
 		}
 	}
 	return s
@@ -63,6 +65,9 @@ func (s *source) base(id string) string {
 
 // places are the places that a message, or any form of it, must have.
 func (s *source) places(id string) []string { return s.placed[s.base(id)] }
+
+// gaps is how many lines to write on a message has.
+func (s *source) gaps(id string) int { return s.gapped[s.base(id)] }
 
 // plural reports whether English has plural forms of a message.
 func (s *source) plural(id string) bool { return s.counted[s.base(id)] }

@@ -75,6 +75,17 @@ func (t template) places() []string {
 	return names
 }
 
+// count is how often a place stands in the template.
+func (t template) count(place string) int {
+	n := 0
+	for _, s := range t {
+		if s.place == place {
+			n++
+		}
+	}
+	return n
+}
+
 // word is the text of a template without places.
 func (t template) word() (string, bool) {
 	if len(t) == 1 && t[0].place == "" {

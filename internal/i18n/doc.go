@@ -17,6 +17,15 @@
 //	[person.lina]   names, with gender and cases where the language has them
 //	[story...]      whole sentences with places: "{{.A}} has {{.Start}}."
 //
+// A sentence asks for the form it needs: {{.Start.accusative}} is the message
+// count-accusative of whatever is counted, {{.A.genitive}} the genitive of a
+// name, {{.Way.dative}} the message "<id>-dative" or "<id>.dative". A sentence
+// whose verb agrees with the person it is about has one text for each gender
+// instead of one text. Load proves every form for every thing and every person.
+//
+// For translators there are [NewFile], [Check], [Samples], [StatusOf] and
+// [Stamp]; for tests of pages, [Pseudo].
+//
 // Files may come from strangers. A message is text and places, nothing else:
 // no functions, loops or markup, no invisible or direction-changing
 // characters, at most 600 characters.

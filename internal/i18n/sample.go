@@ -52,7 +52,7 @@ type sampler struct {
 }
 
 func (s *sampler) message(id, gender string, m *ready, subject string) {
-	if m.plural == nil && !hasQuantity(m.text) {
+	if m.plural == nil && (family(id) != "story" || !hasQuantity(m.text)) {
 		s.say(id, gender, -1, m.text, subject)
 		return
 	}

@@ -59,8 +59,8 @@ func (p Problem) whole() Expression {
 		return append(Difference(x, y), Term{Op: Plus, Value: z})
 	case TakeThenTake:
 		return Difference(x, y, z)
-	case BiggerThenTogether:
-		return Sum(x, x+y)
+	case BiggerThenTogether: // x and the bigger amount, which is x + y
+		return Sum(x, x, y)
 	}
 	return Sum(x, y)
 }

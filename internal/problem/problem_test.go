@@ -167,7 +167,7 @@ func TestChains(t *testing.T) {
 		{TakeThenAdd, []int{9, 5, 3}, "9 - 5 = ?", "4 + 3 = ?", "9 - 5 + 3 = ?", 7},
 		{TakeThenTake, []int{15, 6, 4}, "15 - 6 = ?", "9 - 4 = ?", "15 - 6 - 4 = ?", 5},
 		{TogetherThenTake, []int{7, 6, 5}, "7 + 6 = ?", "13 - 5 = ?", "7 + 6 - 5 = ?", 8},
-		{BiggerThenTogether, []int{6, 3}, "6 + 3 = ?", "6 + 9 = ?", "6 + 9 = ?", 15},
+		{BiggerThenTogether, []int{6, 3}, "6 + 3 = ?", "6 + 9 = ?", "6 + 6 + 3 = ?", 15},
 	} {
 		p := mustNew(t, row.kind, row.numbers...)
 		steps := p.Steps()

@@ -57,16 +57,14 @@ func named(p picture.Picture, s story.Story) picture.Picture {
 }
 
 // equations are the story's own and, where it differs, the one that finds the
-// answer; a chain shows its steps after the whole.
+// answer. A chain shows its first step; the second would tell the first one's
+// answer.
 func equations(p problem.Problem) []problem.Equation {
 	out := []problem.Equation{p.Equation()}
-	if steps := p.Steps(); len(steps) > 1 {
-		for _, s := range steps {
-			out = append(out, s.Equation())
-		}
-		return out
-	}
-	if p.SolvingDiffers() {
+	switch {
+	case len(p.Steps()) > 1:
+		out = append(out, p.Steps()[0].Equation())
+	case p.SolvingDiffers():
 		out = append(out, p.Solving())
 	}
 	return out

@@ -1,7 +1,10 @@
 package page
 
 import (
+	"reflect"
+
 	"homebuild/internal/phrase"
+	"homebuild/internal/picture"
 )
 
 // wide reports whether a choice needs the room of two.
@@ -20,4 +23,33 @@ func pair(first, second int) phrase.Line {
 
 func firstNumber(n int) phrase.Line {
 	return phrase.Say("check.with", phrase.Number("First", n))
+}
+
+// shared is the picture of the first reply that is right, or of the first that
+// helps. Most replies of a story have the same one; drawing it once keeps the
+// page light.
+func (t *TryStory) shared(right bool) picture.Picture {
+	for _, r := range t.Replies {
+		if r.Right == right && r.Picture != nil {
+			return r.Picture
+		}
+	}
+	return nil
+}
+
+// sharing reports whether reply i shows the shared picture.
+func (t *TryStory) sharing(i int) bool {
+	r := t.Replies[i]
+	return r.Picture != nil && reflect.DeepEqual(r.Picture, t.shared(r.Right))
+}
+
+func (t *TryStory) replyClass(i int) string {
+	class := "reply help"
+	if t.Replies[i].Right {
+		class = "reply right"
+	}
+	if t.sharing(i) {
+		class += " uses"
+	}
+	return class
 }

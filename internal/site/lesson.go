@@ -57,14 +57,11 @@ func named(p picture.Picture, s story.Story) picture.Picture {
 }
 
 // equations are the story's own and, where it differs, the one that finds the
-// answer. A chain shows its first step; the second would tell the first one's
-// answer.
+// answer. A chain shows its whole only; its steps stand where it is worked out,
+// since the second tells the first one's answer.
 func equations(p problem.Problem) []problem.Equation {
 	out := []problem.Equation{p.Equation()}
-	switch {
-	case len(p.Steps()) > 1:
-		out = append(out, p.Steps()[0].Equation())
-	case p.SolvingDiffers():
+	if p.SolvingDiffers() {
 		out = append(out, p.Solving())
 	}
 	return out

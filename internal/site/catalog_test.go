@@ -1,0 +1,61 @@
+package site
+
+import (
+	"strings"
+	"testing"
+
+	"homebuild/internal/activity"
+	"homebuild/internal/estimate"
+	"homebuild/internal/i18n"
+	"homebuild/internal/mistake"
+	"homebuild/internal/phrase"
+	"homebuild/internal/picture"
+	"homebuild/internal/strategy"
+	"homebuild/locales"
+)
+
+// Every sentence that the mathematics can say has its message, with the places
+// that are filled, in every language that is there.
+func TestEverySentenceCanBeSaid(t *testing.T) {
+	targets, err := activity.Targets()
+	if err != nil {
+		t.Fatal(err)
+	}
+	var lines []phrase.Line
+	for _, more := range [][]phrase.Line{
+		strategy.Lines(), estimate.Lines(), mistake.Lines(), picture.Lines(), activity.Lines(targets),
+	} {
+		if len(more) < 10 {
+			t.Fatalf("only %d sentences listed by one room", len(more))
+		}
+		lines = append(lines, more...)
+	}
+	for _, tag := range i18n.Tags(locales.Files) {
+		catalog, problems := i18n.Load([]string{tag}, locales.Files)
+		if len(problems) > 0 {
+			t.Errorf("%s: %v", tag, problems[0])
+			continue
+		}
+		lang, _ := catalog.Language(tag)
+		for _, line := range lines {
+			for i, v := range line.Values {
+				if v.Kind == phrase.KindPerson { // the sample names nobody
+					line.Values[i].ID = "person.lina"
+				}
+			}
+			if text, fault := said(lang, line); fault != "" || strings.TrimSpace(text) == "" {
+				t.Errorf("%s: %s: said %q, %s", tag, line.ID, text, fault)
+			}
+		}
+	}
+}
+
+// said says a line; a line that cannot be said is a bug and panics.
+func said(lang *i18n.Language, line phrase.Line) (text, fault string) {
+	defer func() {
+		if r := recover(); r != nil {
+			fault, _ = r.(string)
+		}
+	}()
+	return lang.Plain(line), ""
+}

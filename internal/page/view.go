@@ -84,6 +84,7 @@ type Worked struct {
 	// Equations are the story's own with "?", and the one that finds the
 	// answer where that is another.
 	Equations []problem.Equation
+	First     *Working // the first step of a two-step story; nil for one step
 	Way       Working
 	Another   *Working // another way; nil for none
 	Solved    picture.Picture
@@ -98,6 +99,9 @@ type Panel struct {
 
 // Working is a calculation worked out.
 type Working struct {
+	// Asks is the equation of this step of a two-step story, shown above it;
+	// zero for a story with one step.
+	Asks  problem.Equation
 	Name  phrase.Line // "Make a ten"
 	Why   phrase.Line // when it helps; zero for none
 	Steps []Step
@@ -136,6 +140,7 @@ type TryStory struct {
 	// Equations, Solved, Way and Sense are "the whole way".
 	Equations []problem.Equation
 	Solved    picture.Picture
+	First     *Working // the first step of a two-step story; nil for one step
 	Way       Working
 	Sense     []Sense
 }

@@ -68,15 +68,27 @@ func (l lesson) walk() page.Worked {
 		Story: t.Story, Growing: l.growing(t), Equations: equations(t.Problem),
 		Solved: l.pictureOf(t, picture.Solved), Sense: sense(t),
 	}
-	ways := t.Ways
-	if len(ways) > 0 {
-		w.Way = working(ways[0])
-	}
-	if len(ways) > 1 {
-		another := working(ways[1])
+	w.First, w.Way = workings(t)
+	if len(t.Ways) > 1 {
+		another := working(t.Ways[1])
 		w.Another = &another
 	}
 	return w
+}
+
+// workings are the best way to the answer and, for a two-step story, that of
+// its first step, each under its own equation.
+func workings(t told) (first *page.Working, way page.Working) {
+	if len(t.Ways) > 0 {
+		way = working(t.Ways[0])
+	}
+	steps := t.Problem.Steps()
+	if len(steps) < 2 || len(t.FirstWays) == 0 {
+		return nil, way
+	}
+	w := working(t.FirstWays[0])
+	w.Asks, way.Asks = steps[0].Solving(), steps[1].Solving()
+	return &w, way
 }
 
 // growing is the picture as the story goes on, under the sentence that made it

@@ -35,9 +35,7 @@ func (l lesson) tryStory(t told) page.TryStory {
 	out := page.TryStory{
 		Story: t.Story, Equations: equations(t.Problem), Solved: l.pictureOf(t, picture.Solved), Sense: sense(t),
 	}
-	if len(t.Ways) > 0 {
-		out.Way = working(t.Ways[0])
-	}
+	out.First, out.Way = workings(t)
 	choices := mistake.Choices(t.Problem, t.ExtraNumber)
 	for _, g := range mistake.Groups(t.Problem, t.ExtraNumber, choices) {
 		for _, n := range g.Numbers {

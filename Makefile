@@ -23,7 +23,7 @@ browser-test: ## everything that needs Chromium, Java or npm
 	go test -count=1 -tags browser ./browser/...
 
 generate: ## after editing a .templ file
-	go tool templ generate ./internal/page
+	go tool templ generate -path ./internal/page
 
 screenshots: setup ## phone and paper pictures of each page kind, into screenshots/
 	go test -count=1 -tags browser ./browser/... -run TestScreenshots -screenshots "$(CURDIR)/screenshots"

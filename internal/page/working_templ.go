@@ -39,7 +39,7 @@ func (s *sheet) equations(qs []problem.Equation) templ.Component {
 				var templ_7745c5c3_Var2 string
 				templ_7745c5c3_Var2, templ_7745c5c3_Err = templ.JoinStringErrs(s.word("learn.write.solving"))
 				if templ_7745c5c3_Err != nil {
-					return templ.Error{Err: templ_7745c5c3_Err, FileName: `internal/page/working.templ`, Line: 10, Col: 37}
+					return templ.Error{Err: templ_7745c5c3_Err, FileName: `working.templ`, Line: 10, Col: 37}
 				}
 				_, templ_7745c5c3_Err = templ_7745c5c3_Buffer.WriteString(templ.EscapeString(templ_7745c5c3_Var2))
 				if templ_7745c5c3_Err != nil {

@@ -17,7 +17,7 @@ var run = regexp.MustCompile(`M(\d+) (\d+)h(\d+)v1h-(\d+)z`)
 func modules(t *testing.T, svg string) (*gozxing.BinaryBitmap, int) {
 	t.Helper()
 	var side, high int
-	if _, err := fmt.Sscanf(svg, `<svg viewBox="0 0 %d %d"`, &side, &high); err != nil || side != high {
+	if _, err := fmt.Sscanf(svg, `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 %d %d"`, &side, &high); err != nil || side != high {
 		t.Fatalf("no square viewBox in %.60s (%v)", svg, err)
 	}
 	const dots = 4

@@ -13,6 +13,7 @@ const (
 	kindPrint kind = "print"
 	kindCheck kind = "check"
 	kindIndex kind = "index"
+	kindDesk  kind = "desk"
 )
 
 // pictureCSS stands for the style that internal/draw brings along.
@@ -27,6 +28,7 @@ var parts = map[kind][]string{
 	kindPrint: {"base.css", "print.css"},
 	kindCheck: {"base.css", pictureCSS, "try.css"},
 	kindIndex: {"base.css", "index.css"},
+	kindDesk:  {"base.css", pictureCSS, "desk.css"},
 }
 
 func (v *Learn) kind() kind      { return kindLearn }

@@ -48,6 +48,10 @@ func (s *sheet) page(v View) templ.Component {
 		return s.front(v)
 	case *NotFound:
 		return s.notFound(v)
+	case *Key:
+		return s.key(v)
+	case *Slips:
+		return s.slips(v)
 	}
 	panic(fmt.Sprintf("page: %T is not a page", v))
 }

@@ -42,8 +42,12 @@ func (b *builder) weekly(l lesson) {
 func (b *builder) home(lang *i18n.Language) {
 	own := homePath(lang.Tag())
 	b.add(own, true, func() page.View {
+		frame := b.frame(lang, own, homePath, "index.html")
+		if b.Site.Address != "" {
+			frame.Feed = link(own, feedPath(lang.Tag()))
+		}
 		return &page.Home{
-			Frame: b.frame(lang, own, homePath, "index.html"),
+			Frame: frame,
 			Weeks: b.weekLinks(own, func(date string) string { return learnPath(lang.Tag(), date) }),
 			Check: link(own, checkPath(lang.Tag())),
 		}

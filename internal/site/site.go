@@ -49,6 +49,7 @@ func Assemble(in Input) (files []File, notices, problems diag.Problems) {
 	}
 	for _, lang := range b.languages {
 		b.home(lang)
+		b.feed(lang)
 	}
 	b.front()
 	return b.files, notices, nil

@@ -26,7 +26,9 @@ func newBuildCmd(s *streams) *cobra.Command {
 	cmd := &cobra.Command{
 		Use:   "build [folder]",
 		Short: "make the pages",
-		Long: `Build reads a school's folder and writes its pages into "public" in that folder.
+		Long: `Build reads a school's folder and writes its pages into "public" in that folder,
+and what only the teacher needs (answer keys, messages to send, slips to cut)
+into "desk" beside it.
 Only pages that changed are written, and only pages that build made itself are
 ever replaced or removed; what else you keep in "public" stays. You can stop it
 at any time: every page is whole, and the next build goes on from there.
@@ -76,8 +78,25 @@ func runBuild(opts buildOptions) error {
 	if err != nil {
 		return err
 	}
+	desk := filepath.Join(opts.place(), "desk")
+	if err := opts.writeDesk(desk, in); err != nil {
+		return err
+	}
 	opts.result(public, in, report)
 	return opts.inTheWay(public, report)
+}
+
+// writeDesk puts the teacher's own files beside the published folder.
+func (o buildOptions) writeDesk(desk string, in site.Input) error {
+	files, problems := site.Desk(in)
+	if len(problems) > 0 {
+		return problems
+	}
+	report, err := publish.Write(desk, published(files), publish.Options{Workers: o.workers})
+	if err != nil {
+		return err
+	}
+	return o.inTheWay(desk, report)
 }
 
 // place is the folder that public goes into.
@@ -119,6 +138,7 @@ func (o buildOptions) result(public string, in site.Input, r publish.Report) {
 	o.say("open         %s", filepath.Join(public, "index.html"))
 	last := in.Site.Weeks[len(in.Site.Weeks)-1]
 	o.say("newest week  %s", filepath.Join(public, last.Date+".html"))
+	o.say("answer key   %s", filepath.Join(o.place(), "desk", last.Date, "answer-key.html"))
 	if in.Site.Address != "" {
 		o.say("to share     %s%s.html", in.Site.Address, last.Date)
 	}

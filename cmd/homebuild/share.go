@@ -1,0 +1,126 @@
+package main
+
+import (
+	"fmt"
+	"path/filepath"
+	"slices"
+	"strings"
+
+	"github.com/atotto/clipboard"
+	"github.com/spf13/cobra"
+
+	"homebuild/internal/diag"
+	"homebuild/internal/publish"
+	"homebuild/internal/site"
+)
+
+// shareOptions is what a person asks of sharing a week.
+type shareOptions struct {
+	*streams
+	folder string
+	week   string // empty for the newest
+	copyIn string // language whose message goes to the clipboard; empty for none
+}
+
+func newShareCmd(s *streams) *cobra.Command {
+	opts := shareOptions{streams: s}
+	cmd := &cobra.Command{
+		Use:   "share folder [week]",
+		Short: "a ready message with the link, in each language",
+		Long: `Share prints one short message for each language, with the link of the week and
+with how many text messages it takes on a phone. The same texts, the code of the
+link as pictures and a sheet of slips to cut are put on the desk, in
+"desk/2026-09-14".
+
+Without a week it takes the newest. Nothing goes to the clipboard unless you ask
+with --copy.`,
+		Example: `  homebuild share my-class
+  homebuild share my-class 2026-09-14 --copy es`,
+		Args: func(cmd *cobra.Command, args []string) error {
+			if len(args) < 1 || len(args) > 2 {
+				return wrongUse("share takes a folder and, if you wish, a week", seeHelp(cmd))
+			}
+			return nil
+		},
+		RunE: func(_ *cobra.Command, args []string) error {
+			opts.folder = args[0]
+			if len(args) == 2 {
+				opts.week = args[1]
+			}
+			return runShare(opts)
+		},
+	}
+	cmd.Flags().StringVar(&opts.copyIn, "copy", "", "copy the message in this `language` to the clipboard")
+	return cmd
+}
+
+// runShare prints the messages and puts the share kit on the desk.
+func runShare(opts shareOptions) error {
+	from, err := openSchool(opts.folder)
+	if err != nil {
+		return err
+	}
+	defer from.close()
+	in, err := from.input()
+	if err != nil {
+		return err
+	}
+	if in.Site.Address == "" {
+		return from.here(diag.Problems{{File: "site.toml", Text: "the site has no address, so there is no link to send",
+			Hint: `write where the pages will be, such as address = "https://school.example/home/"`}})
+	}
+	date, err := opts.date(in)
+	if err != nil {
+		return err
+	}
+	messages := site.Messages(in, date)
+	if err := opts.copy(messages); err != nil {
+		return err
+	}
+	desk := filepath.Join(opts.folder, "desk")
+	files, problems := site.Desk(in)
+	if len(problems) > 0 {
+		return from.here(problems)
+	}
+	if _, err := publish.Write(desk, published(files), publish.Options{}); err != nil {
+		return err
+	}
+	for _, m := range messages {
+		opts.say("%s  (%s)\n%s\n", m.Tag, amount(m.SMS.Parts, "text message", "text messages"), m.Text)
+	}
+	opts.say("on the desk  %s", filepath.Join(desk, date))
+	return nil
+}
+
+// date is the week that was asked for, or the newest.
+func (o shareOptions) date(in site.Input) (string, error) {
+	var dates []string
+	for _, w := range in.Site.Weeks {
+		dates = append(dates, w.Date)
+	}
+	switch {
+	case o.week == "":
+		return dates[len(dates)-1], nil
+	case !slices.Contains(dates, o.week):
+		return "", wrongUse(fmt.Sprintf("there is no week %q", o.week), "weeks: "+strings.Join(dates, ", "))
+	}
+	return o.week, nil
+}
+
+// copy puts one message on the clipboard, if asked.
+func (o shareOptions) copy(messages []site.Message) error {
+	if o.copyIn == "" {
+		return nil
+	}
+	var tags []string
+	for _, m := range messages {
+		if tags = append(tags, m.Tag); m.Tag != o.copyIn {
+			continue
+		}
+		if err := clipboard.WriteAll(m.Text); err != nil {
+			o.tell("this machine has no clipboard to copy to", "the message stands below")
+		}
+		return nil
+	}
+	return wrongUse(fmt.Sprintf("the site has no language %q", o.copyIn), "languages: "+strings.Join(tags, ", "))
+}

@@ -33,7 +33,8 @@ Only pages that changed are written, and only pages that build made itself are
 ever replaced or removed; what else you keep in "public" stays. You can stop it
 at any time: every page is whole, and the next build goes on from there.
 
-Without a folder it makes the example school, into "public" here.
+Without a folder it takes the one you are in when "site.toml" is there, and else
+makes the example school, into "public" here.
 
 If something in the files cannot be right, build says all of it at once, with
 file and line, and changes nothing.`,
@@ -41,9 +42,7 @@ file and line, and changes nothing.`,
   homebuild build my-class --out /media/stick`,
 		Args: atMostOneFolder,
 		RunE: func(_ *cobra.Command, args []string) error {
-			if len(args) == 1 {
-				opts.folder = args[0]
-			}
+			opts.folder = folderOf(args)
 			return runBuild(opts)
 		},
 	}

@@ -17,6 +17,7 @@ import (
 	"io"
 	"os"
 	"strings"
+	"time"
 
 	"github.com/mattn/go-isatty"
 
@@ -28,13 +29,27 @@ import (
 type streams struct {
 	in       io.Reader
 	out, err io.Writer
-	colour   bool // whether err is a terminal that shows colours
+	colour   bool             // whether err is a terminal that shows colours
+	watched  bool             // whether a person reads err as it is written
+	person   bool             // whether there is someone to ask, too
+	simple   bool             // whether to ask line by line, without moving the cursor
+	today    func() time.Time // to propose a date to a person; nothing else looks at a calendar
 }
 
 func newStreams(in io.Reader, out, err io.Writer) *streams {
-	file, ok := err.(*os.File)
-	colour := ok && isatty.IsTerminal(file.Fd()) && os.Getenv("NO_COLOR") == "" && os.Getenv("TERM") != "dumb"
-	return &streams{in: in, out: out, err: err, colour: colour}
+	s := &streams{in: in, out: out, err: err, today: time.Now}
+	dumb := os.Getenv("TERM") == "dumb"
+	s.watched = terminal(err)
+	s.person = s.watched && terminal(in)
+	s.colour = s.watched && os.Getenv("NO_COLOR") == "" && !dumb
+	s.simple = dumb || os.Getenv("ACCESSIBLE") != ""
+	return s
+}
+
+// terminal reports whether a stream is a person's terminal.
+func terminal(stream any) bool {
+	file, ok := stream.(*os.File)
+	return ok && (isatty.IsTerminal(file.Fd()) || isatty.IsCygwinTerminal(file.Fd()))
 }
 
 // say writes a line of the result.

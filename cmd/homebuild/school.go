@@ -37,6 +37,20 @@ type school struct {
 	name  string // as typed; "site" for the example
 	files fs.FS
 	close func() error
+	kept  kept
+}
+
+// folderOf is the folder that a command is about: the one that was typed, else
+// the one that the person is in when it is a school's. Empty is the example
+// school.
+func folderOf(args []string) string {
+	if len(args) == 1 {
+		return args[0]
+	}
+	if _, err := os.Stat(week.SiteFile); err == nil {
+		return "."
+	}
+	return ""
 }
 
 // openSchool opens a folder, or the example school when none is given. Links
@@ -84,10 +98,10 @@ func (s *school) input() (site.Input, error) {
 	in := site.Input{Site: read, Targets: targets, Stock: stock, WarmUps: warmUps}
 	if len(read.Languages) > 0 {
 		var found diag.Problems
-		in.Catalog, found = i18n.Load(read.Languages, languages...)
+		in.Catalog, found = s.catalog(read.Languages)
 		problems = append(problems, found...)
 	}
-	theme, found := s.theme(read.Theme)
+	theme, found := s.look(read.Theme)
 	in.Theme = theme
 	problems = append(problems, found...)
 	if len(problems) > 0 {

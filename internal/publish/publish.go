@@ -17,6 +17,9 @@ type File struct {
 // Options of Write; the zero value is right for most.
 type Options struct {
 	Workers int // renderers at a time; 0 for one per processor
+	// Record names the record of what is ours, so that several makers can share
+	// a folder and each keep to its own files; empty for the folder's name.
+	Record string
 }
 
 // Report says what Write did.
@@ -82,7 +85,7 @@ func open(dir string, files []File, o Options) (*run, error) {
 	if err := makeFolder(dir); err != nil {
 		return nil, err
 	}
-	record, err := openRecord(dir)
+	record, err := openRecord(dir, o.Record)
 	if err != nil {
 		return nil, err
 	}

@@ -26,9 +26,13 @@ type record struct {
 	interrupted bool     // the last run did not come to its end
 }
 
-// openRecord takes the lock and reads the record.
-func openRecord(published string) (*record, error) {
-	rec := &record{dir: filepath.Join(filepath.Dir(published), stateFolder), name: filepath.Base(published), ours: manifest{}}
+// openRecord takes the lock and reads the record of the given name, or of the
+// folder's.
+func openRecord(published, name string) (*record, error) {
+	if name == "" {
+		name = filepath.Base(published)
+	}
+	rec := &record{dir: filepath.Join(filepath.Dir(published), stateFolder), name: name, ours: manifest{}}
 	if err := makeFolder(rec.dir); err != nil {
 		return nil, err
 	}

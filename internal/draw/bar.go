@@ -6,7 +6,7 @@ import "homebuild/internal/picture"
 const barHeight = 46
 
 func bar(p picture.Bar) figure {
-	top := 4 + wholeHeight
+	top := 4 + above(p.Whole)
 	return figure{height: top + barHeight + 6, paint: func(b *brush) {
 		all := picture.Span{X: picture.Margin, W: picture.Inner}
 		b.whole(all, 4, p.Whole)

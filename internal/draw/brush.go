@@ -86,6 +86,15 @@ func (b *brush) whole(s picture.Span, y int, a picture.Amount) {
 
 const wholeHeight = plateHeight + 2 + brace + 4
 
+// above is the height that a whole takes above its parts: none before the story
+// has come to it.
+func above(whole picture.Amount) int {
+	if !whole.Drawn() {
+		return 0
+	}
+	return wholeHeight
+}
+
 // circles draws dots of one class as a single path.
 func (b *brush) circles(dots []picture.Point, r int, class string) {
 	var p canvas.Path

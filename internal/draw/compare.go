@@ -14,7 +14,11 @@ func comparison(p picture.Comparison) figure {
 		name = nameHeight
 	}
 	second := name + compareHeight + name + 4
-	return figure{height: second + compareHeight + 6, paint: func(b *brush) {
+	height := second + compareHeight + 6
+	if len(p.Names) == 0 && !p.Smaller.Drawn() && !p.Difference.Drawn() { // the story has not come to the second bar
+		height = name + compareHeight + 6
+	}
+	return figure{height: height, paint: func(b *brush) {
 		longer, shorter, gap := p.Spans()
 		b.names(p, name-8, second-8)
 		b.part(box(longer, name, compareHeight), 1, p.Bigger)

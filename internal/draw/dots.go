@@ -3,7 +3,7 @@ package draw
 import "homebuild/internal/picture"
 
 func dots(p picture.Dots) figure {
-	const top = 4 + wholeHeight
+	top := 4 + above(p.Whole)
 	below := top + p.Height()
 	return figure{height: below + 42, paint: func(b *brush) {
 		groups := p.Groups(top)

@@ -7,10 +7,7 @@ import (
 
 func frames(p picture.Frames) figure {
 	corner := p.Corner(0)
-	top := 4 + wholeHeight - corner.Y
-	if !p.Whole.Drawn() && len(p.Labels) == 0 { // empty frames to fill in
-		top = 0
-	}
+	top := 4 + above(p.Whole) - corner.Y
 	bottom := corner.Y + 2*p.Size()
 	height := top + bottom + 6
 	if len(p.Labels) > 0 {

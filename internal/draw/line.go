@@ -13,27 +13,38 @@ const axis = 78
 const turn = 42
 
 func line(p picture.Line) figure {
-	height := axis + turn
-	for i := range p.Hops {
+	height, unused := axis+turn, axis-24
+	for i, hop := range p.Hops {
 		if p.Below(i) {
 			height = axis + turn + 52
 		}
+		if hop.Written() || hop.State == picture.Asked {
+			unused = 0
+		}
 	}
-	return figure{height: height, paint: func(b *brush) {
-		b.axis(p)
-		x := p.X()
-		for i, hop := range p.Hops {
-			b.hop(p, i, x[i], x[i+1], hop)
-		}
-		var stops []picture.Point
-		for i, a := range p.Stops {
-			if a.Drawn() {
-				stops = append(stops, picture.Point{X: x[i], Y: axis})
-				b.amount(x[i], axis+24, a)
-			}
-		}
-		b.circles(stops, 4, "solid")
+	if unused == 0 {
+		return figure{height: height, paint: func(b *brush) { b.line(p) }}
+	}
+	return figure{height: height - unused, paint: func(b *brush) {
+		b.Shift(0, -unused, func() { b.line(p) })
 	}}
+}
+
+// line draws the axis, the hops and where they land.
+func (b *brush) line(p picture.Line) {
+	b.axis(p)
+	x := p.X()
+	for i, hop := range p.Hops {
+		b.hop(p, i, x[i], x[i+1], hop)
+	}
+	var stops []picture.Point
+	for i, a := range p.Stops {
+		if a.Drawn() {
+			stops = append(stops, picture.Point{X: x[i], Y: axis})
+			b.amount(x[i], axis+24, a)
+		}
+	}
+	b.circles(stops, 4, "solid")
 }
 
 // axis draws the line itself, which runs on at both ends.

@@ -10,7 +10,7 @@ func pairs(p picture.Pairs) figure {
 			y := 4 + pitch*i + pitch/2
 			first, second := p.Row(pair, y)
 			a, c = append(a, first...), append(c, second...)
-			b.Text(picture.Width-picture.Margin-38, y+6, b.number(pair.First)+" + "+b.number(pair.Second), "small")
+			b.Text(picture.Margin+p.Total*p.Pitch()+48, y+6, b.number(pair.First)+" + "+b.number(pair.Second), "small")
 		}
 		b.circles(a, p.Radius(), partClass[1])
 		b.circles(c, p.Radius(), partClass[2])

@@ -2,13 +2,69 @@ package page
 
 import (
 	"reflect"
+	"slices"
 
 	"homebuild/internal/phrase"
 	"homebuild/internal/picture"
 )
 
-// wide reports whether a choice needs the room of two.
-func (c Choice) wide() bool { return !isZero(c.Other) || !c.Pair.IsZero() }
+// grid is choices of one shape, laid out together.
+type grid struct {
+	class   string
+	choices []Choice
+}
+
+const (
+	// manyNumbers is the most that are shown large; more stand ten in a row, as
+	// on a number chart.
+	manyNumbers = 30
+	// chartEnd is the first number that has no place on the chart.
+	chartEnd = 100
+	// manyAnswers is the most that a reply names at its head in full size.
+	manyAnswers = 12
+)
+
+// grids sorts the choices by the room they need: numbers from 0 on, single
+// numbers, pairs, and words.
+func (t *TryStory) grids() []grid {
+	sorted := []grid{{class: "nums"}, {class: "nums single"}, {class: "nums pairs"}, {class: "nums words"}}
+	if len(t.Choices) > manyNumbers {
+		sorted[0].class = "nums chart"
+	}
+	for _, c := range t.Choices {
+		g := 0
+		switch {
+		case !isZero(c.Other):
+			g = 3
+		case !c.Pair.IsZero():
+			g = 2
+		case !t.fromZero() || c.Number >= chartEnd:
+			g = 1
+		}
+		sorted[g].choices = append(sorted[g].choices, c)
+	}
+	return slices.DeleteFunc(sorted, func(g grid) bool { return len(g.choices) == 0 })
+}
+
+// fromZero reports whether the numbers of a range are all there, rather than
+// single ones of a large range.
+func (t *TryStory) fromZero() bool {
+	return len(t.Choices) > 1 && t.Choices[0].Number == 0 && t.Choices[1].Number == 1
+}
+
+// forClass makes a long list of answers small.
+func (t *TryStory) forClass(reply int) string {
+	n := 0
+	for _, c := range t.Choices {
+		if c.Reply == reply {
+			n++
+		}
+	}
+	if n > manyAnswers {
+		return "for long"
+	}
+	return "for"
+}
 
 func storyNumber(n int) phrase.Line { return phrase.Say("try.story", phrase.Number("Number", n)) }
 

@@ -104,7 +104,7 @@ func (s *sheet) walk(w *Worked) templ.Component {
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}
-				var templ_7745c5c3_Var6 = []any{roleClass(x.Role)}
+				var templ_7745c5c3_Var6 = []any{"of-" + roleClass(x.Role)}
 				templ_7745c5c3_Err = templ.RenderCSSItems(ctx, templ_7745c5c3_ElementWriter, templ_7745c5c3_Var6...)
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err

@@ -69,7 +69,7 @@ func (l lesson) walk() page.Worked {
 		Solved: l.pictureOf(t, picture.Solved), Sense: sense(t),
 	}
 	w.First, w.Way = workings(t)
-	if len(t.Ways) > 1 {
+	if len(t.Ways) > 1 && t.Problem.Pairs() == nil {
 		another := working(t.Ways[1])
 		w.Another = &another
 	}
@@ -79,6 +79,9 @@ func (l lesson) walk() page.Worked {
 // workings are the best way to the answer and, for a two-step story, that of
 // its first step, each under its own equation.
 func workings(t told) (first *page.Working, way page.Working) {
+	if all, ok := picture.AllPairs(t.Problem); ok { // nothing to calculate: find every pair
+		return nil, page.Working{Steps: []page.Step{{Say: all.Describe(), Picture: all}}}
+	}
 	if len(t.Ways) > 0 {
 		way = working(t.Ways[0])
 	}

@@ -39,6 +39,15 @@ func (l lesson) pictureOf(t told, stage picture.Stage) picture.Picture {
 	return named(p, t.Story)
 }
 
+// answerOf draws the answer; where every pair of parts is one, all of them as a
+// pattern.
+func (l lesson) answerOf(t told) picture.Picture {
+	if all, ok := picture.AllPairs(t.Problem); ok {
+		return all
+	}
+	return l.pictureOf(t, picture.Solved)
+}
+
 // named writes to a comparison's bars who has more and who has fewer.
 func named(p picture.Picture, s story.Story) picture.Picture {
 	bigger, smaller, ok := s.Compared()

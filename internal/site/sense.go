@@ -11,6 +11,9 @@ import (
 // where they help, then the part-whole test, then going back.
 func sense(t told) []page.Sense {
 	c := t.Problem.Calculation()
+	if t.Problem.Pairs() != nil { // the total is told: a part is looked at, and put back
+		return partsAndBack(problem.Calculation{Op: problem.Minus, Numbers: []int{c.Value(), c.Numbers[1]}})
+	}
 	var out []page.Sense
 	if t.HasEstimate {
 		out = append(out, friendly(t.Estimate, c.Value()))

@@ -33,10 +33,13 @@ const largestGrid = 101
 // tryStory is a story with a reply to every number.
 func (l lesson) tryStory(t told) page.TryStory {
 	out := page.TryStory{
-		Story: t.Story, Equations: equations(t.Problem), Solved: l.pictureOf(t, picture.Solved), Sense: sense(t),
+		Story: t.Story, Equations: equations(t.Problem), Solved: l.answerOf(t), Sense: sense(t),
 	}
 	out.First, out.Way = workings(t)
 	choices := mistake.Choices(t.Problem, t.ExtraNumber)
+	if pairs := t.Problem.Pairs(); pairs != nil { // a number above the total has no pair
+		choices = slices.DeleteFunc(choices, func(n int) bool { return n >= len(pairs) })
+	}
 	for _, g := range mistake.Groups(t.Problem, t.ExtraNumber, choices) {
 		for _, n := range g.Numbers {
 			out.Choices = append(out.Choices, l.choice(t, n, len(out.Replies)))
@@ -64,11 +67,11 @@ func (l lesson) choice(t told, n, reply int) page.Choice {
 // number, else open.
 func (l lesson) reply(t told, r mistake.Reply) page.Reply {
 	out := page.Reply{Right: r.Verdict == mistake.Right, Lines: r.Lines}
-	stage := picture.Open
 	if out.Right {
-		stage = picture.Solved
+		out.Picture = l.answerOf(t)
+	} else {
+		out.Picture = l.pictureOf(t, picture.Open)
 	}
-	out.Picture = l.pictureOf(t, stage)
 	return out
 }
 

@@ -26,9 +26,9 @@ func (b *builder) try(lang *i18n.Language, l lesson) {
 	})
 }
 
-// largestGrid is the largest number of choices that are all listed; above it a
-// child who got another number is helped by two general replies.
-const largestGrid = 101
+// largestListed is the largest range whose numbers are all listed as choices; in
+// a larger one a child who got another number is helped by general replies.
+const largestListed = 100
 
 // tryStory is a story with a reply to every number.
 func (l lesson) tryStory(t told) page.TryStory {
@@ -47,7 +47,7 @@ func (l lesson) tryStory(t told) page.TryStory {
 		out.Replies = append(out.Replies, l.reply(t, g.Reply))
 	}
 	slices.SortFunc(out.Choices, func(a, b page.Choice) int { return cmp.Compare(a.Number, b.Number) })
-	if len(choices) < largestGrid && choices[len(choices)-1] > largestGrid {
+	if largest(t) > largestListed {
 		l.others(&out, t)
 	}
 	return out
@@ -104,4 +104,13 @@ func bounds(c problem.Calculation) (low, high int) {
 		low, high = low+down, high+up
 	}
 	return max(low, 0), high
+}
+
+// largest is the largest number of a story, on the way or unneeded ones too.
+func largest(t told) int {
+	most := t.ExtraNumber
+	for _, step := range t.Problem.Steps() {
+		most = max(most, step.Calculation().Largest())
+	}
+	return most
 }

@@ -5,9 +5,10 @@ import (
 	"errors"
 	"fmt"
 	"os/signal"
+	"path"
+	"slices"
 	"strings"
 	"syscall"
-	"time"
 
 	"github.com/spf13/cobra"
 
@@ -126,12 +127,15 @@ func (s *school) made() preview.Made {
 // told says on the terminal what the preview shows in the browser, too.
 func (o previewOptions) told(c preview.Changed) {
 	o.problems(c.Problems)
-	switch {
-	case len(c.Problems) > 0:
+	if len(c.Problems) > 0 {
 		o.tell(amount(len(c.Problems), "thing", "things")+" to mend; the last good pages stay", "")
-	case len(c.Files) > 0:
-		o.say("%s: made anew in %d ms", strings.Join(c.Files, ", "), c.Took/time.Millisecond)
-	case c.Took > 0:
-		o.say("%s ready", amount(len(c.Pages), "page", "pages"))
+		return
 	}
+	// What an editor writes beside a file for a moment has no ending.
+	files := slices.DeleteFunc(slices.Clone(c.Files), func(name string) bool { return path.Ext(name) == "" })
+	if len(files) == 0 {
+		o.say("%s ready", amount(len(c.Pages), "page", "pages"))
+		return
+	}
+	o.say("%s: made anew in %d ms", strings.Join(files, ", "), c.Took.Milliseconds())
 }

@@ -1,0 +1,17 @@
+// Package recheck reads a published folder as a stranger would, and works every
+// number out again. It knows nothing of how the pages were made: it reads their
+// HTML, counts the dots, solves the equations and follows the links. It shares
+// no code with the rooms that made them, so that a mistake there is not
+// repeated here.
+//
+// What a stranger can rely on in the pages:
+//
+//	bdi.eq                 an equation, a chain, or a sum without an end
+//	section.story          a story to try: p.say tells it, .nums holds the
+//	                       choices, .reply.right what is said to the right one
+//	.known .extra .ask     what a sentence of the worked story does
+//	b.n                    a number, alone or with what it counts; a word or a
+//	                       dual may stand in its place
+//	svg.picture            a picture, its text alternative in its <title>
+//	h3 … p.chain           an estimate: what it is near to, and from where to where
+package recheck

@@ -1,0 +1,195 @@
+package recheck
+
+import (
+	"fmt"
+	"strings"
+	"unicode"
+
+	"golang.org/x/net/html"
+)
+
+// term is a number, or a "?", with its sign.
+type term struct {
+	sign   int
+	n      int
+	asked  bool
+	filled bool // it was a "?"
+}
+
+// side is what stands on one side of an equals sign.
+type side []term
+
+// equation is one side or several; with one it is a sum without an end.
+type equation []side
+
+// minus is the real minus sign, U+2212. A hyphen is not one: it is read as
+// "dash" and breaks over lines.
+const minus = '\u2212'
+
+// read reads an equation, in the digits of any script.
+func read(s string) (equation, error) {
+	q := equation{side{}}
+	sign, want := 1, true // want: a number or "?" comes next
+	for rest := []rune(clean(s)); len(rest) > 0; {
+		r := rest[0]
+		_, isDigit := digit(r)
+		last := &q[len(q)-1]
+		switch {
+		case unicode.IsSpace(r):
+			rest = rest[1:]
+		case want && r == '?':
+			*last = append(*last, term{sign: sign, asked: true})
+			sign, want, rest = 1, false, rest[1:]
+		case want && isDigit:
+			n, used := number(rest)
+			*last = append(*last, term{sign: sign, n: n})
+			sign, want, rest = 1, false, rest[used:]
+		case !want && (r == '+' || r == minus):
+			if r == minus {
+				sign = -1
+			}
+			want, rest = true, rest[1:]
+		case !want && r == '=':
+			q, want, rest = append(q, side{}), true, rest[1:]
+		default:
+			return nil, fmt.Errorf("%q cannot stand there in the equation %q", string(r), strings.TrimSpace(s))
+		}
+	}
+	if want {
+		return nil, fmt.Errorf("the equation %q stops too early", strings.TrimSpace(s))
+	}
+	return q, nil
+}
+
+// number reads the number at the start of s and says how long it is.
+func number(s []rune) (n, used int) {
+	for _, r := range s {
+		d, ok := digit(r)
+		if !ok {
+			break
+		}
+		n = 10*n + d
+		used++
+	}
+	return n, used
+}
+
+// asked counts the question marks.
+func (q equation) asked() int {
+	count := 0
+	for _, s := range q {
+		for _, t := range s {
+			if t.asked {
+				count++
+			}
+		}
+	}
+	return count
+}
+
+// value is what a side comes to; every step on the way must be a whole number.
+func (s side) value() (v int, ok bool) {
+	for _, t := range s {
+		v += t.sign * t.n
+		if v < 0 {
+			return v, false
+		}
+	}
+	return v, true
+}
+
+// holds reports whether all sides are equal. A "?" that was not filled in
+// counts as nothing.
+func (q equation) holds() bool {
+	for _, s := range q {
+		first, _ := q[0].value()
+		if v, ok := s.value(); !ok || v != first {
+			return false
+		}
+	}
+	return true
+}
+
+// fill puts numbers in place of the question marks, in order.
+func (q equation) fill(values ...int) equation {
+	out := make(equation, len(q))
+	for i, s := range q {
+		out[i] = append(side{}, s...)
+		for j := range out[i] {
+			if out[i][j].asked && len(values) > 0 {
+				out[i][j] = term{sign: out[i][j].sign, n: values[0], filled: true}
+				values = values[1:]
+			}
+		}
+	}
+	return out
+}
+
+// solve finds the number for the only "?". It weighs the sides: a "?" counts
+// as one more or one less on the side that it is on.
+func (q equation) solve() (int, bool) {
+	if q.asked() != 1 || len(q) < 2 {
+		return 0, false
+	}
+	known, unknown := make([]int, len(q)), make([]int, len(q))
+	for i, s := range q {
+		for _, t := range s {
+			if t.asked {
+				unknown[i] += t.sign
+			} else {
+				known[i] += t.sign * t.n
+			}
+		}
+	}
+	for i := range q[1:] {
+		if weight := unknown[i] - unknown[i+1]; weight != 0 {
+			x := (known[i+1] - known[i]) / weight
+			return x, x >= 0 && q.fill(x).holds()
+		}
+	}
+	return 0, false
+}
+
+// numbers are the numbers that are written, in order.
+func (q equation) numbers() []int {
+	var out []int
+	for _, s := range q {
+		for _, t := range s {
+			if !t.asked {
+				out = append(out, t.n)
+			}
+		}
+	}
+	return out
+}
+
+// equations works out every equation, chain and sum of a page.
+func (c *checker) equations(p *page) {
+	for _, n := range all(p.root, both(tag("bdi"), class("eq"))) {
+		c.report.Equations++
+		q, err := read(text(n))
+		switch {
+		case err != nil:
+			c.add(p, "%s", err)
+		case q.asked() == 0 && !q.holds():
+			c.add(p, "%q is not true", text(n))
+		case q.asked() == 1 && len(q) > 1:
+			if _, ok := q.solve(); !ok {
+				c.add(p, "no whole number solves %q", text(n))
+			}
+		case q.asked() > 2:
+			c.add(p, "%q asks for too much at once", text(n))
+		}
+	}
+}
+
+// closed lists the equations below n that have an end and no "?".
+func closed(n *html.Node) []equation {
+	var out []equation
+	for _, x := range all(n, both(tag("bdi"), class("eq"))) {
+		if q, err := read(text(x)); err == nil && len(q) > 1 && q.asked() == 0 {
+			out = append(out, q)
+		}
+	}
+	return out
+}

@@ -1,0 +1,210 @@
+package recheck
+
+import (
+	"fmt"
+	"slices"
+
+	"golang.org/x/net/html"
+)
+
+// amount is a number that a picture shows, or its "?" or empty place.
+type amount struct {
+	n     int
+	known bool
+}
+
+func (l label) amount() amount {
+	if n := numbers(l.text); len(n) == 1 {
+		return amount{n[0], true}
+	}
+	return amount{}
+}
+
+// pictures takes every picture apart and counts it again.
+func (c *checker) pictures(p *page) {
+	for _, svg := range all(p.root, both(tag("svg"), class("picture"))) {
+		c.report.Pictures++
+		f := figureOf(svg)
+		c.report.Dots += len(f.dots)
+		for _, fault := range append(f.faults(), f.titleFaults()...) {
+			c.add(p, "#%s: %s", attr(svg, "id"), fault)
+		}
+	}
+}
+
+// faults says what does not add up, by the sort of picture.
+func (f *figure) faults() []string {
+	switch {
+	case len(f.circles) > 0:
+		return f.bondFaults()
+	case f.hasRect("grid") && f.arrows > 0:
+		return f.makingTenFaults()
+	case f.hasRect("grid"):
+		return f.frameFaults()
+	case f.isLine():
+		return f.lineFaults()
+	case f.columns:
+		return f.columnFaults()
+	case len(f.blocks) > 0 || len(f.dots) > 0:
+		return f.dotFaults()
+	}
+	return f.barFaults()
+}
+
+// exact are the pictures whose text alternative has the very numbers that are
+// written in them.
+func (f *figure) exact() bool {
+	return !f.columns && len(f.blocks) == 0 && !f.isLine() && f.arrows == 0 && !f.pairList() && !f.isRows()
+}
+
+// titleFaults compares a picture with its text alternative.
+func (f *figure) titleFaults() []string {
+	var out []string
+	said, drawn := numbers(f.title), f.numbers()
+	for _, q := range sums(f.title) {
+		if len(q) > 1 && q.asked() == 0 && !q.holds() {
+			out = append(out, fmt.Sprintf("its description says %q, which is not true", f.title))
+		}
+	}
+	if f.arrows > 0 && f.hasRect("grid") {
+		drawn = append(drawn, f.arrows/2)
+	}
+	if f.pairList() {
+		drawn = append(drawn, f.pairWhole())
+	}
+	if f.isRows() {
+		drawn = append(drawn, f.ofClass("ring")) // the dots without a partner
+	}
+	if missing := without(said, drawn); len(missing) > 0 && !f.takesAway() {
+		out = append(out, fmt.Sprintf("its description says %v, which is not drawn", missing))
+	}
+	if missing := without(drawn, said); f.exact() && len(missing) > 0 {
+		out = append(out, fmt.Sprintf("%v is drawn, and its description does not say so", missing))
+	}
+	if f.title == "" {
+		out = append(out, "it has no description")
+	}
+	return out
+}
+
+// sums finds the equations in a sentence.
+func sums(s string) []equation {
+	var out []equation
+	var run []rune
+	flush := func() {
+		if q, err := read(string(run)); err == nil && len(q[0])+len(q) > 2 {
+			out = append(out, q)
+		}
+		run = nil
+	}
+	for _, r := range clean(s) {
+		_, isDigit := digit(r)
+		if isDigit || r == '+' || r == minus || r == '=' || r == '?' || r == ' ' {
+			run = append(run, r)
+		} else {
+			flush()
+		}
+	}
+	flush()
+	return out
+}
+
+// makes says why parts and whole do not fit; one of them may be unknown.
+func makes(what string, whole amount, parts ...amount) []string {
+	sum, open := 0, 0
+	for _, a := range parts {
+		if a.known {
+			sum += a.n
+		} else {
+			open++
+		}
+	}
+	switch {
+	case !whole.known:
+	case open == 0 && sum != whole.n:
+		return []string{fmt.Sprintf("%s: the parts make %d, not %d", what, sum, whole.n)}
+	case open > 0 && sum > whole.n:
+		return []string{fmt.Sprintf("%s: a part is more than the whole %d", what, whole.n)}
+	}
+	return nil
+}
+
+// storyPictures compares the pictures of a story to try with its equation.
+func (c *checker) storyPictures(p *page, s *story, n *html.Node) {
+	for _, after := range all(n, class("after")) {
+		switch {
+		case class("found")(after):
+			c.solvedPicture(p, s, after)
+			for _, x := range children(after, both(tag("p"), class("say"))) {
+				c.answerSentence(p, s, x)
+			}
+		case class("again")(after):
+			c.openPicture(p, s, after)
+		}
+	}
+	for _, reply := range all(n, class("reply")) {
+		if class("right")(reply) {
+			c.solvedPicture(p, s, reply)
+		} else {
+			c.openPicture(p, s, reply)
+		}
+	}
+	if details := find(n, tag("details")); details != nil {
+		c.solvedPicture(p, s, details)
+	}
+}
+
+// solvedPicture wants the first picture, if there is one, to show the answer
+// and what the story tells.
+func (c *checker) solvedPicture(p *page, s *story, n *html.Node) {
+	svg := firstPicture(n)
+	if svg == nil || s.pairs() {
+		return
+	}
+	f := figureOf(svg)
+	drawn := f.numbers()
+	for _, l := range f.labels {
+		if l.text == "?" {
+			c.add(p, "%s: #%s still asks, and should show the answer", s.name, attr(svg, "id"))
+		}
+	}
+	if missing := without(s.whole().numbers(), drawn); len(missing) > 0 {
+		c.add(p, "%s: #%s does not show %v", s.name, attr(svg, "id"), missing)
+	}
+	found := slices.DeleteFunc(slices.Clone(f.labels), func(l label) bool { return !l.found })
+	if len(found) > 0 && !slices.ContainsFunc(found, func(l label) bool { return slices.Contains(s.answers, l.amount().n) }) {
+		c.add(p, "%s: #%s marks another answer than %v", s.name, attr(svg, "id"), s.answers)
+	}
+}
+
+// openPicture wants the first picture to keep the answer back.
+func (c *checker) openPicture(p *page, s *story, n *html.Node) {
+	svg := firstPicture(n)
+	if svg == nil || s.pairs() {
+		return
+	}
+	for _, l := range figureOf(svg).labels {
+		if a := l.amount(); l.found || a.known && slices.Contains(s.answers, a.n) && !slices.Contains(s.told, a.n) && s.hidden == 0 {
+			c.add(p, "%s: #%s should still ask, and shows %s", s.name, attr(svg, "id"), l.text)
+		}
+	}
+}
+
+// pictureOf wants the picture of a bare calculation to show its numbers.
+func (c *checker) pictureOf(p *page, q equation, n *html.Node) {
+	if svg := firstPicture(n); svg != nil {
+		if missing := without(q.numbers(), figureOf(svg).numbers()); len(missing) > 0 {
+			c.add(p, "#%s does not show %v", attr(svg, "id"), missing)
+		}
+	}
+}
+
+// firstPicture is the first picture below n that is not part of a step.
+func firstPicture(n *html.Node) *html.Node {
+	for _, svg := range all(n, both(tag("svg"), class("picture"))) {
+		if !inside(svg, class("steps")) {
+			return svg
+		}
+	}
+	return nil
+}

@@ -1,0 +1,121 @@
+package recheck
+
+import (
+	"slices"
+
+	"golang.org/x/net/html"
+)
+
+// estimate is what an answer must be near.
+type estimate struct {
+	exact     int // what the sum really comes to
+	near      int // the friendly number
+	low, high int
+	given     []int // the numbers that the rest of the estimate speaks of
+}
+
+// senses rechecks every estimate of a page: the friendly equation is true, and
+// the answer lies within the bounds that are said.
+func (c *checker) senses(p *page) {
+	for _, h := range all(p.root, tag("h3")) {
+		e, isEstimate, fault := estimateAfter(h)
+		if !isEstimate {
+			continue
+		}
+		c.report.Estimates++
+		switch {
+		case fault != "":
+			c.add(p, "%q: %s", text(h), fault)
+		case e.near < e.low || e.near > e.high || e.low > 0 && e.near-e.low != e.high-e.near:
+			c.add(p, "%q: %d is not in the middle of %d and %d", text(h), e.near, e.low, e.high)
+		case e.exact < e.low || e.exact > e.high:
+			c.add(p, "%q: the answer %d is not from %d to %d", text(h), e.exact, e.low, e.high)
+		}
+		for i, n := range e.given {
+			if want := []int{e.exact, e.near}; i < 2 && n != want[i] && !slices.Contains(want, n) {
+				c.add(p, "%q: speaks of %d, not of %d near %d", text(h), n, e.exact, e.near)
+			}
+		}
+	}
+}
+
+// estimateAfter reads the estimate under a heading. It is one when it closes
+// with a single equation and works nothing out step by step.
+func estimateAfter(h *html.Node) (e estimate, isEstimate bool, fault string) {
+	var paragraphs []*html.Node
+	var chain *html.Node
+	for n := h.NextSibling; n != nil; n = n.NextSibling {
+		if n.Type != html.ElementNode {
+			continue
+		}
+		if n.Data != "p" {
+			break
+		}
+		if class("chain")(n) {
+			chain = n
+			break
+		}
+		paragraphs = append(paragraphs, n)
+	}
+	if chain == nil || len(paragraphs) < 2 {
+		return e, false, ""
+	}
+	friendly, err := read(text(chain))
+	if err != nil || len(friendly) != 2 {
+		return e, true, "the friendly equation cannot be read"
+	}
+	e.near, _ = friendly[1].value()
+	if fault := e.readSums(paragraphs[0], friendly); fault != "" {
+		return e, true, fault
+	}
+	fault = e.readBounds(paragraphs[1])
+	if len(paragraphs) > 2 {
+		e.given, _ = told(paragraphs[2])
+	}
+	return e, true, fault
+}
+
+// readSums reads "9 + 5 is close to 10 + 5": the friendly sum must be that of
+// the friendly equation, the other one is the true one.
+func (e *estimate) readSums(p *html.Node, friendly equation) string {
+	sums := all(p, class("eq"))
+	found := false
+	for _, n := range sums {
+		q, err := read(text(n))
+		if err != nil || len(q) != 1 {
+			return "the sum " + text(n) + " cannot be read"
+		}
+		if slices.Equal(q[0], friendly[0]) && !found {
+			found = true
+			continue
+		}
+		e.exact, _ = q[0].value()
+	}
+	if len(sums) != 2 || !found {
+		return "the friendly sum is not that of the equation below it"
+	}
+	if said, _ := told(p); len(said) > 0 && !slices.Contains(said, e.near) {
+		return "another friendly number is said than the equation gives"
+	}
+	return ""
+}
+
+// readBounds reads "close to 15: from 10 to 20", whatever the order; a language
+// may also say how far away it may be.
+func (e *estimate) readBounds(p *html.Node) string {
+	said, hidden := told(p)
+	at := slices.Index(said, e.near)
+	if at < 0 || hidden > 0 {
+		return "what the answer should be near is not the friendly number"
+	}
+	rest := slices.Delete(slices.Clone(said), at, at+1)
+	switch len(rest) {
+	case 1:
+		e.low, e.high = max(0, e.near-rest[0]), e.near+rest[0]
+	case 2:
+		e.low, e.high = min(rest[0], rest[1]), max(rest[0], rest[1])
+	default:
+		return "it does not say from where to where the answer can be"
+	}
+	return ""
+}

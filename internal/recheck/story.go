@@ -1,0 +1,169 @@
+package recheck
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"golang.org/x/net/html"
+)
+
+// story is a story as it was read from a page.
+type story struct {
+	name   string   // for problems
+	told   []int    // numbers that the sentences tell, in order
+	hidden int      // numbers that they tell in a word or a dual
+	own    equation // the story's own, with "?"
+	// answers are the numbers for the question marks of own; none when they
+	// cannot be known, since any pair is right.
+	answers []int
+}
+
+// pairs reports whether the story asks for two parts of a whole.
+func (s *story) pairs() bool { return s.own.asked() == 2 }
+
+// whole is the story's own equation with the answer filled in.
+func (s *story) whole() equation { return s.own.fill(s.answers...) }
+
+// stories rechecks the stories to try.
+func (c *checker) stories(p *page) {
+	for i, n := range all(p.root, both(tag("section"), class("story"))) {
+		c.report.Stories++
+		s := &story{name: fmt.Sprintf("story %d", i+1)}
+		say := children(n, both(tag("p"), class("say")))
+		if len(say) == 0 {
+			c.add(p, "%s: there is no story", s.name)
+			continue
+		}
+		s.told, s.hidden = told(say[0])
+		details := find(n, tag("details"))
+		if details == nil || !c.ownEquation(p, s, details) {
+			c.add(p, "%s: there is no equation with a question mark", s.name)
+			continue
+		}
+		c.toldNumbers(p, s, false)
+		c.replies(p, s, n)
+		c.solvedBy(p, s, details)
+		c.storyPictures(p, s, n)
+	}
+}
+
+// ownEquation reads the story's own equation, and those that find its answer
+// where they are others: the last of them must have the same answer.
+func (c *checker) ownEquation(p *page, s *story, n *html.Node) bool {
+	all := children(n, both(tag("p"), class("big")))
+	for i, x := range all {
+		q, err := read(text(x))
+		if err != nil {
+			return false
+		}
+		answer, solved := q.solve()
+		switch {
+		case i == 0:
+			s.own = q
+			if solved {
+				s.answers = []int{answer}
+			}
+		case i+1 == len(all) && (!solved || !slices.Equal(s.answers, []int{answer})):
+			c.add(p, "%s: %q has another answer than the story's own equation", s.name, text(x))
+		}
+	}
+	return s.own.asked() > 0
+}
+
+// toldNumbers compares the sentences with the equation: every number of the
+// equation is told, and at most one number that is told is not in it.
+func (c *checker) toldNumbers(p *page, s *story, strict bool) {
+	missing := without(unique(s.own.numbers()), s.told)
+	if len(missing) > s.hidden {
+		c.add(p, "%s: the equation has %v, which the sentences do not tell", s.name, missing)
+	}
+	extra := without(s.told, s.own.numbers())
+	if len(extra) > 1 || strict && len(extra) > 0 {
+		c.add(p, "%s: the sentences tell %v, which the equation does not have", s.name, extra)
+	}
+}
+
+// solvedBy checks how the answer is found and said in full.
+func (c *checker) solvedBy(p *page, s *story, n *html.Node) {
+	for _, x := range all(n, both(tag("p"), both(class("slip"), class("say")))) {
+		c.answerSentence(p, s, x)
+	}
+	ends := false
+	chains := workings(n)
+	for _, q := range chains {
+		v, _ := q[len(q)-1].value()
+		ends = ends || slices.Contains(s.whole().numbers(), v)
+	}
+	if len(chains) > 0 && !ends {
+		c.add(p, "%s: it is worked out, but not to the answer", s.name)
+	}
+}
+
+// workings are the chains that close a calculation worked out step by step.
+func workings(n *html.Node) []equation {
+	var out []equation
+	for _, x := range all(n, both(tag("p"), class("chain"))) {
+		before := x.PrevSibling
+		for before != nil && before.Type != html.ElementNode {
+			before = before.PrevSibling
+		}
+		if before == nil || before.Data != "ol" {
+			continue
+		}
+		if q, err := read(text(x)); err == nil {
+			out = append(out, q)
+		}
+	}
+	return out
+}
+
+// answerSentence checks the number in the answer said in full.
+func (c *checker) answerSentence(p *page, s *story, n *html.Node) {
+	said, hidden := told(n)
+	switch {
+	case s.pairs():
+		if hidden == 0 && find(n, class("gap")) == nil && (len(said) != 2 || !s.own.fill(said...).holds()) {
+			c.add(p, "%s: %q is not a pair for the equation", s.name, text(n))
+		}
+	case len(said) > 0 && !slices.Equal(said, s.answers):
+		c.add(p, "%s: %q says another answer than %v", s.name, text(n), s.answers)
+	case len(said) == 0 && hidden == 0 && find(n, class("gap")) == nil:
+		c.add(p, "%s: %q says no number", s.name, text(n))
+	}
+}
+
+// without lists what is in a and not in b.
+func without(a, b []int) []int {
+	return slices.DeleteFunc(slices.Clone(a), func(n int) bool { return slices.Contains(b, n) })
+}
+
+func unique(a []int) []int {
+	a = slices.Clone(a)
+	slices.Sort(a)
+	return slices.Compact(a)
+}
+
+// choice is something to tap as an answer.
+type choice struct {
+	label string
+	n     int   // -1 for words
+	pair  []int // two parts; nil for none
+	reply string
+}
+
+func choices(story *html.Node) []choice {
+	var out []choice
+	for _, a := range all(story, both(tag("a"), class("num"))) {
+		ch := choice{label: text(a), n: -1, reply: strings.TrimPrefix(attr(a, "href"), "#")}
+		q, err := read(ch.label)
+		switch {
+		case err == nil && len(q) == 1 && len(q[0]) == 1:
+			ch.n = q[0][0].n
+		case err == nil && len(q) == 1:
+			ch.pair = q.numbers()
+		}
+		out = append(out, ch)
+	}
+	return out
+}

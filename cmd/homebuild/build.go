@@ -17,9 +17,17 @@ type buildOptions struct {
 	*streams
 	folder  string // empty for the example school
 	out     string // where public goes; empty for the folder itself
+	zip     string // a file that holds public, too; empty for none
 	workers int
 	quiet   bool
 }
+
+// publicFolder and deskFolder are where pages go: those for families, and those
+// for the teacher alone.
+const (
+	publicFolder = "public"
+	deskFolder   = "desk"
+)
 
 func newBuildCmd(s *streams) *cobra.Command {
 	opts := buildOptions{streams: s}
@@ -39,8 +47,10 @@ makes the example school, into "public" here.
 If something in the files cannot be right, build says all of it at once, with
 file and line, and changes nothing.`,
 		Example: `  homebuild build my-class
-  homebuild build my-class --out /media/stick`,
-		Args: atMostOneFolder,
+  homebuild build my-class --out /media/stick
+  homebuild build my-class --zip my-class.zip`,
+		Args:              atMostOneFolder,
+		ValidArgsFunction: folders,
 		RunE: func(_ *cobra.Command, args []string) error {
 			opts.folder = folderOf(args)
 			return runBuild(opts)
@@ -48,6 +58,7 @@ file and line, and changes nothing.`,
 	}
 	flags := cmd.Flags()
 	flags.StringVar(&opts.out, "out", "", "put \"public\" into this `folder` instead")
+	flags.StringVar(&opts.zip, "zip", "", "also put all pages into this `file`, to send or to carry")
 	flags.IntVar(&opts.workers, "workers", 0, "make this `many` pages at a time (default: one for each processor)")
 	flags.BoolVar(&opts.quiet, "quiet", false, "say nothing unless something needs you")
 	return cmd
@@ -72,17 +83,42 @@ func runBuild(opts buildOptions) error {
 	if len(problems) > 0 {
 		return from.here(problems)
 	}
-	public := filepath.Join(opts.place(), "public")
-	report, err := publish.Write(public, published(pages), publish.Options{Workers: opts.workers})
+	public := filepath.Join(opts.place(), publicFolder)
+	report, err := opts.write(public, published(pages))
 	if err != nil {
 		return err
 	}
-	desk := filepath.Join(opts.place(), "desk")
+	desk := filepath.Join(opts.place(), deskFolder)
 	if err := opts.writeDesk(desk, in); err != nil {
 		return err
 	}
 	opts.result(public, in, report)
+	if err := opts.writeZip(published(pages)); err != nil {
+		return err
+	}
 	return opts.inTheWay(public, report)
+}
+
+// write publishes the pages, and shows a waiting person how far it is.
+func (o buildOptions) write(public string, files []publish.File) (publish.Report, error) {
+	var progress progress
+	if !o.quiet {
+		progress = o.progress("making pages", len(files))
+	}
+	defer progress.end()
+	return publish.Write(public, progress.watch(files), publish.Options{Workers: o.workers})
+}
+
+// writeZip puts the pages into one file to send, if one is asked for.
+func (o buildOptions) writeZip(files []publish.File) error {
+	if o.zip == "" {
+		return nil
+	}
+	n, err := publish.Zip(o.zip, publicFolder, files)
+	if err == nil && !o.quiet {
+		o.say("to send      %s (%s)", o.zip, size(n))
+	}
+	return err
 }
 
 // writeDesk puts the teacher's own files beside the published folder.

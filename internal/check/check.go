@@ -1,0 +1,90 @@
+package check
+
+import (
+	"crypto/sha256"
+
+	"homebuild/internal/diag"
+	"homebuild/internal/site"
+)
+
+// About is what a finding is about.
+type About string
+
+// The parts of a report, in its order.
+const (
+	Plan      About = "plan"      // what the week's mathematics could not give
+	Languages About = "languages" // what a language holds back
+	Notes     About = "notes"     // what the teacher writes to families
+	Weight    About = "weight"    // how long a page takes to arrive
+	Published About = "published" // what is in the published folder
+)
+
+// Parts lists them.
+func Parts() []About { return []About{Plan, Languages, Notes, Weight, Published} }
+
+// Finding is one thing to know, or to mend before families see it.
+type Finding struct {
+	About About
+	diag.Problem
+	Mend bool
+}
+
+// Report is what was looked at and what was found.
+type Report struct {
+	Weeks     int
+	Languages []string
+	Pages     int
+	Findings  []Finding
+	Heaviest  Weighed // the heaviest page
+	Week      Weighed // the heaviest week in one language: "es/2026-09-14"
+
+	sums map[string]sum // of every page, by path
+}
+
+type sum = [sha256.Size]byte
+
+// looked is everything that a look can be taken at.
+type looked struct {
+	in      site.Input
+	notices diag.Problems
+	pages   []weighed
+}
+
+// looks are the looks that are taken, one for each thing that can go wrong. A
+// new one is a function and a line here.
+var looks = []func(looked) []Finding{plan, languages, notes, weights}
+
+// Site looks at a school. Problems are those of Assemble, and keep everything
+// else from being looked at. The function rendered, if any, is called after
+// each page, by several callers at a time.
+func Site(in site.Input, rendered func()) (Report, diag.Problems, error) {
+	files, notices, problems := site.Assemble(in)
+	if len(problems) > 0 {
+		return Report{}, problems, nil
+	}
+	pages, err := weigh(files, rendered)
+	if err != nil {
+		return Report{}, nil, err
+	}
+	r := Report{Weeks: len(in.Site.Weeks), Languages: in.Site.Languages, Pages: len(files), sums: map[string]sum{}}
+	for _, p := range pages {
+		r.sums[p.Name] = p.sum
+		if p.Bytes > r.Heaviest.Bytes {
+			r.Heaviest = p.Weighed
+		}
+	}
+	r.Week = heaviestWeek(pages)
+	for _, look := range looks {
+		r.Findings = append(r.Findings, look(looked{in, notices, pages})...)
+	}
+	return r, nil, nil
+}
+
+// plan gives what the plan of the year could not meet.
+func plan(l looked) []Finding {
+	var out []Finding
+	for _, n := range l.notices {
+		out = append(out, Finding{About: Plan, Problem: n})
+	}
+	return out
+}

@@ -1,0 +1,44 @@
+package main
+
+import (
+	"strings"
+	"testing"
+	"testing/fstest"
+
+	"homebuild/internal/recheck"
+)
+
+// Every number on every page of the example year is read again and worked out
+// again, by a checker that shares no code with what made it.
+func TestEveryNumberIsRight(t *testing.T) {
+	report, problems := recheck.Site(publishedExample(t))
+	for _, p := range problems {
+		t.Error(p)
+	}
+	for name, got := range map[string]int{
+		"equations": report.Equations, "stories": report.Stories, "choices": report.Choices,
+		"pictures": report.Pictures, "dots": report.Dots, "estimates": report.Estimates, "links": report.Links,
+	} {
+		if got < 50 {
+			t.Errorf("only %d %s were found to be rechecked", got, name)
+		}
+	}
+	var table strings.Builder
+	report.Table(&table)
+	t.Logf("%d pages, %d stories, %d choices, %d equations, %d pictures, %d dots, %d estimates, %d links\n%s",
+		report.Pages, report.Stories, report.Choices, report.Equations, report.Pictures, report.Dots, report.Estimates, report.Links, table.String())
+}
+
+// publishedExample builds the example school in memory.
+func publishedExample(t *testing.T) fstest.MapFS {
+	t.Helper()
+	from, err := openSchool("")
+	if err != nil {
+		t.Fatal(err)
+	}
+	in, err := from.input()
+	if err != nil {
+		t.Fatal(err)
+	}
+	return rendered(t, in)
+}

@@ -43,6 +43,7 @@ type FrameSentence struct {
 type Thing struct {
 	ID       string   `toml:"id"`
 	Most     int      `toml:"most"`     // more of them would be silly in a story
+	Small    bool     `toml:"small"`    // goes into a jar
 	Settings []string `toml:"settings"` // where one meets them
 }
 
@@ -50,6 +51,7 @@ type Thing struct {
 type ExtraSentence struct {
 	ID     string `toml:"id"`
 	About  string `toml:"about"`
+	Small  bool   `toml:"small"`  // counts small things only
 	Counts string `toml:"counts"` // a measure, or "" for another thing
 	Least  int    `toml:"least"`
 	Most   int    `toml:"most"`

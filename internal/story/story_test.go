@@ -116,6 +116,10 @@ func TestTellIsRepeatable(t *testing.T) {
 // The extra number stands in exactly one sentence, right before the question,
 // and counts something else than the story does.
 func TestExtraSentence(t *testing.T) {
+	small := map[string]bool{}
+	for _, thing := range load(t).Things {
+		small[thing.ID] = thing.Small
+	}
 	teller := NewTeller(load(t), "puddle")
 	for i, k := range problem.Kinds() {
 		for extra := 2; extra <= 15; extra++ {
@@ -133,6 +137,9 @@ func TestExtraSentence(t *testing.T) {
 				t.Fatalf("%s: extra sentences %v", s.Frame, extras)
 			}
 			for _, v := range extras[0].Line.Values {
+				if v.Name == "Extra" && extras[0].Line.ID == "story.extra.jar" && !small[v.ID] {
+					t.Errorf("%s puts %s into a jar", s.Frame, v.ID)
+				}
 				if v.Name == "Extra" && (v.N != extra || v.ID == s.Thing) {
 					t.Errorf("%s counts %d of %s beside %s", s.Frame, v.N, v.ID, s.Thing)
 				}

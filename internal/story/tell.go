@@ -183,7 +183,7 @@ func (t *Teller) extra(w writer, f Frame, r Request) (Sentence, error) {
 	if counts == "" {
 		var others []Thing
 		for _, thing := range t.stock.Things {
-			if thing.ID != s.Thing && thing.Most >= s.ExtraNumber {
+			if thing.ID != s.Thing && thing.Most >= s.ExtraNumber && (thing.Small || !e.Small) {
 				others = append(others, thing)
 			}
 		}

@@ -47,7 +47,7 @@ var (
 func (f fixture) views() map[string]View {
 	return map[string]View{
 		"learn.html": f.learn(),
-		"try.html": &Try{Frame: f.frame("es/2026-09-14-try.html", "index.html"), Week: week, Target: line("target"),
+		"try.html": &Try{Frame: f.frame("es/2026-09-14-try.html", "index.html"), Week: week, Target: line("target"), First: 1,
 			Stories: []TryStory{f.tryStory(), f.tryStory()}, Links: links},
 		"own.html": &Own{Frame: f.frame("es/2026-09-14-story.html", "index.html"), Week: week, Target: line("target"),
 			Characters: cardsOf(cards.Characters()), Settings: cardsOf(cards.Settings()),

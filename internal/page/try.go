@@ -81,6 +81,18 @@ func firstNumber(n int) phrase.Line {
 	return phrase.Say("check.with", phrase.Number("First", n))
 }
 
+// after is the link from a story to the one after it, which may be the first of
+// the next page; empty after the last.
+func (v *Try) after(i int) string {
+	switch {
+	case i+1 < len(v.Stories):
+		return id("#story-", v.First+i+1)
+	case v.Next != "":
+		return id(v.Next, "#story-", v.First+i+1)
+	}
+	return ""
+}
+
 // shared is the picture of the first reply that is right, or of the first that
 // helps. Most replies of a story have the same one; drawing it once keeps the
 // page light.

@@ -128,7 +128,9 @@ type Try struct {
 	Frame   Frame
 	Week    Date
 	Target  phrase.Line
+	First   int // number of the first story; a long week has more than one page
 	Stories []TryStory
+	Next    string // link to the page with the stories after these; empty for none
 	Links   Links
 }
 

@@ -21,8 +21,8 @@ func (c *checker) papers() {
 		if !ok {
 			continue
 		}
-		p, learn, try := c.pages[name], c.pages[start+".html"], c.pages[start+tryEnd]
-		if learn == nil || try == nil {
+		p, learn, try := c.pages[name], c.pages[start+".html"], c.tryPages(start)
+		if learn == nil || len(try) == 0 {
 			c.add(p, "the other pages of its week are missing")
 			continue
 		}
@@ -41,8 +41,18 @@ func (c *checker) papers() {
 	}
 }
 
+// tryPages are the pages of stories to try: the first, and for a long week
+// those that follow it.
+func (c *checker) tryPages(start string) []*page {
+	var out []*page
+	for end := tryEnd; c.pages[start+end] != nil; end = fmt.Sprintf("-try-%d.html", len(out)+1) {
+		out = append(out, c.pages[start+end])
+	}
+	return out
+}
+
 // weekStories are the texts of a week's stories, and their answers said in full.
-func weekStories(learn, try *page) (told, answers []string) {
+func weekStories(learn *page, try []*page) (told, answers []string) {
 	take := func(story, answer *html.Node) {
 		if story == nil || answer == nil {
 			told, answers = append(told, ""), append(answers, "")
@@ -55,9 +65,11 @@ func weekStories(learn, try *page) (told, answers []string) {
 			take(find(walk, class("again")), find(say, class("slip", "say")))
 		}
 	}
-	for _, n := range all(try.root, both(tag("section"), class("story"))) {
-		if found := find(n, class("found")); found != nil {
-			take(find(n, both(tag("p"), class("say"))), find(found, both(tag("p"), class("say"))))
+	for _, p := range try {
+		for _, n := range all(p.root, both(tag("section"), class("story"))) {
+			if found := find(n, class("found")); found != nil {
+				take(find(n, both(tag("p"), class("say"))), find(found, both(tag("p"), class("say"))))
+			}
 		}
 	}
 	return told, answers

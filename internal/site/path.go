@@ -13,7 +13,7 @@ import (
 
 func homePath(tag string) string        { return tag + "/index.html" }
 func learnPath(tag, date string) string { return tag + "/" + date + ".html" }
-func tryPath(tag, date string) string   { return tag + "/" + date + "-try.html" }
+func tryPath(tag, date string) string   { return tryPagePath(tag, date, 0) }
 func ownPath(tag, date string) string   { return tag + "/" + date + "-story.html" }
 func printPath(tag, date string) string { return tag + "/" + date + "-print.html" }
 func weeklyPath(date string) string     { return date + ".html" }
@@ -21,6 +21,14 @@ func checkPath(tag string) string       { return tag + "/check/index.html" }
 
 func checkFirstPath(tag string, first int) string {
 	return tag + "/check/" + strconv.Itoa(first) + ".html"
+}
+
+// tryPagePath is a page of stories to try; only long weeks have more than one.
+func tryPagePath(tag, date string, place int) string {
+	if place == 0 {
+		return tag + "/" + date + "-try.html"
+	}
+	return tag + "/" + date + "-try-" + strconv.Itoa(place+1) + ".html"
 }
 
 // link is the relative link from one page of the site to another.

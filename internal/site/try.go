@@ -12,15 +12,32 @@ import (
 	"homebuild/internal/problem"
 )
 
+// storiesOnPage is the most that a page to try has: more would not arrive in the
+// first round trip, and are no joy to scroll through.
+const storiesOnPage = 4
+
+// try lists the stories to try, on pages of nearly the same length.
 func (b *builder) try(lang *i18n.Language, l lesson) {
-	own := tryPath(lang.Tag(), l.week.Date)
+	pages := (len(l.stories) + storiesOnPage - 1) / storiesOnPage
+	for i := range pages {
+		b.tryPage(lang, l, i, len(l.stories)*i/pages, len(l.stories)*(i+1)/pages)
+	}
+}
+
+// tryPage lists one page, with the stories from the first up to the end.
+func (b *builder) tryPage(lang *i18n.Language, l lesson, place, first, end int) {
+	path := func(tag, date string) string { return tryPagePath(tag, date, place) }
+	own := path(lang.Tag(), l.week.Date)
 	b.add(own, false, func() page.View {
 		v := &page.Try{
-			Frame: b.weekFrame(lang, l, tryPath), Week: pageDate(l.week.Date),
-			Target: l.target.CanLine(), Links: b.links(lang, l, own),
+			Frame: b.weekFrame(lang, l, path), Week: pageDate(l.week.Date),
+			Target: l.target.CanLine(), First: first + 1, Links: b.links(lang, l, own),
 		}
-		for _, t := range l.stories {
+		for _, t := range l.stories[first:end] {
 			v.Stories = append(v.Stories, l.tryStory(t))
+		}
+		if end < len(l.stories) {
+			v.Next = link(own, tryPagePath(lang.Tag(), l.week.Date, place+1))
 		}
 		return v
 	})

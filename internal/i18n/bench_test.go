@@ -8,6 +8,7 @@ import (
 	"testing/fstest"
 
 	"homebuild/internal/phrase"
+	"homebuild/locales"
 )
 
 func BenchmarkWord(b *testing.B) {
@@ -66,6 +67,18 @@ func BenchmarkLoadTwelve(b *testing.B) {
 		c, problems := Load(tags, folder)
 		if c == nil || len(c.Languages()) != 12 {
 			b.Fatalf("Load: %v", problems)
+		}
+	}
+}
+
+// The files that come with the program, as one site with all of them loads
+// them.
+func BenchmarkLoadLocales(b *testing.B) {
+	tags := Tags(locales.Files)
+	b.ReportAllocs()
+	for b.Loop() {
+		if c, problems := Load(tags, locales.Files); len(problems) > 0 || len(c.Languages()) != len(tags) {
+			b.Fatal(problems)
 		}
 	}
 }

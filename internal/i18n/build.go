@@ -17,6 +17,7 @@ type builder struct {
 	source   *source
 	lang     *Language
 	asked    []askedForm
+	most     int // problems to gather
 	problems diag.Problems
 }
 
@@ -32,12 +33,15 @@ func (b *builder) problem(line int, text, hint string) {
 
 // full reports that more problems would not help anybody. It also bounds the
 // work that a hostile file can cause.
-func (b *builder) full() bool { return len(b.problems) >= maxProblems }
+func (b *builder) full() bool { return len(b.problems) >= b.most }
 
 // build makes a file a language. The language is only to be used when there
 // are no problems.
-func build(f *file, src *source) (*Language, diag.Problems) {
-	b := &builder{file: f, source: src, lang: &Language{
+func build(f *file, src *source) (*Language, diag.Problems) { return buildUpTo(maxProblems, f, src) }
+
+// buildUpTo stops when there are so many problems, and then gives no language.
+func buildUpTo(most int, f *file, src *source) (*Language, diag.Problems) {
+	b := &builder{file: f, source: src, most: most, lang: &Language{
 		messages: make(map[string]*ready, len(f.messages)),
 		things:   map[string]*thing{},
 		people:   map[string]*person{},
@@ -149,17 +153,23 @@ func (b *builder) isPlural(id string, m *message) bool {
 	return b.source.plural(id)
 }
 
-// pluralForms makes every form that some number from 0 to 1000 needs.
+// pluralForms makes every form that some number from 0 to 1000 needs; nil when
+// one of them is missing or cannot be read.
 func (b *builder) pluralForms(id string, m *message) *[other + 1]template {
 	var forms [other + 1]template
-	p := b.lang.plural
+	p, whole := b.lang.plural, true
 	for c := zero; c <= other; c++ {
 		switch {
 		case m.text(c) != "":
 			forms[c] = b.text(id, m, c, p.single(c))
+			whole = whole && forms[c] != nil
 		case p.needs(c):
+			whole = false
 			b.problem(m.lineOf(c.String()), fmt.Sprintf("%s has no form for the plural category %s, as in %d", id, c, p.example(c)), fmt.Sprintf("write %s = %q", c, "{{.N}} ..."))
 		}
+	}
+	if !whole {
+		return nil
 	}
 	if forms[other] == nil { // numbers beyond 1000 that no file is proved for
 		forms[other] = forms[p.of(most)]

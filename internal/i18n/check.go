@@ -11,30 +11,25 @@ import (
 )
 
 // Check looks a language file over for its translator: everything that Load
-// refuses, and everything that a careful reader would mark.
+// refuses, and everything that is surely a slip.
 func Check(tag string, folders ...fs.FS) diag.Problems {
-	_, src, problems := loadSource(folders)
+	begun, problems := Open(tag, folders...)
 	if len(problems) > 0 {
 		return problems
 	}
-	f, problems := src.file, diag.Problems(nil)
-	if tag != SourceTag {
-		f, problems = readFile(tag, folders)
-	}
-	if len(problems) > 0 {
-		return problems
-	}
-	_, problems = build(f, src)
-	parsed, _ := parseTag(tag)
-	c := &checker{file: f, source: src, tag: tag, writing: writings[scriptOf(parsed)], reviewed: f.messages["language.reviewed"] != nil}
+	return begun.Problems
+}
+
+// newChecker reads every message of the file.
+func newChecker(f *file, src *source) *checker {
+	parsed, _ := parseTag(f.tag)
+	c := &checker{file: f, source: src, tag: f.tag, writing: writings[scriptOf(parsed)], reviewed: f.messages["language.reviewed"] != nil}
 	for _, id := range f.order {
 		if in := family(id); in != "language" && in != "words" && lastKey(id) != "gender" {
 			c.message(id, f.messages[id])
 		}
 	}
-	problems = append(problems, c.problems...)
-	problems.Sort()
-	return problems
+	return c
 }
 
 // checker marks what a careful reader would.
@@ -45,6 +40,7 @@ type checker struct {
 	writing  writing
 	reviewed bool
 	problems diag.Problems
+	advice   diag.Problems // what a careful reader looks at, and may leave
 }
 
 func (c *checker) problem(line int, text, hint string) {
@@ -111,7 +107,8 @@ func (c *checker) beside(id string, line int, text, english string) {
 func (c *checker) length(id string, line int, words, englishWords string) {
 	n, most := utf8.RuneCountInString(words), utf8.RuneCountInString(englishWords)*22/10
 	if n > most && n > 20 {
-		c.problem(line, fmt.Sprintf("%s has %d letters, the English %d", id, n, utf8.RuneCountInString(englishWords)), "say it as briefly as the English, if the language can")
+		c.advice = append(c.advice, diag.Problem{File: c.file.path, Line: line,
+			Text: fmt.Sprintf("%s has %d letters, the English %d", id, n, utf8.RuneCountInString(englishWords)), Hint: "say it as briefly as the English, if the language can"})
 	}
 }
 

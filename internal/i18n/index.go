@@ -34,10 +34,11 @@ func (b *builder) indexPerson(id, key string, m *message) {
 		p = &person{forms: map[string]string{}}
 		b.lang.people[id] = p
 	}
-	switch key {
-	case "gender":
+	switch {
+	case key == "gender":
 		p.gender = b.gender(m)
-	case "name":
+	case m.Other == "": // not written yet; told where it is read
+	case key == "name":
 		p.forms[""] = m.Other
 	default:
 		p.forms[key] = m.Other
@@ -64,9 +65,9 @@ func (b *builder) indexThing(id, key, message string) {
 	switch {
 	case key == "gender":
 		t.gender = b.gender(b.file.messages[message])
-	case kind == "ask":
+	case kind == "ask" && r.word != "":
 		t.asks[form] = r.word
-	case kind == "blank":
+	case kind == "blank" && r.text != nil:
 		t.blanks[form] = b.around(message, r.text)
 	case kind == "count" && r.plural != nil:
 		c := &counted{}

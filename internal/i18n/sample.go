@@ -16,7 +16,9 @@ type Sample struct {
 	ID     string
 	Gender string // of the person it is about, where the message has gender forms
 	N      int    // the number in it; -1 where there is none
+	Line   phrase.Line
 	Text   Text
+	Fault  string // why it cannot be said; empty in a language that was loaded
 }
 
 // Samples says every message of a language in every form, in the order of its
@@ -52,7 +54,11 @@ type sampler struct {
 }
 
 func (s *sampler) message(id, gender string, m *ready, subject string) {
-	if m.plural == nil && (family(id) != "story" || !hasQuantity(m.text)) {
+	switch {
+	case m.plural == nil && m.text == nil:
+		s.samples = append(s.samples, Sample{ID: id, Gender: gender, N: -1, Line: phrase.Say(id), Fault: "it is not written yet"})
+		return
+	case m.plural == nil && (family(id) != "story" || !hasQuantity(m.text)):
 		s.say(id, gender, -1, m.text, subject)
 		return
 	}
@@ -79,7 +85,12 @@ func (s *sampler) say(id, gender string, n int, t template, subject string) {
 	if n >= 0 {
 		line.Values = append(line.Values, phrase.Number("N", n))
 	}
-	s.samples = append(s.samples, Sample{ID: id, Gender: gender, N: n, Text: s.lang.Say(line)})
+	sample := Sample{ID: id, Gender: gender, N: n, Line: line}
+	var err error
+	if sample.Text, err = s.lang.try(line); err != nil {
+		sample.Fault = err.Error()
+	}
+	s.samples = append(s.samples, sample)
 }
 
 // value fills a place of a sample: by the first person or thing of the file

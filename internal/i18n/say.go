@@ -1,6 +1,7 @@
 package i18n
 
 import (
+	"errors"
 	"fmt"
 
 	"homebuild/internal/phrase"
@@ -51,7 +52,19 @@ type person struct {
 // language does not have are bugs of the caller and panic; Load has proved
 // everything that the file decides.
 func (l *Language) Say(line phrase.Line) Text {
-	t := l.template(line)
+	t, err := l.try(line)
+	if err != nil {
+		panic(fmt.Sprintf("i18n: saying %q in %s: %v", line.ID, l.tag, err))
+	}
+	return t
+}
+
+// try says a line, or tells why it cannot be said.
+func (l *Language) try(line phrase.Line) (Text, error) {
+	t, err := l.template(line)
+	if err != nil {
+		return nil, err
+	}
 	out := make(Text, 0, len(t)+2)
 	for i := range t {
 		s := &t[i]
@@ -61,19 +74,17 @@ func (l *Language) Say(line phrase.Line) Text {
 		}
 		v := value(line.Values, s.place)
 		if v == nil {
-			l.bug(line, "the place {{.%s}} has no value", s.place)
+			return nil, fmt.Errorf("the place {{.%s}} has no value", s.place)
 		}
 		first := len(out)
-		out = l.fill(out, line, v, s.form)
+		if out, err = l.fill(out, v, s.form); err != nil {
+			return nil, err
+		}
 		if s.capital && v.Kind != phrase.KindText {
 			out[first].Text = l.capitalise(out[first].Text)
 		}
 	}
-	return out
-}
-
-func (l *Language) bug(line phrase.Line, text string, args ...any) {
-	panic(fmt.Sprintf("i18n: saying %q in %s: ", line.ID, l.tag) + fmt.Sprintf(text, args...))
+	return out, nil
 }
 
 func value(values []phrase.Value, name string) *phrase.Value {
@@ -86,25 +97,25 @@ func value(values []phrase.Value, name string) *phrase.Value {
 }
 
 // template chooses the form of the message that fits its person and number.
-func (l *Language) template(line phrase.Line) template {
+func (l *Language) template(line phrase.Line) (template, error) {
 	m := l.messages[line.ID]
 	if m == nil {
-		l.bug(line, "there is no such message")
+		return nil, errors.New("there is no such message")
 	}
 	if m.byGender != nil {
 		m = m.byGender[l.gender(line)]
 		if m == nil {
-			l.bug(line, "no form for the gender of %q", line.Subject)
+			return nil, fmt.Errorf("no form for the gender of %q", line.Subject)
 		}
 	}
 	if m.plural == nil {
-		return m.text
+		return m.text, nil
 	}
 	n := value(line.Values, "N")
 	if n == nil {
-		l.bug(line, "the place {{.N}} has no value")
+		return nil, errors.New("the place {{.N}} has no value")
 	}
-	return m.plural[l.plural.of(n.N)]
+	return m.plural[l.plural.of(n.N)], nil
 }
 
 // gender is that of the line's subject, or of the first person in it.
@@ -122,31 +133,26 @@ func (l *Language) gender(line phrase.Line) string {
 }
 
 // fill writes a value.
-func (l *Language) fill(out Text, line phrase.Line, v *phrase.Value, form string) Text {
+func (l *Language) fill(out Text, v *phrase.Value, form string) (Text, error) {
 	switch v.Kind {
 	case phrase.KindNumber:
-		return append(out, Run{RunNumber, l.number(v.N, v.Words, l.words[form], l.words[""])})
+		return append(out, Run{RunNumber, l.number(v.N, v.Words, l.words[form], l.words[""])}), nil
 	case phrase.KindCounted:
-		return append(out, Run{RunCounted, l.count(line, v, form)})
+		return l.count(out, v, form)
 	case phrase.KindAsked:
-		ask, ok := l.thing(line, v).asks[form]
-		if !ok {
-			l.bug(line, "%s cannot be asked for in the form %q", v.ID, form)
-		}
-		return append(out, Run{RunPlain, ask})
+		return l.ask(out, v, form)
 	case phrase.KindBlank:
-		return l.blank(out, line, v, form)
+		return l.blank(out, v, form)
 	case phrase.KindPerson:
-		return append(out, Run{RunPerson, l.personName(line, v, form)})
+		return l.personName(out, v, form)
 	case phrase.KindEquation:
-		return append(out, Run{RunEquation, l.Equation(v.Equation)})
+		return append(out, Run{RunEquation, l.Equation(v.Equation)}), nil
 	case phrase.KindMessage:
-		return append(out, Run{RunPlain, l.inner(line, v, form)})
+		return l.inner(out, v, form)
 	case phrase.KindText:
-		return append(out, Run{RunOwnText, v.Text})
+		return append(out, Run{RunOwnText, v.Text}), nil
 	}
-	l.bug(line, "the place {{.%s}} has a value of no kind", v.Name)
-	return nil
+	return nil, fmt.Errorf("the place {{.%s}} has a value of no kind", v.Name)
 }
 
 // number writes n, in words where they are wanted and a table has them.
@@ -161,34 +167,54 @@ func (l *Language) number(n int, inWords bool, tables ...numberWords) string {
 	return l.digits.write(n)
 }
 
-func (l *Language) thing(line phrase.Line, v *phrase.Value) *thing {
+func (l *Language) thing(v *phrase.Value) (*thing, error) {
 	t := l.things[v.ID]
 	if t == nil {
-		l.bug(line, "%q in {{.%s}} cannot be counted", v.ID, v.Name)
+		return nil, fmt.Errorf("%q in {{.%s}} cannot be counted", v.ID, v.Name)
 	}
-	return t
+	return t, nil
 }
 
-func (l *Language) count(line phrase.Line, v *phrase.Value, form string) string {
-	c := l.thing(line, v).counts[form]
+func (l *Language) count(out Text, v *phrase.Value, form string) (Text, error) {
+	t, err := l.thing(v)
+	if err != nil {
+		return nil, err
+	}
+	c := t.counts[form]
 	if c == nil {
-		l.bug(line, "%s has no counted form %q", v.ID, form)
+		return nil, fmt.Errorf("%s has no counted form %q", v.ID, form)
 	}
 	a := &c.forms[l.plural.of(v.N)]
 	if !a.number {
-		return a.before
+		return append(out, Run{RunCounted, a.before}), nil
 	}
-	return a.before + l.number(v.N, v.Words, c.words...) + a.after
+	return append(out, Run{RunCounted, a.before + l.number(v.N, v.Words, c.words...) + a.after}), nil
+}
+
+func (l *Language) ask(out Text, v *phrase.Value, form string) (Text, error) {
+	t, err := l.thing(v)
+	if err != nil {
+		return nil, err
+	}
+	ask, ok := t.asks[form]
+	if !ok {
+		return nil, fmt.Errorf("%s cannot be asked for in the form %q", v.ID, form)
+	}
+	return append(out, Run{RunPlain, ask}), nil
 }
 
 // blank writes a line to write on and the words around it.
-func (l *Language) blank(out Text, line phrase.Line, v *phrase.Value, form string) Text {
+func (l *Language) blank(out Text, v *phrase.Value, form string) (Text, error) {
 	if v.ID == "" {
-		return append(out, Run{RunBlank, writingLine})
+		return append(out, Run{RunBlank, writingLine}), nil
 	}
-	a, ok := l.thing(line, v).blanks[form]
+	t, err := l.thing(v)
+	if err != nil {
+		return nil, err
+	}
+	a, ok := t.blanks[form]
 	if !ok {
-		l.bug(line, "%s has no blank in the form %q", v.ID, form)
+		return nil, fmt.Errorf("%s has no blank in the form %q", v.ID, form)
 	}
 	if a.before != "" {
 		out = append(out, Run{RunPlain, a.before})
@@ -197,32 +223,31 @@ func (l *Language) blank(out Text, line phrase.Line, v *phrase.Value, form strin
 	if a.after != "" {
 		out = append(out, Run{RunPlain, a.after})
 	}
-	return out
+	return out, nil
 }
 
-func (l *Language) personName(line phrase.Line, v *phrase.Value, form string) string {
+func (l *Language) personName(out Text, v *phrase.Value, form string) (Text, error) {
 	p := l.people[v.ID]
 	if p == nil {
-		l.bug(line, "there is no person %q", v.ID)
+		return nil, fmt.Errorf("there is no person %q", v.ID)
 	}
 	name, ok := p.forms[form]
 	if !ok {
-		l.bug(line, "%s has no form %q", v.ID, form)
+		return nil, fmt.Errorf("%s has no form %q", v.ID, form)
 	}
-	return name
+	return append(out, Run{RunPerson, name}), nil
 }
 
 // inner writes a message inside a message. "setting.harbour" may stand for its
 // name; a form is a message of its own, "setting.harbour.at" or
 // "strategy.make-ten.name-dative".
-func (l *Language) inner(line phrase.Line, v *phrase.Value, form string) string {
+func (l *Language) inner(out Text, v *phrase.Value, form string) (Text, error) {
 	for _, ending := range innerEndings(form) {
 		if m := l.messages[v.ID+ending]; m != nil && m.word != "" {
-			return m.word
+			return append(out, Run{RunPlain, m.word}), nil
 		}
 	}
-	l.bug(line, "%q in {{.%s}} has no form %q", v.ID, v.Name, form)
-	return ""
+	return nil, fmt.Errorf("%q in {{.%s}} has no form %q", v.ID, v.Name, form)
 }
 
 func innerEndings(form string) []string {

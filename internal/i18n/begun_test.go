@@ -1,0 +1,129 @@
+package i18n
+
+import (
+	"strings"
+	"testing"
+	"testing/fstest"
+
+	"homebuild/internal/phrase"
+)
+
+// A long text is pointed out, and keeps nobody from signing: some languages
+// need the room.
+func TestAdvice(t *testing.T) {
+	folder := fstest.MapFS{"en.toml": {Data: fixture(t, "en", "", "")},
+		"es.toml": {Data: fixture(t, "es", `"Di el doble: {{.Equation}}."`, `"Ahora di en voz alta cuánto es el doble de este número: {{.Equation}}."`)}}
+	begun, problems := Open("es", folder)
+	if len(problems) > 0 || len(begun.Problems) > 0 {
+		t.Fatalf("want no problems, got %v %v", problems, begun.Problems)
+	}
+	want := "locales/es.toml:33: strategy.doubles.fill has 57 letters, the English 17\n  hint: say it as briefly as the English, if the language can"
+	if got := begun.Advice.Error(); got != want {
+		t.Errorf("want\n%s\ngot\n%s", want, got)
+	}
+}
+
+// From the first line on, a translator sees what is written so far.
+func TestOpenShowsWhatIsWritten(t *testing.T) {
+	english := fstest.MapFS{"en.toml": {Data: fixture(t, "en", "", "")}}
+	empty, err := NewFile("uk", english)
+	if err != nil {
+		t.Fatal(err)
+	}
+	file := write(t, string(empty), "person.lina.name", "Ліна")
+	file = write(t, file, "story.add-to-result.1.start", "{{.A}} має {{.Start}}.")
+	english["uk.toml"] = &fstest.MapFile{Data: []byte(file)}
+	begun, problems := Open("uk", english)
+	if len(problems) > 0 {
+		t.Fatal(problems)
+	}
+	got := map[string]Sample{}
+	for _, s := range begun.Samples() {
+		got[s.ID] = s
+	}
+	if s := got["person.lina.name"]; s.Text.String() != "Ліна" || s.Fault != "" {
+		t.Errorf("want Ліна, got %q, %s", s.Text, s.Fault)
+	}
+	if s := got["story.add-to-result.1.start"]; !strings.Contains(s.Fault, "thing.") || begun.English(s.Line) != "Lina has 100 shells." {
+		t.Errorf("want a fault that names the thing, beside Lina has 100 shells.; got %q, %s, beside %s", s.Text, s.Fault, begun.English(s.Line))
+	}
+	if s := got["page.title"]; s.Fault != "it is not written yet" {
+		t.Errorf("want a message that is not written yet, got %q, %q", s.Text, s.Fault)
+	}
+	if begun.Status.Done != 2 || len(begun.Problems) < 20 {
+		t.Errorf("want 2 messages done and many to do, got %d and %d", begun.Status.Done, len(begun.Problems))
+	}
+	if begun.Note("page.title") != "Top of the page; Week is the date of the week." {
+		t.Errorf("the note is %q", begun.Note("page.title"))
+	}
+	if _, err := begun.Say(phrase.Say("no.such.message")); err == nil {
+		t.Error("want an error for a message that is not there")
+	}
+	if _, problems := Load([]string{"uk"}, english); len(problems) == 0 {
+		t.Error("Load: want problems: no family may see a page that is half done")
+	}
+}
+
+// write fills one empty message of a new file.
+func write(t *testing.T, file, id, text string) string {
+	t.Helper()
+	head, rest, _ := strings.Cut(file, "["+id+"]")
+	hash, rest, ok := strings.Cut(rest, `other = ""`)
+	if !ok {
+		t.Fatalf("the new file has no empty %s", id)
+	}
+	return head + "[" + id + "]" + hash + `other = "` + text + `"` + rest
+}
+
+// Only a whole file that was held against today's English can be signed, and
+// only by what a person typed. Later changes make it a draft again.
+func TestSign(t *testing.T) {
+	stamped := string(stamp(t, "es"))
+	tests := []struct {
+		name, es, by, date, want string
+	}{
+		{"sound", stamped, "M. G.", "2026-10-01", ""},
+		{"signed before", strings.Replace(stamped, `review = "draft"`, `reviewed = "test only, 2026-01-01"`, 1), "M. G.", "2026-10-01", ""},
+		{"no hashes", string(fixture(t, "es", "", "")), "M. G.", "2026-10-01", "keeps no hash of its English text"},
+		{"stale", strings.Replace(stamped, `hash = "802e6425d4"`, `hash = "0000000000"`, 1), "M. G.", "2026-10-01", "the English has changed"},
+		{"a text is missing", strings.Replace(stamped, `other = "Idioma"`, `other = ""`, 1), "M. G.", "2026-10-01", "page.language has no text"},
+		{"nobody", stamped, "", "2026-10-01", "is not a name and a day"},
+		{"no day", stamped, "M. G.", "tomorrow", "is not a name and a day"},
+		{"leaves its quotes", stamped, `M" # `, "2026-10-01", "has signs that no name has"},
+		{"on one line with others", strings.Replace(stamped, "[language]\nname = \"español\"\ndirection = \"ltr\"\ndigits = \"latn\"\nequations = \"ltr\"\nreview = \"draft\"",
+			`language = { name = "español", direction = "ltr", digits = "latn", equations = "ltr", review = "draft" }`, 1), "M. G.", "2026-10-01", "cannot be written where it stands"},
+	}
+	for _, test := range tests {
+		t.Run(test.name, func(t *testing.T) {
+			english := fixture(t, "en", "", "")
+			folder := fstest.MapFS{"en.toml": {Data: english}, "es.toml": {Data: []byte(test.es)}}
+			signed, err := Sign("es", test.by, test.date, folder)
+			if test.want != "" {
+				if err == nil || !strings.Contains(err.Error(), test.want) {
+					t.Errorf("want %q, got %v", test.want, err)
+				}
+				return
+			}
+			if err != nil {
+				t.Fatal(err)
+			}
+			folder["es.toml"] = &fstest.MapFile{Data: signed}
+			if es := loaded(t, folder); es.Draft() || es.Reviewed() != "M. G., 2026-10-01" {
+				t.Errorf("want it signed, got draft %v, %q", es.Draft(), es.Reviewed())
+			}
+			folder["en.toml"] = &fstest.MapFile{Data: []byte(strings.Replace(string(english), "finds {{.Change}}", "picks up {{.Change}}", 1))}
+			if es := loaded(t, folder); !es.Draft() || es.Reviewed() != "" {
+				t.Error("a message has changed since: want a draft again")
+			}
+		})
+	}
+}
+
+func loaded(t *testing.T, folder fstest.MapFS) *Language {
+	t.Helper()
+	c, problems := Load([]string{"es"}, folder)
+	if len(problems) > 0 {
+		t.Fatal(problems)
+	}
+	return in(t, c, "es")
+}

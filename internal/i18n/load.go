@@ -1,6 +1,7 @@
 package i18n
 
 import (
+	"bytes"
 	"errors"
 	"fmt"
 	"io"
@@ -88,7 +89,7 @@ func loadSource(folders []fs.FS) (*Language, *source, diag.Problems) {
 		return nil, nil, problems
 	}
 	src := newSource(f)
-	en, problems := build(f, src)
+	en, problems := buildSummed(f, src)
 	return en, src, problems
 }
 
@@ -97,7 +98,16 @@ func loadOne(tag string, src *source, folders []fs.FS) (*Language, diag.Problems
 	if len(problems) > 0 {
 		return nil, problems
 	}
-	return build(f, src)
+	return buildSummed(f, src)
+}
+
+// buildSummed builds a language and names what it was made from.
+func buildSummed(f *file, src *source) (*Language, diag.Problems) {
+	l, problems := build(f, src)
+	if l != nil {
+		l.sum = fmt.Sprintf("%x.%x", f.sum, src.file.sum)
+	}
+	return l, problems
 }
 
 // readFile reads the file of a language from the last folder that has it.
@@ -140,7 +150,12 @@ func readLimited(folder fs.FS, name string) ([]byte, error) {
 		return nil, err
 	}
 	defer f.Close()
-	return io.ReadAll(io.LimitReader(f, maxFile+1))
+	var data bytes.Buffer
+	if info, err := f.Stat(); err == nil && info.Size() <= maxFile {
+		data.Grow(int(info.Size()) + bytes.MinRead)
+	}
+	_, err = data.ReadFrom(io.LimitReader(f, maxFile+1))
+	return data.Bytes(), err
 }
 
 // Language returns a language by its tag.

@@ -2,6 +2,7 @@ package i18n
 
 import (
 	"bytes"
+	"crypto/sha256"
 	"errors"
 	"fmt"
 	"slices"
@@ -32,19 +33,28 @@ type file struct {
 	tag      string
 	messages map[string]*message
 	order    []string // ids as they stand in the file
+	sum      [sha256.Size]byte
 }
 
 // message is what go-i18n read, with the lines it stands on.
 type message struct {
 	*goi18n.Message
-	line  int
-	lines map[string]int // by key of the table; nil for a plain string
+	line int
+	keys []keyLine // of the table; none for a plain string
+}
+
+// keyLine is a key of a message's table and the line it stands on.
+type keyLine struct {
+	key  string
+	line int
 }
 
 // lineOf is the line of a key of the message, or of the message.
 func (m *message) lineOf(key string) int {
-	if n, ok := m.lines[key]; ok {
-		return n
+	for _, k := range m.keys {
+		if k.key == key {
+			return k.line
+		}
 	}
 	return m.line
 }
@@ -71,11 +81,10 @@ func (m *message) text(c category) string {
 
 // has reports whether the file writes the category down, be it empty.
 func (m *message) has(c category) bool {
-	if m.lines == nil {
+	if len(m.keys) == 0 {
 		return c == other
 	}
-	_, ok := m.lines[c.String()]
-	return ok
+	return slices.ContainsFunc(m.keys, func(k keyLine) bool { return k.key == c.String() })
 }
 
 // leaf is one `key = "text"` of the file with its whole path.
@@ -97,7 +106,7 @@ type reader struct {
 // read reads one file. It returns nil with problems when the file cannot be
 // understood at all.
 func read(path, tag string, data []byte) (*file, diag.Problems) {
-	r := &reader{file: &file{path: path, tag: tag, messages: map[string]*message{}}}
+	r := &reader{file: &file{path: path, tag: tag, messages: map[string]*message{}, sum: sha256.Sum256(data)}}
 	if len(data) > maxFile {
 		r.problem(0, "the file is larger than %d bytes", "leave out what is not a message", maxFile)
 		return nil, r.problems
@@ -266,10 +275,7 @@ func (r *reader) add(id, key string, line int, m *goi18n.Message) {
 		r.file.order = append(r.file.order, id)
 	}
 	if key != "" {
-		if got.lines == nil {
-			got.lines = map[string]int{}
-		}
-		got.lines[key] = line
+		got.keys = append(got.keys, keyLine{key, line})
 		got.line = min(got.line, line)
 	}
 }

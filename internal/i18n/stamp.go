@@ -28,7 +28,7 @@ func Stamp(tag string, folders ...fs.FS) ([]byte, error) {
 	lines := strings.Split(string(data), "\n")
 	for id, m := range f.messages {
 		if src.staleness(id, m) == unknown {
-			lines[m.line-1] = stampLine(lines[m.line-1], fmt.Sprintf("hash = %q", src.hash(id)), lastKey(id), m.lines == nil)
+			lines[m.line-1] = stampLine(lines[m.line-1], fmt.Sprintf("hash = %q", src.hash(id)), lastKey(id), len(m.keys) == 0)
 		}
 	}
 	stamped := []byte(strings.Join(lines, "\n"))

@@ -2,7 +2,6 @@ package i18n
 
 import (
 	"fmt"
-	"regexp"
 	"slices"
 	"strings"
 	"unicode"
@@ -23,9 +22,6 @@ type template []segment
 // fault says what is wrong with a text and what to do.
 type fault struct{ text, hint string }
 
-// placePattern is the whole of what a template may say.
-var placePattern = regexp.MustCompile(`^\{\{\.([A-Z][A-Za-z0-9]*)(?:\.([a-z][a-z-]*))?\}\}`)
-
 // parseTemplate takes a message apart. Only {{.Name}} and {{.Name.form}} are
 // places; functions, loops, variables and pipelines of Go templates are not.
 func parseTemplate(text string) (template, *fault) {
@@ -42,16 +38,47 @@ func parseTemplate(text string) (template, *fault) {
 			rest = rest[brace:]
 			continue
 		}
-		m := placePattern.FindStringSubmatch(rest)
-		if m == nil {
+		place, length := parsePlace(rest)
+		if length == 0 {
 			return nil, &fault{fmt.Sprintf("%q is not a place", untilClosed(rest)), "a place is only a name, {{.Start}}, or a name and a form, {{.Start.accusative}}"}
 		}
-		t = append(t, segment{place: m[1], form: m[2], capital: start.open})
+		place.capital = start.open
+		t = append(t, place)
 		start = sentenceStart{}
-		rest = rest[len(m[0]):]
+		rest = rest[length:]
 	}
 	return t, nil
 }
+
+// parsePlace reads a place at the start of a text: {{.Start}} or
+// {{.Start.accusative}}. The length is 0 when there is none.
+func parsePlace(text string) (place segment, length int) {
+	inside, ok := strings.CutPrefix(text, "{{.")
+	if !ok {
+		return segment{}, 0
+	}
+	inside, _, ok = strings.Cut(inside, "}}")
+	name, form, formed := strings.Cut(inside, ".")
+	if !ok || !isName(name) || formed && !isForm(form) {
+		return segment{}, 0
+	}
+	return segment{place: name, form: form}, len("{{.") + len(inside) + len("}}")
+}
+
+// isName reports whether a word can name a place: "Start".
+func isName(word string) bool {
+	return word != "" && 'A' <= word[0] && word[0] <= 'Z' && strings.Trim(word, small+big+"0123456789") == ""
+}
+
+// isForm reports whether a word can name a form: "accusative".
+func isForm(word string) bool {
+	return word != "" && word[0] != '-' && strings.Trim(word, small+"-") == ""
+}
+
+const (
+	small = "abcdefghijklmnopqrstuvwxyz"
+	big   = "ABCDEFGHIJKLMNOPQRSTUVWXYZ"
+)
 
 // untilClosed is the start of a text up to its closing braces, shortened.
 func untilClosed(text string) string {

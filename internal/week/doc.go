@@ -23,12 +23,15 @@
 //	school-language = "en"
 //	theme           = "paper"
 //	key             = "puddle"
+//	answers         = "foot"
 //	index           = false
 //
 // The address is where the site will live. The first language is the class's
 // own unless school-language says another. Any key will do: another key gives
-// other numbers and people to all stories. With index = true search engines
-// may list the pages. A name or class that differs by language is a table:
+// other numbers and people to all stories. The answers stand upside down at the
+// foot of the printed sheet; with answers = "link" the paper has none, and
+// families find them on the pages that its code leads to. With index = true
+// search engines may list the pages. A name or class that differs by language is a table:
 //
 //	name = { en = "Pebble Lane School", es = "Escuela Pebble Lane" }
 //

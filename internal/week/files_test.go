@@ -29,6 +29,12 @@ func TestSlipsOfTheSite(t *testing.T) {
   hint: there are: en, es`},
 		{"misspelt theme", "name = \"Pebble\"\ntheme = \"papper\"\n" + rest, `site.toml:2: "papper" is not a theme
   hint: did you mean "paper"? there are: paper, slate`},
+		{"misspelt answers", "name = \"Pebble\"\nanswers = \"feet\"\n" + rest, `site.toml:2: "feet" is not a place for the answers
+  hint: did you mean "foot"? there are: foot, link`},
+		{"answers nowhere", "name = \"Pebble\"\nanswers = \"link\"\n" + rest, `site.toml:2: answers = "link" needs an address: the code on the paper leads there
+  hint: write address = "https://..." as well, or answers = "foot"`},
+		{"answers in bare words", "name = \"Pebble\"\nanswers = false\n" + rest, `site.toml:2: answers cannot be false
+  hint: write a word in quotes: answers = "..."`},
 		{"plain address", "name = \"Pebble\"\naddress = \"school.example\"\n" + rest, `site.toml:2: "school.example" is not where a site can live
   hint: write the whole address, such as "https://school.example/families/"`},
 		{"script for an address", "name = \"Pebble\"\naddress = \"javascript:alert(1)\"\n" + rest, `site.toml:2: "javascript:alert(1)" is not where a site can live

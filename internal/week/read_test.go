@@ -48,6 +48,7 @@ languages = ["en", "es", "pt-br"]
 school-language = "es"
 theme = "slate"
 key = "puddle"
+answers = "link"
 index = true
 `,
 		"weeks/2026-09-21.md", goodWeek,
@@ -76,7 +77,7 @@ Queridas familias, office@school.example
 	want := Site{
 		Name:  Text{By: map[string]string{"en": "Pebble Lane", "es": "Calle Guijarro"}},
 		Class: Text{Plain: "Room 4"}, Address: "https://school.example/home/",
-		Languages: []string{"en", "es", "pt-BR"}, School: "es", Theme: "slate", Key: "puddle", Index: true,
+		Languages: []string{"en", "es", "pt-BR"}, School: "es", Theme: "slate", Key: "puddle", Answers: AnswersLink, Index: true,
 		Weeks: []Week{
 			{
 				Date: "2026-09-14", Target: "add-within-20", Focus: "make-ten", Picture: "ten-frame", Stories: 3,

@@ -16,11 +16,12 @@ type siteKeys struct {
 	SchoolLanguage any `toml:"school-language"`
 	Theme          any `toml:"theme"`
 	Key            any `toml:"key"`
+	Answers        any `toml:"answers"`
 	Index          any `toml:"index"`
 }
 
 func siteSettings() []string {
-	return []string{"name", "class", "address", "languages", "school-language", "theme", "key", "index"}
+	return []string{"name", "class", "address", "languages", "school-language", "theme", "key", "answers", "index"}
 }
 
 // maxName keeps a school's name on one or two lines of a phone.
@@ -45,6 +46,7 @@ func (r *reader) site() Site {
 		Key:     t.word("key", k.Key),
 		Index:   t.yes("index", k.Index, false),
 	}
+	site.Answers = t.answers(k.Answers, site.Address)
 	site.Languages = t.languages(k.Languages)
 	site.School = t.school(k.SchoolLanguage, site.Languages)
 	site.Name = t.says("name", k.Name, site.Languages)
@@ -53,6 +55,19 @@ func (r *reader) site() Site {
 		r.add(SiteFile, 1, "the site has no name", `write name = "...", as families know the school or the class`)
 	}
 	return site
+}
+
+// answers reads where the answers are. A link needs a place that it leads to.
+func (t *table) answers(value any, address string) string {
+	place := t.oneOf("answers", "a place for the answers", value, Answers())
+	if place == AnswersLink && address == "" && !t.broken["address"] {
+		t.r.add(t.file, t.line("answers"), `answers = "link" needs an address: the code on the paper leads there`,
+			`write address = "https://..." as well, or answers = "foot"`)
+	}
+	if place == "" {
+		return AnswersFoot
+	}
+	return place
 }
 
 // languages reads the list of the site's languages.

@@ -35,6 +35,7 @@ type Site struct {
 	School    string   // the tag of the class's own language, one of Languages
 	Theme     string   // empty for the plain theme
 	Key       string   // any word; another word gives other numbers
+	Answers   string   // where families who print find the answers: AnswersFoot or AnswersLink
 	Index     bool     // whether search engines may list the pages
 	Weeks     []Week   // oldest first
 }
@@ -95,6 +96,15 @@ func Operations() []string { return []string{"addition", "subtraction", "both"} 
 
 // Crossings are the words for whether a spelled-out target crosses a ten.
 func Crossings() []string { return []string{"always", "never", "either"} }
+
+// Where families find the answers to the printed stories.
+const (
+	AnswersFoot = "foot" // on the paper, upside down at its foot
+	AnswersLink = "link" // on the pages that the code on the paper leads to
+)
+
+// Answers are the words for where the answers are.
+func Answers() []string { return []string{AnswersFoot, AnswersLink} }
 
 // Limits of what a week can ask.
 const (

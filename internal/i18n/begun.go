@@ -74,6 +74,9 @@ func (b *Begun) Has(id string) bool { return b.lang.Has(id) }
 // RightToLeft is the direction that the file states.
 func (b *Begun) RightToLeft() bool { return b.lang.rtl }
 
+// EquationsRightToLeft is the order of equations that the file states.
+func (b *Begun) EquationsRightToLeft() bool { return b.lang.equationsRTL }
+
 // Gender is that of a person or character; empty where none is stated.
 func (b *Begun) Gender(person string) string {
 	if p := b.lang.people[person]; p != nil {

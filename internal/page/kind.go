@@ -14,6 +14,8 @@ const (
 	kindCheck kind = "check"
 	kindIndex kind = "index"
 	kindDesk  kind = "desk"
+
+	kindSample kind = "sample"
 )
 
 // pictureCSS stands for the style that internal/draw brings along.
@@ -29,6 +31,8 @@ var parts = map[kind][]string{
 	kindCheck: {"base.css", pictureCSS, "try.css"},
 	kindIndex: {"base.css", "index.css"},
 	kindDesk:  {"base.css", pictureCSS, "desk.css"},
+
+	kindSample: {"base.css", "sample.css"},
 }
 
 func (v *Learn) kind() kind      { return kindLearn }

@@ -52,6 +52,8 @@ func (s *sheet) page(v View) templ.Component {
 		return s.key(v)
 	case *Slips:
 		return s.slips(v)
+	case *Sample:
+		return s.sample(v)
 	}
 	panic(fmt.Sprintf("page: %T is not a page", v))
 }

@@ -17,7 +17,7 @@ func (s *sheet) say(l phrase.Line) templ.Component { return sayIn(s.Language, l)
 
 // equation writes an equation, kept in its own direction.
 func (s *sheet) equation(q problem.Equation) templ.Component {
-	return raw(func(b *strings.Builder) { writeEquation(b, s.Language, s.Language.Equation(q)) })
+	return raw(func(b *strings.Builder) { writeEquation(b, s.Language.EquationsRightToLeft(), s.Language.Equation(q)) })
 }
 
 // sayIn marks up what a reader should see at a glance: counted things, blanks
@@ -26,12 +26,13 @@ func (s *sheet) equation(q problem.Equation) templ.Component {
 func sayIn(l *i18n.Language, line phrase.Line) templ.Component {
 	return raw(func(b *strings.Builder) {
 		for _, r := range l.Say(line) {
-			writeRun(b, l, r)
+			writeRun(b, l.EquationsRightToLeft(), r)
 		}
 	})
 }
 
-func writeRun(b *strings.Builder, l *i18n.Language, r i18n.Run) {
+// writeRun marks up one run; turned says that equations run from right to left.
+func writeRun(b *strings.Builder, turned bool, r i18n.Run) {
 	text := templ.EscapeString(r.Text)
 	switch r.Kind {
 	case i18n.RunCounted, i18n.RunNumber:
@@ -40,7 +41,7 @@ func writeRun(b *strings.Builder, l *i18n.Language, r i18n.Run) {
 		// The line is drawn; what is heard is the run's own text.
 		b.WriteString("<span class=gap><span class=hide>" + text + "</span></span>")
 	case i18n.RunEquation:
-		writeEquation(b, l, r.Text)
+		writeEquation(b, turned, r.Text)
 	case i18n.RunPerson, i18n.RunOwnText:
 		b.WriteString("<bdi>" + text + "</bdi>")
 	default:
@@ -48,8 +49,8 @@ func writeRun(b *strings.Builder, l *i18n.Language, r i18n.Run) {
 	}
 }
 
-func writeEquation(b *strings.Builder, l *i18n.Language, text string) {
-	b.WriteString(`<bdi class=eq dir=` + dir(l.EquationsRightToLeft()) + `>` + templ.EscapeString(text) + `</bdi>`)
+func writeEquation(b *strings.Builder, turned bool, text string) {
+	b.WriteString(`<bdi class=eq dir=` + dir(turned) + `>` + templ.EscapeString(text) + `</bdi>`)
 }
 
 // raw is a component that writes ready HTML.

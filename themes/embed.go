@@ -7,5 +7,5 @@ import "embed"
 
 // Files is the folder, with base/ and the themes in it.
 //
-//go:embed base paper
+//go:embed base loom paper slate
 var Files embed.FS

@@ -1,0 +1,137 @@
+package site
+
+import (
+	"bytes"
+	"fmt"
+	"slices"
+	"strings"
+
+	"homebuild/internal/activity"
+	"homebuild/internal/estimate"
+	"homebuild/internal/i18n"
+	"homebuild/internal/mistake"
+	"homebuild/internal/page"
+	"homebuild/internal/phrase"
+	"homebuild/internal/picture"
+	"homebuild/internal/story"
+	"homebuild/internal/strategy"
+)
+
+// SampleInput is what the sample of a language is made from.
+type SampleInput struct {
+	Begun   *i18n.Begun
+	English *i18n.Language // in which the bench speaks
+	Theme   *page.Theme
+	Targets []activity.Target
+	Stock   story.Stock
+}
+
+// samplePath is where the sample of a language lies on the desk.
+func samplePath(tag string) string { return "sample-" + tag + ".html" }
+
+// Sample is the page on which a fluent reader reads a whole language once. A
+// language that is half done shows what is written so far.
+func Sample(in SampleInput) File {
+	own := samplePath(in.Begun.Status.Tag)
+	return File{Path: own, Render: func() ([]byte, error) {
+		var buf bytes.Buffer
+		if err := page.Render(&buf, in.view(own)); err != nil {
+			return nil, fmt.Errorf("%s: %w", own, err)
+		}
+		return buf.Bytes(), nil
+	}}
+}
+
+func (in SampleInput) view(own string) *page.Sample {
+	s := in.Begun.Status
+	return &page.Sample{
+		Frame: page.Frame{Language: in.English, Theme: in.Theme, Path: own, School: "homebuild"},
+		Tag:   s.Tag, Name: s.Name, RightToLeft: in.Begun.RightToLeft(), Turned: in.Begun.EquationsRightToLeft(),
+		Done: s.Done, Total: s.Total, Stale: s.Stale, Reviewed: s.Reviewed,
+		Problems: in.Begun.Problems, Advice: in.Begun.Advice,
+		Parts: append([]page.SamplePart{in.stories()}, in.messages()...),
+	}
+}
+
+type samplePart struct {
+	id, title string
+	families  []string
+}
+
+// sampleParts are the parts of the page after the stories, by the families of
+// messages that stand in them; what is in none stands with the pages' words.
+var sampleParts = []samplePart{
+	{"pages", "The pages", nil},
+	{"things", "Things to count", []string{"thing", "measure"}},
+	{"people", "People, characters and places", []string{"person", "character", "setting"}},
+	{"ways", "Ways to work it out and to check", []string{"strategy", "estimate", "sense"}},
+	{"help", "Help for a wrong number", []string{"mistake", "reply"}},
+	{"pictures", "Pictures, for people who listen", []string{"picture"}},
+	{"targets", "Goals and kinds of stories", []string{"target", "kind"}},
+	{"sentences", "Sentences that a story may have besides", []string{"story"}},
+}
+
+// messages are all messages but the frames of the stories, which are told whole.
+func (in SampleInput) messages() []page.SamplePart {
+	parts := make([]page.SamplePart, len(sampleParts))
+	for i, p := range sampleParts {
+		parts[i] = page.SamplePart{ID: p.id, Title: p.title}
+	}
+	worked := in.worked()
+	for _, s := range in.Begun.Samples() {
+		if in.inFrame(s.ID) {
+			continue
+		}
+		family, _, _ := strings.Cut(s.ID, ".")
+		at := max(0, slices.IndexFunc(sampleParts, func(p samplePart) bool { return slices.Contains(p.families, family) }))
+		if line, ok := worked[s.ID]; ok && s.Fault == "" && s.N < 0 {
+			s.Line = line
+			s.Text, s.Fault = in.say(line)
+		}
+		in.add(&parts[at], s)
+	}
+	return parts
+}
+
+// add gives a message its row, or one more form in the row it has.
+func (in SampleInput) add(part *page.SamplePart, s i18n.Sample) {
+	if last := len(part.Rows) - 1; last >= 0 && part.Rows[last].ID == s.ID && s.Fault == "" {
+		part.Rows[last].Said = append(part.Rows[last].Said, s.Text)
+		return
+	}
+	row := page.SampleRow{ID: s.ID, Note: in.Begun.Note(s.ID), English: in.Begun.English(s.Line), Fault: s.Fault}
+	if s.Fault == "" {
+		row.Said = []i18n.Text{s.Text}
+	}
+	part.Rows = append(part.Rows, row)
+}
+
+func (in SampleInput) say(line phrase.Line) (i18n.Text, string) {
+	text, err := in.Begun.Say(line)
+	if err != nil {
+		return nil, err.Error()
+	}
+	return text, ""
+}
+
+// worked are the sentences of the mathematics with the numbers of a real
+// calculation.
+func (in SampleInput) worked() map[string]phrase.Line {
+	lines := map[string]phrase.Line{}
+	for _, list := range [][]phrase.Line{
+		strategy.Lines(), estimate.Lines(), mistake.Lines(), picture.Lines(), activity.Lines(in.Targets),
+	} {
+		for _, line := range list {
+			if !namesSomebody(line) {
+				lines[line.ID] = line
+			}
+		}
+	}
+	return lines
+}
+
+// namesSomebody reports whether a listed line has a person in it: the lists
+// name nobody whom a language knows.
+func namesSomebody(line phrase.Line) bool {
+	return slices.ContainsFunc(line.Values, func(v phrase.Value) bool { return v.Kind == phrase.KindPerson })
+}

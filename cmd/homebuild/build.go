@@ -78,22 +78,23 @@ func runBuild(opts buildOptions) error {
 	if err != nil {
 		return err
 	}
-	pages, notices, problems := site.Assemble(in)
+	planned, notices, problems := site.Plan(in)
 	opts.notices(from.here(notices))
 	if len(problems) > 0 {
 		return from.here(problems)
 	}
 	public := filepath.Join(opts.place(), publicFolder)
-	report, err := opts.write(public, published(pages))
+	pages := published(planned.Pages())
+	report, err := opts.write(public, pages)
 	if err != nil {
 		return err
 	}
 	desk := filepath.Join(opts.place(), deskFolder)
-	if err := opts.writeDesk(desk, in); err != nil {
+	if err := opts.writeDesk(desk, planned); err != nil {
 		return err
 	}
 	opts.result(public, in, report)
-	if err := opts.writeZip(published(pages)); err != nil {
+	if err := opts.writeZip(pages); err != nil {
 		return err
 	}
 	return opts.inTheWay(public, report)
@@ -122,12 +123,8 @@ func (o buildOptions) writeZip(files []publish.File) error {
 }
 
 // writeDesk puts the teacher's own files beside the published folder.
-func (o buildOptions) writeDesk(desk string, in site.Input) error {
-	files, problems := site.Desk(in)
-	if len(problems) > 0 {
-		return problems
-	}
-	report, err := publish.Write(desk, published(files), publish.Options{Workers: o.workers})
+func (o buildOptions) writeDesk(desk string, planned *site.Planned) error {
+	report, err := publish.Write(desk, published(planned.Desk()), publish.Options{Workers: o.workers})
 	if err != nil {
 		return err
 	}

@@ -78,11 +78,11 @@ func runShare(opts shareOptions) error {
 		return err
 	}
 	desk := filepath.Join(opts.folder, "desk")
-	files, problems := site.Desk(in)
+	planned, _, problems := site.Plan(in)
 	if len(problems) > 0 {
 		return from.here(problems)
 	}
-	if _, err := publish.Write(desk, published(files), publish.Options{}); err != nil {
+	if _, err := publish.Write(desk, published(planned.Desk()), publish.Options{}); err != nil {
 		return err
 	}
 	for _, m := range messages {

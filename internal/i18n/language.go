@@ -15,7 +15,13 @@ type Language struct {
 	plural   *plurals
 	digits   digits
 	words    map[string]numberWords // by table: "", "feminine", "feminine-accusative"
+	sum      string
 }
+
+// Sum names the files that the language was made from: its own and the English
+// one that it was held against. Two languages with one sum and one tag say the
+// same.
+func (l *Language) Sum() string { return l.sum }
 
 // Tag is the BCP 47 tag, which is also the name of the file: "pt-BR".
 func (l *Language) Tag() string { return l.tag }

@@ -18,7 +18,7 @@ func Pseudo(source *Language, rtl bool) *Language {
 		l.tag, l.script, l.rtl = "ar-XB", "Arab", true
 	}
 	l.name = p.bracketed(source.name)
-	l.reviewed, l.source = "", false
+	l.reviewed, l.source, l.sum = "", false, source.sum+"."+l.tag
 	l.messages = make(map[string]*ready, len(source.messages))
 	for id, m := range source.messages {
 		l.messages[id] = p.ready(m)

@@ -7,6 +7,7 @@ import (
 	"errors"
 	"fmt"
 	"io/fs"
+	"maps"
 	"slices"
 	"strings"
 
@@ -23,6 +24,7 @@ type Theme struct {
 	Light  map[string]string // colour by name, "#rrggbb"
 	Dark   map[string]string
 	styles map[kind]style
+	sum    string
 	// What is the same in every page is drawn once: the fills of the pictures,
 	// and the cards.
 	patterns string
@@ -74,6 +76,7 @@ func ReadTheme(base, theme fs.FS) (*Theme, error) {
 			return nil, err
 		}
 	}
+	t.sum = t.sumOfStyles()
 	if t.patterns, err = draw.Defs(); err != nil {
 		return nil, err
 	}
@@ -81,6 +84,18 @@ func ReadTheme(base, theme fs.FS) (*Theme, error) {
 		return nil, err
 	}
 	return t, nil
+}
+
+// Sum names the look: two themes with one sum make the same pages. The
+// pictures are the program's own.
+func (t *Theme) Sum() string { return t.sum }
+
+func (t *Theme) sumOfStyles() string {
+	sum := sha256.New()
+	for _, k := range slices.Sorted(maps.Keys(t.styles)) {
+		fmt.Fprintf(sum, "%s %s\n", k, t.styles[k].hash)
+	}
+	return fmt.Sprintf("%x", sum.Sum(nil))
 }
 
 // properties writes a table of colours as custom properties.

@@ -4,7 +4,6 @@ import (
 	"slices"
 
 	"homebuild/internal/activity"
-	"homebuild/internal/diag"
 	"homebuild/internal/mistake"
 	"homebuild/internal/page"
 	"homebuild/internal/phrase"
@@ -16,24 +15,20 @@ import (
 // Desk lists the teacher's own files, a folder a week: the answer key, the
 // messages to send, the code of the link and slips to cut. They stand beside
 // the published folder, never inside it.
-func Desk(in Input) ([]File, diag.Problems) {
-	lessons, _, problems := plan(in)
-	if len(problems) > 0 {
-		return nil, problems
-	}
-	b := newBuilder(in, lessons)
-	for _, l := range lessons {
-		b.key(l)
-		if in.Site.Address != "" {
-			b.shareKit(l)
+func (p *Planned) Desk() []File {
+	b := p.builder()
+	for i := range b.lessons {
+		b.answerKey(&b.lessons[i])
+		if b.Site.Address != "" {
+			b.shareKit(&b.lessons[i])
 		}
 	}
-	return b.files, nil
+	return b.files
 }
 
-func (b *builder) key(l lesson) {
+func (b *builder) answerKey(l *lesson) {
 	own := l.week.Date + "/answer-key.html"
-	b.add(own, false, func() page.View {
+	b.add(own, false, madeFrom{b.of(b.school), l.sum}, func() page.View {
 		v := &page.Key{Frame: b.deskFrame(own), Week: pageDate(l.week.Date), Target: l.target.CanLine()}
 		for _, t := range append([]told{l.worked}, l.stories...) {
 			v.Stories = append(v.Stories, l.keyStory(t))
@@ -46,7 +41,7 @@ func (b *builder) key(l lesson) {
 func (b *builder) deskFrame(own string) page.Frame {
 	return page.Frame{
 		Language: b.school, Theme: b.Theme, Path: own,
-		School: b.Site.Name.In(b.Site.School, b.Site.School),
+		School: b.schoolName(b.school),
 	}
 }
 
@@ -83,7 +78,7 @@ func Messages(in Input, date string) []Message {
 	if in.Site.Address == "" {
 		return nil
 	}
-	b := newBuilder(in, nil)
+	b := (&Planned{in: in}).builder()
 	var out []Message
 	for _, lang := range b.languages {
 		text := lang.Plain(phrase.Say("share.message", phrase.Text("Link", in.Site.Address+weeklyPath(date))))
@@ -93,27 +88,22 @@ func Messages(in Input, date string) []Message {
 }
 
 // shareKit is everything that sends the link of a week home.
-func (b *builder) shareKit(l lesson) {
+func (b *builder) shareKit(l *lesson) {
 	folder, link := l.week.Date+"/", b.Site.Address+weeklyPath(l.week.Date)
 	for _, m := range Messages(b.Input, l.week.Date) {
-		b.bytes(folder+"message-"+m.Tag+".txt", func() ([]byte, error) { return []byte(m.Text + "\n"), nil })
+		b.file(folder+"message-"+m.Tag+".txt", false, madeFrom{m.Text}, func() ([]byte, error) { return []byte(m.Text + "\n"), nil })
 	}
-	b.bytes(folder+"link.png", func() ([]byte, error) { return qrcode.PNG(link) })
-	b.bytes(folder+"link.svg", func() ([]byte, error) {
+	b.file(folder+"link.png", false, madeFrom{link}, func() ([]byte, error) { return qrcode.PNG(link) })
+	b.file(folder+"link.svg", false, madeFrom{link}, func() ([]byte, error) {
 		svg, err := qrcode.SVG(link, link)
 		return []byte(svg), err
 	})
 	own := folder + "slips.html"
-	b.add(own, false, func() page.View {
+	b.add(own, false, madeFrom{b.ids.all}, func() page.View {
 		v := &page.Slips{Frame: b.deskFrame(own), Week: pageDate(l.week.Date), Link: link}
 		for _, lang := range b.languages {
 			v.Pages = append(v.Pages, page.SlipPage{Language: lang})
 		}
 		return v
 	})
-}
-
-// bytes lists a file that is not a page.
-func (b *builder) bytes(path string, render func() ([]byte, error)) {
-	b.files = append(b.files, File{Path: path, Render: render})
 }

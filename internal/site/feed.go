@@ -41,9 +41,9 @@ func (b *builder) feed(lang *i18n.Language) {
 		return
 	}
 	own := feedPath(lang.Tag())
-	b.files = append(b.files, File{Path: own, Index: true, Render: func() ([]byte, error) {
+	b.file(own, true, madeFrom{b.Site.Address, b.of(lang), b.ids.calendar}, func() ([]byte, error) {
 		return encodeFeed(b.atom(lang, own))
-	}})
+	})
 }
 
 func (b *builder) atom(lang *i18n.Language, own string) atomFeed {

@@ -28,9 +28,9 @@ func (b *builder) weekLinks(own string, to func(date string) string) []page.Week
 }
 
 // weekly is the link a teacher shares.
-func (b *builder) weekly(l lesson) {
+func (b *builder) weekly(l *lesson) {
 	own := weeklyPath(l.week.Date)
-	b.add(own, true, func() page.View {
+	b.add(own, true, madeFrom{b.ids.all, l.listed()}, func() page.View {
 		to := func(tag string) string { return learnPath(tag, l.week.Date) }
 		return &page.Weekly{
 			Frame: b.frame(b.school, own, nil, ""), Week: pageDate(l.week.Date),
@@ -41,7 +41,7 @@ func (b *builder) weekly(l lesson) {
 
 func (b *builder) home(lang *i18n.Language) {
 	own := homePath(lang.Tag())
-	b.add(own, true, func() page.View {
+	b.add(own, true, madeFrom{b.of(lang), b.ids.calendar}, func() page.View {
 		frame := b.frame(lang, own, homePath, "index.html")
 		if b.Site.Address != "" {
 			frame.Feed = link(own, feedPath(lang.Tag()))
@@ -55,14 +55,14 @@ func (b *builder) home(lang *i18n.Language) {
 }
 
 func (b *builder) front() {
-	b.add("index.html", true, func() page.View {
+	b.add("index.html", true, madeFrom{b.of(b.school), b.ids.calendar}, func() page.View {
 		return &page.Front{
 			Frame: b.frame(b.school, "index.html", nil, ""),
 			Homes: b.versions("index.html", homePath),
 			Weeks: b.weekLinks("index.html", weeklyPath),
 		}
 	})
-	b.add("404.html", true, func() page.View {
+	b.add("404.html", true, madeFrom{b.of(b.school)}, func() page.View {
 		return &page.NotFound{
 			Frame: b.frame(b.school, "404.html", nil, ""),
 			Homes: b.versions("404.html", homePath),

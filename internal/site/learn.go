@@ -9,7 +9,7 @@ import (
 )
 
 // weekPages lists the pages of one week in one language.
-func (b *builder) weekPages(lang *i18n.Language, l lesson) {
+func (b *builder) weekPages(lang *i18n.Language, l *lesson) {
 	b.learn(lang, l)
 	b.try(lang, l)
 	b.own(lang, l)
@@ -18,13 +18,13 @@ func (b *builder) weekPages(lang *i18n.Language, l lesson) {
 
 // weekFrame is the frame of a week's page, with the same page in the other
 // languages.
-func (b *builder) weekFrame(lang *i18n.Language, l lesson, path func(tag, date string) string) page.Frame {
+func (b *builder) weekFrame(lang *i18n.Language, l *lesson, path func(tag, date string) string) page.Frame {
 	return b.frame(lang, path(lang.Tag(), l.week.Date),
 		func(tag string) string { return path(tag, l.week.Date) }, weeklyPath(l.week.Date))
 }
 
 // links leads from one page of the week to the others.
-func (b *builder) links(lang *i18n.Language, l lesson, own string) page.Links {
+func (b *builder) links(lang *i18n.Language, l *lesson, own string) page.Links {
 	tag, date := lang.Tag(), l.week.Date
 	to := func(path string) string {
 		if path == own {
@@ -38,9 +38,10 @@ func (b *builder) links(lang *i18n.Language, l lesson, own string) page.Links {
 	}
 }
 
-func (b *builder) learn(lang *i18n.Language, l lesson) {
+func (b *builder) learn(lang *i18n.Language, l *lesson) {
 	own := learnPath(lang.Tag(), l.week.Date)
-	b.add(own, false, func() page.View {
+	from := madeFrom{b.of(lang), b.of(b.school), l.sum, l.week.Minutes, b.warmUp(l), b.note(lang, l)}
+	b.add(own, false, from, func() page.View {
 		v := &page.Learn{
 			Frame: b.weekFrame(lang, l, learnPath), Week: pageDate(l.week.Date),
 			Target: l.target.CanLine(), Minutes: l.week.Minutes, Class: b.school, Words: l.words(), WarmUp: b.warmUp(l),
@@ -52,7 +53,7 @@ func (b *builder) learn(lang *i18n.Language, l lesson) {
 }
 
 // note is the teacher's text in the page's language, or in the class's.
-func (b *builder) note(lang *i18n.Language, l lesson) *page.Note {
+func (b *builder) note(lang *i18n.Language, l *lesson) *page.Note {
 	for _, in := range []*i18n.Language{lang, b.school} {
 		if text := l.week.Notes[in.Tag()]; text != "" {
 			return &page.Note{Markdown: text, Tag: in.Tag(), RightToLeft: in.RightToLeft()}

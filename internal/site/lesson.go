@@ -16,6 +16,7 @@ type lesson struct {
 	picture picture.Kind // the class's picture for stories; 0 for the bar model
 	worked  told
 	stories []told
+	sum     string // names all that is told, asked and drawn
 }
 
 // told is an activity with its story.

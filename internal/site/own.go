@@ -10,14 +10,15 @@ import (
 	"homebuild/internal/picture"
 	"homebuild/internal/problem"
 	"homebuild/internal/strategy"
+	"homebuild/internal/week"
 )
 
 // checkLargest is the largest whole that the check pages know.
 const checkLargest = 20
 
-func (b *builder) own(lang *i18n.Language, l lesson) {
+func (b *builder) own(lang *i18n.Language, l *lesson) {
 	own := ownPath(lang.Tag(), l.week.Date)
-	b.add(own, false, func() page.View {
+	b.add(own, false, madeFrom{b.of(lang), l.sum}, func() page.View {
 		v := &page.Own{
 			Frame: b.weekFrame(lang, l, ownPath), Week: pageDate(l.week.Date), Target: l.target.CanLine(),
 			Characters: characterCards(lang), Settings: settingCards(lang),
@@ -70,12 +71,13 @@ func (l lesson) blankStory() (sentences []phrase.Line, answer phrase.Line) {
 	return sentences, phrase.Say(id+".answer", gap)
 }
 
-func (b *builder) print(lang *i18n.Language, l lesson) {
+func (b *builder) print(lang *i18n.Language, l *lesson) {
 	own := printPath(lang.Tag(), l.week.Date)
-	b.add(own, false, func() page.View {
+	from := madeFrom{b.of(lang), b.of(b.school), l.sum, b.Site.Answers}
+	b.add(own, false, from, func() page.View {
 		v := &page.Print{
 			Frame: b.weekFrame(lang, l, printPath), Week: pageDate(l.week.Date), Target: l.target.CanLine(),
-			Words: l.words(), Class: b.school, Worked: l.worked.Story, Answers: true, Links: b.links(lang, l, own),
+			Words: l.words(), Class: b.school, Worked: l.worked.Story, Answers: b.Site.Answers != week.AnswersLink, Links: b.links(lang, l, own),
 		}
 		for _, t := range l.stories {
 			v.Stories = append(v.Stories, t.Story)
@@ -91,7 +93,7 @@ func (b *builder) print(lang *i18n.Language, l lesson) {
 // checkPages lists the pages that check any two numbers.
 func (b *builder) checkPages(lang *i18n.Language) {
 	index := checkPath(lang.Tag())
-	b.add(index, false, func() page.View {
+	b.add(index, false, madeFrom{b.of(lang)}, func() page.View {
 		v := &page.CheckIndex{Frame: b.frame(lang, index, checkPath, "index.html")}
 		for n := range checkLargest + 1 {
 			v.Numbers = append(v.Numbers, page.Number{N: n, Href: strconv.Itoa(n) + ".html"})
@@ -100,7 +102,7 @@ func (b *builder) checkPages(lang *i18n.Language) {
 	})
 	for first := range checkLargest + 1 {
 		own := checkFirstPath(lang.Tag(), first)
-		b.add(own, false, func() page.View {
+		b.add(own, false, madeFrom{b.of(lang)}, func() page.View {
 			to := func(tag string) string { return checkFirstPath(tag, first) }
 			v := &page.Check{Frame: b.frame(lang, own, to, "index.html"), First: first, Index: link(own, index)}
 			for second := range checkLargest + 1 {

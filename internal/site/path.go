@@ -48,7 +48,7 @@ func link(from, to string) string {
 func (b *builder) frame(lang *i18n.Language, own string, versions func(tag string) string, pick string) page.Frame {
 	f := page.Frame{
 		Language: lang, Theme: b.Theme, Path: own,
-		School:  b.Site.Name.In(lang.Tag(), b.Site.School),
+		School:  b.schoolName(lang),
 		Address: b.Site.Address, Indexed: b.Site.Index,
 	}
 	if home := homePath(lang.Tag()); own != home {

@@ -117,5 +117,6 @@ func tellWeek(teller *story.Teller, w week.Week, p activity.WeekPlan) (lesson, e
 		}
 		l.stories = append(l.stories, told{a, s})
 	}
+	l.sum = digest(l.target, l.picture, l.worked, l.stories)
 	return l, nil
 }

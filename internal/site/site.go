@@ -20,39 +20,65 @@ type Input struct {
 	Stock   story.Stock
 	Theme   *page.Theme
 	WarmUps []WarmUp
+	// Program names the bytes of the program, which every page depends on;
+	// without it files have no keys.
+	Program string
 }
 
 // File is one file of the site, not yet rendered.
 type File struct {
-	Path   string // slash separated, relative to the published folder
-	Index  bool   // leads to other pages, and so is published after them
+	Path  string // slash separated, relative to the published folder
+	Index bool   // leads to other pages, and so is published after them
+	// Key names everything that the bytes depend on: files of one path and key
+	// have the same bytes. Empty when that is not known.
+	Key    string
 	Render func() ([]byte, error)
 }
 
-// Assemble plans every week and lists the files: pages first, then the indexes
-// that link to them. Problems are for the teacher to mend; when there are any,
-// no files are returned. Notices do not stop a build.
-func Assemble(in Input) (files []File, notices, problems diag.Problems) {
+// Planned is a site whose weeks are worked out, not yet listed as files.
+type Planned struct {
+	in      Input
+	lessons []lesson // oldest first
+}
+
+// Plan works out every week. Problems are for the teacher to mend; when there
+// are any, nothing is planned. Notices do not stop a build.
+func Plan(in Input) (p *Planned, notices, problems diag.Problems) {
 	lessons, notices, problems := plan(in)
 	if len(problems) > 0 {
 		return nil, notices, problems
 	}
-	b := newBuilder(in, lessons)
+	return &Planned{in, lessons}, notices, nil
+}
+
+// Assemble plans a site and lists its pages.
+func Assemble(in Input) (files []File, notices, problems diag.Problems) {
+	p, notices, problems := Plan(in)
+	if len(problems) > 0 {
+		return nil, notices, problems
+	}
+	return p.Pages(), notices, nil
+}
+
+// Pages lists the files to publish: pages first, then the indexes that link to
+// them.
+func (p *Planned) Pages() []File {
+	b := p.builder()
 	for _, lang := range b.languages {
-		for _, l := range b.lessons {
-			b.weekPages(lang, l)
+		for i := range b.lessons {
+			b.weekPages(lang, &b.lessons[i])
 		}
 		b.checkPages(lang)
 	}
-	for _, l := range b.lessons {
-		b.weekly(l)
+	for i := range b.lessons {
+		b.weekly(&b.lessons[i])
 	}
 	for _, lang := range b.languages {
 		b.home(lang)
 		b.feed(lang)
 	}
 	b.front()
-	return b.files, notices, nil
+	return b.files
 }
 
 // builder collects the files of one site.
@@ -61,32 +87,39 @@ type builder struct {
 	school    *i18n.Language // the language of the class
 	languages []*i18n.Language
 	lessons   []lesson // oldest first
+	ids       ids
 	files     []File
 }
 
-func newBuilder(in Input, lessons []lesson) *builder {
-	b := &builder{Input: in, lessons: lessons}
-	for _, tag := range in.Site.Languages {
-		lang, ok := in.Catalog.Language(tag)
+func (p *Planned) builder() *builder {
+	b := &builder{Input: p.in, lessons: p.lessons}
+	for _, tag := range b.Site.Languages {
+		lang, ok := b.Catalog.Language(tag)
 		if !ok {
 			panic("site: language " + tag + " was not loaded")
 		}
 		b.languages = append(b.languages, lang)
-		if tag == in.Site.School {
+		if tag == b.Site.School {
 			b.school = lang
 		}
 	}
+	b.ids = b.newIDs()
 	return b
 }
 
 // add lists a page. Its view is made only when it is rendered, so that memory
 // does not grow with the site.
-func (b *builder) add(path string, index bool, view func() page.View) {
-	b.files = append(b.files, File{Path: path, Index: index, Render: func() ([]byte, error) {
+func (b *builder) add(path string, index bool, from madeFrom, view func() page.View) {
+	b.file(path, index, append(from, b.ids.frame), func() ([]byte, error) {
 		var buf bytes.Buffer
 		if err := page.Render(&buf, view()); err != nil {
 			return nil, fmt.Errorf("%s: %w", path, err)
 		}
 		return buf.Bytes(), nil
-	}})
+	})
+}
+
+// file lists a file.
+func (b *builder) file(path string, index bool, from madeFrom, render func() ([]byte, error)) {
+	b.files = append(b.files, File{Path: path, Index: index, Key: b.key(path, from), Render: render})
 }

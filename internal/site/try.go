@@ -17,7 +17,7 @@ import (
 const storiesOnPage = 4
 
 // try lists the stories to try, on pages of nearly the same length.
-func (b *builder) try(lang *i18n.Language, l lesson) {
+func (b *builder) try(lang *i18n.Language, l *lesson) {
 	pages := (len(l.stories) + storiesOnPage - 1) / storiesOnPage
 	for i := range pages {
 		b.tryPage(lang, l, i, len(l.stories)*i/pages, len(l.stories)*(i+1)/pages)
@@ -25,10 +25,10 @@ func (b *builder) try(lang *i18n.Language, l lesson) {
 }
 
 // tryPage lists one page, with the stories from the first up to the end.
-func (b *builder) tryPage(lang *i18n.Language, l lesson, place, first, end int) {
+func (b *builder) tryPage(lang *i18n.Language, l *lesson, place, first, end int) {
 	path := func(tag, date string) string { return tryPagePath(tag, date, place) }
 	own := path(lang.Tag(), l.week.Date)
-	b.add(own, false, func() page.View {
+	b.add(own, false, madeFrom{b.of(lang), l.sum}, func() page.View {
 		v := &page.Try{
 			Frame: b.weekFrame(lang, l, path), Week: pageDate(l.week.Date),
 			Target: l.target.CanLine(), First: first + 1, Links: b.links(lang, l, own),

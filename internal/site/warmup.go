@@ -34,7 +34,7 @@ func WarmUps() ([]WarmUp, error) {
 
 // warmUp is the week's, counted to the first of the worked story's numbers that
 // suits it; nil when the week has none.
-func (b *builder) warmUp(l lesson) *page.WarmUp {
+func (b *builder) warmUp(l *lesson) *page.WarmUp {
 	i := slices.IndexFunc(b.WarmUps, func(w WarmUp) bool { return w.ID == l.week.WarmUp })
 	if i < 0 {
 		return nil

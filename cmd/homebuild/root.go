@@ -40,7 +40,7 @@ into a chat.`,
 	cmd.SetErr(s.err)
 	cmd.CompletionOptions.HiddenDefaultCmd = true
 	cmd.SetFlagErrorFunc(wrongFlag)
-	cmd.AddCommand(newStartCmd(s), newWeekCmd(s), newBuildCmd(s), newPreviewCmd(s), newCheckCmd(s), newPlanCmd(s), newShareCmd(s), newTargetsCmd(s))
+	cmd.AddCommand(newStartCmd(s), newWeekCmd(s), newBuildCmd(s), newPreviewCmd(s), newCheckCmd(s), newPlanCmd(s), newShareCmd(s), newTargetsCmd(s), newLanguageCmd(s))
 	cmd.InitDefaultHelpCmd()
 	for _, c := range cmd.Commands() {
 		if c.Name() == "help" {

@@ -103,10 +103,10 @@ func (c *checker) beside(id string, line int, text, english string) {
 }
 
 // length compares the lengths of two texts without their places. Short texts
-// may grow as they like.
+// grow the most.
 func (c *checker) length(id string, line int, words, englishWords string) {
-	n, most := utf8.RuneCountInString(words), utf8.RuneCountInString(englishWords)*22/10
-	if n > most && n > 20 {
+	n, most := utf8.RuneCountInString(words), 15+utf8.RuneCountInString(englishWords)*22/10
+	if n > most {
 		c.advice = append(c.advice, diag.Problem{File: c.file.path, Line: line,
 			Text: fmt.Sprintf("%s has %d letters, the English %d", id, n, utf8.RuneCountInString(englishWords)), Hint: "say it as briefly as the English, if the language can"})
 	}

@@ -16,6 +16,7 @@ type Status struct {
 	LeftOut  []string // stories, things, people and settings that the language leaves out
 	Problems int      // that keep it from being used
 	Reviewed string   // who signed it and when; empty for a draft
+	Source   bool     // English, which the others are made from
 }
 
 // Missing is how many messages have no text yet.
@@ -46,7 +47,7 @@ func StatusOf(folders ...fs.FS) ([]Status, diag.Problems) {
 
 func statusOf(f *file, src *source) Status {
 	lang, problems := build(f, src)
-	s := Status{Tag: f.tag, Problems: len(problems)}
+	s := Status{Tag: f.tag, Problems: len(problems), Source: f.tag == SourceTag}
 	if m := f.messages["language.name"]; m != nil {
 		s.Name = m.Other
 	}

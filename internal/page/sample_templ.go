@@ -451,7 +451,7 @@ func sampleSteps(v *Sample) templ.Component {
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}
-		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 37, ".toml</code>, under the name that stands below the text.</li><li>When you stand for every text, sign. Initials are enough; families may read them.<br><code>homebuild language sign ")
+		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 37, ".toml</code>, under the name that stands below the text.</li><li>When you stand for every text, sign. Initials are enough.<br><code>homebuild language sign ")
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}

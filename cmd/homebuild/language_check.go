@@ -50,21 +50,38 @@ func runLanguageCheck(s *streams, tag, folder string) error {
 		if begun != nil {
 			problems = begun.Problems
 			summary = append(summary, begunSummary(begun))
+			toMend += len(begun.Empty)
 		}
+		toMend += len(problems)
 		if begun != nil && tag != "" {
 			s.problems(b.here(notes(begun.Advice)))
 		}
 		s.problems(b.here(problems))
-		toMend += len(problems)
+		if begun != nil {
+			s.empty(b.here(begun.Empty))
+		}
 	}
 	for _, line := range summary {
 		s.say("%s", line)
 	}
 	if toMend > 0 {
-		s.tell(amount(toMend, "thing", "things")+" to mend", "")
+		s.tell(amount(toMend, "thing", "things")+" to do", "")
 		return errTold
 	}
 	return nil
+}
+
+// mostEmpty is how many texts that are still to be written are told one by one.
+const mostEmpty = 8
+
+// empty tells which texts are still to be written; of a file that was just begun,
+// the first ones.
+func (s *streams) empty(texts diag.Problems) {
+	shown := min(len(texts), mostEmpty)
+	s.problems(texts[:shown])
+	if more := len(texts) - shown; more > 0 {
+		s.tell(fmt.Sprintf("%s %s still to be written", s.bold(texts[0].File+":"), amount(more, "more text", "more texts")), "")
+	}
 }
 
 // notes are what a person may leave as it is.
@@ -88,8 +105,8 @@ func begunSummary(b *i18n.Begun) string {
 		line += ", " + amount(len(b.Advice), "note", "notes")
 	}
 	switch {
-	case len(b.Problems) > 0:
-		line += fmt.Sprintf("; %s to mend before it can be used", amount(len(b.Problems), "thing", "things"))
+	case !b.Whole():
+		line += fmt.Sprintf("; %s to write and %s to mend before it can be used", amount(len(b.Empty), "text", "texts"), amount(len(b.Problems), "thing", "things"))
 	case st.Source:
 		line += "; the source"
 	case st.Reviewed != "":

@@ -89,8 +89,8 @@ func sayBegun(s *streams, b *bench, tag, path string, copied bool) {
 		s.say(`  look for "please confirm" at its head`)
 	}
 	s.say("")
-	s.say("write       open it in any editor that saves UTF-8 text")
-	s.say("see it      homebuild language sample %s%s --watch", tag, argument(b.folder))
+	s.say("write        open it in any editor that saves UTF-8 text")
+	s.say("see it       homebuild language sample %s%s --watch", tag, argument(b.folder))
 	s.say("still to do  homebuild language check %s%s", tag, argument(b.folder))
-	s.say(`on pages    add "%s" to languages in site.toml when check finds nothing`, tag)
+	s.say(`on pages     add "%s" to languages in site.toml when check finds nothing`, tag)
 }

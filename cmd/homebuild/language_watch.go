@@ -82,7 +82,7 @@ func (w *watched) made() preview.Made {
 		return preview.Made{Problems: asProblems(w.err)}
 	}
 	made := preview.Made{First: page.Path, Notices: w.notices(), Pages: []preview.Page{{Path: page.Path, Render: page.Render}}}
-	if len(w.begun.Problems) > 0 {
+	if !w.begun.Whole() {
 		return made
 	}
 	pages, err := w.familyPages()

@@ -3,6 +3,7 @@ package i18n
 import (
 	"io/fs"
 	"math"
+	"slices"
 
 	"homebuild/internal/diag"
 	"homebuild/internal/phrase"
@@ -13,7 +14,8 @@ import (
 // language from Load may stand in a family's page.
 type Begun struct {
 	Status   Status
-	Problems diag.Problems // to mend, as Check tells them
+	Problems diag.Problems // to mend
+	Empty    diag.Problems // texts that are still to be written
 	Advice   diag.Problems // to look at, and perhaps to leave
 	lang     *Language
 	source   *source
@@ -33,14 +35,29 @@ func Open(tag string, folders ...fs.FS) (*Begun, diag.Problems) {
 			return nil, problems
 		}
 	}
-	lang, problems := buildUpTo(math.MaxInt, f, src)
-	if lang == nil { // without a plural rule nothing can be said
-		return nil, problems
+	b := newBuilder(f, src, math.MaxInt)
+	b.build()
+	if b.lang == nil { // without a plural rule nothing can be said
+		return nil, b.problems
 	}
 	c := newChecker(f, src)
-	problems = append(problems, c.problems...)
+	problems = append(b.problems, c.problems...)
 	problems.Sort()
-	return &Begun{Status: statusOf(f, src), Problems: problems, Advice: c.advice, lang: lang, source: src, english: en}, nil
+	return &Begun{
+		Status: statusOf(f, src), Problems: problems, Empty: b.empty, Advice: c.advice,
+		lang: b.lang, source: src, english: en,
+	}, nil
+}
+
+// Whole reports whether nothing keeps the file from being used.
+func (b *Begun) Whole() bool { return len(b.Problems)+len(b.Empty) == 0 }
+
+// ToDo is everything that keeps the file from being used, as it stands in the
+// file.
+func (b *Begun) ToDo() diag.Problems {
+	all := slices.Concat(b.Problems, b.Empty)
+	all.Sort()
+	return all
 }
 
 // Samples says what can be said so far; see the function Samples.

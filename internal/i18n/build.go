@@ -19,6 +19,7 @@ type builder struct {
 	asked    []askedForm
 	most     int // problems to gather
 	problems diag.Problems
+	empty    diag.Problems // texts that are there and still to be written
 }
 
 // askedForm is a place that asks a form: {{.Start.accusative}}.
@@ -33,29 +34,42 @@ func (b *builder) problem(line int, text, hint string) {
 
 // full reports that more problems would not help anybody. It also bounds the
 // work that a hostile file can cause.
-func (b *builder) full() bool { return len(b.problems) >= b.most }
+func (b *builder) full() bool { return len(b.problems)+len(b.empty) >= b.most }
 
 // build makes a file a language. The language is only to be used when there
 // are no problems.
-func build(f *file, src *source) (*Language, diag.Problems) { return buildUpTo(maxProblems, f, src) }
+func build(f *file, src *source) (*Language, diag.Problems) {
+	b := newBuilder(f, src, maxProblems)
+	b.build()
+	problems := append(b.problems, b.empty...)
+	problems.Sort()
+	return b.lang, problems
+}
 
-// buildUpTo stops when there are so many problems, and then gives no language.
-func buildUpTo(most int, f *file, src *source) (*Language, diag.Problems) {
-	b := &builder{file: f, source: src, most: most, lang: &Language{
+// newBuilder makes a builder that stops when there are so many problems, and
+// then gives no language.
+func newBuilder(f *file, src *source, most int) *builder {
+	return &builder{file: f, source: src, most: most, lang: &Language{
 		messages: make(map[string]*ready, len(f.messages)),
 		things:   map[string]*thing{},
 		people:   map[string]*person{},
 		blocks:   map[string]bool{},
 		words:    map[string]numberWords{},
 	}}
+}
+
+func (b *builder) build() {
+	f := b.file
 	tag, wrong := parseTag(f.tag)
 	if wrong != nil {
 		b.problem(0, wrong.text, wrong.hint)
-		return nil, b.problems
+		b.lang = nil
+		return
 	}
 	b.header(tag)
 	if !b.rule(tag) {
-		return nil, b.problems
+		b.lang = nil
+		return
 	}
 	b.checkIDs()
 	for _, id := range f.order {
@@ -64,14 +78,12 @@ func buildUpTo(most int, f *file, src *source) (*Language, diag.Problems) {
 		}
 	}
 	if b.full() {
-		b.problems.Sort()
-		return nil, b.problems
+		b.lang = nil
+		return
 	}
 	b.index()
 	b.checkForms()
 	b.lang.stale = b.anyStale()
-	b.problems.Sort()
-	return b.lang, b.problems
 }
 
 // rule finds the plural rule: the language's own, or the one that the file
@@ -165,7 +177,7 @@ func (b *builder) pluralForms(id string, m *message) *[other + 1]template {
 			whole = whole && forms[c] != nil
 		case p.needs(c):
 			whole = false
-			b.problem(m.lineOf(c.String()), fmt.Sprintf("%s has no form for the plural category %s, as in %d", id, c, p.example(c)), fmt.Sprintf("write %s = %q", c, "{{.N}} ..."))
+			b.lacksText(m, c, fmt.Sprintf("%s has no form for the plural category %s, as in %d", id, c, p.example(c)), fmt.Sprintf("write %s = %q", c, "{{.N}} ..."))
 		}
 	}
 	if !whole {
@@ -182,12 +194,23 @@ func (b *builder) pluralForms(id string, m *message) *[other + 1]template {
 	return &forms
 }
 
+// lacksText tells of a text that is not there: still to be written where the
+// file has its place ready, and forgotten otherwise.
+func (b *builder) lacksText(m *message, c category, text, hint string) {
+	p := diag.Problem{File: b.file.path, Line: m.lineOf(c.String()), Text: text, Hint: hint}
+	if m.has(c) {
+		b.empty = append(b.empty, p)
+	} else {
+		b.problems = append(b.problems, p)
+	}
+}
+
 // text makes one text ready and holds its places against English.
 func (b *builder) text(id string, m *message, c category, mayDropN bool) template {
 	text, line := m.text(c), m.lineOf(c.String())
 	if text == "" {
 		if lastKey(id) != "gender" {
-			b.problem(line, id+" has no text", b.source.suggestion(id))
+			b.lacksText(m, c, id+" has no text", b.source.suggestion(id))
 		}
 		return nil
 	}

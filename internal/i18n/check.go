@@ -17,7 +17,7 @@ func Check(tag string, folders ...fs.FS) diag.Problems {
 	if len(problems) > 0 {
 		return problems
 	}
-	return begun.Problems
+	return begun.ToDo()
 }
 
 // newChecker reads every message of the file.

@@ -84,7 +84,7 @@ func (b *builder) ask(a askedForm, x *formIndex, key string, of ...stem) {
 		}
 	}
 	if !found && len(lacking) > 0 {
-		b.problem(a.line, fmt.Sprintf("%s asks for {{.%s.%s}}, and nothing has %q", a.id, a.place, a.form, key), nearForm(a.form, b.formsBeside(x, of)))
+		b.problem(a.line, fmt.Sprintf("%s asks for {{.%s.%s}}, and nothing has %q", a.id, a.place, a.form, key), nearForm(a.form, strings.TrimSuffix(lacking[0], lastKey(lacking[0]))+key, len(lacking), b.formsBeside(x, of)))
 		return
 	}
 	for _, id := range lacking {

@@ -159,10 +159,11 @@ func (b *builder) wordTables(gender, form string) []numberWords {
 	return tables
 }
 
-// nearForm suggests a form that exists.
-func nearForm(form string, have []string) string {
+// nearForm suggests a form that exists, or to write the first of those that are
+// missing.
+func nearForm(form, first string, missing int, have []string) string {
 	if near := diag.Nearest(form, have); near != "" {
 		return "write " + near + ", or add the form"
 	}
-	return "add the form, or ask for one that is there"
+	return fmt.Sprintf("add %s and the like, %d in all, or ask for a form that is there", first, missing)
 }

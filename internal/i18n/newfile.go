@@ -30,12 +30,32 @@ const newFileHead = `# %[1]s: the words of homebuild's pages.
 #   your language may be left out: take out all of its messages.
 # - A sentence may ask for another form of a thing or a name. Write
 #   {{.Start.accusative}}, and add [thing.shell.count-accusative] to every thing.
-# - Where a verb agrees with the person, replace other = "..." in its table by
-#   two tables, [story....change.feminine] and [story....change.masculine], and
-#   give every person a gender.
+#   {{.Change.more}} is such a form of the English ("6 more shells"): write
+#   {{.Change}}, or a form that your own sentence needs.
+# - Where a verb agrees with the person, a sentence has a table for each gender in
+#   the place of its own: [story....change.feminine] and [story....change.masculine],
+#   each with the hash. Every person then needs a gender.
 # - Leave hash as it is: it shows later which English texts have changed.
+# Begin with one thing, one person and one story: then you know which forms your
+# language asks for.
 
 `
+
+// familyNotes stand above the first message of a family.
+var familyNotes = map[string]string{
+	"thing": `Things to count. "count" is the thing after a number, "ask" the whole asking
+phrase, "blank" what stands round a line on which the child writes the number,
+"some" an amount that nobody knows. Where number words or verbs agree with the
+thing, write gender = "feminine" under its name in brackets: GENDERS`,
+	"measure": `Counted only in sentences that nobody needs for the question.`,
+	"person": `People of the stories; the names are invented. Write them in your script. Where
+verbs agree with the person, write gender = "feminine" under the name in
+brackets: GENDERS`,
+	"character": `Who a child may choose for a story of its own. Each may have a gender, too.`,
+	"story": `Stories, one table a sentence. A and B are people; the other places hold a
+number with its thing ("8 shells"). "Ask" is "how many shells", "Some" is "some
+shells". The answer is said twice: with the number, and with a line to write on.`,
+}
 
 // NewFile writes an empty language file for a translator: every message with
 // its note and its English text, and the plural categories that the language
@@ -69,6 +89,7 @@ type fileWriter struct {
 	source *source
 	rule   *plurals
 	block  string // the block that was written last
+	family string
 }
 
 func (w *fileWriter) header(tag language.Tag, hasRule bool) {
@@ -84,15 +105,16 @@ func (w *fileWriter) header(tag language.Tag, hasRule bool) {
 	if !hasRule {
 		fmt.Fprintf(w, "plurals = \"other\" # please confirm: nouns never change after a number; or the tag of a language with the same rule\n")
 	}
-	fmt.Fprintf(w, "review = \"draft\" # a fluent reader who has read it all replaces this line by reviewed = \"M. G., 2026-10-01\"\n\n")
-	fmt.Fprintf(w, "# Number words are optional; a number that is missing is written in digits.\n# [words]\n# 1 = \"\"\n# [words.feminine]\n# 1 = \"\"\n")
+	fmt.Fprintf(w, "review = \"draft\" # leave it: \"homebuild language sign\" writes here who has read it all\n\n")
+	fmt.Fprintf(w, "# Number words are optional, for weeks that write numbers as words; a number that\n# is missing is written in digits.\n# [words]\n# 1 = \"\"\n# [words.feminine]\n# 1 = \"\"\n")
 }
 
 func (w *fileWriter) message(id string, m *message) {
+	w.note(family(id))
 	if in := block(id); in != w.block {
 		w.block = in
 		if f := family(id); slices.Contains(peopleFamilies, f) || slices.Contains(countedFamilies, f) {
-			fmt.Fprintf(w, "\n[%s]\n# gender = \"feminine\" # where the language needs it: %s\n", in, strings.Join(genders, ", "))
+			fmt.Fprintf(w, "\n[%s]\n", in)
 		}
 	}
 	w.WriteByte('\n')
@@ -114,6 +136,15 @@ func (w *fileWriter) message(id string, m *message) {
 			fmt.Fprintf(w, "%s = \"\" # %s\n", c, w.examples(c))
 		}
 	}
+}
+
+// note explains a family where it begins.
+func (w *fileWriter) note(in string) {
+	if note := familyNotes[in]; in != w.family && note != "" {
+		note = strings.ReplaceAll(note, "GENDERS", strings.Join(genders, ", ")+".")
+		fmt.Fprintf(w, "\n\n# %s\n", strings.ReplaceAll(note, "\n", "\n# "))
+	}
+	w.family = in
 }
 
 // examples lists the first numbers of a category.

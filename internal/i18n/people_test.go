@@ -60,7 +60,7 @@ gender = "masculine"
 		{"no gender", "gender = \"masculine\"\n", "", "locales/ru.toml:78: character.heron has no gender, and own.starter.feminine needs one\n  hint: write gender = \"feminine\" or another gender beside the name"},
 		{"empty gender", `gender = "masculine"`, `gender = ""`, "locales/ru.toml:78: character.heron has no gender, and own.starter.feminine needs one\n  hint: write gender = \"feminine\" or another gender beside the name"},
 		{"no form for a gender", `gender = "masculine"`, `gender = "neuter"`, "locales/ru.toml:71: own.starter has no neuter form\n  hint: write own.starter.neuter"},
-		{"one lacks a case", "{{.Who}} пошла", "{{.Who.dative}} пошла", "locales/ru.toml:71: own.starter.feminine asks for {{.Who.dative}}, and nothing has \"dative\"\n  hint: add the form, or ask for one that is there"},
+		{"one lacks a case", "{{.Who}} пошла", "{{.Who.dative}} пошла", "locales/ru.toml:71: own.starter.feminine asks for {{.Who.dative}}, and nothing has \"dative\"\n  hint: add character.fox.dative and the like, 2 in all, or ask for a form that is there"},
 	}
 	for _, test := range tests {
 		if _, got := load(test.old, test.new); got != test.want {

@@ -19,8 +19,8 @@ func Sign(tag, by, date string, folders ...fs.FS) ([]byte, error) {
 		return nil, fmt.Errorf("%s; %s", wrong.text, wrong.hint)
 	}
 	begun, problems := Open(tag, folders...)
-	if problems == nil && len(begun.Problems) > 0 {
-		problems = begun.Problems
+	if problems == nil {
+		problems = begun.ToDo()
 	}
 	if len(problems) > 0 {
 		return nil, problems

@@ -102,7 +102,7 @@ func checkWhole(t *testing.T, when string, files map[string]string) {
 // A build that is killed at any moment leaves whole pages and links that
 // resolve, and the next build puts everything right.
 func TestKill(t *testing.T) {
-	dir := filepath.Join(t.TempDir(), "public")
+	dir := filepath.Join(inMemory(t), "public")
 	child := func(version string) *exec.Cmd {
 		cmd := exec.Command(os.Args[0])
 		cmd.Env = append(os.Environ(), childEnv+"="+version+" "+dir)
@@ -162,7 +162,7 @@ func checkAfterKills(t *testing.T, dir string) {
 // whatever the clock: each step is stopped at in turn.
 func TestStopAtEveryTurn(t *testing.T) {
 	for stop := range len(turns()) + 1 {
-		dir := filepath.Join(t.TempDir(), "public")
+		dir := filepath.Join(inMemory(t), "public")
 		put(t, filepath.Join(dir, "theirs.txt"), "theirs")
 		write(t, dir, linkedSite("a")...)
 		r, err := open(dir, linkedSite("b"), Options{})

@@ -34,9 +34,9 @@ func (m manifest) encode() []byte {
 	return b.Bytes()
 }
 
-// decode adds the files of an encoded manifest. The text may come from
-// anywhere: a line that we would not write is an error.
-func (m manifest) decode(data []byte) error {
+// decode adds those files of an encoded manifest that are wanted. The text may
+// come from anywhere: a line that we would not write is an error.
+func (m manifest) decode(data []byte, wanted func(path string) bool) error {
 	lines := bufio.NewScanner(bytes.NewReader(data))
 	for number := 1; lines.Scan(); number++ {
 		code, name, ok := strings.Cut(lines.Text(), "  ")
@@ -44,7 +44,9 @@ func (m manifest) decode(data []byte) error {
 		if !ok || err != nil || len(raw) != sha256.Size || !goodPath(name) {
 			return fmt.Errorf("line %d is not one of ours", number)
 		}
-		m.add(name, sum(raw))
+		if wanted(name) {
+			m.add(name, sum(raw))
+		}
 	}
 	return lines.Err()
 }

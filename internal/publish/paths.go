@@ -24,6 +24,12 @@ func part(name string) string {
 	return dir + partPrefix + base + partSuffix
 }
 
+// whole is the path whose part has a temporary name.
+func whole(name string) string {
+	dir, base := path.Split(name)
+	return dir + strings.TrimSuffix(strings.TrimPrefix(base, partPrefix), partSuffix)
+}
+
 func isPart(base string) bool {
 	return strings.HasPrefix(base, partPrefix) && strings.HasSuffix(base, partSuffix)
 }

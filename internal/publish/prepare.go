@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"io/fs"
+	"os"
 	"path/filepath"
 	"slices"
 	"strings"
@@ -23,20 +24,27 @@ const (
 
 // result is what was found out about a file.
 type result struct {
-	action action
-	sum    sum
-	size   int
-	edited string // where the edited bytes were put; empty for most
+	action  action
+	skipped bool // not rendered
+	sum     sum
+	size    int64
+	time    int64  // of the file's last change, in nanoseconds; 0 when not known
+	edited  string // where the edited bytes were put; empty for most
 }
 
 // maxTold is how many pages that cannot be made are told at once.
 const maxTold = 10
 
-// prepare renders every file and puts what differs beside its place.
+// prepare renders every file that may have changed and puts what differs beside
+// its place.
 func (r *run) prepare() error {
 	notMade := make([]error, len(r.files))
 	var anyNotMade atomic.Bool
 	err := r.each(len(r.files), func(i int) error {
+		if res, ok := r.asBefore(r.files[i]); ok {
+			r.results[i] = res
+			return nil
+		}
 		data, err := render(r.files[i])
 		if err != nil {
 			notMade[i] = err
@@ -92,12 +100,13 @@ func (r *run) compare(name string, data []byte) (result, error) {
 	if err := r.folders.need(name); err != nil {
 		return result{}, err
 	}
-	res := result{sum: sumOf(data), size: len(data)}
+	res := result{sum: sumOf(data), size: int64(len(data))}
 	info, err := r.root.Lstat(name)
 	switch {
 	case errors.Is(err, fs.ErrNotExist):
 		res.action = create
-		return res, r.writePart(name, data)
+		res.time, err = r.writePart(name, data)
+		return res, err
 	case err != nil:
 		return res, r.trouble(name, err)
 	case !info.Mode().IsRegular():
@@ -111,7 +120,7 @@ func (r *run) compare(name string, data []byte) (result, error) {
 	known, ours := r.record.ours[name]
 	switch was := sumOf(old); {
 	case was == res.sum:
-		res.action = keep
+		res.action, res.time = keep, info.ModTime().UnixNano()
 		return res, nil
 	case !ours:
 		res.action = leave
@@ -122,18 +131,29 @@ func (r *run) compare(name string, data []byte) (result, error) {
 		}
 	}
 	res.action = replace
-	return res, r.writePart(name, data)
+	res.time, err = r.writePart(name, data)
+	return res, err
 }
 
-func (r *run) writePart(name string, data []byte) error {
+// writePart writes bytes beside their place, and gives the time of the file.
+func (r *run) writePart(name string, data []byte) (int64, error) {
 	// A part that someone made a link would lead our writing elsewhere.
 	if info, err := r.root.Lstat(part(name)); err == nil && !info.Mode().IsRegular() {
-		return &Trouble{Text: fmt.Sprintf("%q is in the way", filepath.Join(r.dir, part(name))), Hint: "take it away"}
+		return 0, &Trouble{Text: fmt.Sprintf("%q is in the way", filepath.Join(r.dir, part(name))), Hint: "take it away"}
 	}
-	if err := r.root.WriteFile(part(name), data, 0o644); err != nil {
-		return r.trouble(name, err)
+	file, err := r.root.OpenFile(part(name), os.O_WRONLY|os.O_CREATE|os.O_TRUNC, 0o644)
+	if err != nil {
+		return 0, r.trouble(name, err)
 	}
-	return nil
+	_, err = file.Write(data)
+	var time int64
+	if info, no := file.Stat(); no == nil {
+		time = info.ModTime().UnixNano()
+	}
+	if err := errors.Join(err, file.Close()); err != nil {
+		return 0, r.trouble(name, err)
+	}
+	return time, nil
 }
 
 // each calls do for 0 to n-1 on all workers until one fails.

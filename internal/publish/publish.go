@@ -1,6 +1,7 @@
 package publish
 
 import (
+	"fmt"
 	"os"
 	"path/filepath"
 	"runtime"
@@ -10,8 +11,11 @@ import (
 // File is a file to publish.
 type File struct {
 	Path   string                 // slash separated, within the folder
-	Render func() ([]byte, error) // pure; called once, on any worker
+	Render func() ([]byte, error) // pure; called at most once, on any worker
 	Index  bool                   // leads to other files, and so is replaced after them
+	// Key names everything that the bytes depend on: a file whose key is that of
+	// the bytes on the disk is not rendered. Empty when that is not known.
+	Key string
 }
 
 // Options of Write; the zero value is right for most.
@@ -20,12 +24,14 @@ type Options struct {
 	// Record names the record of what is ours, so that several makers can share
 	// a folder and each keep to its own files; empty for the folder's name.
 	Record string
+	Shard  Shard // the part of the files to make; the zero value for all
 }
 
 // Report says what Write did.
 type Report struct {
 	Written   int // new or changed
 	Unchanged int
+	Skipped   int // of those unchanged: known to be so without being rendered
 	Removed   int
 	Bytes     int64    // of the files written
 	Foreign   []string // files of someone else in the way, left alone
@@ -38,11 +44,15 @@ type Edited struct {
 	Copy string // where the edited bytes were put
 }
 
-// Write makes the folder hold the files, and no others of ours. The error is a
+// Write makes the folder hold the files, and no others of ours. For a part, the
+// files of all parts are given, and those of this one are made. The error is a
 // *Trouble, with what to do about it.
 func Write(dir string, files []File, o Options) (Report, error) {
 	if err := checkPaths(files); err != nil {
 		return Report{}, err
+	}
+	if !o.Shard.Valid() {
+		return Report{}, &Trouble{Text: fmt.Sprintf("there is no part %d of %d", o.Shard.I, o.Shard.N), Hint: "parts are counted from 1"}
 	}
 	r, err := open(dir, files, o)
 	if err != nil {
@@ -52,6 +62,10 @@ func Write(dir string, files []File, o Options) (Report, error) {
 	if err := r.prepare(); err != nil {
 		r.discard()
 		return Report{}, err
+	}
+	if !r.changes() {
+		r.count()
+		return r.report, r.finish()
 	}
 	if err := r.promise(); err != nil {
 		r.discard()
@@ -85,7 +99,7 @@ func open(dir string, files []File, o Options) (*run, error) {
 	if err := makeFolder(dir); err != nil {
 		return nil, err
 	}
-	record, err := openRecord(dir, o.Record)
+	record, err := openRecord(dir, o.Record, o.Shard)
 	if err != nil {
 		return nil, err
 	}
@@ -94,6 +108,7 @@ func open(dir string, files []File, o Options) (*run, error) {
 		record.close()
 		return nil, trouble(dir, err)
 	}
+	files = o.Shard.of(files)
 	r := &run{
 		dir: dir, files: files, workers: o.Workers, root: root, record: record,
 		folders: folders{root: root, dir: dir, known: map[string]error{}},
@@ -113,6 +128,14 @@ func (r *run) close() {
 	r.record.close()
 }
 
+// changes reports whether anything is to be put into the folder or taken away.
+func (r *run) changes() bool {
+	if slices.ContainsFunc(r.results, func(res result) bool { return res.action == create || res.action == replace }) {
+		return true
+	}
+	return len(r.gone()) > 0
+}
+
 // promise has the temporary files reach the disk and lays the list of the
 // coming site beside the folder, before anything changes there.
 func (r *run) promise() error {
@@ -126,7 +149,7 @@ func (r *run) promise() error {
 func (r *run) finish() error {
 	slices.Sort(r.report.Foreign)
 	slices.SortFunc(r.report.Edited, func(a, b Edited) int { return compare(a.Path, b.Path) })
-	return r.record.keep(r.next())
+	return r.record.keep(r.next(), r.seenNow())
 }
 
 // next lists the coming site's files that are ours.

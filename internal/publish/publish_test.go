@@ -91,7 +91,7 @@ func TestWriteFromYearToYear(t *testing.T) {
 		t.Errorf("the empty folder es: want it gone, got %v", err)
 	}
 	state := disk(t, filepath.Join(filepath.Dir(dir), stateFolder))
-	want := map[string]string{"public.lock": "", "public.manifest": sumOf([]byte("3")).String() + "  index.html\n"}
+	want := map[string]string{"public.lock": "", "public.seen": "", "public.manifest": sumOf([]byte("3")).String() + "  index.html\n"}
 	if diff := cmp.Diff(want, state); diff != "" {
 		t.Errorf("record mismatch (-want +got):\n%s", diff)
 	}
@@ -106,11 +106,11 @@ func TestManifestIsWhatSha256sumReads(t *testing.T) {
 		t.Errorf("encode: want %q, got %q", want, got)
 	}
 	back := manifest{}
-	if err := back.decode([]byte(want)); err != nil || !maps.EqualFunc(m, back, slices.Equal) {
+	if err := back.decode([]byte(want), Shard{}.Owns); err != nil || !maps.EqualFunc(m, back, slices.Equal) {
 		t.Errorf("decode: want %v, got %v, error %v", m, back, err)
 	}
 	for _, line := range []string{"x", abc + " a.html", abc + "  ../a.html", abc + "  /etc/passwd", abc[2:] + "  a.html", abc + "  "} {
-		if err := (manifest{}).decode([]byte(line)); err == nil {
+		if err := (manifest{}).decode([]byte(line), Shard{}.Owns); err == nil {
 			t.Errorf("decode(%q): want an error, got none", line)
 		}
 	}
@@ -140,8 +140,8 @@ func TestWorkersDoNotShow(t *testing.T) {
 		}
 		folders[i] = disk(t, parent)
 	}
-	if len(folders[0]) != 301+1+2 {
-		t.Errorf("files: want 301 pages, 1 foreign file and 2 of the record, got %d", len(folders[0]))
+	if len(folders[0]) != 301+1+3 {
+		t.Errorf("files: want 301 pages, 1 foreign file and 3 of the record, got %d", len(folders[0]))
 	}
 	if diff := cmp.Diff(folders[0], folders[1]); diff != "" {
 		t.Errorf("folders of 1 and 8 workers differ:\n%s", diff)

@@ -8,31 +8,33 @@ import (
 	"path"
 	"path/filepath"
 	"strings"
-	"time"
-
-	"github.com/gofrs/flock"
 )
 
 // stateFolder stands next to the published folder.
 const stateFolder = ".homebuild"
 
 // record is what we know about a published folder from one run to the next.
+// Each of its files is named by the folder and, for a part of a site, the
+// part: public.manifest, public.3-of-8.manifest.
 type record struct {
 	dir         string // of the state
 	name        string // of the published folder: "public"
+	shard       Shard
 	root        *os.Root
-	lock        *flock.Flock
+	locks       []unlocker
 	ours        manifest // what the last runs made
+	seen        seen
+	shards      []string // the files of the records of parts
 	interrupted bool     // the last run did not come to its end
 }
 
 // openRecord takes the lock and reads the record of the given name, or of the
 // folder's.
-func openRecord(published, name string) (*record, error) {
+func openRecord(published, name string, shard Shard) (*record, error) {
 	if name == "" {
 		name = filepath.Base(published)
 	}
-	rec := &record{dir: filepath.Join(filepath.Dir(published), stateFolder), name: name, ours: manifest{}}
+	rec := &record{dir: filepath.Join(filepath.Dir(published), stateFolder), name: name, shard: shard, ours: manifest{}, seen: seen{}}
 	if err := makeFolder(rec.dir); err != nil {
 		return nil, err
 	}
@@ -42,7 +44,7 @@ func openRecord(published, name string) (*record, error) {
 	}
 	rec.root = root
 	if err := rec.take(published); err != nil {
-		root.Close()
+		rec.close()
 		return nil, err
 	}
 	if err := rec.read(); err != nil {
@@ -52,54 +54,112 @@ func openRecord(published, name string) (*record, error) {
 	return rec, nil
 }
 
-func (rec *record) file(ending string) string { return rec.name + "." + ending }
-func (rec *record) path(name string) string   { return filepath.Join(rec.dir, name) }
+// file is the name of one of the record's own files.
+func (rec *record) file(ending string) string { return fileOf(rec.name, rec.shard, ending) }
 
-// take locks the folder against a second build. The system lets go of the lock
-// when a process ends, however it ends.
-func (rec *record) take(published string) error {
-	name := rec.file("lock")
-	if info, err := rec.root.Lstat(name); err == nil && !info.Mode().IsRegular() {
-		return &Trouble{Text: fmt.Sprintf("%q is not a plain file", rec.path(name)), Hint: "take it away"}
+func fileOf(name string, shard Shard, ending string) string {
+	if shard.whole() {
+		return name + "." + ending
 	}
-	rec.lock = flock.New(rec.path(name), flock.SetPermissions(0o644))
-	got, err := rec.lock.TryLock()
-	if err != nil {
-		return trouble(rec.path(name), err)
-	}
-	if !got {
-		who, _ := rec.root.ReadFile(rec.file("running"))
-		return &Trouble{
-			Text: fmt.Sprintf("another build is writing %q (%s)", published, strings.TrimSpace(string(who))),
-			Hint: "wait until it is done, or end it",
-		}
-	}
-	_, err = rec.root.Lstat(rec.file("running"))
-	rec.interrupted = err == nil
-	// The clock tells a person who holds the lock; no published byte knows it.
-	who := fmt.Sprintf("process %d since %s\n", os.Getpid(), time.Now().Format(time.DateTime))
-	return rec.write(rec.file("running"), []byte(who))
+	return name + "." + shard.String() + "." + ending
 }
 
-// read takes in what is ours: the record, and what an interrupted run promised.
+func (rec *record) path(name string) string { return filepath.Join(rec.dir, name) }
+
+// read takes in what is ours: the record, and what an interrupted run
+// promised. The record of a part is newer than that of the whole, which takes
+// it in and removes it; so where a part has one, it alone says what is ours.
 func (rec *record) read() error {
-	for _, name := range []string{rec.file("manifest"), rec.file("next")} {
-		data, err := rec.root.ReadFile(name)
-		if errors.Is(err, fs.ErrNotExist) {
+	parts, err := rec.findShards()
+	if err != nil {
+		return err
+	}
+	wholeToo := func(path string) bool {
+		for s, done := range parts {
+			if done && s.Owns(path) {
+				return false
+			}
+		}
+		return rec.shard.Owns(path)
+	}
+	if err := rec.readManifest(fileOf(rec.name, Shard{}, "manifest"), wholeToo); err != nil {
+		return err
+	}
+	if err := rec.readManifest(fileOf(rec.name, Shard{}, "next"), rec.shard.Owns); err != nil {
+		return err
+	}
+	rec.readSeen(fileOf(rec.name, Shard{}, "seen"))
+	for s := range parts {
+		if !rec.shard.whole() && s != rec.shard {
 			continue
 		}
-		if err == nil {
-			err = rec.ours.decode(data)
+		for _, ending := range []string{"manifest", "next"} {
+			if err := rec.readManifest(fileOf(rec.name, s, ending), s.Owns); err != nil {
+				return err
+			}
 		}
-		if err != nil {
-			return &Trouble{
-				Text: fmt.Sprintf("%q cannot be read: %v", rec.path(name), reason(err)),
-				Hint: fmt.Sprintf("remove %q and the folder %q, and build again", rec.path(name), rec.name),
-				Err:  err,
+		rec.readSeen(fileOf(rec.name, s, "seen"))
+	}
+	return nil
+}
+
+// findShards lists the parts that have a record, and whether a build of them was
+// ever done.
+func (rec *record) findShards() (map[Shard]bool, error) {
+	entries, err := fs.ReadDir(rec.root.FS(), ".")
+	if err != nil {
+		return nil, trouble(rec.dir, err)
+	}
+	parts := map[Shard]bool{}
+	for _, e := range entries {
+		rest, ours := strings.CutPrefix(e.Name(), rec.name)
+		s, ending, ok := parseShardRecord(rest)
+		if !ours || !ok {
+			continue
+		}
+		rec.shards = append(rec.shards, e.Name())
+		switch {
+		case ending == "running" && (rec.shard.whole() || s == rec.shard):
+			rec.interrupted = true
+		case ending == "manifest" || ending == "next":
+			parts[s] = parts[s] || ending == "manifest"
+			if !rec.shard.whole() && s.N != rec.shard.N {
+				return nil, &Trouble{
+					Text: fmt.Sprintf("the site in %q was made in %d parts, and this is one of %d", rec.name, s.N, rec.shard.N),
+					Hint: "build it as a whole once, or into another folder",
+				}
 			}
 		}
 	}
+	return parts, nil
+}
+
+func (rec *record) readManifest(name string, owns func(path string) bool) error {
+	data, err := rec.root.ReadFile(name)
+	if errors.Is(err, fs.ErrNotExist) {
+		return nil
+	}
+	if err == nil {
+		err = rec.ours.decode(data, owns)
+	}
+	if err != nil {
+		return &Trouble{
+			Text: fmt.Sprintf("%q cannot be read: %v", rec.path(name), reason(err)),
+			Hint: fmt.Sprintf("remove %q and the folder %q, and build again", rec.path(name), rec.name),
+			Err:  err,
+		}
+	}
 	return nil
+}
+
+func (rec *record) readSeen(name string) {
+	info, err := rec.root.Lstat(name)
+	if err != nil {
+		return
+	}
+	if data, err := rec.root.ReadFile(name); err == nil {
+		rec.seen.decode(data, info.ModTime())
+	}
 }
 
 // promise writes down what the site will be, together with all that was ours:
@@ -116,12 +176,23 @@ func (rec *record) promise(next manifest) error {
 	return rec.write(rec.file("next"), all.encode())
 }
 
-// keep makes the site's list the record: the run is done.
-func (rec *record) keep(next manifest) error {
+// keep makes the site's list the record: the run is done. What a build of the
+// whole has taken in of its parts is removed.
+func (rec *record) keep(next manifest, now seen) error {
 	if err := rec.write(rec.file("manifest"), next.encode()); err != nil {
 		return err
 	}
-	if err := rec.root.Remove(rec.file("next")); err != nil {
+	if err := rec.write(rec.file("seen"), now.encode()); err != nil {
+		return err
+	}
+	if rec.shard.whole() {
+		for _, name := range rec.shards {
+			if err := rec.root.Remove(name); err != nil && !errors.Is(err, fs.ErrNotExist) {
+				return trouble(rec.path(name), err)
+			}
+		}
+	}
+	if err := rec.root.Remove(rec.file("next")); err != nil && !errors.Is(err, fs.ErrNotExist) {
 		return trouble(rec.path(rec.file("next")), err)
 	}
 	return rec.done()
@@ -156,10 +227,4 @@ func (rec *record) write(name string, data []byte) error {
 		return trouble(rec.path(name), err)
 	}
 	return nil
-}
-
-// close lets the lock go.
-func (rec *record) close() {
-	_ = rec.lock.Close()
-	rec.root.Close()
 }

@@ -3,7 +3,6 @@ package publish
 import (
 	"errors"
 	"io/fs"
-	"maps"
 	"path"
 	"slices"
 	"strings"
@@ -55,9 +54,12 @@ func (r *run) count() {
 		switch res.action {
 		case keep:
 			r.report.Unchanged++
+			if res.skipped {
+				r.report.Skipped++
+			}
 		case create, replace:
 			r.report.Written++
-			r.report.Bytes += int64(res.size)
+			r.report.Bytes += res.size
 		case leave:
 			r.report.Foreign = append(r.report.Foreign, r.files[i].Path)
 		}
@@ -70,19 +72,28 @@ func (r *run) count() {
 // remove takes away files of ours that are no longer made, and the folders
 // that this leaves empty.
 func (r *run) remove() error {
-	made := make(map[string]bool, len(r.files))
-	for _, f := range r.files {
-		made[f.Path] = true
-	}
-	for _, name := range slices.Sorted(maps.Keys(r.record.ours)) {
-		if made[name] {
-			continue
-		}
+	for _, name := range r.gone() {
 		if err := r.removeOne(name); err != nil {
 			return err
 		}
 	}
 	return nil
+}
+
+// gone lists the files of ours that are no longer made, in order.
+func (r *run) gone() []string {
+	made := make(map[string]bool, len(r.files))
+	for _, f := range r.files {
+		made[f.Path] = true
+	}
+	var gone []string
+	for name := range r.record.ours {
+		if !made[name] {
+			gone = append(gone, name)
+		}
+	}
+	slices.Sort(gone)
+	return gone
 }
 
 func (r *run) removeOne(name string) error {
@@ -141,7 +152,7 @@ func (r *run) discard() {
 // sweep takes away what a killed run has left beside its places.
 func (r *run) sweep() {
 	_ = fs.WalkDir(r.root.FS(), ".", func(name string, entry fs.DirEntry, err error) error {
-		if err == nil && entry.Type().IsRegular() && isPart(path.Base(name)) && !strings.Contains(name, "\\") {
+		if err == nil && entry.Type().IsRegular() && isPart(path.Base(name)) && !strings.Contains(name, "\\") && r.record.shard.Owns(whole(name)) {
 			_ = r.root.Remove(name)
 		}
 		return nil

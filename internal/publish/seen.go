@@ -1,0 +1,103 @@
+package publish
+
+import (
+	"bufio"
+	"bytes"
+	"encoding/hex"
+	"io/fs"
+	"maps"
+	"slices"
+	"strconv"
+	"strings"
+	"time"
+)
+
+// stamp is what was last seen of a file that we put in place.
+type stamp struct {
+	key  string // what it was made from
+	sum  sum
+	size int64
+	time int64 // of its last change, in nanoseconds
+	// settled says that the file was older than the note of it: a change since
+	// shows in its time. Times of some disks tell 2 seconds apart at best (FAT,
+	// as on most memory sticks).
+	settled bool
+}
+
+const coarsest = 2 * time.Second
+
+// shows reports whether a file's size and time prove that its bytes are as
+// they were seen.
+func (s stamp) shows(info fs.FileInfo) bool {
+	return s.settled && s.size == info.Size() && s.time == info.ModTime().UnixNano()
+}
+
+// seen are the stamps by path. They save work and nothing depends on them:
+// stamps that cannot be read count as none.
+type seen map[string]stamp
+
+func (s seen) encode() []byte {
+	var b bytes.Buffer
+	for _, name := range slices.Sorted(maps.Keys(s)) {
+		at := s[name]
+		b.WriteString(at.key + " " + at.sum.String() + " ")
+		b.WriteString(strconv.FormatInt(at.size, 10) + " " + strconv.FormatInt(at.time, 10) + " " + name + "\n")
+	}
+	return b.Bytes()
+}
+
+// decode adds the stamps of a file that was written at a time.
+func (s seen) decode(data []byte, written time.Time) {
+	lines := bufio.NewScanner(bytes.NewReader(data))
+	for lines.Scan() {
+		words := strings.SplitN(lines.Text(), " ", 5)
+		if len(words) < 5 {
+			return
+		}
+		raw, err := hex.DecodeString(words[1])
+		size, errSize := strconv.ParseInt(words[2], 10, 64)
+		at, errTime := strconv.ParseInt(words[3], 10, 64)
+		if err != nil || errSize != nil || errTime != nil || len(raw) != len(sum{}) {
+			return
+		}
+		s[words[4]] = stamp{words[0], sum(raw), size, at, at < written.Add(-coarsest).UnixNano()}
+	}
+}
+
+// goodKey reports whether a key can stand in a line.
+func goodKey(key string) bool { return key != "" && !strings.ContainsAny(key, " \n\r") }
+
+// asBefore gives the result for a file whose bytes need not be made: its key
+// is that of the bytes on the disk. Size and time show that nobody changed it
+// since; where they do not, its bytes are read and compared with the sum.
+func (r *run) asBefore(f File) (result, bool) {
+	was, ok := r.record.seen[f.Path]
+	if !ok || !goodKey(f.Key) || was.key != f.Key || !slices.Contains(r.record.ours[f.Path], was.sum) {
+		return result{}, false
+	}
+	if r.folders.there(f.Path) != nil {
+		return result{}, false
+	}
+	info, err := r.root.Lstat(f.Path)
+	if err != nil || !info.Mode().IsRegular() || info.Size() != was.size {
+		return result{}, false
+	}
+	if !was.shows(info) {
+		data, err := r.root.ReadFile(f.Path)
+		if err != nil || sumOf(data) != was.sum {
+			return result{}, false
+		}
+	}
+	return result{action: keep, skipped: true, sum: was.sum, size: was.size, time: info.ModTime().UnixNano()}, true
+}
+
+// seenNow are the stamps of the files in place.
+func (r *run) seenNow() seen {
+	now := make(seen, len(r.files))
+	for i, f := range r.files {
+		if res := r.results[i]; res.action != leave && res.time != 0 && goodKey(f.Key) {
+			now[f.Path] = stamp{key: f.Key, sum: res.sum, size: res.size, time: res.time}
+		}
+	}
+	return now
+}

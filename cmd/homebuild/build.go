@@ -19,6 +19,7 @@ type buildOptions struct {
 	out     string // where public goes; empty for the folder itself
 	zip     string // a file that holds public, too; empty for none
 	workers int
+	shard   string // "3/8", or empty for the whole
 	quiet   bool
 }
 
@@ -60,6 +61,7 @@ file and line, and changes nothing.`,
 	flags.StringVar(&opts.out, "out", "", "put \"public\" into this `folder` instead")
 	flags.StringVar(&opts.zip, "zip", "", "also put all pages into this `file`, to send or to carry")
 	flags.IntVar(&opts.workers, "workers", 0, "make this `many` pages at a time (default: one for each processor)")
+	flags.StringVar(&opts.shard, "shard", "", "make `part` 3/8 of the pages, while other computers make the rest")
 	flags.BoolVar(&opts.quiet, "quiet", false, "say nothing unless something needs you")
 	return cmd
 }
@@ -68,6 +70,10 @@ file and line, and changes nothing.`,
 func runBuild(opts buildOptions) error {
 	if opts.workers < 0 {
 		return wrongUse(fmt.Sprintf("--workers cannot be %d", opts.workers), "leave it out for one for each processor")
+	}
+	shard, err := readShard(opts.shard)
+	if err != nil {
+		return err
 	}
 	from, err := openSchool(opts.folder)
 	if err != nil {
@@ -78,6 +84,7 @@ func runBuild(opts buildOptions) error {
 	if err != nil {
 		return err
 	}
+	in.Program = programSum()
 	planned, notices, problems := site.Plan(in)
 	opts.notices(from.here(notices))
 	if len(problems) > 0 {
@@ -85,12 +92,12 @@ func runBuild(opts buildOptions) error {
 	}
 	public := filepath.Join(opts.place(), publicFolder)
 	pages := published(planned.Pages())
-	report, err := opts.write(public, pages)
+	report, err := opts.write(public, pages, shard)
 	if err != nil {
 		return err
 	}
 	desk := filepath.Join(opts.place(), deskFolder)
-	if err := opts.writeDesk(desk, planned); err != nil {
+	if err := opts.writeDesk(desk, planned, shard); err != nil {
 		return err
 	}
 	opts.result(public, in, report)
@@ -101,13 +108,13 @@ func runBuild(opts buildOptions) error {
 }
 
 // write publishes the pages, and shows a waiting person how far it is.
-func (o buildOptions) write(public string, files []publish.File) (publish.Report, error) {
+func (o buildOptions) write(public string, files []publish.File, shard publish.Shard) (publish.Report, error) {
 	var progress progress
 	if !o.quiet {
 		progress = o.progress("making pages", len(files))
 	}
 	defer progress.end()
-	return publish.Write(public, progress.watch(files), publish.Options{Workers: o.workers})
+	return publish.Write(public, progress.watch(files), publish.Options{Workers: o.workers, Shard: shard})
 }
 
 // writeZip puts the pages into one file to send, if one is asked for.
@@ -123,8 +130,8 @@ func (o buildOptions) writeZip(files []publish.File) error {
 }
 
 // writeDesk puts the teacher's own files beside the published folder.
-func (o buildOptions) writeDesk(desk string, planned *site.Planned) error {
-	report, err := publish.Write(desk, published(planned.Desk()), publish.Options{Workers: o.workers})
+func (o buildOptions) writeDesk(desk string, planned *site.Planned, shard publish.Shard) error {
+	report, err := publish.Write(desk, published(planned.Desk()), publish.Options{Workers: o.workers, Shard: shard})
 	if err != nil {
 		return err
 	}
@@ -145,7 +152,7 @@ func (o buildOptions) place() string {
 func published(pages []site.File) []publish.File {
 	files := make([]publish.File, len(pages))
 	for i, p := range pages {
-		files[i] = publish.File{Path: p.Path, Index: p.Index, Render: p.Render}
+		files[i] = publish.File{Path: p.Path, Index: p.Index, Key: p.Key, Render: p.Render}
 	}
 	return files
 }

@@ -25,6 +25,7 @@ into a chat.`,
 		Example: `  homebuild build               the example school, to see what comes out
   homebuild build my-class      your own folder
   homebuild targets             what a week can be about`,
+		Version:       versionLine(),
 		Args:          cobra.ArbitraryArgs,
 		SilenceErrors: true,
 		SilenceUsage:  true,
@@ -40,6 +41,7 @@ into a chat.`,
 	cmd.SetErr(s.err)
 	cmd.CompletionOptions.HiddenDefaultCmd = true
 	cmd.SetFlagErrorFunc(wrongFlag)
+	cmd.SetVersionTemplate("{{.Version}}\n")
 	cmd.AddCommand(newStartCmd(s), newWeekCmd(s), newBuildCmd(s), newPreviewCmd(s), newCheckCmd(s), newPlanCmd(s), newShareCmd(s), newTargetsCmd(s), newLanguageCmd(s))
 	cmd.InitDefaultHelpCmd()
 	for _, c := range cmd.Commands() {

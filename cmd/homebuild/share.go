@@ -78,6 +78,7 @@ func runShare(opts shareOptions) error {
 		return err
 	}
 	desk := filepath.Join(opts.folder, "desk")
+	in.Program = programSum()
 	planned, _, problems := site.Plan(in)
 	if len(problems) > 0 {
 		return from.here(problems)

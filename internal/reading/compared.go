@@ -1,0 +1,103 @@
+package reading
+
+import "homebuild/internal/problem"
+
+// difference is how many more one has than another.
+func (d *decider) difference() (problem.Problem, bool) {
+	known, happens := d.amounts()
+	a, b := -1, -1
+	for i, f := range known {
+		switch {
+		case d.named(f, d.ask.who) || d.ask.who == "" && (d.named(f, d.ask.adj) || f.noun == d.ask.noun && !d.named(f, d.ask.than)):
+			if !d.named(f, d.ask.than) || a < 0 && d.named(f, d.ask.who) && f.who == d.ask.who {
+				a = i
+			}
+		case d.named(f, d.ask.than):
+			b = i
+		}
+	}
+	if d.named2(known, &a, &b); a < 0 || b < 0 || a == b || len(happens) > 0 {
+		return no, false
+	}
+	kind, bigger, smaller := problem.DifferenceMore, known[a], known[b]
+	if d.ask.fewer {
+		kind, bigger, smaller = problem.DifferenceFewer, known[b], known[a]
+	}
+	if d.value(bigger) < d.value(smaller) {
+		return no, false
+	}
+	return d.make(kind, bigger, smaller)
+}
+
+// named2 takes the other of two amounts where only one is named.
+func (d *decider) named2(known []fact, a, b *int) {
+	if len(known) != 2 || (*a < 0) == (*b < 0) {
+		return
+	}
+	if d.ask.want == wantDifference && d.ask.who != "" {
+		d.doubt("who is compared with whom is not clear")
+	}
+	if *a < 0 {
+		*a = 1 - *b
+	} else {
+		*b = 1 - *a
+	}
+}
+
+// compared is an amount that is told by its difference to another.
+func (d *decider) compared(v fact) (problem.Problem, bool) {
+	var known []fact
+	for _, f := range d.facts {
+		if f.sort == change {
+			return no, false
+		}
+		if f.sort == state && f.known() {
+			known = append(known, f)
+		}
+	}
+	subject, other := v.who, v.than
+	if subject == "" && v.adj != "" { // 5 more red kites than blue ones
+		subject = v.adj
+	}
+	tells, knows := -1, ""
+	for i, f := range known {
+		switch {
+		case d.named(f, subject):
+			tells, knows = i, subject
+		case d.named(f, other):
+			tells, knows = i, other
+		}
+	}
+	if tells < 0 || subject == other || other == "" {
+		return no, false
+	}
+	bigger := v.more == (knows == other) // the one that is not told
+	if d.ask.want == wantTotal {
+		if !bigger || len(known) > 1 {
+			return no, false
+		}
+		if v.fewer {
+			d.doubt("the bigger amount is told by what is fewer")
+		}
+		return d.make(problem.BiggerThenTogether, known[tells], v)
+	}
+	wanted := subject
+	if knows == subject {
+		wanted = other
+	}
+	if d.ask.want != wantAmount || d.ask.who != wanted && d.ask.adj != wanted && d.ask.place != wanted {
+		if d.ask.want != wantAmount || d.named(known[tells], d.ask.who) && d.ask.who != "" {
+			return no, false
+		}
+		d.doubt("whose amount is asked is not clear")
+	}
+	switch {
+	case bigger && v.more:
+		return d.make(problem.BiggerMore, known[tells], v)
+	case bigger:
+		return d.make(problem.BiggerFewer, known[tells], v)
+	case v.more:
+		return d.make(problem.SmallerMore, known[tells], v)
+	}
+	return d.make(problem.SmallerFewer, known[tells], v)
+}

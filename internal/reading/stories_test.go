@@ -1,0 +1,123 @@
+package reading
+
+import (
+	"os"
+	"strings"
+	"testing"
+
+	"homebuild/internal/problem"
+)
+
+// englishWords are the number words that the English language file has.
+func englishWords() map[string]int {
+	words := map[string]int{}
+	for n, w := range strings.Fields("zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen twenty") {
+		words[w] = n
+	}
+	return words
+}
+
+// meant is a story with what its author meant.
+type meant struct {
+	text  string
+	want  string // a reading line; "-" for none
+	hard  bool   // the reader may be unsure or silent
+	place string
+}
+
+func stories(t *testing.T, name string) []meant {
+	t.Helper()
+	data, err := os.ReadFile("testdata/" + name)
+	if err != nil {
+		t.Fatal(err)
+	}
+	var out []meant
+	text := ""
+	for line := range strings.SplitSeq(string(data), "\n") {
+		want, isWant := strings.CutPrefix(line, "= ")
+		switch {
+		case strings.HasPrefix(line, "#") || strings.TrimSpace(line) == "":
+		case isWant:
+			want, hard := strings.CutPrefix(want, "* ")
+			out = append(out, meant{text: text, want: want, hard: hard})
+			text = ""
+		default:
+			text = strings.TrimSpace(text + " " + line)
+		}
+	}
+	return out
+}
+
+// tally counts the proposals for the stories of one kind.
+type tally struct{ stories, right, sure, wrong int }
+
+// score reads every story and counts, for each kind, how many of its stories
+// were read right, and how many stories were wrongly read as it.
+func score(t *testing.T, list []meant, log func(meant, Reading)) map[string]*tally {
+	t.Helper()
+	r := NewReader("en", englishWords())
+	out := map[string]*tally{"-": {}}
+	for _, k := range problem.Kinds() {
+		out[k.String()] = &tally{}
+	}
+	for _, m := range list {
+		text, err := r.Mark(m.text)
+		if err != nil {
+			t.Fatalf("%s: %v", m.text, err)
+		}
+		got := r.Read(text)
+		kind, _, _ := strings.Cut(m.want, " ")
+		out[kind].stories++
+		line := "-"
+		if got.Certainty != CannotTell {
+			line = Line(got.Problem)
+		}
+		switch {
+		case line == m.want:
+			out[kind].right++
+			if got.Certainty == Sure {
+				out[kind].sure++
+			}
+		case line != "-":
+			out[got.Problem.Kind().String()].wrong++
+		}
+		log(m, got)
+	}
+	return out
+}
+
+// table prints precision and recall by kind.
+func table(t *testing.T, name string, by map[string]*tally) (all tally) {
+	t.Helper()
+	t.Logf("%s: kind, stories, read right, of these sure, wrongly read as it", name)
+	for _, k := range problem.Kinds() {
+		x := by[k.String()]
+		t.Logf("%-26s %2d %2d %2d %2d", k, x.stories, x.right, x.sure, x.wrong)
+		all.stories, all.right, all.sure, all.wrong = all.stories+x.stories, all.right+x.right, all.sure+x.sure, all.wrong+x.wrong
+	}
+	t.Logf("no reading: %d stories, %d left unread", by["-"].stories, by["-"].right)
+	t.Logf("precision %d of %d, recall %d of %d", all.right, all.right+all.wrong, all.right, all.stories)
+	return all
+}
+
+// The stories that the reader was tuned on: nothing is read wrongly, and what
+// is not marked as hard is read.
+func TestStories(t *testing.T) {
+	list := stories(t, "stories.txt")
+	if len(list) < 60 {
+		t.Fatalf("%d stories, want at least 60", len(list))
+	}
+	by := score(t, list, func(m meant, got Reading) {
+		line := "-"
+		if got.Certainty != CannotTell {
+			line = Line(got.Problem)
+		}
+		switch {
+		case line == m.want && (m.hard || got.Certainty == Sure || line == "-"):
+		case line == "-" && m.hard:
+		default:
+			t.Errorf("%s\n  want %s\n  got  %s (%s: %s)", m.text, m.want, line, got.Certainty, got.Why)
+		}
+	})
+	table(t, "tuned on", by)
+}

@@ -1,0 +1,231 @@
+package reading
+
+import "strings"
+
+// clause tells what a part of a sentence says about its amounts.
+func (s *scene) clause(c clause) []fact {
+	p := s.split(c)
+	kind := s.kind(c, p)
+	subject := s.phrase(p.subject, "")
+	acts := len(p.subject) > 0
+	if !acts && !subjectAmount(c) && !p.there {
+		subject = s.who // "... and eats 3"
+	}
+	var out []fact
+	for i, q := range c.amounts {
+		f := fact{quantity: q, class: kind, who: subject, start: p.start, end: p.end, total: p.total}
+		f.moves = q.start < c.verb
+		s.places(&f, c, p, i)
+		if f.moves {
+			f.who = ""
+			if i > 0 && c.amounts[i-1].of && c.amounts[i-1].noun == "" || s.r.before(c, q, "of") {
+				f.class = hold
+			}
+		}
+		if name := s.newOwner(c, i); name != "" {
+			f.who = name
+		}
+		s.sortOut(&f, c, p)
+		s.nouns(&f, c, i)
+		out = append(out, f)
+	}
+	if acts && subject != "" {
+		s.who = subject
+	}
+	for _, f := range out {
+		if f.sort != versus && f.who != "" {
+			s.last = f.who
+		}
+		if f.place != "" && f.who == "" {
+			s.last = f.place
+		}
+	}
+	return out
+}
+
+func subjectAmount(c clause) bool { return len(c.amounts) > 0 && c.amounts[0].start < c.verb }
+
+// before reports whether a word stands before an amount, with determiners
+// between.
+func (r *Reader) before(c clause, q quantity, word string) bool {
+	i := q.start - 1
+	for i >= c.start && r.cues.has("determiners", c.tokens[i].low) {
+		i--
+	}
+	return i >= c.start && c.tokens[i].low == word
+}
+
+// kind is what the verb does here, with the small word after it.
+func (s *scene) kind(c clause, p parts) class {
+	kind := c.form.class
+	moved := subjectAmount(c) || kind == move || kind == give || kind == put || c.form.base == "take" || c.form.base == "break" || len(c.amounts) > 0 && c.tokens[c.verb].low != "" && p.particle == lose
+	if p.particle != "" && kind != hold && kind != lose && moved {
+		switch {
+		case kind == take && p.particle != lose:
+		case kind == give && p.particle == come:
+		case kind == put && p.particle == come:
+		case kind == take: // takes 3 out, takes 3 away, takes 3 home
+		case kind == gain && !subjectAmount(c) && p.particle == come:
+		default:
+			kind = p.particle
+		}
+	}
+	if kind == hold && p.particle == lose && subjectAmount(c) && !s.r.helps(c.form) && c.form.base != "stay" {
+		kind = lose // 5 ducks swim away
+	}
+	if p.passive && kind == give { // was given 6
+		kind = gain
+	}
+	return kind
+}
+
+// places notes where and from whom to whom.
+func (s *scene) places(f *fact, c clause, p parts, i int) {
+	from, until := c.start, c.end
+	if i > 0 {
+		from = c.amounts[i].start
+	}
+	if i+1 < len(c.amounts) {
+		until = c.amounts[i+1].start
+	}
+	var here []place
+	for _, at := range p.places {
+		if at.at >= from && at.at < until || i > 0 && at.at < c.verb && at.at < c.amounts[0].start {
+			here = append(here, at)
+		}
+	}
+	for _, at := range p.times {
+		if at.at >= from && at.at < until {
+			f.time = at.word
+		}
+	}
+	if len(here) == 0 && i+1 < len(c.amounts) && !p.hasThan && len(p.places) == 1 && f.class != give {
+		here = p.places // "8 red and 5 blue kites in the shop"
+	}
+	for _, at := range here {
+		who := s.r.cues.has("to", at.word) && (f.class == give)
+		switch {
+		case s.r.cues.has("from", at.word):
+			f.from = s.phrase(at.tokens, f.who)
+		case who:
+			f.to = s.phrase(at.tokens, f.who)
+		case s.r.cues.has("into", at.word) || s.r.cues.has("places", at.word) && at.word != "of" && at.word != "for":
+			f.place = s.placeName(at.tokens)
+		}
+	}
+	if f.class == give && len(p.after) > 0 {
+		f.to = s.phrase(p.after, f.who)
+	}
+	if f.class == give && len(p.after) == 0 && f.to == "" && i > 0 {
+		return
+	}
+	if f.place == "" && f.class == put {
+		f.place = s.place
+	}
+	if f.place != "" {
+		s.place = f.place
+	}
+}
+
+// placeName is a place without its determiner; "it" is the last one.
+func (s *scene) placeName(tokens []token) string {
+	var words []string
+	for _, t := range tokens {
+		switch {
+		case s.r.cues.has("it", t.low) && len(tokens) == 1 || t.low == "it":
+			return s.place
+		case s.r.cues.has("determiners", t.low):
+		default:
+			words = append(words, strings.TrimSuffix(t.low, "'s"))
+		}
+	}
+	return strings.Join(words, " ")
+}
+
+// newOwner is the name that stands before a later amount: "Omar has 9 and Lina 5".
+func (s *scene) newOwner(c clause, i int) string {
+	if i == 0 {
+		return ""
+	}
+	at := c.amounts[i].start - 1
+	if at > c.amounts[i-1].end-1 && at > c.verb && c.tokens[at].capital && at > 0 && (c.tokens[at-1].low == "and" || c.tokens[at-1].mark) {
+		return s.phrase(c.tokens[at:at+1], "")
+	}
+	return ""
+}
+
+// sortOut says what the clause tells about the amount, and for whom.
+func (s *scene) sortOut(f *fact, c clause, p parts) {
+	f.sort = change
+	switch {
+	case p.hasThan && (f.more || f.fewer):
+		f.sort = versus
+		f.than = s.phrase(p.than, f.who)
+		if f.moves {
+			f.who = s.phrase(p.subject, f.than)
+		}
+		return
+	case f.class == hold:
+		f.sort = state
+		if f.moves || p.there {
+			f.who = ""
+			if f.adj == "" && f.noun == "" || f.of || f.rest || f.place == "" {
+				f.predicate(s.r, c)
+			}
+		}
+		if base := c.form.base; base == "keep" || base == "stay" || base == "remain" {
+			f.end = true
+		}
+	case f.class == need:
+		f.sort = goal
+	case f.class == gain, f.class == come, f.class == take:
+		f.sign = 1
+	case f.class == lose, f.class == give:
+		f.sign = -1
+	case f.class == put:
+		f.sign = 1
+		if f.place == "" {
+			f.sign = 0
+		}
+	case f.class == move:
+		f.sign = 0
+	}
+}
+
+// predicate reads "8 are red".
+func (f *fact) predicate(r *Reader, c clause) {
+	if c.form.base != "be" || f.end {
+		return
+	}
+	if i := c.verb + 1; i < c.end && f.quantity.start < c.verb {
+		t := c.tokens[i]
+		if !t.mark && !t.number() && !r.cues.has("places", t.low) && !r.cues.has("adverbs", t.low) && !r.cues.has("determiners", t.low) && !r.cues.has("not", t.low) {
+			f.adj = t.low
+		}
+	}
+}
+
+// nouns carries the thing over where a sentence leaves it out: "5 red and 3 blue
+// kites", "finds 6 more".
+func (s *scene) nouns(f *fact, c clause, i int) {
+	f.nouned = f.noun != ""
+	if f.noun == "" || i+1 < len(c.amounts) && c.amounts[i].end+1 == c.amounts[i+1].start && f.adj == "" && c.amounts[i+1].adj != "" && f.noun != c.amounts[i+1].noun {
+		later := ""
+		for _, q := range c.amounts[i+1:] {
+			if later == "" && q.noun != "" {
+				later = q.noun
+			}
+		}
+		switch {
+		case f.noun != "": // "5 red and 3 blue kites"
+			f.adj, f.noun, f.nouned = f.noun, later, true
+		case later != "" && i+1 < len(c.amounts) && !f.of && !f.more && s.noun == "":
+			f.noun = later
+		default:
+			f.noun = s.noun
+		}
+	}
+	if f.noun != "" {
+		s.noun = f.noun
+	}
+}

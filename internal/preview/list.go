@@ -14,6 +14,7 @@ import (
 type group struct {
 	Title string   `json:"title"`
 	Pages []listed `json:"pages"`
+	Open  bool     `json:"open"` // the others are folded
 }
 
 type listed struct {
@@ -39,16 +40,19 @@ func list(pages []Page) []group {
 			continue
 		}
 		if strings.HasSuffix(p.Path, ".html") && (!deep(p.Path) || strings.HasSuffix(p.Path, "/index.html")) {
-			rest = append(rest, listed{p.Path, strings.TrimSuffix(strings.TrimSuffix(p.Path, ".html"), "/index")})
+			rest = append(rest, listed{p.Path, yearTitle(p.Path)})
 		}
 	}
 	var out []group
 	for date, pages := range weeks {
-		out = append(out, group{"week of " + date, pages})
+		out = append(out, group{Title: "week of " + date, Pages: pages})
 	}
 	slices.SortFunc(out, func(a, b group) int { return cmp.Compare(b.Title, a.Title) })
+	if len(out) > 0 {
+		out[0].Open = true
+	}
 	if len(rest) > 0 {
-		out = append(out, group{"all year", rest})
+		out = append(out, group{Title: "all year", Pages: rest, Open: true})
 	}
 	return out
 }
@@ -62,6 +66,18 @@ func weekTitle(language, kind string) string {
 		name = kind
 	}
 	return language + " " + name
+}
+
+// yearTitle names a page that belongs to no week.
+func yearTitle(path string) string {
+	switch path {
+	case "index.html":
+		return "front page"
+	case "404.html":
+		return "no such page"
+	}
+	name := strings.TrimSuffix(strings.TrimSuffix(path, ".html"), "/index")
+	return strings.ReplaceAll(name, "/", " ")
 }
 
 func deep(path string) bool { return strings.Count(path, "/") > 1 }

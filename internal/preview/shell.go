@@ -28,7 +28,7 @@ func newShell() shell {
 	return shell{
 		html: []byte(html),
 		policy: "default-src 'none'; style-src '" + hash(shellCSS) + "'; script-src '" + hash(shellJS) +
-			"'; connect-src 'self'; frame-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'",
+			"'; connect-src 'self'; img-src data:; frame-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'",
 	}
 }
 

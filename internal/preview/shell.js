@@ -41,9 +41,14 @@ function mark() {
 
 function drawList(groups) {
   const list = byId("list");
+  const folded = new Map();
+  for (const d of list.querySelectorAll("details")) folded.set(d.dataset.title, d.open);
   list.replaceChildren();
   for (const g of groups || []) {
-    list.append(make("h2", g.title));
+    const part = make("details");
+    part.dataset.title = g.title;
+    part.open = folded.has(g.title) ? folded.get(g.title) : g.open;
+    part.append(make("summary", g.title));
     const ul = make("ul");
     for (const p of g.pages) {
       const b = make("button", p.title);
@@ -54,7 +59,8 @@ function drawList(groups) {
       li.append(b);
       ul.append(li);
     }
-    list.append(ul);
+    part.append(ul);
+    list.append(part);
   }
 }
 

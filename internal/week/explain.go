@@ -60,6 +60,9 @@ var slips = []slip{
 // explain says in plain words what is wrong with a line of settings, given
 // what the TOML library says about it.
 func explain(line, cause string) (text, hint string) {
+	if keyOf(line) == "own-story" {
+		return "a story of your own begins with two brackets on each side", "write [[own-story]] above each of them"
+	}
 	if strings.Contains(cause, "already") {
 		return fmt.Sprintf("%q is written twice", keyOf(line)), "keep one of the two"
 	}

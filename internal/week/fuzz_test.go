@@ -1,9 +1,12 @@
 package week
 
 import (
+	"slices"
 	"strings"
 	"testing"
 	"unicode/utf8"
+
+	"homebuild/internal/diag"
 )
 
 // Whatever a week file holds, reading ends, every problem names its place, and
@@ -28,4 +31,62 @@ func FuzzRead(f *testing.F) {
 			t.Errorf("passed: %+v", w)
 		}
 	})
+}
+
+// Whatever site.toml holds, reading ends, every problem names its place, and a
+// site that passes holds only words that are allowed.
+func FuzzSite(f *testing.F) {
+	for _, seed := range []string{
+		goodSite, goodSite + "address = \"javascript:alert(1)\"", "name = { en = \"x\", es = 1 }\nlanguages = [\"en\"]", "languages = [\"../en\"]",
+		goodSite + "theme = \"../../paper\"", "name = \"<b>\"\nlanguages = [[[[", "\xff\xfe", "[[name]]\n[name.x.y.z]", goodSite + "key = \"\"\"\n\n\"\"\"",
+	} {
+		f.Add(seed)
+	}
+	f.Fuzz(func(t *testing.T, text string) {
+		allowed := someAllowed()
+		site, problems := Read(folder(SiteFile, text, "weeks/2026-09-14.md", goodWeek), allowed)
+		checkPlaces(t, problems, SiteFile, text)
+		if len(problems) > 0 {
+			return
+		}
+		for _, tag := range append([]string{site.School}, site.Languages...) {
+			if !slices.Contains(allowed.Languages, tag) {
+				t.Errorf("passed: the language %q", tag)
+			}
+		}
+		if site.Theme != "" && !slices.Contains(allowed.Themes, site.Theme) {
+			t.Errorf("passed: the theme %q", site.Theme)
+		}
+		if a := site.Address; a != "" && (!strings.HasPrefix(a, "https://") && !strings.HasPrefix(a, "http://") || !strings.HasSuffix(a, "/") || strings.ContainsAny(a, " \"<>\n")) {
+			t.Errorf("passed: the address %q", a)
+		}
+	})
+}
+
+// Whatever a note in another language holds, reading ends and every problem
+// names its place.
+func FuzzNote(f *testing.F) {
+	for _, seed := range []string{
+		"Hola", "<b>", "[x](javascript:x)", "![x](y)", "office@school.example", "[a]: x\n[a]", "+++\n+++", "\u202e", "<https://x.example>", "[a](b\nc)",
+	} {
+		f.Add(seed)
+	}
+	f.Fuzz(func(t *testing.T, text string) {
+		const name = "weeks/2026-09-14.es.md"
+		site, problems := Read(folder(SiteFile, goodSite, "weeks/2026-09-14.md", goodWeek, name, text), someAllowed())
+		checkPlaces(t, problems, name, text)
+		if len(problems) == 0 && !utf8.ValidString(site.Weeks[0].Notes["es"]) {
+			t.Errorf("passed: %q", site.Weeks[0].Notes["es"])
+		}
+	})
+}
+
+// checkPlaces wants every problem to name the file and a line of it.
+func checkPlaces(t *testing.T, problems diag.Problems, file, text string) {
+	t.Helper()
+	for _, p := range problems {
+		if p.File != file || p.Text == "" || p.Line > 1+strings.Count(text, "\n")+strings.Count(text, "\r") {
+			t.Errorf("problem without a true place: %+v", p)
+		}
+	}
 }

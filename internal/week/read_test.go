@@ -149,18 +149,19 @@ func TestSamplesOfTheDocumentation(t *testing.T) {
 			samples = append(samples, strings.ReplaceAll(block[1:], "\n\t", "\n"))
 		}
 	}
-	// The own-target sample holds a blank line.
-	if len(samples) != 6 {
-		t.Fatalf("samples: want 6 blocks, got %d: %q", len(samples), samples)
+	// The samples of an own target and of an own story hold blank lines.
+	if len(samples) != 9 {
+		t.Fatalf("samples: want 9 blocks, got %d: %q", len(samples), samples)
 	}
 	allowed := someAllowed()
 	site, named, first, second := samples[1], samples[2], samples[3], samples[4]+"\n\n"+samples[5]
+	third := strings.Join(samples[6:], "\n\n")
 	for _, s := range []string{site, strings.Replace(site, `name            = "Pebble Lane School"`, named, 1)} {
-		read, problems := Read(folder(SiteFile, s, "weeks/2026-09-14.md", first, "weeks/2026-09-21.md", second), allowed)
+		read, problems := Read(folder(SiteFile, s, "weeks/2026-09-14.md", first, "weeks/2026-09-21.md", second, "weeks/2026-09-28.md", third), allowed)
 		if problems != nil {
 			t.Fatalf("sample problems:\n%v", problems)
 		}
-		if len(read.Weeks) != 2 || read.Weeks[1].Own == nil || read.Weeks[0].WarmUp != "reach" {
+		if len(read.Weeks) != 3 || len(read.Weeks[2].OwnStories) != 1 || len(read.Weeks[2].OwnStories[0].In) != 1 || read.Weeks[1].Own == nil || read.Weeks[0].WarmUp != "reach" {
 			t.Errorf("sample was read as %+v", read)
 		}
 	}

@@ -16,6 +16,7 @@ type weekKeys struct {
 	Minutes       any      `toml:"minutes"`
 	Allow         any      `toml:"allow"`
 	Own           *ownKeys `toml:"own-target"`
+	OwnStories    any      `toml:"own-story"`
 }
 
 // ownKeys are the settings of a target spelled out.
@@ -31,7 +32,7 @@ type ownKeys struct {
 func weekSettings() []string {
 	return []string{"target", "focus", "picture", "stories", "scene", "extra-sentence", "number-words", "warm-up",
 		"review", "minutes", "allow", "own-target", "own-target.operation", "own-target.largest", "own-target.kinds",
-		"own-target.parts", "own-target.crossing", "own-target.steps"}
+		"own-target.parts", "own-target.crossing", "own-target.steps", "own-story"}
 }
 
 // settings reads the settings of a week.
@@ -57,6 +58,7 @@ func (r *reader) settings(name fileName, f front) *Week {
 		file:          name.path,
 		lines:         t.lines,
 	}
+	w.OwnStories = t.ownStories(k.OwnStories, w.Allow)
 	t.oneTarget(k.Target != nil, k.Own != nil)
 	return w
 }

@@ -89,14 +89,22 @@ func (t *table) line(key string) int {
 }
 
 // place notes the line of each setting: "own-target.largest" for one that
-// stands below [own-target].
+// stands below [own-target], "own-story[1].text" for the second [[own-story]].
 func (t *table) place(text string) {
 	t.lines = map[string]int{}
 	table := ""
+	told := -1
 	for number, line := range lines(text) {
 		key := keyOf(line)
 		switch {
 		case strings.HasPrefix(strings.TrimSpace(line), "["):
+			if key == "own-story" {
+				told++
+			}
+			if rest, ok := strings.CutPrefix(key, "own-story"); ok {
+				key = fmt.Sprintf("own-story[%d]%s", max(told, 0), rest)
+				t.lines[key] = t.first + number - 1
+			}
 			table = key + "."
 		case strings.Contains(line, "="):
 			key = table + key

@@ -2,7 +2,9 @@ package week
 
 import (
 	"cmp"
+	"fmt"
 	"slices"
+	"strings"
 
 	"homebuild/internal/diag"
 )
@@ -56,6 +58,7 @@ type Week struct {
 	Minutes       int    // the time it takes at home
 	Allow         []string
 	Notes         map[string]string // Markdown by language tag
+	OwnStories    []OwnStory        // told by the teacher, in the file's order
 
 	file  string
 	lines map[string]int
@@ -71,11 +74,28 @@ type Own struct {
 	Steps     int      // 1, or 2 for a chain
 }
 
+// OwnStory is a story in the teacher's own words. Its texts are plain, on one
+// line; they may hold marks such as [6 kites], which internal/reading knows.
+type OwnStory struct {
+	Text    string            // in the class's language
+	Reading string            // what it tells, confirmed by the teacher; empty until then
+	Answer  string            // the answer as a sentence, in the class's language; may be empty
+	In      map[string]string // translations of Text by language tag
+}
+
+// StorySetting names a setting of the i-th own story for [Week.Problem]: "text",
+// "reading", "answer" or "in.es".
+func StorySetting(i int, setting string) string { return fmt.Sprintf("own-story[%d].%s", i, setting) }
+
 // Problem says something about a week that only a later room can know, at the
 // line of the setting it is about; without a line when the file leaves the
 // setting out.
 func (w Week) Problem(setting, text, hint string) diag.Problem {
-	return diag.Problem{File: w.file, Line: w.lines[setting], Text: text, Hint: hint}
+	line, ok := w.lines[setting]
+	if story, _, isStory := strings.Cut(setting, "]."); !ok && isStory {
+		line = w.lines[story+"]"]
+	}
+	return diag.Problem{File: w.file, Line: line, Text: text, Hint: hint}
 }
 
 // Allowed holds the words that other rooms know. Where a list is empty, no

@@ -1,0 +1,81 @@
+package week
+
+import (
+	"strings"
+	"testing"
+
+	"github.com/google/go-cmp/cmp"
+)
+
+const someStory = "[[own-story]]\ntext = \"Lina has 8 shells. She finds 6 more. How many now?\"\n"
+
+func TestOwnStories(t *testing.T) {
+	site, problems := Read(folder(SiteFile, goodSite, "weeks/2026-09-14.md", "+++\ntarget = \"add-within-20\"\n\n"+someStory+`
+[[own-story]]
+text = """
+Omar has 9 kites.
+He finds 4."""
+reading = "add-to-result 9 + 4 = ?"
+answer = "He has 13 kites."
+[own-story.in]
+es = "Omar tiene 9 cometas."
+PT-BR = "Omar tem 9 pipas."
++++
+`), someAllowed())
+	if problems != nil {
+		t.Fatalf("Read problems:\n%v", problems)
+	}
+	want := []OwnStory{
+		{Text: "Lina has 8 shells. She finds 6 more. How many now?"},
+		{
+			Text: "Omar has 9 kites. He finds 4.", Reading: "add-to-result 9 + 4 = ?", Answer: "He has 13 kites.",
+			In: map[string]string{"es": "Omar tiene 9 cometas.", "pt-BR": "Omar tem 9 pipas."},
+		},
+	}
+	if diff := cmp.Diff(want, site.Weeks[0].OwnStories); diff != "" {
+		t.Errorf("own stories mismatch (-want +got):\n%s", diff)
+	}
+	for setting, line := range map[string]int{
+		StorySetting(0, "text"): 5, StorySetting(0, "reading"): 4, StorySetting(1, "text"): 8,
+		StorySetting(1, "reading"): 11, StorySetting(1, "in.es"): 14,
+	} {
+		if got := site.Weeks[0].Problem(setting, "x", "").Line; got != line {
+			t.Errorf("line of %s: want %d, got %d", setting, line, got)
+		}
+	}
+}
+
+// Slips in stories of a teacher's own, each with what is said about it.
+func TestOwnStorySlips(t *testing.T) {
+	tests := []struct{ name, settings, want string }{
+		{"single brackets are enough for one", strings.Replace(someStory, "[[own-story]]", "[own-story]", 1), ""},
+		{"single brackets twice", strings.Repeat(strings.Replace(someStory, "[[own-story]]", "[own-story]", 1), 2),
+			"5: a story of your own begins with two brackets on each side|write [[own-story]] above each of them"},
+		{"no text", "[[own-story]]\nreading = \"add-to-result 8 + 6 = ?\"", "3: an own story has no text"},
+		{"a word", "own-story = \"Lina\"", "3: own-story is not a story|write [[own-story]] on a line of its own"},
+		{"a number", someStory + "answer = 14", `5: answer cannot be 14|write a text in quotes: answer = "..."`},
+		{"unknown setting", someStory + "question = \"?\"", `5: "question" is not a setting of an own story`},
+		{"a setting of the week", someStory + "stories = 3", "5: \"stories\" is not a setting of an own story|write it above the first [[own-story]]"},
+		{"too long", "[[own-story]]\ntext = \"" + strings.Repeat("ten shells ", 40) + "\"", "4: text has 439 letters|keep it to 400"},
+		{"markup", "[[own-story]]\ntext = \"Lina has <b>8</b> shells.\"", `4: the story holds HTML, "<b>"`},
+		{"link", "[[own-story]]\ntext = \"See https://shells.example for 8 shells.\"", `4: the story holds a link, "https://shells.example"`},
+		{"telephone", "[[own-story]]\ntext = \"Call 0151 234 5678 for 8 shells.\"", "4: the story shows a phone number"},
+		{"mail in a translation", someStory + "[own-story.in]\nes = \"Lina@school.example\"", "6: the story shows an e-mail address"},
+		{"language", someStory + "[own-story.in]\nxx = \"8\"", `6: "xx" is not a language there is a file for`},
+		{"translation as a word", someStory + "in = \"es\"", "5: in is not a list of translations"},
+		{"too many", strings.Repeat(someStory, 9), "20: the week has 9 stories of your own|keep 8"},
+	}
+	for _, test := range tests {
+		_, problems := Read(folder(SiteFile, goodSite, "weeks/2026-09-14.md", "+++\ntarget = \"add-within-20\"\n"+test.settings+"\n+++\n"), someAllowed())
+		if test.want == "" {
+			if problems != nil {
+				t.Errorf("%s: want no problem, got %v", test.name, problems)
+			}
+			continue
+		}
+		text, hint, _ := strings.Cut(test.want, "|")
+		if len(problems) == 0 || len(problems) > 1 && !strings.HasPrefix(test.name, "single") || !strings.Contains(problems[0].String(), ".md:"+text) || !strings.Contains(problems[0].Hint, hint) {
+			t.Errorf("%s: want %q, got\n%v", test.name, test.want, problems)
+		}
+	}
+}

@@ -88,7 +88,7 @@ func weekOf(path string) (string, bool) {
 // sort of page, for the table.
 func kindOf(path string) string {
 	switch {
-	case strings.HasSuffix(path, tryEnd):
+	case strings.Contains(path, "-try"):
 		return "try"
 	case strings.HasSuffix(path, printEnd):
 		return "print"

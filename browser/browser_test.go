@@ -1,0 +1,179 @@
+//go:build browser
+
+// Package browser_test looks at the published pages as families, validators and
+// printers do: in a real browser, from a file and from a server. It needs
+// Chromium, poppler, Java and the npm packages in package.json; setup.sh
+// installs them.
+package browser_test
+
+import (
+	"context"
+	"flag"
+	"fmt"
+	"log"
+	"net/http"
+	"net/http/httptest"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"slices"
+	"strings"
+	"testing"
+	"time"
+
+	"github.com/chromedp/chromedp"
+)
+
+var (
+	screenshots = flag.String("screenshots", "", "put phone and paper pictures of the pages into this `folder`")
+	published   = flag.String("public", "", "look at the pages in this `folder`; without it the example school is built")
+	lighthouse  = flag.Bool("lighthouse", false, "run Lighthouse, which takes minutes")
+)
+
+// The example school, built once, and one browser for all tests.
+var (
+	public  string // the folder of the pages
+	server  *httptest.Server
+	browser context.Context
+)
+
+// The weeks of the example year that the tests look at.
+const (
+	week  = "2026-09-14" // sums within 20, a bar model
+	pairs = "2026-10-05" // every pair is right
+	heavy = "2027-01-18" // two steps: the most of everything
+)
+
+func TestMain(m *testing.M) {
+	flag.Parse()
+	os.Exit(run(m))
+}
+
+func run(m *testing.M) int {
+	dir, err := os.MkdirTemp("", "homebuild-browser")
+	if err != nil {
+		log.Fatal(err)
+	}
+	defer os.RemoveAll(dir)
+	if public, err = pages(dir); err != nil {
+		fmt.Fprintln(os.Stderr, err)
+		return 1
+	}
+	server = httptest.NewServer(http.FileServer(http.Dir(public)))
+	defer server.Close()
+
+	options := append(slices.Clone(chromedp.DefaultExecAllocatorOptions[:]),
+		chromedp.NoSandbox, // the tests may run as root
+		chromedp.DisableGPU,
+		chromedp.ExecPath("chromium"),
+		chromedp.UserDataDir(filepath.Join(dir, "profile")),
+		chromedp.Flag("disable-component-update", true),
+		chromedp.Flag("disable-background-networking", true),
+		chromedp.Flag("disable-sync", true),
+		chromedp.Flag("force-device-scale-factor", "1"),
+	)
+	allocator, stop := chromedp.NewExecAllocator(context.Background(), options...)
+	defer stop()
+	var cancel context.CancelFunc
+	browser, cancel = chromedp.NewContext(allocator)
+	defer cancel()
+	if err := chromedp.Do(browser, chromedp.Navigate("about:blank")); err != nil {
+		fmt.Fprintf(os.Stderr, "Chromium does not start: %v\nsh browser/setup.sh installs it\n", err)
+		return 1
+	}
+	return m.Run()
+}
+
+// pages builds the example school, as a teacher does, unless a folder is given.
+func pages(dir string) (string, error) {
+	if *published != "" {
+		return filepath.Abs(*published)
+	}
+	out, err := exec.Command("go", "run", "../cmd/homebuild", "build", "--quiet", "--out", dir).CombinedOutput()
+	if err != nil {
+		return "", fmt.Errorf("the example school cannot be built: %w\n%s", err, out)
+	}
+	return filepath.Join(dir, "public"), nil
+}
+
+// languages are the language folders, the class's first.
+func languages(t *testing.T) []string {
+	t.Helper()
+	entries, err := os.ReadDir(public)
+	if err != nil {
+		t.Fatal(err)
+	}
+	tags := []string{"en"}
+	for _, e := range entries {
+		if e.IsDir() && e.Name() != "en" {
+			tags = append(tags, e.Name())
+		}
+	}
+	if len(tags) < 3 {
+		t.Fatalf("only the languages %v are published", tags)
+	}
+	return tags
+}
+
+// A view is a page as a family can have it before them.
+type view struct {
+	name string // short, for the names of tests and pictures
+	path string // in the folder, with the place in the page
+}
+
+// topViews are the pages of no language.
+func topViews() []view {
+	return []view{{"front", "index.html"}, {"weekly", week + ".html"}, {"missing", "404.html"}}
+}
+
+// views are all kinds of pages of a language, and of the long ones all that
+// they can show.
+func views(tag string) []view {
+	out := []view{
+		{"home", tag + "/index.html"},
+		{"learn", tag + "/" + week + ".html"},
+		{"try", tag + "/" + week + "-try.html"},
+		{"try-heavy", tag + "/" + heavy + "-try.html"},
+		{"try-pairs", tag + "/" + pairs + "-try.html"},
+		{"story", tag + "/" + week + "-story.html"},
+		{"print", tag + "/" + week + "-print.html"},
+		{"check", tag + "/check/index.html"},
+		{"check-7", tag + "/check/7.html"},
+		{"check-7-5", tag + "/check/7.html#with-5"},
+		{"help", tag + "/" + week + "-try.html#reply-1-1"},
+		{"right", tag + "/" + pairs + "-try.html#reply-1-3"},
+	}
+	for _, step := range []string{"read-2", "see", "frame", "draw", "write", "work", "say", "sense", "rest"} {
+		out = append(out, view{"learn-" + step, tag + "/" + week + ".html#" + step})
+	}
+	return out
+}
+
+// inEachLanguage runs a test with the views of every language, and of none, in a
+// tab of its own: as many at a time as there are processors.
+func inEachLanguage(t *testing.T, do func(b *tab, views []view)) {
+	t.Helper()
+	t.Run("top", func(t *testing.T) {
+		t.Parallel()
+		do(openTab(t), topViews())
+	})
+	for _, tag := range languages(t) {
+		t.Run(tag, func(t *testing.T) {
+			t.Parallel()
+			do(openTab(t), views(tag))
+		})
+	}
+}
+
+// file is the address of a page on disk, as from a memory stick.
+func file(path string) string { return "file://" + public + "/" + path }
+
+// ofSeconds limits one action in a tab.
+func ofSeconds(ctx context.Context, n int) (context.Context, context.CancelFunc) {
+	return context.WithTimeout(ctx, time.Duration(n)*time.Second)
+}
+
+// lines are the lines of a text that say something.
+func lines(s string) []string {
+	return slices.DeleteFunc(strings.Split(s, "\n"), func(l string) bool { return strings.TrimSpace(l) == "" })
+}

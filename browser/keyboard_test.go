@@ -1,0 +1,150 @@
+//go:build browser
+
+package browser_test
+
+import (
+	"slices"
+	"strings"
+	"testing"
+
+	"github.com/chromedp/chromedp/kb"
+)
+
+// focusable is a script that lists what the keyboard must reach, in order: a
+// group of cards is one stop.
+const focusable = `(() => {
+	const groups = {};
+	return [...document.querySelectorAll("a[href], summary, input, button")].filter(e => {
+		if (!e.checkVisibility() || e.disabled) return false;
+		if (e.type != "radio") return true;
+		if (groups[e.name]) return false;
+		return groups[e.name] = true;
+	}).map(` + named + `);
+})()`
+
+// named is a script that names an element.
+const named = `(e => e.type == "radio" ? e.name : e.tagName + " " + (e.getAttribute("href") || "") + " " + e.textContent.trim().replace(/\s+/g, " ").slice(0, 40))`
+
+// focused is a script that tells where the keyboard is, and whether that can be
+// seen: an outline at the element or at the card around it, at least 2 pixels,
+// on the screen and not covered by anything; and whether it was here before.
+const focused = `(() => {
+	const e = document.activeElement;
+	if (!e || e == document.body) return ["", "", ""];
+	const again = e.stopped ? "again" : "";
+	e.stopped = true;
+	const around = e.closest("label") || e, s = getComputedStyle(around), r = around.getBoundingClientRect();
+	let fault = "";
+	if (s.outlineStyle == "none" || parseFloat(s.outlineWidth) < 2) fault = "has no outline";
+	else if (r.bottom < 1 || r.top > innerHeight - 1) fault = "is not on the screen";
+	else {
+		const at = document.elementFromPoint(Math.min(innerWidth - 1, Math.max(0, r.left + r.width / 2)), Math.min(innerHeight - 1, Math.max(0, r.top + r.height / 2)));
+		if (at && !around.contains(at) && !at.contains(around)) fault = "lies under " + at.outerHTML.slice(0, 60);
+	}
+	return [` + named + `(e), fault, again];
+})()`
+
+// With the Tab key alone everything can be reached, in the order of the page,
+// and it can be seen where one is (WCAG 2.2, 2.1.1, 2.4.3, 2.4.7, 2.4.11).
+func TestKeyboardReachesEverything(t *testing.T) {
+	t.Parallel()
+	inEachLanguage(t, func(b *tab, views []view) {
+		for _, v := range views {
+			if strings.Contains(v.name, "heavy") {
+				continue // as the other stories, only longer
+			}
+			b.visit(file(v.path))
+			want := eval[[]string](b, focusable)
+			got := b.tabThrough(v.name, len(want)+5)
+			if strings.Contains(v.path, "#") {
+				// The keyboard begins at the step, not at the top.
+				slices.Sort(got)
+				slices.Sort(want)
+			}
+			if !slices.Equal(got, want) {
+				b.t.Errorf("%s: the keyboard reaches\n%q\nwant\n%q", v.name, got, want)
+			}
+		}
+	})
+}
+
+// tabThrough presses Tab until it comes round to where it began, and names each
+// stop.
+func (b *tab) tabThrough(name string, most int) []string {
+	b.t.Helper()
+	var got []string
+	for range most {
+		b.press(kb.Tab)
+		at := eval[[]string](b, focused)
+		switch {
+		case at[0] == "": // past the end, it goes on at the top
+			continue
+		case at[2] == "again":
+			return got
+		case at[1] != "":
+			b.t.Errorf("%s: %q has the keyboard, and %s", name, at[0], at[1])
+		}
+		got = append(got, at[0])
+	}
+	return got
+}
+
+// The whole walk can be done with the keyboard.
+func TestKeyboardWalk(t *testing.T) {
+	t.Parallel()
+	for _, tag := range languages(t) {
+		b := openTab(t)
+		b.visit(file(tag + "/" + week + ".html"))
+		for range 40 {
+			before := eval[string](b, "location.hash")
+			if before == "#rest" {
+				break
+			}
+			b.tabTo(`document.activeElement.matches(".next")`)
+			b.press(kb.Enter)
+			b.wait("location.hash != "+quoted(before), "the step after "+before)
+		}
+		if got := eval[string](b, "location.hash"); got != "#rest" {
+			t.Errorf("%s: the walk by keyboard stops at %s", tag, got)
+		}
+	}
+}
+
+// tabTo presses Tab until something is true.
+func (b *tab) tabTo(js string) {
+	b.t.Helper()
+	for range 60 {
+		b.press(kb.Tab)
+		if eval[bool](b, js) {
+			return
+		}
+	}
+	b.t.Fatalf("the Tab key does not come to %s at %s", js, eval[string](b, "location.href"))
+}
+
+// Cards are picked with the keyboard, and the scene shows who was picked.
+func TestKeyboardCards(t *testing.T) {
+	t.Parallel()
+	for _, tag := range languages(t) {
+		b := openTab(t)
+		b.visit(file(tag + "/" + week + "-story.html"))
+		for _, group := range []string{"who", "where"} {
+			b.tabTo(`document.activeElement.name == ` + quoted(group))
+			b.press(" ")
+			b.press(kb.ArrowRight)
+			picked := eval[string](b, `(document.querySelector("input[name=`+group+`]:checked") || {id: ""}).id`)
+			if picked == "" || picked == group+"-1" {
+				t.Errorf("%s: an arrow key picks no other card: %q", tag, picked)
+			}
+			shown := eval[[]string](b, `[...document.querySelectorAll("#scene span.`+group+`")].filter(e => e.checkVisibility()).map(e => e.className)`)
+			if len(shown) != 1 || !strings.Contains(shown[0], picked) {
+				t.Errorf("%s: %q is picked, and the scene says %q", tag, picked, shown)
+			}
+			drawn := eval[[]string](b, `[...document.querySelectorAll(".stage .`+group+`")].filter(e => e.checkVisibility()).map(e => e.getAttribute("class"))`)
+			if len(drawn) == 0 || slices.ContainsFunc(drawn, func(s string) bool { return !strings.Contains(s+" ", picked+" ") }) {
+				t.Errorf("%s: %q is picked, and the scene draws %q", tag, picked, drawn)
+			}
+		}
+		b.quiet(file(tag + "/" + week + "-story.html"))
+	}
+}

@@ -1,0 +1,143 @@
+//go:build browser
+
+package browser_test
+
+import (
+	"strings"
+	"testing"
+)
+
+// Sizes in CSS pixels. WCAG 2.2, 2.5.8 "Target Size (Minimum)" asks for 24 and
+// lets links within a sentence be; 44 for what a child taps is 2.5.5 "Target
+// Size (Enhanced)".
+const (
+	leastTarget = 24
+	childTarget = 44
+)
+
+// targets is a script that lists what is too small to tap.
+const targets = `(() => {
+	const main = ".btn, .num:not(.chart .num), .langs a, .weeks a, .big-link, .more a, .cards label, summary, .tabs > a";
+	const out = [];
+	for (const e of document.querySelectorAll("a[href], summary, label, button, input")) {
+		if (!` + seen + `(e) || e.matches(".hide, .skip") || e.matches("label input")) continue;
+		const r = e.getBoundingClientRect(), after = getComputedStyle(e, "::after");
+		let h = r.height;
+		if (after.position == "absolute" && after.content != "none") h -= parseFloat(after.top) + parseFloat(after.bottom);
+		const inline = getComputedStyle(e).display == "inline" && e.closest("p, li, .note");
+		const least = e.matches(main) ? 44 : 24;
+		if (!inline && (h < least - .5 || r.width < least - .5)) out.push(Math.round(r.width) + "x" + Math.round(h) + " (want " + least + "): " + e.outerHTML.slice(0, 90));
+	}
+	return out.slice(0, 5);
+})()`
+
+// wide is a script that lists what sticks out of the screen, or is cut off.
+const wide = `(() => {
+	const out = [], root = document.scrollingElement, w = document.documentElement.clientWidth;
+	if (root.scrollWidth > w) out.push("the page is " + root.scrollWidth + " wide on a screen of " + w);
+	for (const e of document.querySelectorAll("body *")) {
+		if (!e.checkVisibility() || e.closest(".hide, .skip, .defs, .k-kit") || e.matches("input")) continue;
+		const r = e.getBoundingClientRect(), s = getComputedStyle(e);
+		if (r.width <= 1 || s.clipPath != "none") continue;
+		if (r.right > w + 1 || r.left < -1) out.push("sticks out by " + Math.round(Math.max(r.right - w, -r.left)) + ": " + e.outerHTML.slice(0, 90));
+		if (e.closest("svg")) {
+			if (e.tagName == "text") {
+				const svg = e.closest("svg").getBoundingClientRect();
+				if (r.left < svg.left - 1 || r.right > svg.right + 1) out.push("a number sticks out of its picture: " + e.outerHTML);
+			}
+			continue;
+		}
+		const cut = s.overflowX != "visible" && e.scrollWidth > e.clientWidth + 1 || s.overflowY != "visible" && e.scrollHeight > e.clientHeight + 1;
+		if (cut) out.push("is cut off: " + e.outerHTML.slice(0, 90));
+		if (e.scrollWidth > e.clientWidth + 1 && e.clientWidth > 0 && s.display != "inline" && !e.querySelector(".go")) out.push("its content is " + e.scrollWidth + " wide in " + e.clientWidth + ": " + e.outerHTML.slice(0, 90));
+	}
+	return out.slice(0, 5);
+})()`
+
+// overlaps is a script that lists links that lie on each other.
+const overlaps = `(() => {
+	const all = [...document.querySelectorAll("main a[href], main label, main summary")].filter(` + seen + `), out = [];
+	const box = e => e.getBoundingClientRect();
+	for (let i = 0; i < all.length; i++) for (let j = 0; j < i; j++) {
+		const a = box(all[i]), b = box(all[j]);
+		if (all[i].closest(".go") || all[j].closest(".go")) continue;
+		const x = Math.min(a.right, b.right) - Math.max(a.left, b.left), y = Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top);
+		if (x > 1 && y > 1 && !all[i].contains(all[j]) && !all[j].contains(all[i])) out.push(all[i].outerHTML.slice(0, 80) + " lies on " + all[j].outerHTML.slice(0, 80));
+	}
+	return out.slice(0, 3);
+})()`
+
+// Everything to tap is large enough for a thumb, on a small phone.
+func TestTargets(t *testing.T) {
+	t.Parallel()
+	inEachLanguage(t, func(b *tab, views []view) {
+		for _, v := range views {
+			b.visit(file(v.path))
+			for _, fault := range append(eval[[]string](b, targets), eval[[]string](b, overlaps)...) {
+				b.t.Errorf("%s: %s", v.name, fault)
+			}
+		}
+	})
+}
+
+// looks are the ways of reading that nothing may be lost in.
+var looks = []struct {
+	name   string
+	width  int64
+	script string // changes the page
+	source string
+}{
+	{"narrow", 320, "", "WCAG 2.2, 1.4.10 Reflow: 320 CSS pixels"},
+	{"large text", 360, `document.documentElement.style.fontSize = "200%"`, "WCAG 2.2, 1.4.4 Resize Text: 200 %"},
+	{"wide spacing", 360, spacing, "WCAG 2.2, 1.4.12 Text Spacing"},
+}
+
+// spacing is line height 1.5, paragraph gap 2, letters 0.12, words 0.16 times
+// the size of the text. Letters of a script that are joined are not set apart:
+// such scripts are exempt.
+const spacing = `(() => {
+	const joined = document.documentElement.dir == "rtl", style = document.createElement("style");
+	style.textContent = "* { line-height: 1.5 !important; word-spacing: .16em !important;" + (joined ? "" : "letter-spacing: .12em !important") + "} p { margin-block-end: 2em !important }";
+	document.head.append(style);
+})()`
+
+// On a narrow screen, with text twice as large, and with text set wide, nothing
+// is cut off and nothing has to be scrolled sideways.
+func TestNothingIsLost(t *testing.T) {
+	t.Parallel()
+	inEachLanguage(t, func(b *tab, views []view) {
+		b.trusted()
+		for _, v := range views {
+			for _, look := range looks {
+				b.size(look.width, 740)
+				b.visit(file(v.path))
+				if look.script != "" {
+					eval[bool](b, look.script+";true")
+				}
+				for _, fault := range eval[[]string](b, wide) {
+					b.t.Errorf("%s, %s (%s): %s", v.name, look.name, look.source, fault)
+				}
+			}
+		}
+	})
+}
+
+// The scripts above find what they are for.
+func TestLayoutScriptsFind(t *testing.T) {
+	t.Parallel()
+	b := openTab(t)
+	b.trusted()
+	b.visit(file("en/" + week + ".html"))
+	eval[bool](b, `(() => {
+		const next = document.querySelector(".intro .next"); next.style = "min-height: 0; height: 20px; padding: 0";
+		const h1 = document.querySelector("h1"); h1.style = "width: 500px; height: 10px; overflow: hidden"; return true })()`)
+	if got := strings.Join(eval[[]string](b, targets), "\n"); !strings.Contains(got, "want 44") {
+		t.Errorf("a button of 20 pixels is not found: %q", got)
+	}
+	got := strings.Join(eval[[]string](b, wide), "\n")
+	for _, want := range []string{"sticks out", "is cut off", "wide on a screen"} {
+		if !strings.Contains(got, want) {
+			t.Errorf("what %s is not found: %q", want, got)
+		}
+	}
+}

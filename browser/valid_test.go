@@ -1,0 +1,88 @@
+//go:build browser
+
+package browser_test
+
+import (
+	"bytes"
+	"encoding/json"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"strings"
+	"testing"
+)
+
+// known are messages of the Nu Html Checker that we live with, and why.
+var known = map[string]string{
+	"CSS: “container-type”: Property “container-type” doesn't exist.": "the checker does not know CSS Containment Level 3; browsers that do not either leave the rule out",
+	"CSS: Unrecognized at-rule “@container”":                          "the same",
+}
+
+// nuMessage is a message of the Nu Html Checker in its JSON format.
+type nuMessage struct {
+	Type    string `json:"type"`
+	URL     string `json:"url"`
+	Line    int    `json:"lastLine"`
+	Message string `json:"message"`
+	Extract string `json:"extract"`
+}
+
+func validate(t *testing.T, folder string) []nuMessage {
+	t.Helper()
+	var out bytes.Buffer
+	cmd := exec.Command("java", "-Xss4m", "-jar", "node_modules/vnu-jar/build/dist/vnu.jar", "--format", "json", "--skip-non-html", "--exit-zero-always", folder)
+	cmd.Stderr = &out
+	if err := cmd.Run(); err != nil {
+		t.Fatalf("%v: %s; sh browser/setup.sh installs it", err, out.String())
+	}
+	var report struct{ Messages []nuMessage }
+	if err := json.Unmarshal(out.Bytes(), &report); err != nil {
+		t.Fatalf("%v: %.300s", err, out.String())
+	}
+	return report.Messages
+}
+
+// Every page is valid HTML, SVG and CSS for the checker that the W3C and the
+// WHATWG point to (Nu Html Checker, vnu-jar).
+func TestValidHTML(t *testing.T) {
+	t.Parallel()
+	used, told := map[string]bool{}, map[string]int{}
+	for _, m := range validate(t, public) {
+		if known[m.Message] != "" {
+			used[m.Message] = true
+			continue
+		}
+		if told[m.Message]++; told[m.Message] < 4 {
+			page, err := filepath.Rel(public, strings.TrimPrefix(m.URL, "file:"))
+			if err != nil {
+				page = m.URL
+			}
+			t.Errorf("%s:%d: %s: %s: %q", page, m.Line, m.Type, m.Message, m.Extract)
+		}
+	}
+	for message, n := range told {
+		t.Errorf("%d times: %s", n, message)
+	}
+	for message := range known {
+		if !used[message] {
+			t.Errorf("the known message is not said any more, take it out: %s", message)
+		}
+	}
+}
+
+// The checker finds a planted fault.
+func TestValidHTMLFinds(t *testing.T) {
+	t.Parallel()
+	raw, err := os.ReadFile(filepath.Join(public, "en", week+".html"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	dir := t.TempDir()
+	bad := strings.Replace(string(raw), "<main", "<main><p><div></div></p><img></main><main", 1)
+	if err := os.WriteFile(filepath.Join(dir, "bad.html"), []byte(bad), 0o644); err != nil {
+		t.Fatal(err)
+	}
+	if len(validate(t, dir)) == 0 {
+		t.Error("the checker finds nothing in a page that is not valid")
+	}
+}

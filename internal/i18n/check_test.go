@@ -142,6 +142,8 @@ func TestStamp(t *testing.T) {
 		{`  language="a \" = b" # a note`, "language", true, `  language= { HASH, other = "a \" = b" } # a note`},
 		{`weeks = { one = "a", other = "b" }`, "weeks", false, `weeks = { HASH, one = "a", other = "b" }`},
 		{`  one = "a"`, "weeks", false, "  HASH\n  one = \"a\""},
+		{`count.one = "a"`, "count", false, "count.HASH\ncount.one = \"a\""},
+		{`change.feminine = "a"`, "feminine", true, `change.feminine = { HASH, other = "a" }`},
 	}
 	for _, test := range lines {
 		if got := stampLine(test.line, "HASH", test.key, test.plain); got != test.want {

@@ -1,8 +1,12 @@
 package i18n
 
 import (
+	"io/fs"
 	"os"
 	"testing"
+	"testing/fstest"
+
+	"homebuild/locales"
 )
 
 // Number words of the files that come with the program. Source: Unicode CLDR
@@ -53,5 +57,29 @@ func TestNumberWordsOfLocales(t *testing.T) {
 	}
 	if checked == 0 {
 		t.Error("no number word was checked: locales/en.toml has lost its table")
+	}
+}
+
+// Every file that comes with the program can be stamped, however it is written.
+func TestStampLocales(t *testing.T) {
+	for _, tag := range Tags(locales.Files) {
+		if tag == SourceTag {
+			continue
+		}
+		stamped, err := Stamp(tag, locales.Files)
+		if err != nil {
+			t.Errorf("%s: %v", tag, err)
+			continue
+		}
+		folder := fstest.MapFS{tag + ".toml": {Data: stamped}}
+		_, src, _ := loadSource([]fs.FS{locales.Files})
+		f, problems := readFile(tag, []fs.FS{locales.Files, folder})
+		if len(problems) > 0 {
+			t.Errorf("%s, stamped: %v", tag, problems)
+			continue
+		}
+		if unheld := unheld(f, src); len(unheld) > 0 {
+			t.Errorf("%s, stamped: %v", tag, unheld[0])
+		}
 	}
 }

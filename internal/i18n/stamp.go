@@ -58,7 +58,8 @@ func sameWords(before *file, data []byte) error {
 
 // stampLine puts a hash on the line where a message begins: `key = "text"`
 // becomes a table in one line, a table in one line gets one key more, and in a
-// table of several lines the hash stands before its first key.
+// table of several lines, or of dotted keys, the hash stands before its first
+// key.
 func stampLine(line, hash, key string, plain bool) string {
 	head, value, _ := strings.Cut(line, "=")
 	indent := line[:len(line)-len(strings.TrimLeft(line, " \t"))]
@@ -68,6 +69,9 @@ func stampLine(line, hash, key string, plain bool) string {
 		return fmt.Sprintf("%s= { %s, other = %s }%s", head, hash, text, comment)
 	case strings.HasSuffix(strings.TrimSpace(head), key) && strings.HasPrefix(strings.TrimSpace(value), "{"):
 		return head + "= { " + hash + ", " + strings.TrimLeft(strings.TrimSpace(value)[1:], " ")
+	}
+	if dot := strings.LastIndexByte(strings.TrimSpace(head), '.'); dot >= 0 { // count.other = "..."
+		hash = strings.TrimSpace(head)[:dot+1] + hash
 	}
 	return indent + hash + "\n" + line
 }

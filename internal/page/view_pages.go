@@ -92,7 +92,10 @@ type WeekLink struct {
 type Home struct {
 	Frame Frame
 	Weeks []WeekLink // newest first
-	Check string     // link to the check pages; empty for none
+	// ByTarget are the weeks by what is learned, easiest first; empty where a
+	// look at Weeks says as much.
+	ByTarget []WeekLink
+	Check    string // link to the check pages; empty for none
 }
 
 // Weekly is the link a teacher shares: pick your language.

@@ -42,7 +42,7 @@ func (b *builder) feed(lang *i18n.Language) {
 	}
 	own := feedPath(lang.Tag())
 	b.file(own, true, madeFrom{b.Site.Address, b.of(lang), b.ids.calendar}, func() ([]byte, error) {
-		return encodeFeed(b.atom(lang, own))
+		return encodeXML(b.atom(lang, own))
 	})
 }
 
@@ -68,12 +68,13 @@ func (b *builder) atom(lang *i18n.Language, own string) atomFeed {
 	return f
 }
 
-func encodeFeed(f atomFeed) ([]byte, error) {
+// encodeXML writes a document with its declaration.
+func encodeXML(document any) ([]byte, error) {
 	var buf bytes.Buffer
 	buf.WriteString(xml.Header)
 	e := xml.NewEncoder(&buf)
 	e.Indent("", " ")
-	if err := e.Encode(f); err != nil {
+	if err := e.Encode(document); err != nil {
 		return nil, err
 	}
 	return buf.Bytes(), nil

@@ -1,8 +1,11 @@
 package site
 
 import (
+	"cmp"
+	"encoding/xml"
 	"fmt"
 	"slices"
+	"strings"
 
 	"homebuild/internal/i18n"
 	"homebuild/internal/page"
@@ -46,10 +49,9 @@ func (b *builder) home(lang *i18n.Language) {
 		if b.Site.Address != "" {
 			frame.Feed = link(own, feedPath(lang.Tag()))
 		}
+		weeks := b.weekLinks(own, func(date string) string { return learnPath(lang.Tag(), date) })
 		return &page.Home{
-			Frame: frame,
-			Weeks: b.weekLinks(own, func(date string) string { return learnPath(lang.Tag(), date) }),
-			Check: link(own, checkPath(lang.Tag())),
+			Frame: frame, Weeks: weeks, ByTarget: b.byTarget(weeks), Check: link(own, checkPath(lang.Tag())),
 		}
 	})
 }
@@ -67,5 +69,54 @@ func (b *builder) front() {
 			Frame: b.frame(b.school, "404.html", nil, ""),
 			Homes: b.versions("404.html", homePath),
 		}
+	})
+}
+
+// fewWeeks is how many weeks are found at a glance.
+const fewWeeks = 4
+
+// byTarget sorts week links, which are newest first, by what is learned: in the
+// order of the list of targets, a target spelled out last.
+func (b *builder) byTarget(weeks []page.WeekLink) []page.WeekLink {
+	if len(weeks) <= fewWeeks {
+		return nil
+	}
+	place := map[string]int{}
+	for i, t := range b.Targets {
+		place[t.ID] = i - len(b.Targets)
+	}
+	at := map[page.Date]int{}
+	for _, l := range b.lessons {
+		at[pageDate(l.week.Date)] = place[l.target.ID]
+	}
+	out := slices.Clone(weeks)
+	slices.SortStableFunc(out, func(x, y page.WeekLink) int { return cmp.Compare(at[x.Date], at[y.Date]) })
+	return out
+}
+
+// sitemap lists every page for search engines, where the teacher wants that and
+// the site knows its address (sitemaps.org protocol 0.9, from memory).
+func (b *builder) sitemap() {
+	if !b.Site.Index || b.Site.Address == "" {
+		return
+	}
+	var pages []string
+	for _, f := range b.files {
+		if strings.HasSuffix(f.Path, ".html") && f.Path != "404.html" {
+			pages = append(pages, f.Path)
+		}
+	}
+	b.file("sitemap.xml", true, madeFrom{b.Site.Address, strings.Join(pages, "\n")}, func() ([]byte, error) {
+		type entry struct {
+			Location string `xml:"loc"`
+		}
+		list := struct {
+			XMLName xml.Name `xml:"http://www.sitemaps.org/schemas/sitemap/0.9 urlset"`
+			Pages   []entry  `xml:"url"`
+		}{}
+		for _, p := range pages {
+			list.Pages = append(list.Pages, entry{b.Site.Address + p})
+		}
+		return encodeXML(list)
 	})
 }

@@ -78,6 +78,7 @@ func (p *Planned) Pages() []File {
 		b.feed(lang)
 	}
 	b.front()
+	b.sitemap()
 	return b.files
 }
 

@@ -1,0 +1,137 @@
+package site
+
+import (
+	"encoding/xml"
+	"regexp"
+	"slices"
+	"strings"
+	"testing"
+	"time"
+
+	"homebuild/internal/activity"
+	"homebuild/internal/page"
+)
+
+// rendered gives one file of a site.
+func rendered(t *testing.T, in Input, path string) string {
+	t.Helper()
+	files, _, problems := Assemble(in)
+	if len(problems) > 0 {
+		t.Fatal(problems)
+	}
+	i := slices.IndexFunc(files, func(f File) bool { return f.Path == path })
+	if i < 0 {
+		return ""
+	}
+	data, err := files[i].Render()
+	if err != nil {
+		t.Fatal(err)
+	}
+	return string(data)
+}
+
+// What RFC 4287 asks of a feed (sections 4.1.1 and 4.1.2, from memory): one id,
+// title and updated on the feed and on each entry, an author on the feed, times
+// as RFC 3339 has them, ids that differ.
+func TestFeed(t *testing.T) {
+	for _, tag := range []string{"en", "ar"} {
+		raw := rendered(t, exampleInput(t, "en", "ar"), tag+"/feed.xml")
+		var feed struct {
+			XMLName xml.Name `xml:"http://www.w3.org/2005/Atom feed"`
+			ID      []string `xml:"id"`
+			Title   []string `xml:"title"`
+			Updated []string `xml:"updated"`
+			Author  []struct {
+				Name string `xml:"name"`
+			} `xml:"author"`
+			Entries []struct {
+				ID      []string `xml:"id"`
+				Title   []string `xml:"title"`
+				Updated []string `xml:"updated"`
+				Links   []struct {
+					Href string `xml:"href,attr"`
+				} `xml:"link"`
+			} `xml:"entry"`
+		}
+		if err := xml.Unmarshal([]byte(raw), &feed); err != nil {
+			t.Fatal(err)
+		}
+		if len(feed.ID) != 1 || len(feed.Title) != 1 || len(feed.Updated) != 1 || len(feed.Author) != 1 || feed.Author[0].Name == "" {
+			t.Errorf("%s: feed %+v lacks a part or has it twice", tag, feed)
+		}
+		times := slices.Clone(feed.Updated)
+		ids := slices.Clone(feed.ID)
+		if len(feed.Entries) < 12 {
+			t.Fatalf("%s: %d entries", tag, len(feed.Entries))
+		}
+		for _, e := range feed.Entries {
+			if len(e.ID) != 1 || len(e.Title) != 1 || len(e.Updated) != 1 || len(e.Links) != 1 || e.Title[0] == "" {
+				t.Fatalf("%s: entry %+v lacks a part or has it twice", tag, e)
+			}
+			if !strings.HasPrefix(e.Links[0].Href, "https://") {
+				t.Errorf("%s: link %q is not a full address", tag, e.Links[0].Href)
+			}
+			times, ids = append(times, e.Updated...), append(ids, e.ID...)
+		}
+		for _, at := range times {
+			if _, err := time.Parse(time.RFC3339, at); err != nil {
+				t.Errorf("%s: %v", tag, err)
+			}
+		}
+		slices.Sort(ids)
+		if len(slices.Compact(ids)) != len(feed.Entries)+1 {
+			t.Errorf("%s: an id stands twice", tag)
+		}
+	}
+}
+
+func TestSitemapOnlyWhereWanted(t *testing.T) {
+	in := exampleInput(t, "en")
+	if got := rendered(t, in, "sitemap.xml"); got != "" {
+		t.Errorf("a site that is not to be listed has a sitemap: %.80s", got)
+	}
+	in.Site.Index = true
+	got := rendered(t, in, "sitemap.xml")
+	found := regexp.MustCompile(`<loc>([^<]*)</loc>`).FindAllStringSubmatch(got, -1)
+	files, _, _ := Assemble(in)
+	pages := 0
+	for _, f := range files {
+		if strings.HasSuffix(f.Path, ".html") && f.Path != "404.html" {
+			pages++
+		}
+	}
+	if len(found) != pages {
+		t.Errorf("the sitemap lists %d of %d pages", len(found), pages)
+	}
+	in.Site.Address = ""
+	if got := rendered(t, in, "sitemap.xml"); got != "" {
+		t.Error("a site without an address has a sitemap")
+	}
+}
+
+// Weeks by what is learned stand in the order of the list of targets, which goes
+// from kindergarten up, and none is lost.
+func TestByTarget(t *testing.T) {
+	in := exampleInput(t, "en")
+	p, _, problems := Plan(in)
+	if len(problems) > 0 {
+		t.Fatal(problems)
+	}
+	b := p.builder()
+	weeks := b.weekLinks("en/index.html", func(date string) string { return learnPath("en", date) })
+	sorted := b.byTarget(weeks)
+	if len(sorted) != len(weeks) {
+		t.Fatalf("%d of %d weeks", len(sorted), len(weeks))
+	}
+	last := -1
+	for _, w := range sorted {
+		i := slices.IndexFunc(in.Targets, func(x activity.Target) bool { return x.CanLine().ID == w.Target.ID })
+		if i < last {
+			t.Errorf("%s stands after a later target", w.Target.ID)
+		}
+		last = i
+	}
+	if got := b.byTarget([]page.WeekLink{weeks[0]}); got != nil {
+		t.Error("one week is sorted by target")
+	}
+}

@@ -1,0 +1,241 @@
+package main
+
+import (
+	"bytes"
+	"io"
+	"io/fs"
+	"os"
+	"path/filepath"
+	"regexp"
+	"slices"
+	"strconv"
+	"strings"
+	"testing"
+
+	"github.com/google/go-cmp/cmp"
+
+	"homebuild/internal/publish"
+	"homebuild/internal/site"
+	"homebuild/locales"
+	example "homebuild/site"
+	"homebuild/themes"
+)
+
+// ownSchool copies the example school's first weeks into a folder.
+func ownSchool(t testing.TB, languages ...string) string {
+	t.Helper()
+	dir := filepath.Join(t.TempDir(), "school")
+	entries, err := fs.ReadDir(example.Files, "weeks")
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, e := range entries[:min(14, len(entries))] {
+		putFile(t, filepath.Join(dir, "weeks", e.Name()), readFile(t, example.Files, "weeks/"+e.Name()))
+	}
+	text := readFile(t, example.Files, "site.toml")
+	text = regexp.MustCompile(`(?m)^languages.*`).ReplaceAllString(text, `languages = ["`+strings.Join(languages, `", "`)+`"]`)
+	putFile(t, filepath.Join(dir, "site.toml"), text)
+	return dir
+}
+
+func readFile(t testing.TB, fsys fs.FS, name string) string {
+	t.Helper()
+	data, err := fs.ReadFile(fsys, name)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return string(data)
+}
+
+func putFile(t testing.TB, name, text string) {
+	t.Helper()
+	if err := os.MkdirAll(filepath.Dir(name), 0o755); err != nil {
+		t.Fatal(err)
+	}
+	if err := os.WriteFile(name, []byte(text), 0o644); err != nil {
+		t.Fatal(err)
+	}
+}
+
+// homebuild runs the program and gives what it says.
+func homebuild(t testing.TB, args ...string) string {
+	t.Helper()
+	var out, errs bytes.Buffer
+	if code := run(args, strings.NewReader(""), &out, &errs); code != exitFine {
+		t.Fatalf("homebuild %v: exit code %d\n%s", args, code, errs.String())
+	}
+	return out.String()
+}
+
+// tree reads public and desk in a folder: path to bytes.
+func tree(t testing.TB, dir string) map[string]string {
+	t.Helper()
+	files := map[string]string{}
+	for _, part := range []string{publicFolder, deskFolder} {
+		err := fs.WalkDir(os.DirFS(dir), part, func(name string, e fs.DirEntry, err error) error {
+			if err == nil && !e.IsDir() {
+				files[name] = readFile(t, os.DirFS(dir), name)
+			}
+			return err
+		})
+		if err != nil {
+			t.Fatal(err)
+		}
+	}
+	return files
+}
+
+// After any edit a build leaves what a first build would make, and writes no
+// more pages than have other bytes.
+func TestEveryEditIsAFreshBuild(t *testing.T) {
+	dir := ownSchool(t, "en", "es", "ar")
+	edit := func(name, old, new string) func() {
+		return func() {
+			path := filepath.Join(dir, filepath.FromSlash(name))
+			text, err := os.ReadFile(path)
+			if err != nil || !strings.Contains(string(text), old) {
+				t.Fatalf("%s has no %q: %v", name, old, err)
+			}
+			putFile(t, path, strings.Replace(string(text), old, new, 1))
+		}
+	}
+	colours := strings.Replace(readFile(t, themes.Files, "paper/theme.toml"), "#f4ecdd", "#f4ecde", 1)
+	spanish := strings.ReplaceAll(readFile(t, locales.Files, "es.toml"), "Lina", "Ana")
+	steps := []struct {
+		name string
+		edit func()
+	}{
+		{"nothing", func() {}},
+		{"a note", edit("weeks/2026-09-21.md", "Dear families", "Dear all")},
+		{"the number of stories", edit("weeks/2026-10-05.md", "= 3", "= 5")},
+		{"a theme of one's own", func() { putFile(t, filepath.Join(dir, "themes/paper/theme.toml"), colours) }},
+		{"a language file of one's own", func() { putFile(t, filepath.Join(dir, "locales/es.toml"), spanish) }},
+		{"the name", edit("site.toml", "Pebble Lane", "Harbour")},
+		{"the address", edit("site.toml", "pebblelane.example", "harbour.example")},
+		{"a language less", edit("site.toml", `, "es"`, "")},
+		{"a week less", func() { _ = os.Remove(filepath.Join(dir, "weeks/2026-09-14.md")); removeNotes(t, dir, "2026-09-14") }},
+		{"the key", edit("site.toml", "puddle", "pond")},
+	}
+	removeNotes(t, dir, "2026-09-21")
+	homebuild(t, "build", dir, "--quiet")
+	for _, step := range steps {
+		before := tree(t, dir)
+		step.edit()
+		if strings.Contains(step.name, "language less") {
+			removeNotes(t, dir, "es")
+		}
+		said := homebuild(t, "build", dir)
+		fresh := t.TempDir()
+		homebuild(t, "build", dir, "--quiet", "--out", fresh)
+		want, got := tree(t, fresh), tree(t, dir)
+		if diff := cmp.Diff(keysOf(want), keysOf(got)); diff != "" {
+			t.Errorf("%s: files (-fresh +edited):\n%s", step.name, diff)
+		}
+		changed := 0
+		for name := range want {
+			if want[name] != got[name] {
+				t.Errorf("%s: %s is not as in a fresh build", step.name, name)
+			}
+			if strings.HasPrefix(name, publicFolder) && before[name] != got[name] {
+				changed++
+			}
+		}
+		if written, _, _ := strings.Cut(said, " "); written != strconv.Itoa(changed) {
+			t.Errorf("%s: %d pages have other bytes, want as many written, got %s", step.name, changed, written)
+		}
+		if (changed == 0) != (step.name == "nothing") {
+			t.Errorf("%s: %d pages have other bytes", step.name, changed)
+		}
+		t.Logf("%s: %d of %d", step.name, changed, len(got))
+	}
+}
+
+// removeNotes takes away the notes in other languages that have a word in
+// their name.
+func removeNotes(t testing.TB, dir, word string) {
+	t.Helper()
+	names, _ := filepath.Glob(filepath.Join(dir, "weeks", "*.*.md"))
+	for _, name := range names {
+		if strings.Contains(filepath.Base(name), word) {
+			_ = os.Remove(name)
+		}
+	}
+}
+
+func keysOf(files map[string]string) []string {
+	var names []string
+	for name := range files {
+		names = append(names, name)
+	}
+	slices.Sort(names)
+	return names
+}
+
+// One worker or many, one order or another, once or twice, in one piece or in
+// parts: the same bytes.
+func TestReproducible(t *testing.T) {
+	dir := ownSchool(t, "en", "es", "ar", "ru", "zh-Hans")
+	removeNotes(t, dir, "")
+	listed := func() []publish.File {
+		from, err := openSchool(dir)
+		if err != nil {
+			t.Fatal(err)
+		}
+		defer from.close()
+		in, err := from.input()
+		if err != nil {
+			t.Fatal(err)
+		}
+		planned, _, problems := site.Plan(in)
+		if len(problems) > 0 {
+			t.Fatal(problems)
+		}
+		return published(planned.Pages())
+	}
+	write := func(files []publish.File, options ...publish.Options) map[string]string {
+		parent := t.TempDir()
+		for _, o := range options {
+			if _, err := publish.Write(filepath.Join(parent, publicFolder), files, o); err != nil {
+				t.Fatal(err)
+			}
+		}
+		putFile(t, filepath.Join(parent, deskFolder, "empty"), "")
+		return tree(t, parent)
+	}
+	backwards := listed()
+	slices.Reverse(backwards)
+	same := listed()
+	want := write(same, publish.Options{Workers: 1})
+	if len(want) < 5*(9*4+20) {
+		t.Fatalf("only %d files were built", len(want))
+	}
+	for name, got := range map[string]map[string]string{
+		"8 workers":         write(listed(), publish.Options{Workers: 8}),
+		"the other order":   write(backwards, publish.Options{Workers: 2}),
+		"the same list":     write(same, publish.Options{Workers: 3}),
+		"three parts":       write(listed(), publish.Options{Shard: publish.Shard{I: 2, N: 3}}, publish.Options{Shard: publish.Shard{I: 1, N: 3}}, publish.Options{Shard: publish.Shard{I: 3, N: 3}}),
+		"parts, then whole": write(listed(), publish.Options{Shard: publish.Shard{I: 1, N: 2}}, publish.Options{}),
+	} {
+		if diff := cmp.Diff(want, got); diff != "" {
+			t.Errorf("%s: the pages are not those of one worker", name)
+		}
+	}
+}
+
+// The parts of the command line are the whole.
+func TestBuildInParts(t *testing.T) {
+	dir := ownSchool(t, "en", "es", "ar")
+	whole, parts := t.TempDir(), t.TempDir()
+	homebuild(t, "build", dir, "--quiet", "--out", whole)
+	for _, part := range []string{"3/3", "1/3", "2/3"} {
+		homebuild(t, "build", dir, "--quiet", "--out", parts, "--shard", part)
+	}
+	if diff := cmp.Diff(tree(t, whole), tree(t, parts)); diff != "" {
+		t.Error("three parts are not the whole")
+	}
+	for _, typed := range []string{"0/3", "4/3", "3", "1/0", "a/b", "1/3x", "-1/3", "01/3"} {
+		if code := run([]string{"build", dir, "--shard", typed}, strings.NewReader(""), io.Discard, io.Discard); code != exitWrongUse {
+			t.Errorf("--shard %s: want exit code %d, got %d", typed, exitWrongUse, code)
+		}
+	}
+}

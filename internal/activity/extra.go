@@ -51,6 +51,15 @@ func extraFor(r Request, p problem.Problem) (int, bool) {
 	return found, found > 0
 }
 
+// extra is the number that is not needed where a child who uses it can be
+// helped: not in chains, and not where another mistake gives the same.
+func (o Own) extra() int {
+	if o.Problem.Kind().Steps() != nil || o.Problem.Kind() == problem.TogetherBoth || o.ExtraNumber <= trivialNumber || !distinct(o.Problem, o.ExtraNumber) {
+		return 0
+	}
+	return o.ExtraNumber
+}
+
 // distinct reports whether n is not a number of p, and using it gives no number
 // that another mistake gives too.
 func distinct(p problem.Problem, n int) bool {

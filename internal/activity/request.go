@@ -18,6 +18,13 @@ type Request struct {
 	Extra       bool          // one story has a number that is not needed
 	NumberWords bool          // numbers written as words
 	Review      bool          // a story of an earlier week comes back
+	Own         []Own         // problems of the teacher's own stories: they come first
+}
+
+// Own is the problem of a story that the teacher told.
+type Own struct {
+	Problem     problem.Problem
+	ExtraNumber int // a number that is told and not needed; 0 for none
 }
 
 // Activity is one story problem with all that helps to solve it.
@@ -30,6 +37,7 @@ type Activity struct {
 	HasEstimate bool // whether an estimate helps here; else the part-whole test does
 	Picture     picture.Kind
 	Grade       problem.Grade
+	Own         bool // of a story that the teacher told
 	Returns     bool // numbers of an earlier week, brought back on purpose
 }
 

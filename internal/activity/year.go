@@ -37,7 +37,14 @@ func (p *planner) week(r Request) WeekPlan {
 	p.memory.week++
 	plan := WeekPlan{Request: r}
 	var ranks []rank
+	// The teacher's own come first, and the others fill up. They are those that
+	// the week would have anyway: a story of her own reshuffles nothing.
 	kinds := p.kindsFor(r, r.Stories+1)
+	kinds = kinds[:max(1, len(kinds)-len(r.Own))]
+	for _, own := range r.Own {
+		p.memory.meet(own.Problem)
+		plan.Stories = append(plan.Stories, Activity{Problem: own.Problem, ExtraNumber: own.extra(), Own: true})
+	}
 	for place, kind := range kinds {
 		if r.Review && place == len(kinds)-1 && place > 1 {
 			if earlier, ok := p.memory.due(); ok {
@@ -55,7 +62,8 @@ func (p *planner) week(r Request) WeekPlan {
 		}
 		plan.Stories = append(plan.Stories, Activity{Problem: chosen})
 	}
-	extra := r.Extra && placeExtra(r, plan.Stories)
+	ours := plan.Stories[len(r.Own):]
+	extra := len(ours) == 0 || r.Extra && placeExtra(r, ours)
 	plan.Worked.complete(r)
 	for i := range plan.Stories {
 		plan.Stories[i].complete(r)

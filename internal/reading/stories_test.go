@@ -121,3 +121,22 @@ func TestStories(t *testing.T) {
 	})
 	table(t, "tuned on", by)
 }
+
+// The stories that were put aside: the figures are for the report, and a wrong
+// reading that the reader is sure of is never right.
+func TestHeldOut(t *testing.T) {
+	list := stories(t, "held-out.txt")
+	if len(list) < 20 {
+		t.Fatalf("%d stories, want at least 20", len(list))
+	}
+	surelyWrong := 0
+	by := score(t, list, func(m meant, got Reading) {
+		if got.Certainty == Sure && Line(got.Problem) != m.want {
+			surelyWrong++
+		}
+	})
+	table(t, "put aside", by)
+	if surelyWrong > 0 {
+		t.Errorf("%d stories are read wrongly without a doubt", surelyWrong)
+	}
+}

@@ -16,9 +16,9 @@ import (
 // plan works every week out, in the order of the dates, so that later weeks
 // avoid what earlier ones had.
 func plan(in Input) (lessons []lesson, notices, problems diag.Problems) {
-	requests, problems := requests(in)
+	requests, own, notices, problems := requests(in)
 	if len(problems) > 0 {
-		return nil, nil, problems
+		return nil, notices, problems
 	}
 	teller := story.NewTeller(in.Stock.Only(in.told), in.Site.Key)
 	for i, p := range activity.Year(requests) {
@@ -26,7 +26,7 @@ func plan(in Input) (lessons []lesson, notices, problems diag.Problems) {
 		for _, warning := range p.Warnings {
 			notices = append(notices, w.Problem(warning.Setting, warning.Text, warning.Hint))
 		}
-		l, err := tellWeek(teller, w, p)
+		l, err := tellWeek(teller, w, p, own[i])
 		if err != nil {
 			problems = append(problems, w.Problem("target", err.Error(), in.heldBack()))
 			continue
@@ -61,11 +61,12 @@ func (in Input) heldBack() string {
 	return "choose another target, or ask the translators of: " + strings.Join(tags, ", ")
 }
 
-// requests are what the week files ask of the mathematics, oldest first.
-func requests(in Input) ([]activity.Request, diag.Problems) {
-	var out []activity.Request
-	var problems diag.Problems
+// requests are what the week files ask of the mathematics, oldest first, and
+// the teacher's own stories of each week.
+func requests(in Input) (out []activity.Request, stories [][]written, notices, problems diag.Problems) {
+	s := newScribe(in)
 	for _, w := range in.Site.Weeks {
+		own := s.week(w)
 		target, err := targetOf(w, in.Targets)
 		if err != nil {
 			problems = append(problems, w.Problem("own-target", err.Error(), ""))
@@ -73,12 +74,16 @@ func requests(in Input) ([]activity.Request, diag.Problems) {
 		}
 		focus, _ := strategy.ParseName(w.Focus)
 		kind, _ := picture.ParseKind(w.Picture)
-		out = append(out, activity.Request{
+		r := activity.Request{
 			Week: w.Date, Key: in.Site.Key, Target: target, Focus: focus, Picture: kind,
 			Stories: w.Stories, Extra: w.ExtraSentence, NumberWords: w.NumberWords, Review: w.Review,
-		})
+		}
+		for _, o := range own {
+			r.Own = append(r.Own, o.Own)
+		}
+		out, stories = append(out, r), append(stories, own)
 	}
-	return out, problems
+	return out, stories, s.notices, append(problems, s.problems...)
 }
 
 // targetOf is the week's target, from the list or spelled out.
@@ -96,14 +101,24 @@ func targetOf(w week.Week, targets []activity.Target) (activity.Target, error) {
 	return targets[i], nil
 }
 
-// tellWeek tells every problem of a week as a story.
-func tellWeek(teller *story.Teller, w week.Week, p activity.WeekPlan) (lesson, error) {
+// tellWeek tells every problem of a week as a story; the teacher's own come
+// first and are told already.
+func tellWeek(teller *story.Teller, w week.Week, p activity.WeekPlan, own []written) (lesson, error) {
 	l := lesson{week: w, target: p.Request.Target, picture: p.Worked.Picture}
 	setting := ""
 	if w.Scene != "" {
 		setting = "setting." + w.Scene
 	}
 	for place, a := range p.All() {
+		if a.Own {
+			st := own[place-1].story
+			st.ExtraNumber = a.ExtraNumber
+			l.stories = append(l.stories, told{a, st})
+			continue
+		}
+		if place > 0 {
+			place -= len(own) // a story of her own changes nothing about ours
+		}
 		s, err := teller.Tell(story.Request{
 			Problem: a.Problem, ExtraNumber: a.ExtraNumber, Setting: setting,
 			InWords: w.NumberWords, Week: w.Date, Place: place,

@@ -78,6 +78,9 @@ var keyChanges = []keyChange{
 	{"no review", "Week.Review", changed(func(w *week.Week) { w.Review = !w.Review }), fromThen, false},
 	{"the minutes", "Week.Minutes", changed(func(w *week.Week) { w.Minutes++ }), both(learn, thisWeek), false},
 	{"what a note may show", "Week.Allow", changed(func(w *week.Week) { w.Allow = []string{"https://harbour.example/"} }), nothing, true},
+	{"a story of the teacher's own", "Week.OwnStories", changed(func(w *week.Week) {
+		w.OwnStories = []week.OwnStory{{Text: "Lina tiene 8 conchas. Encuentra 6. ¿Cuántas tiene ahora?", Reading: "add-to-result 8 + 6 = ?"}}
+	}), fromThen, false},
 	{"a note in one language", "Week.Notes", changed(func(w *week.Week) { w.Notes = map[string]string{"es": "Hola.", "ar": "سلام"} }), both(learn, thisWeek), false},
 }
 

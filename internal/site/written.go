@@ -10,6 +10,7 @@ import (
 	"homebuild/internal/activity"
 	"homebuild/internal/diag"
 	"homebuild/internal/phrase"
+	"homebuild/internal/picture"
 	"homebuild/internal/problem"
 	"homebuild/internal/reading"
 	"homebuild/internal/story"
@@ -72,8 +73,9 @@ func (s *scribe) week(w week.Week) []written {
 				"look once more; nothing needs to change if yours is right"))
 		}
 		told, rest := texts(text, used)
-		in := map[string]story.OwnText{s.in.Site.School: s.text(s.in.Site.School, text, append(slices.Clone(told), rest...))}
-		ok = s.translations(add, own, text, append(told, rest...), in)
+		numbers := append(told, rest...)
+		in := map[string]story.OwnText{s.in.Site.School: s.text(s.in.Site.School, text, numbers[:stressed(told, rest)])}
+		ok = s.translations(add, own, text, numbers, stressed(told, rest), in)
 		answer, okAnswer := s.answer(add, own, p)
 		if ok && okAnswer {
 			out = append(out, write(p, text, rest, story.Own{By: in, Class: s.in.Site.School, Answer: answer}))
@@ -141,11 +143,9 @@ func (s *scribe) confirmed(add addProblem, line string, text reading.Text, propo
 		fault(add, "reading", err)
 		return p, nil, false
 	}
-	for _, q := range p.Quantities() {
-		if q.Value > reading.Largest {
-			add("reading", fmt.Sprintf("%d is larger than %d", q.Value, reading.Largest), "pages show numbers up to that one")
-			return p, nil, false
-		}
+	if text, hint := notShown(p); text != "" {
+		add("reading", text, hint)
+		return p, nil, false
 	}
 	used, missing := text.Tells(p)
 	if len(missing) > 0 {
@@ -164,6 +164,22 @@ func (s *scribe) confirmed(add addProblem, line string, text reading.Text, propo
 		}
 	}
 	return p, used, true
+}
+
+// notShown says why a problem cannot be shown on a page; empty when it can.
+func notShown(p problem.Problem) (text, hint string) {
+	for _, q := range p.Quantities() {
+		switch {
+		case q.Value > reading.Largest:
+			return fmt.Sprintf("%d is larger than %d", q.Value, reading.Largest), "pages show numbers up to that one"
+		case q.Role == problem.RoleDifference && q.Value == 0:
+			return "both amounts are the same, so there is no difference to ask for", "change one of the numbers"
+		}
+	}
+	if _, ok := picture.AllPairs(p); p.Pairs() != nil && !ok {
+		return fmt.Sprintf("%d can be parted in too many ways to list them", p.Calculation().Value()), fmt.Sprintf("take a number up to %d", picture.Most)
+	}
+	return "", ""
 }
 
 // numbers lists numbers: "8, 6 and 14".

@@ -24,6 +24,10 @@ func texts(t reading.Text, used []int) (told, rest []int) {
 	return told, rest
 }
 
+// stressed is how many numbers of a text stand out: those that are needed, and
+// one that is not, as in our own stories.
+func stressed(told, rest []int) int { return len(told) + min(1, len(rest)) }
+
 // text cuts a text at its numbers.
 func (s *scribe) text(tag string, t reading.Text, shown []int) story.OwnText {
 	out := story.OwnText{Tag: tag, RightToLeft: s.rightToLeft(tag)}
@@ -51,7 +55,7 @@ func (s *scribe) rightToLeft(tag string) bool {
 
 // translations adds the translations for the languages of the site. Each tells
 // the same numbers as the story.
-func (s *scribe) translations(add addProblem, own week.OwnStory, text reading.Text, shown []int, in map[string]story.OwnText) bool {
+func (s *scribe) translations(add addProblem, own week.OwnStory, text reading.Text, numbers []int, shown int, in map[string]story.OwnText) bool {
 	ok := true
 	for _, tag := range s.in.Site.Languages {
 		words := own.In[tag]
@@ -70,21 +74,21 @@ func (s *scribe) translations(add addProblem, own week.OwnStory, text reading.Te
 			ok = false
 			continue
 		}
-		same, fault := match(text, shown, t)
+		same, fault := match(text, numbers, t)
 		if fault != "" {
 			add(setting, fault, `tell the same numbers as the story; for a word that says one, write [a dozen = 12]`)
 			ok = false
 			continue
 		}
-		in[tag] = s.text(tag, t, same)
+		in[tag] = s.text(tag, t, same[:shown])
 	}
 	return ok
 }
 
 // match finds the numbers of a story in its translation, and tells those that
 // only one of them has.
-func match(text reading.Text, shown []int, t reading.Text) (same []int, fault string) {
-	for _, i := range shown {
+func match(text reading.Text, numbers []int, t reading.Text) (same []int, fault string) {
+	for _, i := range numbers {
 		value, at := text.Numerals[i].Value, -1
 		for j, n := range t.Numerals {
 			if n.Value == value && !slices.Contains(same, j) && (at < 0 || !n.Word && t.Numerals[at].Word && !t.Numerals[at].Marked) {

@@ -67,14 +67,36 @@ const overlaps = `(() => {
 	return out.slice(0, 3);
 })()`
 
-// Everything to tap is large enough for a thumb, on a small phone.
-func TestTargets(t *testing.T) {
+// broken is a script that lists words that are cut in two at the end of a line.
+// Scripts without spaces break between any two letters.
+const broken = `(() => {
+	const out = [];
+	if (/^(zh|ja|ko|th|km|my|lo)/.test(document.documentElement.lang)) return out;
+	const walk = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+	for (let n; n = walk.nextNode();) {
+		const e = n.parentElement;
+		if (!e.checkVisibility() || e.closest(".hide, .skip, svg, style, [lang]:not(html)") || getComputedStyle(e).clipPath != "none") continue;
+		for (const m of n.data.matchAll(/[\p{L}\p{M}\p{N}'’-]+/gu)) {
+			const r = document.createRange();
+			r.setStart(n, m.index); r.setEnd(n, m.index + m[0].length);
+			const tops = new Set([...r.getClientRects()].filter(b => b.width > 0).map(b => Math.round(b.top)));
+			if (tops.size > 1 && !m[0].includes("-")) out.push("the word " + m[0] + " is cut in two: " + e.closest("p, li, label, a, h1, h2, h3, td").outerHTML.slice(0, 80));
+		}
+	}
+	return out.slice(0, 5);
+})()`
+
+// On a small phone everything to tap is large enough for a thumb and lies apart,
+// and no word is cut in two.
+func TestPhone(t *testing.T) {
 	t.Parallel()
 	inEachLanguage(t, func(b *tab, views []view) {
 		for _, v := range views {
 			b.visit(file(v.path))
-			for _, fault := range append(eval[[]string](b, targets), eval[[]string](b, overlaps)...) {
-				b.t.Errorf("%s: %s", v.name, fault)
+			for _, script := range []string{targets, overlaps, broken} {
+				for _, fault := range eval[[]string](b, script) {
+					b.t.Errorf("%s: %s", v.name, fault)
+				}
 			}
 		}
 	})
@@ -130,7 +152,11 @@ func TestLayoutScriptsFind(t *testing.T) {
 	b.visit(file("en/" + week + ".html"))
 	eval[bool](b, `(() => {
 		const next = document.querySelector(".intro .next"); next.style = "min-height: 0; height: 20px; padding: 0";
-		const h1 = document.querySelector("h1"); h1.style = "width: 500px; height: 10px; overflow: hidden"; return true })()`)
+		const h1 = document.querySelector("h1"); h1.style = "width: 500px; height: 10px; overflow: hidden";
+		document.querySelector(".need li").style = "width: 3em; overflow-wrap: anywhere"; return true })()`)
+	if got := strings.Join(eval[[]string](b, broken), "\n"); !strings.Contains(got, "is cut in two") {
+		t.Errorf("a word cut in two is not found: %q", got)
+	}
 	if got := strings.Join(eval[[]string](b, targets), "\n"); !strings.Contains(got, "want 44") {
 		t.Errorf("a button of 20 pixels is not found: %q", got)
 	}

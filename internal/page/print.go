@@ -1,0 +1,61 @@
+package page
+
+import (
+	"golang.org/x/text/width"
+
+	"homebuild/internal/phrase"
+	"homebuild/internal/story"
+)
+
+// A sheet has two sides and never a third: when the stories of the back are
+// many or long, they stand two by two, and then in smaller letters. The bounds
+// were measured on A4 and Letter, with eight stories in every language and in
+// one whose words are 40 % longer than English.
+const (
+	fullStories = 4   // the most that fit in full size
+	fullSize    = 800 // letters, the most in full size
+	manySize    = 2000
+)
+
+// backClass is the class of the back of the sheet, by how much it has to hold.
+func (s *sheet) backClass(v *Print) string {
+	size := 0
+	for _, t := range v.Stories {
+		size += s.length(t)
+	}
+	switch {
+	case len(v.Stories) <= fullStories && size <= fullSize:
+		return "side"
+	case size <= manySize:
+		return "side many"
+	}
+	return "side many tight"
+}
+
+// length is how many letters a story and its answer frame have; one of a
+// script with square letters counts for two.
+func (s *sheet) length(t story.Story) int {
+	n := s.letters(t.AnswerFrame)
+	if t.Own != nil {
+		for _, r := range t.Own.In(s.Language.Tag()).Runs {
+			n += letters(r.Text)
+		}
+	}
+	for _, x := range t.Sentences {
+		n += s.letters(x.Line)
+	}
+	return n
+}
+
+func (s *sheet) letters(l phrase.Line) int { return letters(s.Language.Plain(l)) }
+
+func letters(text string) int {
+	n := 0
+	for _, r := range text {
+		if k := width.LookupRune(r).Kind(); k == width.EastAsianWide || k == width.EastAsianFullwidth {
+			n++
+		}
+		n++
+	}
+	return n
+}

@@ -1,8 +1,6 @@
 package publish
 
 import (
-	"errors"
-	"io/fs"
 	"os"
 	"path/filepath"
 	"slices"
@@ -25,7 +23,7 @@ func Create(dir string, files []File) (taken []string, err error) {
 	}
 	defer root.Close()
 	for _, f := range files {
-		if _, err := root.Lstat(f.Path); !errors.Is(err, fs.ErrNotExist) {
+		if _, err := root.Lstat(f.Path); err == nil {
 			taken = append(taken, f.Path)
 		}
 	}

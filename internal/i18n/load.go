@@ -171,6 +171,11 @@ func (c *Catalog) Language(tag string) (*Language, bool) {
 // Languages lists the languages in the order in which they were asked for.
 func (c *Catalog) Languages() []*Language { return slices.Clone(c.languages) }
 
+// With is a catalog with more languages, such as those of Pseudo.
+func (c *Catalog) With(languages ...*Language) *Catalog {
+	return &Catalog{languages: slices.Concat(c.languages, languages), source: c.source}
+}
+
 // Source is English, also when the site does not use it.
 func (c *Catalog) Source() *Language { return c.source }
 

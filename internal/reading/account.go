@@ -81,7 +81,7 @@ func (d *decider) account() (account, bool) {
 	var a account
 	person := false
 	for _, f := range d.facts {
-		person = person || f.sort == state && f.who != "" && f.who == h
+		person = person || f.sort == state && f.who == h && d.acts(h)
 	}
 	owner := h
 	for _, f := range d.facts {
@@ -96,7 +96,7 @@ func (d *decider) account() (account, bool) {
 				} else if who != "" {
 					owner = who
 				}
-				person = person || f.who != ""
+				person = person || d.acts(f.who)
 			}
 			if len(a.changes) == 0 {
 				a.before = append(a.before, f)
@@ -124,6 +124,12 @@ func (d *decider) account() (account, bool) {
 		}
 	}
 	return a, len(a.before)+len(a.after) > 0
+}
+
+// acts reports whether a holder can do something: Lina, not a jar.
+func (d *decider) acts(who string) bool {
+	words := strings.Fields(who)
+	return len(words) > 0 && !d.r.cues.has("containers", d.r.cues.stem(words[len(words)-1]))
 }
 
 func (f fact) holder() string {

@@ -92,8 +92,8 @@ func (r *Reader) joined(tokens []token, from, to int) bool {
 func (r *Reader) border(tokens []token, from, to int) int {
 	for i := to - 1; i > from; i-- {
 		if r.cues.has("joins", tokens[i].low) || tokens[i].mark && tokens[i].low != "'" {
-			if tokens[i].low == "and" && i > from+1 && i+1 < len(tokens) && tokens[i-1].capital && tokens[i+1].capital {
-				continue // Omar and Mei
+			if tokens[i].low == "and" && i > from+1 && tokens[i-1].capital && tokens[i+1].capital && r.joined(tokens, from, i) {
+				continue // while Omar and Mei
 			}
 			return i
 		}
@@ -168,13 +168,18 @@ func (s *scene) split(c clause) parts {
 				continue
 			}
 		}
+		if r.cues.has("joins", t.low) && i+1 < c.end && r.cues.has("times", c.tokens[i+1].low) { // after lunch
+			p.times = append(p.times, place{c.tokens[i+1].low, nil, i})
+			i++
+			continue
+		}
 		if r.cues.has("places", t.low) {
 			end := s.placeEnd(c, i+1, inAmount)
 			p.addPlace(r, place{t.low, c.tokens[i+1 : end], i})
 			i = end - 1
 			continue
 		}
-		if r.cues.has("adverbs", t.low) && t.low != "all" {
+		if r.cues.has("adverbs", t.low) && t.low != "all" || r.cues.has("joins", t.low) && (t.low != "and" || len(p.subject) == 0) {
 			continue
 		}
 		switch {

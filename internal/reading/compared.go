@@ -46,14 +46,12 @@ func (d *decider) named2(known []fact, a, b *int) {
 
 // compared is an amount that is told by its difference to another.
 func (d *decider) compared(v fact) (problem.Problem, bool) {
-	var known []fact
-	for _, f := range d.facts {
-		if f.sort == change {
-			return no, false
-		}
-		if f.sort == state && f.known() {
-			known = append(known, f)
-		}
+	known, happens := d.amounts()
+	if len(happens) > 0 {
+		return no, false
+	}
+	if d.ask.want == wantChange && d.ask.sign > 0 { // how many pages did he read
+		d.ask.want = wantAmount
 	}
 	subject, other := v.who, v.than
 	if subject == "" && v.adj != "" { // 5 more red kites than blue ones

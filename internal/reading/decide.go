@@ -17,6 +17,7 @@ type decider struct {
 	questions int
 	beyond    string   // a word that no kind of story explains
 	doubts    []string // reasons to look twice
+	seen      []int    // numerals that a sentence was understood to tell
 	used      []int    // numerals that the answer needs
 }
 
@@ -77,7 +78,14 @@ func (d *decider) decide(s *scene) Reading {
 	case d.questions > 1:
 		return cannot("more than one thing is asked, or it is asked in words that are not known")
 	}
+	for _, f := range d.facts {
+		d.seen = append(d.seen, f.numeral)
+	}
+	d.seen = append(d.seen, d.ask.goal)
 	d.settle()
+	if s.doubt != "" {
+		d.doubt("%q could be more than one", s.doubt)
+	}
 	p, ok := d.problem()
 	if !ok {
 		return cannot("who has how many is not clear")
@@ -155,7 +163,31 @@ func (d *decider) settle() {
 		d.doubt("is %q a word for all that is counted?", d.ask.noun)
 		d.ask.noun = ""
 	}
-	d.facts = slices.DeleteFunc(slices.Clone(d.facts), func(f fact) bool { return !d.about(f) })
+	d.facts = slices.DeleteFunc(slices.Clone(d.facts), func(f fact) bool {
+		if d.about(f) {
+			return false
+		}
+		if f.known() && d.r.cues.Groups[d.ask.noun] != nil && !d.unit(f) {
+			d.doubt("does %q mean the %s, too?", d.ask.noun, f.noun)
+		}
+		return true
+	})
+	d.alike()
+}
+
+// alike leaves out what is not like the thing that is asked for, where some is:
+// blue pens, when red ones are asked for.
+func (d *decider) alike() {
+	adj := d.ask.adj
+	if adj == "" || !slices.ContainsFunc(d.facts, func(f fact) bool { return f.known() && f.adj == adj && f.sort == state }) {
+		return
+	}
+	d.facts = slices.DeleteFunc(d.facts, func(f fact) bool { return f.adj != "" && f.adj != adj })
+	for _, f := range d.facts {
+		if f.known() && f.adj == "" && f.sort == change {
+			d.doubt("it is not said what %d are like", d.value(f))
+		}
+	}
 }
 
 // about reports whether a fact is about the thing that is asked for.
@@ -195,6 +227,9 @@ func (d *decider) extra() []Numeral {
 			continue
 		}
 		out = append(out, n)
+		if !slices.Contains(d.seen, i) {
+			d.doubt("what %d tells is not clear", n.Value)
+		}
 		for _, f := range d.facts {
 			if f.numeral == i && (d.ask.who == "" || f.who == d.ask.who || f.who == "" || d.text.Marked()) {
 				d.doubt("%d is told and not needed", n.Value)

@@ -46,7 +46,7 @@ func (d *decider) sum(parts []fact) (problem.Problem, bool) {
 		if slices.ContainsFunc(parts[:i], func(g fact) bool { return g.label() == f.label() }) {
 			return no, false
 		}
-		if f.rest || f.of || f.total || f.who == together {
+		if f.rest || f.of || f.total || f.who == together || d.r.cues.covers(f.noun, d.ask.noun) {
 			return no, false
 		}
 	}
@@ -135,7 +135,7 @@ func (d *decider) part() (problem.Problem, bool) {
 	if d.ask.end && d.ask.adj == "" && d.ask.place == "" || d.value(part) > d.value(whole) {
 		return no, false
 	}
-	same := d.ask.adj != "" && d.ask.adj == part.adj || d.ask.place != "" && d.ask.place == part.place || d.ask.who != "" && d.ask.who == part.who && part.who != whole.who
+	same := d.ask.adj != "" && d.ask.adj == part.adj || d.ask.place != "" && d.ask.place == part.place && part.place != whole.place || d.ask.who != "" && d.ask.who == part.who && part.who != whole.who
 	other := d.ask.adj != "" || d.ask.place != "" || d.ask.who != "" && d.ask.who != whole.who || part.of || d.ask.noun != "" && d.ask.noun != whole.noun
 	if same || !other {
 		return no, false
@@ -151,7 +151,10 @@ func isWhole(w, p fact) bool {
 	if w.total || w.who == together {
 		return !p.total && p.who != together
 	}
-	return p.of || w.adj == "" && p.adj != "" || w.place == "" && p.place != "" && w.who == "" && p.who == ""
+	if p.who == "" && w.place == "" && p.place != "" {
+		return true
+	}
+	return p.of || p.place == w.place && w.adj == "" && p.adj != ""
 }
 
 // parted is every pair that makes a whole.

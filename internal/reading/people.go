@@ -14,7 +14,7 @@ type scene struct {
 	she, he string   // once they are clear
 	place   string
 	noun    string
-	doubt   string // why a pronoun is not clear
+	doubt   string // the pronoun that could mean more than one
 }
 
 const (
@@ -90,6 +90,9 @@ func (s *scene) pronoun(female bool, other string) string {
 	}
 	if *mine == "" {
 		*mine = chosen
+		if len(free) > 1 {
+			s.doubt = map[bool]string{true: "she", false: "he"}[female]
+		}
 	}
 	return chosen
 }

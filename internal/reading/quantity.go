@@ -39,12 +39,30 @@ func (r *Reader) quantities(s []token) (amounts []quantity, verbs map[int]form) 
 			i = r.amount(s, i, i+n).end
 			continue
 		}
-		if f, ok := r.cues.forms[s[i].low]; ok && !s[i].mark && (r.helps(f) || i == 0 || !r.cues.has("determiners", s[i-1].low)) {
+		if f, ok := r.cues.forms[s[i].low]; ok && !s[i].mark && (r.helps(f) || !r.nounHere(s, i, f)) {
 			verbs[i] = f
 		}
 		i++
 	}
 	return amounts, verbs
+}
+
+// nounHere reports whether a form that could be a verb is a noun: "the hand",
+// "his left hand", but "the boys hand".
+func (r *Reader) nounHere(s []token, i int, f form) bool {
+	if i == 0 {
+		return false
+	}
+	if r.cues.has("determiners", s[i-1].low) {
+		return true
+	}
+	for _, t := range s[:i] {
+		if r.cues.forms[t.low].class == help { // did the mouse take
+			return false
+		}
+	}
+	several := strings.HasSuffix(s[i-1].low, "s") || r.cues.Plurals[s[i-1].low] != ""
+	return i > 1 && r.cues.has("determiners", s[i-2].low) && s[i].low == f.base && !several && !s[i-1].number()
 }
 
 // question reports whether the word before i asks: the "many" of "how many".

@@ -13,6 +13,10 @@ func (s *scene) question(tokens []token, at int) (asks, []fact) {
 	n := r.cues.phrase("question", tokens, at)
 	q := r.amount(tokens, at, at+n)
 	rest := tokens[q.end:]
+	if i := r.condition(rest); i >= 0 {
+		told = append(told, s.facts(rest[i:])...)
+		rest = rest[:i]
+	}
 	a := asks{goal: -1, noun: q.noun, adj: q.adj, fewer: q.fewer, total: r.cues.says("total", tokens), end: r.cues.says("end", rest)}
 	amounts, verbs := r.quantities(rest)
 	main := r.mainVerbs(rest, verbs)
@@ -36,6 +40,29 @@ func (s *scene) question(tokens []token, at int) (asks, []fact) {
 	}
 	s.asked(&a, c, q)
 	return a, told
+}
+
+// condition is where a part begins that tells what happens before the answer:
+// "... if she finds 6 more"; -1 for none.
+func (r *Reader) condition(tokens []token) int {
+	amounts, verbs := r.quantities(tokens)
+	for i, t := range tokens {
+		if i == 0 || !r.cues.has("condition", t.low) {
+			continue
+		}
+		verb, number := false, false
+		for j := range tokens[i:] {
+			_, is := verbs[i+j]
+			verb = verb || is
+		}
+		for _, q := range amounts {
+			number = number || q.start > i && q.numeral >= 0
+		}
+		if verb && number {
+			return i
+		}
+	}
+	return -1
 }
 
 // helps reports whether a verb can stand beside another one.

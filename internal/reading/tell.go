@@ -165,6 +165,8 @@ func (s *scene) sortOut(f *fact, c clause, p parts) {
 			f.who = s.phrase(p.subject, f.than)
 		}
 		return
+	case f.fewer, f.more && f.class == hold && !f.moves: // than whom is not said
+		f.sort = versus
 	case f.class == hold:
 		f.sort = state
 		if f.moves || p.there {

@@ -120,15 +120,10 @@ func (p part) differs(q part) string {
 	return ""
 }
 
-// less takes the numbers of b out of a, each as often as it is there.
+// less lists the numbers of a that b never tells; a language may name one of
+// them once more than another does.
 func less(a, b []int) []int {
-	a = slices.Clone(a)
-	for _, n := range b {
-		if i := slices.Index(a, n); i >= 0 {
-			a = slices.Delete(a, i, i+1)
-		}
-	}
-	return a
+	return slices.DeleteFunc(unique(a), func(n int) bool { return slices.Contains(b, n) })
 }
 
 // european writes the digits of any script as European ones.

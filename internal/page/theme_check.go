@@ -24,6 +24,11 @@ func checkCSS(name string, raw []byte) error {
 	if i := bytes.IndexByte(raw, '\\'); i >= 0 {
 		return refuse("\\", i)
 	}
+	// The minifier may join what the lexer takes apart, so "url(" has no place
+	// anywhere, not even in a comment.
+	if i := bytes.Index(bytes.ToLower(raw), []byte("url(")); i >= 0 {
+		return refuse("url(", i)
+	}
 	lexer, at := css.NewLexer(parse.NewInputBytes(bytes.Clone(raw))), 0
 	for {
 		kind, token := lexer.Next()

@@ -22,9 +22,11 @@ site.
 A school is a folder with "site.toml" and "weeks/2026-09-14.md", one file a
 week. Build it, and put what is in "public" on any web host, a memory stick or
 into a chat.`,
-		Example: `  homebuild build               the example school, to see what comes out
-  homebuild build my-class      your own folder
-  homebuild targets             what a week can be about`,
+		Example: `  homebuild start my-class      once: a site of your own, with a first week
+  homebuild week my-class       each week: the file of the next week
+  homebuild preview my-class    look while you write
+  homebuild build my-class      make the pages
+  homebuild build               the example school, to see what comes out`,
 		Version:       versionLine(),
 		Args:          cobra.ArbitraryArgs,
 		SilenceErrors: true,
@@ -39,14 +41,30 @@ into a chat.`,
 	cmd.SetIn(s.in)
 	cmd.SetOut(s.out)
 	cmd.SetErr(s.err)
-	cmd.CompletionOptions.HiddenDefaultCmd = true
 	cmd.SetFlagErrorFunc(wrongFlag)
 	cmd.SetVersionTemplate("{{.Version}}\n")
-	cmd.AddCommand(newStartCmd(s), newWeekCmd(s), newBuildCmd(s), newPreviewCmd(s), newCheckCmd(s), newPlanCmd(s), newShareCmd(s), newTargetsCmd(s), newLanguageCmd(s))
+	for _, part := range []struct {
+		id, title string
+		commands  []*cobra.Command
+	}{
+		{"week", "A week:", []*cobra.Command{newStartCmd(s), newWeekCmd(s), newPreviewCmd(s), newCheckCmd(s), newBuildCmd(s), newShareCmd(s)}},
+		{"year", "The year:", []*cobra.Command{newTargetsCmd(s), newPlanCmd(s)}},
+		{"language", "Languages:", []*cobra.Command{newLanguageCmd(s)}},
+	} {
+		cmd.AddGroup(&cobra.Group{ID: part.id, Title: part.title})
+		for _, c := range part.commands {
+			c.GroupID = part.id
+			cmd.AddCommand(c)
+		}
+	}
 	cmd.InitDefaultHelpCmd()
+	cmd.InitDefaultCompletionCmd()
 	for _, c := range cmd.Commands() {
-		if c.Name() == "help" {
+		switch c.Name() {
+		case "help":
 			c.Short = "say more about a command"
+		case "completion":
+			c.Short = "let the tab key finish words: how to set it up"
 		}
 	}
 	return cmd

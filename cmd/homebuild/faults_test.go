@@ -124,7 +124,7 @@ var faults = []planted{
 	{"a dead place", "en/" + bars + ".html", instead(`href="#see"`, `href="#sea"`), "leads to no place"},
 	{"a link that needs a server", "en/" + bars + ".html", instead(`href="check/index.html"`, `href="check/"`), "works only on a server"},
 	{"a link out of the site", "en/" + bars + ".html", instead(`href="check/index.html"`, `href="https://example.org/"`), "leads out of the site"},
-	{"an id twice", "en/" + bars + ".html", instead(`id="see"`, `id="draw"`), "is there 2 times"},
+	{"an id twice", "en/" + bars + ".html", instead(`id="see"`, `id="draw"`), "is not there once"},
 	{"a picture without its name", "en/" + bars + ".html", instead(`aria-labelledby="picture-1-t"`, `aria-labelledby="picture-x"`), "which is not there"},
 	// What stands around.
 	{"another style than allowed", "en/" + bars + ".html", instead(`<style>`, `<style>b{color:red}`), "the security policy allows"},
@@ -137,7 +137,7 @@ var faults = []planted{
 	{"no description", "en/" + bars + ".html", instead(`<meta name="description"[^>]*>`, ``), "no description"},
 	{"another language than its folder", "es/" + bars + ".html", instead(`<html lang="es"`, `<html lang="en"`), "in the folder"},
 	{"the wrong direction", "es/" + bars + ".html", instead(`dir="ltr"`, `dir="rtl"`), "its letters run ltr"},
-	{"another address", "es/" + bars + ".html", instead(`(rel="canonical" href="[^"]*)`+bars, `${1}2000-01-01`), "canonical"},
+	{"another address", "es/" + bars + ".html", instead(`(rel="canonical" href="[^"]*)`+bars, `${1}2000-01-01`), "the canonical address"},
 	{"a version does not name this page", "es/" + bars + ".html", instead(`<link rel="alternate" hreflang="en"[^>]*>`, ``), "does not name this page in turn"},
 	{"nowhere to pick a language", "es/" + bars + ".html", instead(`<link rel="alternate" hreflang="x-default"[^>]*>`, ``), "x-default"},
 	{"a page too heavy", "en/" + bars + ".html", func(html string) string { return strings.Replace(html, "</main>", noise()+"</main>", 1) }, "it weighs"},

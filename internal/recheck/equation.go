@@ -164,21 +164,21 @@ func (q equation) numbers() []int {
 }
 
 // equations works out every equation, chain and sum of a page.
-func (c *checker) equations(p *page) {
+func (p *page) equations() {
 	for _, n := range all(p.root, both(tag("bdi"), class("eq"))) {
-		c.report.Equations++
+		p.found.Equations++
 		q, err := read(text(n))
 		switch {
 		case err != nil:
-			c.add(p, "%s", err)
+			p.add("%s", err)
 		case q.asked() == 0 && !q.holds():
-			c.add(p, "%q is not true", text(n))
+			p.add("%q is not true", text(n))
 		case q.asked() == 1 && len(q) > 1:
 			if _, ok := q.solve(); !ok {
-				c.add(p, "no whole number solves %q", text(n))
+				p.add("no whole number solves %q", text(n))
 			}
 		case q.asked() > 2:
-			c.add(p, "%q asks for too much at once", text(n))
+			p.add("%q asks for too much at once", text(n))
 		}
 	}
 }

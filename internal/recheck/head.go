@@ -20,40 +20,40 @@ var forbidden = []string{
 
 // head rechecks what stands around the content: language, title, policy, and
 // that nothing runs or loads.
-func (c *checker) head(p *page) {
-	c.one(p, "h1")
-	c.one(p, "title")
-	c.one(p, "main")
+func (p *page) head() {
+	p.one("h1")
+	p.one("title")
+	p.one("main")
 	if attr(p.root, "lang") == "" || attr(p.root, "dir") == "" {
-		c.add(p, "<html> does not say its language and direction")
+		p.add("<html> does not say its language and direction")
 	}
 	if f := p.folder(); f != "" && attr(p.root, "lang") != f {
-		c.add(p, "<html> says lang=%q in the folder %q", attr(p.root, "lang"), f)
+		p.add("<html> says lang=%q in the folder %q", attr(p.root, "lang"), f)
 	}
-	if c.meta(p, "name", "description") == "" {
-		c.add(p, "there is no description")
+	if p.meta("name", "description") == "" {
+		p.add("there is no description")
 	}
 	if !strings.HasPrefix(string(p.raw[:min(len(p.raw), 15)]), "<!doctype html>") {
-		c.add(p, "it does not begin with <!doctype html>")
+		p.add("it does not begin with <!doctype html>")
 	}
-	c.policy(p)
+	p.policy()
 	for _, n := range all(p.root, func(*html.Node) bool { return true }) {
-		c.quiet(p, n)
+		p.quiet(n)
 	}
 }
 
 // one wants exactly one element of a name, with words in it.
-func (c *checker) one(p *page, name string) {
+func (p *page) one(name string) {
 	found := all(p.root, both(tag(name), func(n *html.Node) bool { return !inside(n, tag("svg")) }))
 	if len(found) != 1 {
-		c.add(p, "there are %d <%s>, want 1", len(found), name)
+		p.add("there are %d <%s>, want 1", len(found), name)
 	} else if text(found[0]) == "" {
-		c.add(p, "<%s> is empty", name)
+		p.add("<%s> is empty", name)
 	}
 }
 
 // meta gives the content of the only <meta> of its kind.
-func (c *checker) meta(p *page, key, value string) string {
+func (p *page) meta(key, value string) string {
 	found := all(p.root, both(tag("meta"), func(n *html.Node) bool { return strings.EqualFold(attr(n, key), value) }))
 	if len(found) != 1 {
 		return ""
@@ -63,20 +63,20 @@ func (c *checker) meta(p *page, key, value string) string {
 
 // policy wants the page's own style to be the only thing that it allows
 // (Content Security Policy Level 3, W3C).
-func (c *checker) policy(p *page) {
+func (p *page) policy() {
 	rules := map[string]string{}
-	for rule := range strings.SplitSeq(c.meta(p, "http-equiv", "Content-Security-Policy"), ";") {
+	for rule := range strings.SplitSeq(p.meta("http-equiv", "Content-Security-Policy"), ";") {
 		name, value, _ := strings.Cut(strings.TrimSpace(rule), " ")
 		rules[name] = value
 	}
 	for _, name := range []string{"default-src", "base-uri", "form-action"} {
 		if rules[name] != "'none'" {
-			c.add(p, "the security policy says %s %s, want 'none'", name, rules[name])
+			p.add("the security policy says %s %s, want 'none'", name, rules[name])
 		}
 	}
 	styles := all(p.root, tag("style"))
 	if len(styles) != 1 {
-		c.add(p, "there are %d <style>, want 1", len(styles))
+		p.add("there are %d <style>, want 1", len(styles))
 		return
 	}
 	var css strings.Builder
@@ -86,10 +86,10 @@ func (c *checker) policy(p *page) {
 	sum := sha256.Sum256([]byte(css.String()))
 	want := "'sha256-" + base64.StdEncoding.EncodeToString(sum[:]) + "'"
 	if rules["style-src"] != want {
-		c.add(p, "the security policy allows the style %s, and the page has %s", rules["style-src"], want)
+		p.add("the security policy allows the style %s, and the page has %s", rules["style-src"], want)
 	}
 	if strings.Contains(css.String(), "url(") && !onlyOwn(css.String()) || strings.Contains(css.String(), "@import") {
-		c.add(p, "the style asks for another file")
+		p.add("the style asks for another file")
 	}
 }
 
@@ -104,25 +104,25 @@ func onlyOwn(css string) bool {
 }
 
 // quiet wants an element to run nothing, load nothing and send nothing.
-func (c *checker) quiet(p *page, n *html.Node) {
+func (p *page) quiet(n *html.Node) {
 	if slices.Contains(forbidden, n.Data) {
-		c.add(p, "there is a <%s>", n.Data)
+		p.add("there is a <%s>", n.Data)
 	}
 	for _, a := range n.Attr {
 		switch {
 		case a.Key == "style", a.Key == "src", a.Key == "srcset", a.Key == "ping", a.Key == "target", a.Key == "background":
-			c.add(p, "<%s> has the attribute %s", n.Data, a.Key)
+			p.add("<%s> has the attribute %s", n.Data, a.Key)
 		case strings.HasPrefix(a.Key, "on"):
-			c.add(p, "<%s> runs something: %s", n.Data, a.Key)
+			p.add("<%s> runs something: %s", n.Data, a.Key)
 		case a.Key == "http-equiv" && !strings.EqualFold(a.Val, "Content-Security-Policy"):
-			c.add(p, "<meta> says %s", a.Val)
+			p.add("<meta> says %s", a.Val)
 		}
 	}
 	if rel := attr(n, "rel"); n.Data == "link" && rel != "canonical" && rel != "alternate" {
-		c.add(p, "<link rel=%q> loads something", rel)
+		p.add("<link rel=%q> loads something", rel)
 	}
 	if n.Data == "input" && attr(n, "type") != "radio" {
-		c.add(p, "there is an <input type=%q>", attr(n, "type"))
+		p.add("there is an <input type=%q>", attr(n, "type"))
 	}
 }
 
@@ -135,7 +135,7 @@ var rightToLeft = []*unicode.RangeTable{
 
 // direction wants dir to be that of the letters that most of the text is
 // written in, on the page and on each passage in another language.
-func (c *checker) direction(p *page) {
+func (p *page) direction() {
 	passages := append([]*html.Node{p.root}, all(p.root, func(n *html.Node) bool { return attr(n, "lang") != "" })...)
 	for _, n := range passages {
 		right, left := letters(n)
@@ -144,7 +144,7 @@ func (c *checker) direction(p *page) {
 			want = "rtl"
 		}
 		if dir := attr(n, "dir"); right+left > 0 && dir != want {
-			c.add(p, "<%s lang=%q> has dir=%q; its letters run %s: %s", n.Data, attr(n, "lang"), dir, want, short(text(n)))
+			p.add("<%s lang=%q> has dir=%q; its letters run %s: %s", n.Data, attr(n, "lang"), dir, want, short(text(n)))
 		}
 	}
 }

@@ -2,6 +2,7 @@ package recheck
 
 import (
 	"fmt"
+	"hash/fnv"
 	"slices"
 	"strings"
 
@@ -22,28 +23,27 @@ func (c *checker) languages() {
 			first[p.name()] = p
 			continue
 		}
-		c.same(p, with)
+		p.same(with)
 	}
 	for _, name := range c.paths {
 		p := c.pages[name]
 		for _, lang := range c.tags() {
-			if path := lang + "/" + p.name(); p.folder() != "" && c.pages[path] == nil && c.files[path] == nil {
-				c.add(p, "there is no such page in %s", lang)
+			if path := lang + "/" + p.name(); p.folder() != "" && !c.files[path] {
+				p.add("there is no such page in %s", lang)
 			}
 		}
 	}
 }
 
 // same compares a page with the one in another language, part by part.
-func (c *checker) same(p, with *page) {
-	a, b := parts(p.root), parts(with.root)
-	if len(a) != len(b) {
-		c.add(p, "it has %d parts, and %s has %d", len(a), with.path, len(b))
+func (p *page) same(with *page) {
+	if len(p.parts) != len(with.parts) {
+		p.add("it has %d parts, and %s has %d", len(p.parts), with.path, len(with.parts))
 		return
 	}
-	for i := range a {
-		if fault := a[i].differs(b[i]); fault != "" {
-			c.add(p, "#%s is not as in %s: %s", a[i].id, with.path, fault)
+	for i := range p.parts {
+		if fault := p.parts[i].differs(with.parts[i]); fault != "" {
+			p.add("#%s is not as in %s: %s", p.parts[i].id, with.path, fault)
 		}
 	}
 }
@@ -53,49 +53,54 @@ type part struct {
 	id        string
 	equations []string // sorted: a language may name them in another order
 	choices   []string
-	pictures  []string
+	pictures  []uint64 // what is drawn, words apart
 	told      []int
 	hidden    int
 }
 
-// parts cuts a page at its sections and replies.
-func parts(root *html.Node) []part {
+// cut cuts a page into its sections, and the numbers to tap that stand in none.
+func (p *page) cut() []part {
+	section := tag("section")
 	var out []part
-	for _, n := range all(root, func(n *html.Node) bool {
-		return n.Data == "section" || n.Data == "main" || class("reply")(n) || class("task")(n) || class("turned")(n)
-	}) {
-		out = append(out, partOf(n))
+	for _, n := range all(p.root, func(n *html.Node) bool { return section(n) || class("nums")(n) && !inside(n, section) }) {
+		out = append(out, p.part(n))
 	}
 	return out
 }
 
-func partOf(n *html.Node) part {
-	p := part{id: attr(n, "id")}
+func (p *page) part(n *html.Node) part {
+	out := part{id: attr(n, "id")}
 	for _, x := range all(n, both(tag("bdi"), class("eq"))) {
-		p.equations = append(p.equations, european(text(x)))
+		out.equations = append(out.equations, european(text(x)))
 	}
-	slices.Sort(p.equations)
+	slices.Sort(out.equations)
 	for _, x := range all(n, both(tag("a"), class("num"))) {
 		said, _ := told(x)
-		if ch := numbers(text(x)); len(said) == 0 {
-			p.choices = append(p.choices, fmt.Sprint(ch, attr(x, "href")))
-		} else { // words around numbers, in the order of the language
-			p.choices = append(p.choices, fmt.Sprint(unique(ch), attr(x, "href")))
+		ch := numbers(text(x))
+		if len(said) > 0 { // words around numbers, in the order of the language
+			ch = unique(ch)
 		}
+		out.choices = append(out.choices, fmt.Sprint(ch, attr(x, "href")))
 	}
 	for _, x := range all(n, both(tag("svg"), class("picture"))) {
-		f := figureOf(x)
-		f.title = ""
-		for i := range f.labels {
-			f.labels[i].text = european(f.labels[i].text)
-			if f.labels[i].class == "name" {
-				f.labels[i].text = ""
-			}
-		}
-		p.pictures = append(p.pictures, fmt.Sprint(*f))
+		out.pictures = append(out.pictures, p.figure(x).sum())
 	}
-	p.told, p.hidden = told(n)
-	return p
+	out.told, out.hidden = told(n)
+	return out
+}
+
+// sum stands for everything that is drawn, words apart.
+func (f *figure) sum() uint64 {
+	labels := slices.Clone(f.labels)
+	for i := range labels {
+		labels[i].text = european(labels[i].text)
+		if labels[i].class == "name" {
+			labels[i].text = ""
+		}
+	}
+	h := fnv.New64a()
+	fmt.Fprint(h, labels, f.rects, f.plates, f.circles, f.dots, f.blocks, f.crosses, f.hops, f.arrows, f.braces, f.rules)
+	return h.Sum64()
 }
 
 // differs says in what two parts are not the same.

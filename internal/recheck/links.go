@@ -1,7 +1,10 @@
 package recheck
 
 import (
+	"bytes"
 	"encoding/xml"
+	"errors"
+	"io"
 	"maps"
 	"net/url"
 	"path"
@@ -13,59 +16,65 @@ import (
 	"homebuild/internal/diag"
 )
 
-// ids wants every id to be there once.
-func (c *checker) ids(p *page) {
-	for id, times := range p.ids {
-		if times > 1 || id == "" {
-			c.add(p, "the id %q is there %d times", id, times)
+// checkIDs wants every id to be there once.
+func (p *page) checkIDs() {
+	p.ids = map[string]int{}
+	for _, n := range all(p.root, func(n *html.Node) bool { _, ok := lookup(n, "id"); return ok }) {
+		id := attr(n, "id")
+		if p.ids[id]++; p.ids[id] == 2 || id == "" {
+			p.add("the id %q is not there once", id)
 		}
 	}
 	for _, key := range []string{"aria-labelledby", "aria-describedby", "for"} {
 		for _, n := range all(p.root, func(n *html.Node) bool { return attr(n, key) != "" }) {
 			for id := range strings.FieldsSeq(attr(n, key)) {
 				if p.ids[id] == 0 {
-					c.add(p, "%s points to #%s, which is not there", key, id)
+					p.add("%s points to #%s, which is not there", key, id)
 				}
 			}
 		}
 	}
 }
 
-// links follows every link of a page that stays in the folder.
-func (c *checker) links(p *page) {
+// links notes the links of a page, those to itself and to the site at the head
+// of the file apart from those to follow.
+func (p *page) links() {
 	for _, n := range all(p.root, func(n *html.Node) bool { _, ok := lookup(n, "href"); return ok }) {
-		c.report.Links++
+		p.found.Links++
 		href := attr(n, "href")
 		u, err := url.Parse(href)
 		switch {
+		case n.Data == "link" && attr(n, "rel") == "canonical":
+			p.canonical = href
+		case n.Data == "link" && attr(n, "hreflang") != "":
+			p.versions = append(p.versions, version{attr(n, "hreflang"), href})
 		case err != nil || href == "":
-			c.add(p, "the link %q cannot be read", href)
-		case n.Data == "link" && u.IsAbs(): // see addresses
+			p.add("the link %q cannot be read", href)
 		case u.IsAbs() || u.Host != "":
-			c.add(p, "the link %q leads out of the site", href)
+			p.add("the link %q leads out of the site", href)
 		default:
-			c.follow(p, u, href)
+			p.hrefs = append(p.hrefs, href)
 		}
 	}
 }
 
-// follow wants a relative link to end at a file, and at an id in it. A folder is
-// no file: without a server nothing opens its index.
-func (c *checker) follow(p *page, u *url.URL, href string) {
-	to := p.path
-	if u.Path != "" {
-		to = path.Join(path.Dir(p.path), u.Path)
-	}
-	if strings.HasPrefix(u.Path, "/") || strings.HasPrefix(to, "..") || strings.HasSuffix(u.Path, "/") {
-		c.add(p, "the link %q works only on a server", href)
-		return
-	}
-	if _, ok := c.files[to]; !ok {
-		c.add(p, "the link %q leads to no file", href)
-		return
-	}
-	if target := c.pages[to]; u.Fragment != "" && target != nil && target.ids[u.Fragment] == 0 {
-		c.add(p, "the link %q leads to no place in %s", href, to)
+// follow wants each relative link to end at a file, and at an id in it. A folder
+// is no file: without a server nothing opens its index.
+func (c *checker) follow(p *page) {
+	for _, href := range p.hrefs {
+		file, place, _ := strings.Cut(href, "#")
+		to := p.path
+		if file != "" {
+			to = path.Join(path.Dir(p.path), file)
+		}
+		switch target := c.pages[to]; {
+		case strings.HasPrefix(file, "/") || strings.HasPrefix(to, "..") || strings.HasSuffix(file, "/"):
+			p.add("the link %q works only on a server", href)
+		case !c.files[to]:
+			p.add("the link %q leads to no file", href)
+		case place != "" && target != nil && target.ids[place] == 0:
+			p.add("the link %q leads to no place in %s", href, to)
+		}
 	}
 }
 
@@ -76,12 +85,7 @@ func (c *checker) addresses() {
 	bases := map[string]int{}
 	for _, name := range c.paths {
 		p := c.pages[name]
-		if canonical := c.link(p, "canonical", ""); canonical != "" {
-			base, ok := strings.CutSuffix(canonical, p.path)
-			if !ok {
-				c.add(p, "the canonical address %q is not that of this page", canonical)
-				continue
-			}
+		if base, ok := strings.CutSuffix(p.canonical, p.path); ok {
 			bases[base]++
 		}
 	}
@@ -93,59 +97,59 @@ func (c *checker) addresses() {
 	}
 	for _, name := range c.paths {
 		p := c.pages[name]
-		if canonical := c.link(p, "canonical", ""); base != "" && canonical != base+p.path {
-			c.add(p, "the canonical address is %q, want %q", canonical, base+p.path)
+		if base != "" && p.canonical != base+p.path {
+			p.add("the canonical address is %q, want %q", p.canonical, base+p.path)
 		}
-		c.versions(p, base)
+		c.named(p, base)
 	}
-	c.feeds(base)
+	c.follows(base)
 }
 
-// link is the address of a <link> of the page.
-func (c *checker) link(p *page, rel, hreflang string) string {
-	for _, n := range all(p.root, both(tag("link"), func(n *html.Node) bool { return attr(n, "rel") == rel })) {
-		if attr(n, "hreflang") == hreflang {
-			return attr(n, "href")
+// names is where a page says that a language is; "" when it does not say.
+func (p *page) names(lang string) string {
+	for _, v := range p.versions {
+		if v.lang == lang {
+			return v.href
 		}
 	}
 	return ""
 }
 
-// versions rechecks the other languages of a page: each is there, names itself
-// as it is named, and names this page in turn. A page that stands in a language
-// folder names every language that has the same page, and where to pick one.
-func (c *checker) versions(p *page, base string) {
+// named rechecks the other languages of a page: each is there, is what it is
+// named, and names this page in turn. A page that stands in a language folder
+// names every language that has the same page, and where to pick one.
+func (c *checker) named(p *page, base string) {
 	named := map[string]string{}
-	for _, n := range all(p.root, both(tag("link"), func(n *html.Node) bool { return attr(n, "hreflang") != "" })) {
-		lang, to := attr(n, "hreflang"), c.inFolder(p, base, attr(n, "href"))
+	for _, v := range p.versions {
+		to := c.inFolder(p, base, v.href)
 		other := c.pages[to]
 		if other == nil {
-			c.add(p, "hreflang %s leads to no page: %q", lang, attr(n, "href"))
+			p.add("hreflang %s leads to no page: %q", v.lang, v.href)
 			continue
 		}
-		if named[lang] != "" {
-			c.add(p, "hreflang %s is named twice", lang)
+		if named[v.lang] != "" {
+			p.add("hreflang %s is named twice", v.lang)
 		}
-		named[lang] = to
-		if lang == "x-default" {
+		named[v.lang] = to
+		if v.lang == "x-default" {
 			continue
 		}
-		if own := attr(other.root, "lang"); own != lang {
-			c.add(p, "hreflang %s leads to a page in %q", lang, own)
+		if other.lang != v.lang {
+			p.add("hreflang %s leads to a page in %q", v.lang, other.lang)
 		}
-		if back := c.inFolder(other, base, c.link(other, "alternate", attr(p.root, "lang"))); back != p.path {
-			c.add(p, "hreflang %s leads to %s, which does not name this page in turn", lang, to)
+		if c.inFolder(other, base, other.names(p.lang)) != p.path {
+			p.add("hreflang %s leads to %s, which does not name this page in turn", v.lang, to)
 		}
 	}
 	if p.folder() == "" {
 		return
 	}
 	if named["x-default"] == "" {
-		c.add(p, "there is no hreflang x-default: nobody can pick a language")
+		p.add("there is no hreflang x-default: nobody can pick a language")
 	}
 	for _, lang := range c.tags() {
 		if path := lang + "/" + p.name(); c.pages[path] != nil && named[lang] != path {
-			c.add(p, "hreflang does not name %s", path)
+			p.add("hreflang does not name %s", path)
 		}
 	}
 }
@@ -172,38 +176,28 @@ func (c *checker) tags() []string {
 	return out
 }
 
-// feeds follows the links of Atom files (RFC 4287): each leads to a page.
-func (c *checker) feeds(base string) {
-	for _, name := range slices.Sorted(maps.Keys(c.files)) {
-		if path.Ext(name) != ".xml" {
-			continue
-		}
-		at := &page{path: name}
-		d := xml.NewDecoder(strings.NewReader(string(c.files[name])))
+// follows follows the links of Atom files (RFC 4287): each leads to a file.
+func (c *checker) follows(base string) {
+	for _, name := range slices.Sorted(maps.Keys(c.feeds)) {
+		note := func(text string) { c.problems = append(c.problems, diag.Problem{File: name, Text: text}) }
+		d := xml.NewDecoder(bytes.NewReader(c.feeds[name]))
 		for {
 			t, err := d.Token()
-			if t == nil {
-				if err != nil && err.Error() != "EOF" {
-					c.add(at, "it is not well-formed: %v", err)
+			if err != nil {
+				if !errors.Is(err, io.EOF) {
+					note("it is not well-formed: " + err.Error())
 				}
 				break
 			}
-			if e, ok := t.(xml.StartElement); ok && e.Name.Local == "link" {
-				c.feedLink(at, base, e)
+			e, ok := t.(xml.StartElement)
+			if !ok || e.Name.Local != "link" {
+				continue
 			}
-		}
-	}
-}
-
-func (c *checker) feedLink(at *page, base string, e xml.StartElement) {
-	for _, a := range e.Attr {
-		if a.Name.Local != "href" {
-			continue
-		}
-		c.report.Links++
-		to := c.inFolder(at, base, a.Value)
-		if _, ok := c.files[to]; !ok {
-			c.problems = append(c.problems, diag.Problem{File: at.path, Text: "the link \"" + a.Value + "\" leads to no file"})
+			for _, a := range e.Attr {
+				if a.Name.Local == "href" && !c.files[c.inFolder(&page{path: name}, base, a.Value)] {
+					note("the link \"" + a.Value + "\" leads to no file")
+				}
+			}
 		}
 	}
 }

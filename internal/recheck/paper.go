@@ -23,21 +23,25 @@ func (c *checker) papers() {
 		}
 		p, learn, try := c.pages[name], c.pages[start+".html"], c.tryPages(start)
 		if learn == nil || len(try) == 0 {
-			c.add(p, "the other pages of its week are missing")
+			p.add("the other pages of its week are missing")
 			continue
 		}
-		want, answers := weekStories(learn, try)
-		tasks := all(p.root, class("task"))
-		if len(tasks) != len(want) {
-			c.add(p, "it has %d stories, the other pages of the week %d", len(tasks), len(want))
+		var want, answers []string
+		for _, other := range append([]*page{learn}, try...) {
+			want, answers = append(want, other.told...), append(answers, other.answers...)
+		}
+		if len(p.told) != len(want) {
+			p.add("it has %d stories, the other pages of the week %d", len(p.told), len(want))
 			continue
 		}
-		for i, task := range tasks {
-			if say := find(task, both(tag("p"), class("say"))); say == nil || text(say) != want[i] {
-				c.add(p, "story %d on paper is not that of the other pages: %s", i+1, short(want[i]))
+		for i := range want {
+			if p.told[i] != want[i] {
+				p.add("story %d on paper is not that of the other pages: %s", i+1, short(want[i]))
 			}
 		}
-		c.paperAnswers(p, answers)
+		if p.foot != nil && !slices.Equal(p.foot, answers) {
+			p.add("the answers on paper are %q, want %q", p.foot, answers)
+		}
 	}
 }
 
@@ -51,40 +55,40 @@ func (c *checker) tryPages(start string) []*page {
 	return out
 }
 
-// weekStories are the texts of a week's stories, and their answers said in full.
-func weekStories(learn *page, try []*page) (told, answers []string) {
-	take := func(story, answer *html.Node) {
-		if story == nil || answer == nil {
-			told, answers = append(told, ""), append(answers, "")
-			return
-		}
-		told, answers = append(told, text(story)), append(answers, text(answer))
+// keep keeps what a page is compared with others by: the texts of its stories,
+// their answers said in full, and its numbers.
+func (p *page) keep() {
+	p.parts = p.cut()
+	say := both(tag("p"), class("say"))
+	keep := func(story, answer *html.Node) {
+		p.told, p.answers = append(p.told, textOf(story)), append(p.answers, textOf(answer))
 	}
-	if walk := find(learn.root, class("walk")); walk != nil {
-		if say := byID(walk, "say"); say != nil {
-			take(find(walk, class("again")), find(say, class("slip", "say")))
+	if walk := find(p.root, class("walk")); walk != nil {
+		var answer *html.Node
+		if step := byID(walk, "say"); step != nil {
+			answer = find(step, class("slip", "say"))
+		}
+		keep(find(walk, class("again")), answer)
+	}
+	for _, n := range all(p.root, both(tag("section"), class("story"))) {
+		if found := find(n, class("found")); found != nil {
+			keep(find(n, say), find(found, say))
 		}
 	}
-	for _, p := range try {
-		for _, n := range all(p.root, both(tag("section"), class("story"))) {
-			if found := find(n, class("found")); found != nil {
-				take(find(n, both(tag("p"), class("say"))), find(found, both(tag("p"), class("say"))))
-			}
+	for _, n := range all(p.root, class("task")) {
+		p.told = append(p.told, textOf(find(n, say)))
+	}
+	if foot := find(p.root, class("turned")); foot != nil {
+		for _, n := range children(foot, tag("span")) {
+			p.foot = append(p.foot, text(n))
 		}
 	}
-	return told, answers
 }
 
-func (c *checker) paperAnswers(p *page, want []string) {
-	foot := find(p.root, class("turned"))
-	if foot == nil {
-		return
+// textOf is the text of an element that may be missing.
+func textOf(n *html.Node) string {
+	if n == nil {
+		return ""
 	}
-	var got []string
-	for _, x := range children(foot, tag("span")) {
-		got = append(got, text(x))
-	}
-	if !slices.Equal(got, want) {
-		c.add(p, "the answers on paper are %s, want %s", fmt.Sprintf("%q", got), fmt.Sprintf("%q", want))
-	}
+	return text(n)
 }

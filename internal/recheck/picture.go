@@ -21,13 +21,13 @@ func (l label) amount() amount {
 }
 
 // pictures takes every picture apart and counts it again.
-func (c *checker) pictures(p *page) {
+func (p *page) pictures() {
 	for _, svg := range all(p.root, both(tag("svg"), class("picture"))) {
-		c.report.Pictures++
-		f := figureOf(svg)
-		c.report.Dots += len(f.dots)
+		p.found.Pictures++
+		f := p.figure(svg)
+		p.found.Dots += len(f.dots)
 		for _, fault := range append(f.faults(), f.titleFaults()...) {
-			c.add(p, "#%s: %s", attr(svg, "id"), fault)
+			p.add("#%s: %s", attr(svg, "id"), fault)
 		}
 	}
 }
@@ -130,71 +130,71 @@ func makes(what string, whole amount, parts ...amount) []string {
 }
 
 // storyPictures compares the pictures of a story to try with its equation.
-func (c *checker) storyPictures(p *page, s *story, n *html.Node) {
+func (p *page) storyPictures(s *story, n *html.Node) {
 	for _, after := range all(n, class("after")) {
 		switch {
 		case class("found")(after):
-			c.solvedPicture(p, s, after)
+			p.solvedPicture(s, after)
 			for _, x := range children(after, both(tag("p"), class("say"))) {
-				c.answerSentence(p, s, x)
+				p.answerSentence(s, x)
 			}
 		case class("again")(after):
-			c.openPicture(p, s, after)
+			p.openPicture(s, after)
 		}
 	}
 	for _, reply := range all(n, class("reply")) {
 		if class("right")(reply) {
-			c.solvedPicture(p, s, reply)
+			p.solvedPicture(s, reply)
 		} else {
-			c.openPicture(p, s, reply)
+			p.openPicture(s, reply)
 		}
 	}
 	if details := find(n, tag("details")); details != nil {
-		c.solvedPicture(p, s, details)
+		p.solvedPicture(s, details)
 	}
 }
 
 // solvedPicture wants the first picture, if there is one, to show the answer
 // and what the story tells.
-func (c *checker) solvedPicture(p *page, s *story, n *html.Node) {
+func (p *page) solvedPicture(s *story, n *html.Node) {
 	svg := firstPicture(n)
 	if svg == nil || s.pairs() {
 		return
 	}
-	f := figureOf(svg)
+	f := p.figure(svg)
 	drawn := f.numbers()
 	for _, l := range f.labels {
 		if l.text == "?" {
-			c.add(p, "%s: #%s still asks, and should show the answer", s.name, attr(svg, "id"))
+			p.add("%s: #%s still asks, and should show the answer", s.name, attr(svg, "id"))
 		}
 	}
 	if missing := without(s.whole().numbers(), drawn); len(missing) > 0 {
-		c.add(p, "%s: #%s does not show %v", s.name, attr(svg, "id"), missing)
+		p.add("%s: #%s does not show %v", s.name, attr(svg, "id"), missing)
 	}
 	found := slices.DeleteFunc(slices.Clone(f.labels), func(l label) bool { return !l.found })
 	if len(found) > 0 && !slices.ContainsFunc(found, func(l label) bool { return slices.Contains(s.answers, l.amount().n) }) {
-		c.add(p, "%s: #%s marks another answer than %v", s.name, attr(svg, "id"), s.answers)
+		p.add("%s: #%s marks another answer than %v", s.name, attr(svg, "id"), s.answers)
 	}
 }
 
 // openPicture wants the first picture to keep the answer back.
-func (c *checker) openPicture(p *page, s *story, n *html.Node) {
+func (p *page) openPicture(s *story, n *html.Node) {
 	svg := firstPicture(n)
 	if svg == nil || s.pairs() {
 		return
 	}
-	for _, l := range figureOf(svg).labels {
+	for _, l := range p.figure(svg).labels {
 		if a := l.amount(); l.found || a.known && slices.Contains(s.answers, a.n) && !slices.Contains(s.told, a.n) && s.hidden == 0 {
-			c.add(p, "%s: #%s should still ask, and shows %s", s.name, attr(svg, "id"), l.text)
+			p.add("%s: #%s should still ask, and shows %s", s.name, attr(svg, "id"), l.text)
 		}
 	}
 }
 
 // pictureOf wants the picture of a bare calculation to show its numbers.
-func (c *checker) pictureOf(p *page, q equation, n *html.Node) {
+func (p *page) pictureOf(q equation, n *html.Node) {
 	if svg := firstPicture(n); svg != nil {
-		if missing := without(q.numbers(), figureOf(svg).numbers()); len(missing) > 0 {
-			c.add(p, "#%s does not show %v", attr(svg, "id"), missing)
+		if missing := without(q.numbers(), p.figure(svg).numbers()); len(missing) > 0 {
+			p.add("#%s does not show %v", attr(svg, "id"), missing)
 		}
 	}
 }

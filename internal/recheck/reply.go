@@ -7,7 +7,7 @@ import (
 )
 
 // replies rechecks what is said to every answer that a child can tap.
-func (c *checker) replies(p *page, s *story, n *html.Node) {
+func (p *page) replies(s *story, n *html.Node) {
 	boxes := map[string]*html.Node{}
 	for _, x := range all(n, class("reply")) {
 		boxes[attr(x, "id")] = x
@@ -15,11 +15,11 @@ func (c *checker) replies(p *page, s *story, n *html.Node) {
 	used := map[string][]choice{}
 	right := 0
 	all := choices(n)
-	c.report.Choices += len(all)
+	p.found.Choices += len(all)
 	for _, ch := range all {
 		box := boxes[ch.reply]
 		if box == nil {
-			c.add(p, "%s: the choice %q leads to no reply of its story", s.name, ch.label)
+			p.add("%s: the choice %q leads to no reply of its story", s.name, ch.label)
 			continue
 		}
 		used[ch.reply] = append(used[ch.reply], ch)
@@ -27,18 +27,18 @@ func (c *checker) replies(p *page, s *story, n *html.Node) {
 		if isRight {
 			right++
 		}
-		if want := c.solves(s, ch); isRight != want {
-			c.add(p, "%s: the choice %q is called right: %t; by the equation: %t", s.name, ch.label, isRight, want)
+		if want := solves(s, ch); isRight != want {
+			p.add("%s: the choice %q is called right: %t; by the equation: %t", s.name, ch.label, isRight, want)
 		}
 	}
-	c.rightOnes(p, s, right)
+	p.rightOnes(s, right)
 	for id, box := range boxes {
-		c.reply(p, s, box, used[id])
+		p.reply(s, box, used[id])
 	}
 }
 
 // solves reports whether a choice makes the story's own equation true.
-func (c *checker) solves(s *story, ch choice) bool {
+func solves(s *story, ch choice) bool {
 	switch {
 	case s.pairs():
 		return len(ch.pair) == 2 && s.own.fill(ch.pair...).holds()
@@ -49,19 +49,19 @@ func (c *checker) solves(s *story, ch choice) bool {
 }
 
 // rightOnes wants one right choice, or every pair of the whole.
-func (c *checker) rightOnes(p *page, s *story, right int) {
+func (p *page) rightOnes(s *story, right int) {
 	want := 1
 	if s.pairs() {
 		want = slices.Max(s.own.numbers()) + 1
 	}
 	if right != want {
-		c.add(p, "%s: %d choices are right, want %d", s.name, right, want)
+		p.add("%s: %d choices are right, want %d", s.name, right, want)
 	}
 }
 
 // reply rechecks one reply: it names the choices that lead to it, and tells
 // the answer only when they are right.
-func (c *checker) reply(p *page, s *story, box *html.Node, from []choice) {
+func (p *page) reply(s *story, box *html.Node, from []choice) {
 	id := attr(box, "id")
 	var named, linked []string
 	if head := find(box, class("for")); head != nil {
@@ -73,42 +73,42 @@ func (c *checker) reply(p *page, s *story, box *html.Node, from []choice) {
 		linked = append(linked, ch.label)
 	}
 	if !slices.Equal(named, linked) {
-		c.add(p, "%s: #%s is headed %q, and %q lead to it", s.name, id, named, linked)
+		p.add("%s: #%s is headed %q, and %q lead to it", s.name, id, named, linked)
 	}
 	if class("right")(box) {
-		c.rightReply(p, s, box)
+		p.rightReply(s, box)
 	} else if !s.pairs() {
-		c.wrongReply(p, s, box, from)
+		p.wrongReply(s, box, from)
 	}
 }
 
 // rightReply wants the equation of a right reply to be the story's.
-func (c *checker) rightReply(p *page, s *story, box *html.Node) {
+func (p *page) rightReply(s *story, box *html.Node) {
 	for _, q := range closed(box) {
 		if v, _ := q[0].value(); !s.pairs() && !sameNumbers(q, s.whole()) && v != s.answers[0] {
-			c.add(p, "%s: the right reply says %q", s.name, text(box))
+			p.add("%s: the right reply says %q", s.name, text(box))
 		}
 	}
 }
 
 // wrongReply wants a reply that helps to keep the answer back, and what it says
 // of other numbers to be on the way to them.
-func (c *checker) wrongReply(p *page, s *story, box *html.Node, from []choice) {
+func (p *page) wrongReply(s *story, box *html.Node, from []choice) {
 	answer := s.answers[0]
 	for x := range box.ChildNodes() {
 		if x.Type == html.ElementNode && !class("for")(x) {
 			if said, _ := told(x); slices.Contains(said, answer) && !slices.Contains(s.told, answer) {
-				c.add(p, "%s: #%s is not right, and tells the answer: %q", s.name, attr(box, "id"), text(x))
+				p.add("%s: #%s is not right, and tells the answer: %q", s.name, attr(box, "id"), text(x))
 			}
 		}
 	}
 	for _, q := range closed(box) {
 		v, _ := q[0].value()
 		if v == answer && !slices.Contains(s.told, answer) {
-			c.add(p, "%s: #%s is not right, and tells the answer: %d", s.name, attr(box, "id"), v)
+			p.add("%s: #%s is not right, and tells the answer: %d", s.name, attr(box, "id"), v)
 		}
 		if !leadsTo(v, answer, from) {
-			c.add(p, "%s: #%s speaks of %d, which is neither a choice that leads there nor a bound of one", s.name, attr(box, "id"), v)
+			p.add("%s: #%s speaks of %d, which is neither a choice that leads there nor a bound of one", s.name, attr(box, "id"), v)
 		}
 	}
 }

@@ -16,24 +16,24 @@ type estimate struct {
 
 // senses rechecks every estimate of a page: the friendly equation is true, and
 // the answer lies within the bounds that are said.
-func (c *checker) senses(p *page) {
+func (p *page) senses() {
 	for _, h := range all(p.root, tag("h3")) {
 		e, isEstimate, fault := estimateAfter(h)
 		if !isEstimate {
 			continue
 		}
-		c.report.Estimates++
+		p.found.Estimates++
 		switch {
 		case fault != "":
-			c.add(p, "%q: %s", text(h), fault)
+			p.add("%q: %s", text(h), fault)
 		case e.near < e.low || e.near > e.high || e.low > 0 && e.near-e.low != e.high-e.near:
-			c.add(p, "%q: %d is not in the middle of %d and %d", text(h), e.near, e.low, e.high)
+			p.add("%q: %d is not in the middle of %d and %d", text(h), e.near, e.low, e.high)
 		case e.exact < e.low || e.exact > e.high:
-			c.add(p, "%q: the answer %d is not from %d to %d", text(h), e.exact, e.low, e.high)
+			p.add("%q: the answer %d is not from %d to %d", text(h), e.exact, e.low, e.high)
 		}
 		for i, n := range e.given {
 			if want := []int{e.exact, e.near}; i < 2 && n != want[i] && !slices.Contains(want, n) {
-				c.add(p, "%q: speaks of %d, not of %d near %d", text(h), n, e.exact, e.near)
+				p.add("%q: speaks of %d, not of %d near %d", text(h), n, e.exact, e.near)
 			}
 		}
 	}

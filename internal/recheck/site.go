@@ -1,15 +1,10 @@
 package recheck
 
 import (
-	"bytes"
-	"errors"
-	"fmt"
 	"io/fs"
 	"path"
-	"slices"
-	"strings"
-
-	"golang.org/x/net/html"
+	"runtime"
+	"sync"
 
 	"homebuild/internal/diag"
 )
@@ -28,111 +23,90 @@ type Report struct {
 	Weights   []Weight // of every page, by path
 }
 
-// page is one HTML file.
-type page struct {
-	path string
-	raw  []byte
-	root *html.Node     // <html>
-	ids  map[string]int // how often each id is there
-}
-
-// folder is the language folder that the page is in; "" at the top.
-func (p *page) folder() string {
-	if head, _, ok := strings.Cut(p.path, "/"); ok {
-		return head
-	}
-	return ""
-}
-
-// name is the path without the language folder: the same in every language.
-func (p *page) name() string { return strings.TrimPrefix(p.path, p.folder()+"/") }
-
 // checker gathers what is found.
 type checker struct {
-	files    map[string][]byte
+	files    map[string]bool   // every file
+	feeds    map[string][]byte // Atom files
 	pages    map[string]*page
 	paths    []string // of the pages, sorted
-	report   Report
 	problems diag.Problems
 }
 
 // Site rechecks a published folder. Problems are for the person who publishes
-// it: each names the page, where in it, and what was read.
+// it: each names the page, where in it, and what was read. Pages are read as
+// many at a time as there are processors, and are not kept.
 func Site(fsys fs.FS) (Report, diag.Problems) {
-	c := &checker{files: map[string][]byte{}, pages: map[string]*page{}}
-	c.read(fsys)
-	if len(c.pages) == 0 {
+	c := &checker{files: map[string]bool{}, feeds: map[string][]byte{}, pages: map[string]*page{}}
+	if err := c.list(fsys); err != nil {
+		c.problems = append(c.problems, diag.Problem{Text: "the folder cannot be read to its end", Hint: err.Error()})
+	}
+	if len(c.paths) == 0 {
 		c.problems = append(c.problems, diag.Problem{Text: "there is no page here", Hint: `give the folder that holds "index.html"`})
-		return c.report, c.problems
+		return Report{}, c.problems
 	}
-	c.report.Pages = len(c.pages)
-	for _, name := range c.paths {
-		p := c.pages[name]
-		c.head(p)
-		c.ids(p)
-		c.links(p)
-		c.direction(p)
-		c.equations(p)
-		c.pictures(p)
-		c.senses(p)
-		c.stories(p)
-		c.walk(p)
-		c.pairs(p)
-	}
+	c.each(func(p *page) { p.read(fsys) })
+	c.each(c.follow)
 	c.addresses()
 	c.papers()
 	c.languages()
-	c.weigh()
+	report := c.report()
+	c.weeks(report)
 	c.problems.Sort()
-	return c.report, c.problems
+	return report, c.problems
 }
 
-// read takes the whole folder in. A site of a school year is a few megabytes.
-func (c *checker) read(fsys fs.FS) {
-	err := fs.WalkDir(fsys, ".", func(name string, d fs.DirEntry, err error) error {
-		if err != nil {
+// list finds the files.
+func (c *checker) list(fsys fs.FS) error {
+	return fs.WalkDir(fsys, ".", func(name string, d fs.DirEntry, err error) error {
+		if err != nil || d.IsDir() {
 			return err
 		}
-		if d.IsDir() {
-			return nil
+		c.files[name] = true
+		switch path.Ext(name) {
+		case ".html":
+			c.pages[name] = &page{path: name}
+			c.paths = append(c.paths, name) // WalkDir is in the order of the names
+		case ".xml":
+			c.feeds[name], err = fs.ReadFile(fsys, name)
 		}
-		raw, err := fs.ReadFile(fsys, name)
-		if err != nil {
-			return err
-		}
-		c.files[name] = raw
-		if path.Ext(name) == ".html" {
-			return c.parse(name, raw)
-		}
-		return nil
+		return err
 	})
-	if err != nil {
-		c.problems = append(c.problems, diag.Problem{Text: "the folder cannot be read to its end", Hint: err.Error()})
-	}
-	slices.Sort(c.paths)
 }
 
-var errNoRoot = errors.New("no <html> in it")
-
-func (c *checker) parse(name string, raw []byte) error {
-	doc, err := html.Parse(bytes.NewReader(raw))
-	if err != nil {
-		return fmt.Errorf("%s: %w", name, err)
+// each does something with every page, as many at a time as there are
+// processors. It may change that page alone.
+func (c *checker) each(do func(*page)) {
+	var wait sync.WaitGroup
+	next := make(chan *page)
+	for range runtime.GOMAXPROCS(0) {
+		wait.Go(func() {
+			for p := range next {
+				do(p)
+			}
+		})
 	}
-	root := find(doc, tag("html"))
-	if root == nil {
-		return fmt.Errorf("%s: %w", name, errNoRoot)
+	for _, name := range c.paths {
+		next <- c.pages[name]
 	}
-	p := &page{path: name, raw: raw, root: root, ids: map[string]int{}}
-	for _, n := range all(root, func(n *html.Node) bool { _, ok := lookup(n, "id"); return ok }) {
-		p.ids[attr(n, "id")]++
-	}
-	c.pages[name] = p
-	c.paths = append(c.paths, name)
-	return nil
+	close(next)
+	wait.Wait()
 }
 
-// add notes a problem of a page.
-func (c *checker) add(p *page, text string, values ...any) {
-	c.problems = append(c.problems, diag.Problem{File: p.path, Text: fmt.Sprintf(text, values...)})
+// report adds up what was found on the pages.
+func (c *checker) report() Report {
+	var r Report
+	for _, name := range c.paths {
+		p := c.pages[name]
+		c.problems = append(c.problems, p.problems...)
+		r.Pages++
+		r.Equations += p.found.Equations
+		r.Stories += p.found.Stories
+		r.Choices += p.found.Choices
+		r.Pictures += p.found.Pictures
+		r.Dots += p.found.Dots
+		r.Estimates += p.found.Estimates
+		r.Links += p.found.Links
+		r.Weights = append(r.Weights, p.found.Weights...)
+	}
+	return r
 }

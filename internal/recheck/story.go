@@ -26,31 +26,31 @@ func (s *story) pairs() bool { return s.own.asked() == 2 }
 func (s *story) whole() equation { return s.own.fill(s.answers...) }
 
 // stories rechecks the stories to try.
-func (c *checker) stories(p *page) {
+func (p *page) stories() {
 	for i, n := range all(p.root, both(tag("section"), class("story"))) {
-		c.report.Stories++
+		p.found.Stories++
 		s := &story{name: fmt.Sprintf("story %d", i+1)}
 		say := children(n, both(tag("p"), class("say")))
 		if len(say) == 0 {
-			c.add(p, "%s: there is no story", s.name)
+			p.add("%s: there is no story", s.name)
 			continue
 		}
 		s.told, s.hidden = told(say[0])
 		details := find(n, tag("details"))
-		if details == nil || !c.ownEquation(p, s, details) {
-			c.add(p, "%s: there is no equation with a question mark", s.name)
+		if details == nil || !p.ownEquation(s, details) {
+			p.add("%s: there is no equation with a question mark", s.name)
 			continue
 		}
-		c.toldNumbers(p, s, false)
-		c.replies(p, s, n)
-		c.solvedBy(p, s, details)
-		c.storyPictures(p, s, n)
+		p.toldNumbers(s, false)
+		p.replies(s, n)
+		p.solvedBy(s, details)
+		p.storyPictures(s, n)
 	}
 }
 
 // ownEquation reads the story's own equation, and those that find its answer
 // where they are others: the last of them must have the same answer.
-func (c *checker) ownEquation(p *page, s *story, n *html.Node) bool {
+func (p *page) ownEquation(s *story, n *html.Node) bool {
 	all := children(n, both(tag("p"), class("big")))
 	for i, x := range all {
 		q, err := read(text(x))
@@ -65,7 +65,7 @@ func (c *checker) ownEquation(p *page, s *story, n *html.Node) bool {
 				s.answers = []int{answer}
 			}
 		case i+1 == len(all) && (!solved || !slices.Equal(s.answers, []int{answer})):
-			c.add(p, "%s: %q has another answer than the story's own equation", s.name, text(x))
+			p.add("%s: %q has another answer than the story's own equation", s.name, text(x))
 		}
 	}
 	return s.own.asked() > 0
@@ -73,21 +73,21 @@ func (c *checker) ownEquation(p *page, s *story, n *html.Node) bool {
 
 // toldNumbers compares the sentences with the equation: every number of the
 // equation is told, and at most one number that is told is not in it.
-func (c *checker) toldNumbers(p *page, s *story, strict bool) {
+func (p *page) toldNumbers(s *story, strict bool) {
 	missing := without(unique(s.own.numbers()), s.told)
 	if len(missing) > s.hidden {
-		c.add(p, "%s: the equation has %v, which the sentences do not tell", s.name, missing)
+		p.add("%s: the equation has %v, which the sentences do not tell", s.name, missing)
 	}
 	extra := without(s.told, s.own.numbers())
 	if len(extra) > 1 || strict && len(extra) > 0 {
-		c.add(p, "%s: the sentences tell %v, which the equation does not have", s.name, extra)
+		p.add("%s: the sentences tell %v, which the equation does not have", s.name, extra)
 	}
 }
 
 // solvedBy checks how the answer is found and said in full.
-func (c *checker) solvedBy(p *page, s *story, n *html.Node) {
+func (p *page) solvedBy(s *story, n *html.Node) {
 	for _, x := range all(n, both(tag("p"), both(class("slip"), class("say")))) {
-		c.answerSentence(p, s, x)
+		p.answerSentence(s, x)
 	}
 	ends := false
 	chains := workings(n)
@@ -96,7 +96,7 @@ func (c *checker) solvedBy(p *page, s *story, n *html.Node) {
 		ends = ends || slices.Contains(s.whole().numbers(), v)
 	}
 	if len(chains) > 0 && !ends {
-		c.add(p, "%s: it is worked out, but not to the answer", s.name)
+		p.add("%s: it is worked out, but not to the answer", s.name)
 	}
 }
 
@@ -119,17 +119,17 @@ func workings(n *html.Node) []equation {
 }
 
 // answerSentence checks the number in the answer said in full.
-func (c *checker) answerSentence(p *page, s *story, n *html.Node) {
+func (p *page) answerSentence(s *story, n *html.Node) {
 	said, hidden := told(n)
 	switch {
 	case s.pairs():
 		if hidden == 0 && find(n, class("gap")) == nil && (len(said) != 2 || !s.own.fill(said...).holds()) {
-			c.add(p, "%s: %q is not a pair for the equation", s.name, text(n))
+			p.add("%s: %q is not a pair for the equation", s.name, text(n))
 		}
 	case len(said) > 0 && !slices.Equal(said, s.answers):
-		c.add(p, "%s: %q says another answer than %v", s.name, text(n), s.answers)
+		p.add("%s: %q says another answer than %v", s.name, text(n), s.answers)
 	case len(said) == 0 && hidden == 0 && find(n, class("gap")) == nil:
-		c.add(p, "%s: %q says no number", s.name, text(n))
+		p.add("%s: %q says no number", s.name, text(n))
 	}
 }
 

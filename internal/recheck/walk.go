@@ -9,31 +9,31 @@ import (
 )
 
 // walk rechecks the story that is worked step by step.
-func (c *checker) walk(p *page) {
+func (p *page) walk() {
 	n := find(p.root, class("walk"))
 	if n == nil {
 		return
 	}
-	c.report.Stories++
+	p.found.Stories++
 	s := &story{name: "the worked story"}
 	for _, x := range all(n, class("known")) {
 		said, hidden := told(x)
 		s.told, s.hidden = append(s.told, said...), s.hidden+hidden
 	}
 	write := byID(n, "write")
-	if write == nil || !c.ownEquation(p, s, write) {
-		c.add(p, "%s: there is no equation with a question mark", s.name)
+	if write == nil || !p.ownEquation(s, write) {
+		p.add("%s: there is no equation with a question mark", s.name)
 		return
 	}
-	c.toldNumbers(p, s, true)
-	c.solvedBy(p, s, n)
+	p.toldNumbers(s, true)
+	p.solvedBy(s, n)
 	if say := byID(n, "say"); say != nil {
-		c.solvedPicture(p, s, say)
+		p.solvedPicture(s, say)
 	}
 	again := find(n, class("again"))
 	tell := find(n, class("tell"))
 	if again == nil || tell == nil || !slices.Equal(sentences(again, tag("span")), sentences(tell, class("say"))) {
-		c.add(p, "%s: it is not told again as it was told step by step", s.name)
+		p.add("%s: it is not told again as it was told step by step", s.name)
 	}
 }
 
@@ -54,51 +54,51 @@ func sentences(n *html.Node, want match) []string {
 
 // pairs rechecks the pages that know any two numbers: the equations are of the
 // two numbers in the heading, and the answers are found.
-func (c *checker) pairs(p *page) {
+func (p *page) pairs() {
 	for _, n := range all(p.root, both(tag("section"), class("reply"))) {
 		h := find(n, tag("h2"))
 		if h == nil {
-			c.add(p, "#%s has no heading", attr(n, "id"))
+			p.add("#%s has no heading", attr(n, "id"))
 			continue
 		}
 		two, _ := told(h)
 		for _, r := range all(n, class("result")) {
-			c.result(p, two, r)
+			p.result(two, r)
 		}
 	}
 	for _, a := range all(p.root, both(tag("a"), class("num"))) {
 		file, isFile := strings.CutSuffix(path.Base(attr(a, "href")), ".html")
 		if want := numbers(text(a)); isFile && (len(want) != 1 || !slices.Equal(want, numbers(file))) {
-			c.add(p, "the number %q leads to %q", text(a), attr(a, "href"))
+			p.add("the number %q leads to %q", text(a), attr(a, "href"))
 		}
 		if pair, isPair := strings.CutPrefix(attr(a, "href"), "#with-"); isPair && !slices.Equal(numbers(text(a)), numbers(pair)) {
-			c.add(p, "the number %q leads to %q", text(a), attr(a, "href"))
+			p.add("the number %q leads to %q", text(a), attr(a, "href"))
 		}
 	}
 }
 
 // result rechecks one calculation of two numbers.
-func (c *checker) result(p *page, two []int, n *html.Node) {
+func (p *page) result(two []int, n *html.Node) {
 	big := find(n, both(tag("p"), class("big")))
 	if big == nil {
-		c.add(p, "%v: there is no equation", two)
+		p.add("%v: there is no equation", two)
 		return
 	}
 	q, err := read(text(big))
 	if err != nil || len(q) != 2 || q.asked() > 0 {
-		c.add(p, "%v: %q is not a solved equation", two, text(big))
+		p.add("%v: %q is not a solved equation", two, text(big))
 		return
 	}
 	if of := unique(side(q[0]).numbers()); !slices.Equal(of, unique(two)) {
-		c.add(p, "%v: %q is not about these numbers", two, text(big))
+		p.add("%v: %q is not about these numbers", two, text(big))
 	}
 	answer, _ := q[1].value()
 	for _, chain := range workings(n) {
 		if v, _ := chain[len(chain)-1].value(); v != answer && !slices.Contains(q.numbers(), v) {
-			c.add(p, "%v: it is worked out to %d, not to %d", two, v, answer)
+			p.add("%v: it is worked out to %d, not to %d", two, v, answer)
 		}
 	}
-	c.pictureOf(p, q, n)
+	p.pictureOf(q, n)
 }
 
 func (s side) numbers() []int { return equation{s}.numbers() }

@@ -7,6 +7,8 @@ import (
 	"maps"
 	"slices"
 	"strings"
+
+	"homebuild/internal/diag"
 )
 
 // Limits of weight in bytes as they travel, compressed with gzip -9. A page of
@@ -47,20 +49,23 @@ func gzipped(raw []byte) int {
 	return int(n)
 }
 
-// weigh weighs every page and every week.
-func (c *checker) weigh() {
-	for _, name := range c.paths {
-		p := c.pages[name]
-		w := Weight{Path: name, Bytes: len(p.raw), Gzip: gzipped(p.raw)}
-		c.report.Weights = append(c.report.Weights, w)
-		if w.Gzip > MostPage && p.folder() != "" {
-			c.add(p, "it weighs %d bytes compressed, and should not weigh more than %d", w.Gzip, MostPage)
-		}
+// weigh weighs the page.
+func (p *page) weigh() {
+	w := Weight{Path: p.path, Bytes: len(p.raw), Gzip: gzipped(p.raw)}
+	p.found.Weights = []Weight{w}
+	if w.Gzip > MostPage && p.folder() != "" {
+		p.add("it weighs %d bytes compressed, and should not weigh more than %d", w.Gzip, MostPage)
 	}
-	weeks := c.report.Weeks()
+}
+
+// weeks weighs every week in every language.
+func (c *checker) weeks(r Report) {
+	weeks := r.Weeks()
 	for _, week := range slices.Sorted(maps.Keys(weeks)) {
 		if weeks[week] > MostWeek {
-			c.add(&page{path: week + ".html"}, "its week weighs %d bytes compressed, and should not weigh more than %d", weeks[week], MostWeek)
+			c.problems = append(c.problems, diag.Problem{
+				File: week + ".html", Text: fmt.Sprintf("its week weighs %d bytes compressed, and should not weigh more than %d", weeks[week], MostWeek),
+			})
 		}
 	}
 }

@@ -152,6 +152,10 @@ func (d *decider) effect(f fact, owner string, person bool) int {
 		if f.class == put {
 			return -1
 		}
+		if f.class == gain && f.of { // some of what was there, not more
+			d.doubt("where these come from is not clear")
+			return -1
+		}
 		return f.sign
 	case f.who == "": // the things themselves move
 		if f.place != "" && owner != "" && !person && f.place != owner && f.sign > 0 && f.class != gain {

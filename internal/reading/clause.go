@@ -83,9 +83,13 @@ func (r *Reader) adverbsBetween(tokens []token, from, to int) bool {
 
 // joined reports whether a word or comma parts two verbs.
 func (r *Reader) joined(tokens []token, from, to int) bool {
-	return slices.ContainsFunc(tokens[from+1:to], func(t token) bool {
-		return r.cues.has("joins", t.low) || t.mark
-	})
+	for i := from + 1; i < to; i++ {
+		names := tokens[i].low == "and" && tokens[i-1].capital && tokens[i+1].capital // Omar and Mei
+		if (r.cues.has("joins", tokens[i].low) || tokens[i].mark) && !names {
+			return true
+		}
+	}
+	return false
 }
 
 // border is where the clause of one verb ends and that of the next begins.

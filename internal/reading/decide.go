@@ -46,7 +46,11 @@ func (d *decider) sentence(s *scene, tokens []token) {
 		if len(tokens) > 0 && tokens[len(tokens)-1].low == "?" {
 			d.questions += 2 // asks in words that are not known
 		}
-		d.facts = append(d.facts, s.facts(tokens)...)
+		told := s.facts(tokens)
+		if amounts, _ := d.r.quantities(tokens); len(amounts) > 0 && len(told) == 0 {
+			d.doubt("one sentence speaks of something that is not known")
+		}
+		d.facts = append(d.facts, told...)
 		return
 	}
 	d.questions++

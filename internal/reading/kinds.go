@@ -46,6 +46,9 @@ func (d *decider) sum(parts []fact) (problem.Problem, bool) {
 		if slices.ContainsFunc(parts[:i], func(g fact) bool { return g.label() == f.label() }) {
 			return no, false
 		}
+		if f.end != parts[0].end { // what is there now holds what was there
+			return no, false
+		}
 		if f.rest || f.of || f.total || f.who == together || d.r.cues.covers(f.noun, d.ask.noun) {
 			return no, false
 		}

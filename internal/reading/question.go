@@ -116,6 +116,9 @@ func (s *scene) asked(a *asks, c clause, q quantity) {
 	}
 	a.class, a.want = kind, wantAmount
 	switch kind {
+	case help: // asks for something that is done in a word that is not known
+		a.want = wantNone
+		return
 	case need:
 		a.want = wantMissing
 		for _, x := range c.amounts {

@@ -122,21 +122,26 @@ func TestStories(t *testing.T) {
 	table(t, "tuned on", by)
 }
 
-// The stories that were put aside: the figures are for the report, and a wrong
+// The stories that were put aside, before and after tuning: the figures are for the report, and a wrong
 // reading that the reader is sure of is never right.
 func TestHeldOut(t *testing.T) {
-	list := stories(t, "held-out.txt")
-	if len(list) < 20 {
-		t.Fatalf("%d stories, want at least 20", len(list))
-	}
-	surelyWrong := 0
-	by := score(t, list, func(m meant, got Reading) {
-		if got.Certainty == Sure && Line(got.Problem) != m.want {
-			surelyWrong++
+	for _, name := range []string{"held-out.txt", "held-out-later.txt"} {
+		list := stories(t, name)
+		if len(list) < 20 {
+			t.Fatalf("%s: %d stories, want at least 20", name, len(list))
 		}
-	})
-	table(t, "put aside", by)
-	if surelyWrong > 0 {
-		t.Errorf("%d stories are read wrongly without a doubt", surelyWrong)
+		surelyWrong := 0
+		by := score(t, list, func(m meant, got Reading) {
+			if got.Certainty == Sure && Line(got.Problem) != m.want {
+				surelyWrong++
+			}
+		})
+		all := table(t, name, by)
+		if surelyWrong > 0 {
+			t.Errorf("%s: %d stories are read wrongly without a doubt", name, surelyWrong)
+		}
+		if all.right*2 < all.stories {
+			t.Errorf("%s: %d of %d stories are read right, want at least half", name, all.right, all.stories)
+		}
 	}
 }

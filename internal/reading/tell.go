@@ -58,7 +58,7 @@ func (r *Reader) before(c clause, q quantity, word string) bool {
 // kind is what the verb does here, with the small word after it.
 func (s *scene) kind(c clause, p parts) class {
 	kind := c.form.class
-	moved := subjectAmount(c) || kind == move || kind == give || kind == put || c.form.base == "take" || c.form.base == "break" || len(c.amounts) > 0 && c.tokens[c.verb].low != "" && p.particle == lose
+	moved := subjectAmount(c) || kind == move || kind == give || kind == put || c.form.base == "take" || c.form.base == "break" || len(c.amounts) > 0 && p.particle == lose
 	if p.particle != "" && kind != hold && kind != lose && moved {
 		switch {
 		case kind == take && p.particle != lose:
@@ -72,6 +72,9 @@ func (s *scene) kind(c clause, p parts) class {
 	}
 	if kind == hold && p.particle == lose && subjectAmount(c) && !s.r.helps(c.form) && c.form.base != "stay" {
 		kind = lose // 5 ducks swim away
+	}
+	if p.passive && (kind == lose || kind == gain) && strings.HasSuffix(c.tokens[c.verb].low, "ing") && p.particle == "" {
+		kind = hold // 8 candles are burning
 	}
 	if p.passive && kind == give { // was given 6
 		kind = gain

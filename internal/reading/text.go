@@ -74,8 +74,8 @@ func (t *Text) add(b *strings.Builder, plain string, words map[string]int) {
 	b.WriteString(plain)
 }
 
-// addMarked adds what stands between brackets: words with one number, or words,
-// "=" and their number.
+// addMarked adds what stands between brackets: words with one number, which then
+// counts; or words, "=" and their number, which is one number among others.
 func (t *Text) addMarked(b *strings.Builder, inside string, words map[string]int) error {
 	shown, meant, said := strings.Cut(plainSigns.Replace(inside), "=")
 	shown = strings.TrimSpace(shown)
@@ -87,7 +87,7 @@ func (t *Text) addMarked(b *strings.Builder, inside string, words map[string]int
 		return &Fault{fmt.Sprintf("the mark %q does not hold one number up to %d", "["+inside+"]", Largest),
 			"write marks like this: [6 kites], or [a dozen = 12] for words"}
 	}
-	n := Numeral{Value: found[0].Value, Start: b.Len(), Marked: true, Word: found[0].Word || said}
+	n := Numeral{Value: found[0].Value, Start: b.Len(), Marked: !said, Word: found[0].Word && !said}
 	b.WriteString(shown)
 	n.End = b.Len()
 	t.Numerals = append(t.Numerals, n)

@@ -45,6 +45,11 @@ func newDeck() (deck, error) {
 	return d, err
 }
 
+// mover draws who shows a warm-up.
+func mover(symbol string, seated bool) templ.Component {
+	return drawn(func() (string, error) { return cards.WarmUp(symbol, seated) })
+}
+
 // drawn is a component made of a ready drawing.
 func drawn(draw func() (string, error)) templ.Component {
 	return templ.ComponentFunc(func(_ context.Context, w io.Writer) error {

@@ -75,7 +75,7 @@ func (f fixture) learn() *Learn {
 		Frame: f.frame("es/2026-09-14.html", "index.html"), Week: week, Minutes: 10,
 		Target: line("target"), About: []phrase.Line{line("about")},
 		Class: f.class, Words: []phrase.Line{line("strategy"), line("picture")},
-		WarmUp: &WarmUp{line("reach"), []phrase.Line{line("reach-text")}},
+		WarmUp: &WarmUp{"warm-up.reach", line("reach"), []phrase.Line{line("reach-text")}, line("reach-text")},
 		Note:   &Note{Markdown: "Dear families,\n\nthis week we **make a ten first**. Ask your child to tell you *why* it works.", Tag: "en"},
 		Worked: Worked{
 			Story: f.story(), Imagine: []phrase.Line{line("imagine")},

@@ -24,7 +24,7 @@ const pictureCSS = "draw.Style"
 // parts lists the shared CSS files of each kind, in order; a theme's colours
 // come before them and its own theme.css after them.
 var parts = map[kind][]string{
-	kindLearn: {"base.css", pictureCSS, "learn.css"},
+	kindLearn: {"base.css", pictureCSS, "cards.css", "learn.css"},
 	kindTry:   {"base.css", pictureCSS, "try.css"},
 	kindOwn:   {"base.css", "cards.css", "own.css"},
 	kindPrint: {"base.css", "print.css"},

@@ -62,8 +62,10 @@ type Learn struct {
 // WarmUp is a minute of moving before sitting down. The usual caution is
 // added by the page.
 type WarmUp struct {
-	Name  phrase.Line
-	Steps []phrase.Line
+	Symbol string // its drawings in draw/cards: "warm-up.reach"
+	Name   phrase.Line
+	Steps  []phrase.Line
+	Seated phrase.Line // the same for someone who sits
 }
 
 // Note is the teacher's own text to families, in Markdown.

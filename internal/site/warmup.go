@@ -47,8 +47,9 @@ func (b *builder) warmUp(l *lesson) *page.WarmUp {
 			break
 		}
 	}
-	return &page.WarmUp{Name: phrase.Say(id + ".name"), Steps: []phrase.Line{
-		phrase.Say(id+".first", phrase.Number("Number", count)),
-		phrase.Say(id + ".second"), phrase.Say(id + ".seated"),
-	}}
+	return &page.WarmUp{
+		Symbol: id, Name: phrase.Say(id + ".name"),
+		Steps:  []phrase.Line{phrase.Say(id+".first", phrase.Number("Number", count)), phrase.Say(id + ".second")},
+		Seated: phrase.Say(id + ".seated"),
+	}
 }

@@ -108,11 +108,15 @@ func (p *Planned) builder() *builder {
 	return b
 }
 
+// usualPage is a little more than most pages have, in bytes.
+const usualPage = 48 << 10
+
 // add lists a page. Its view is made only when it is rendered, so that memory
 // does not grow with the site.
 func (b *builder) add(path string, index bool, from madeFrom, view func() page.View) {
 	b.file(path, index, append(from, b.ids.frame), func() ([]byte, error) {
 		var buf bytes.Buffer
+		buf.Grow(usualPage)
 		if err := page.Render(&buf, view()); err != nil {
 			return nil, fmt.Errorf("%s: %w", path, err)
 		}

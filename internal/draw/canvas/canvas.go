@@ -147,9 +147,22 @@ func class(names string) []string {
 }
 
 func escape(s string) string {
+	if plain(s) {
+		return s
+	}
 	var b bytes.Buffer
 	xml.EscapeText(&b, []byte(s)) // a Buffer never fails
 	return b.String()
+}
+
+// plain reports whether a text has nothing to escape, as nearly all have.
+func plain(s string) bool {
+	for i := range len(s) {
+		if c := s[i]; c < ' ' || c > '~' || c == '&' || c == '<' || c == '>' || c == '"' || c == '\'' {
+			return false
+		}
+	}
+	return true
 }
 
 func (c *Canvas) printInt(name string, n int) { c.print(" " + name + `="` + strconv.Itoa(n) + `"`) }

@@ -11,7 +11,6 @@ import (
 	"regexp"
 	"strconv"
 	"strings"
-	"sync"
 	"testing"
 	"time"
 
@@ -112,17 +111,16 @@ func TestChangedEnglishEndsASignature(t *testing.T) {
 func TestSampleFollowsTheFile(t *testing.T) {
 	folder := schoolWith(t, "vi")
 	ctx, stop := context.WithCancel(t.Context())
-	out := &lines{}
+	var out heard
 	done := make(chan error, 1)
 	go func() {
-		done <- runLanguageWatch(ctx, sampleOptions{streams: newStreams(strings.NewReader(""), out, out), tag: "vi", folder: folder, watch: true})
+		done <- runLanguageWatch(ctx, sampleOptions{streams: &streams{out: &out, err: &out}, tag: "vi", folder: folder, watch: true})
 	}()
-	address := wait(t, func() string {
-		return regexp.MustCompile(`http://127\.0\.0\.1:\d+/`).FindString(out.String())
-	})
+	out.waitFor(t, "a draft, ready for pages")
+	address := regexp.MustCompile(`http://127\.0\.0\.1:\d+/`).FindString(out.String())
 	page := func(path, want string) func() string {
 		return func() string {
-			if html := fetch(t, address+"pages/"+path); strings.Contains(html, want) {
+			if html := shownAt(t, address+"pages/"+path); strings.Contains(html, want) {
 				return html
 			}
 			return ""
@@ -130,16 +128,20 @@ func TestSampleFollowsTheFile(t *testing.T) {
 	}
 	wait(t, page("sample-vi.html", "messages are written"))
 	wait(t, page("vi/2026-09-14.html", `lang="vi"`))
-	const text = "Bắt đầu"
-	edit(t, folder, "vi", text, "Mở đầu")
-	start := time.Now()
-	wait(t, page("sample-vi.html", "Mở đầu"))
-	if took := time.Since(start); took > time.Second {
-		t.Errorf("the page came %v after saving, want within a second", took)
+	texts := []string{"Bắt đầu", "Mở đầu", "Khởi đầu", "Vào đầu"}
+	fastest := time.Minute // of three, as other tests may keep the machine busy
+	for i, text := range texts[1:] {
+		edit(t, folder, "vi", texts[i], text)
+		start := time.Now()
+		wait(t, page("sample-vi.html", text))
+		fastest = min(fastest, time.Since(start))
 	}
-	edit(t, folder, "vi", "Mở đầu", "{{.Nobody}}")
+	if fastest > time.Second {
+		t.Errorf("the page came %v after saving, want within a second", fastest)
+	}
+	edit(t, folder, "vi", texts[3], "{{.Nobody}}")
 	wait(t, page("sample-vi.html", "has no place {{.Nobody}}"))
-	if html := fetch(t, address+"pages/vi/2026-09-14.html"); strings.Contains(html, "Nobody") || strings.Contains(html, `lang="vi"`) {
+	if html := shownAt(t, address+"pages/vi/2026-09-14.html"); strings.Contains(html, "Nobody") || strings.Contains(html, `lang="vi"`) {
 		t.Error("a family's page is made from a file that is not right")
 	}
 	stop()
@@ -160,11 +162,12 @@ func wait(t *testing.T, ask func() string) string {
 	return ""
 }
 
-func fetch(t *testing.T, address string) string {
+// shownAt is a page of a preview.
+func shownAt(t *testing.T, address string) string {
 	t.Helper()
 	answer, err := http.Get(address)
 	if err != nil {
-		return "" // not ready yet
+		t.Fatal(err)
 	}
 	defer answer.Body.Close()
 	body, err := io.ReadAll(answer.Body)
@@ -172,22 +175,4 @@ func fetch(t *testing.T, address string) string {
 		t.Fatal(err)
 	}
 	return string(body)
-}
-
-// lines is a buffer for several writers.
-type lines struct {
-	mu  sync.Mutex
-	buf bytes.Buffer
-}
-
-func (l *lines) Write(p []byte) (int, error) {
-	l.mu.Lock()
-	defer l.mu.Unlock()
-	return l.buf.Write(p)
-}
-
-func (l *lines) String() string {
-	l.mu.Lock()
-	defer l.mu.Unlock()
-	return l.buf.String()
 }

@@ -16,7 +16,7 @@ func (d *decider) difference() (problem.Problem, bool) {
 			b = i
 		}
 	}
-	if d.named2(known, &a, &b); a < 0 || b < 0 || a == b || len(happens) > 0 {
+	if d.other(known, &a, &b); a < 0 || b < 0 || a == b || len(happens) > 0 {
 		return no, false
 	}
 	kind, bigger, smaller := problem.DifferenceMore, known[a], known[b]
@@ -29,8 +29,8 @@ func (d *decider) difference() (problem.Problem, bool) {
 	return d.make(kind, bigger, smaller)
 }
 
-// named2 takes the other of two amounts where only one is named.
-func (d *decider) named2(known []fact, a, b *int) {
+// other takes the other of two amounts where only one is named.
+func (d *decider) other(known []fact, a, b *int) {
 	if len(known) != 2 || (*a < 0) == (*b < 0) {
 		return
 	}
@@ -83,19 +83,25 @@ func (d *decider) compared(v fact) (problem.Problem, bool) {
 	if knows == subject {
 		wanted = other
 	}
-	if d.ask.want != wantAmount || d.ask.who != wanted && d.ask.adj != wanted && d.ask.place != wanted {
-		if d.ask.want != wantAmount || d.named(known[tells], d.ask.who) && d.ask.who != "" {
-			return no, false
-		}
-		d.doubt("whose amount is asked is not clear")
+	if !d.asksFor(wanted, known[tells]) {
+		return no, false
 	}
-	switch {
-	case bigger && v.more:
-		return d.make(problem.BiggerMore, known[tells], v)
-	case bigger:
-		return d.make(problem.BiggerFewer, known[tells], v)
-	case v.more:
-		return d.make(problem.SmallerMore, known[tells], v)
+	kinds := map[[2]bool]problem.Kind{
+		{true, true}: problem.BiggerMore, {true, false}: problem.BiggerFewer,
+		{false, true}: problem.SmallerMore, {false, false}: problem.SmallerFewer,
 	}
-	return d.make(problem.SmallerFewer, known[tells], v)
+	return d.make(kinds[[2]bool{bigger, v.more}], known[tells], v)
+}
+
+// asksFor reports whether the question can mean the one of two compared amounts
+// that is not told.
+func (d *decider) asksFor(wanted string, told fact) bool {
+	if d.ask.want != wantAmount {
+		return false
+	}
+	if d.ask.who == wanted || d.ask.adj == wanted || d.ask.place == wanted {
+		return true
+	}
+	d.doubt("whose amount is asked is not clear")
+	return d.ask.who == "" || !d.named(told, d.ask.who)
 }

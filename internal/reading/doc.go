@@ -9,8 +9,9 @@
 //
 // A proposal is never more than that. The reader says how certain it is, and a
 // teacher confirms; what was confirmed is held against the text by
-// [Text.Tells]. What a language's words do in a sentence is data, in xx.toml; for
-// a language without such a file nothing is proposed.
+// [Text.Tells]. What words do in a sentence is data, in en.toml; the order in
+// which a sentence is read is that of English, and a language with another order
+// needs code, too. For a language without a file nothing is proposed.
 //
 // Marks in a text lead the reader: [6 kites] is a number that counts, and the
 // others then do not; [?] stands where the number that is asked for would stand;

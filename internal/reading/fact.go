@@ -13,20 +13,19 @@ const (
 // fact is an amount with what a sentence says about it.
 type fact struct {
 	quantity
-	sort   sort
-	class  class
-	who    string // has it, or does what changes it; "" where nobody is named
-	place  string
-	from   string // whom or what it is taken from
-	to     string // who gets it
-	than   string // of versus: the other one
-	sign   int    // of change: for who, or for what is there
-	moves  bool   // of change: the counted things themselves come or go
-	start  bool   // said to be at the beginning
-	end    bool   // said to be at the end
-	total  bool   // said to be all together
-	time   string // "monday"
-	nouned bool   // the noun is the sentence's own and not carried over
+	sort  sort
+	class class
+	who   string // has it, or does what changes it; "" where nobody is named
+	place string
+	from  string // whom or what it is taken from
+	to    string // who gets it
+	than  string // of versus: the other one
+	sign  int    // of change: for who, or for what is there
+	moves bool   // of change: the counted things themselves come or go
+	start bool   // said to be at the beginning
+	end   bool   // said to be at the end
+	total bool   // said to be all together
+	time  string // "monday"
 }
 
 func (f fact) known() bool { return f.numeral >= 0 }

@@ -113,6 +113,3 @@ func (s *scene) it(other string) string {
 	}
 	return s.who
 }
-
-// person reports whether somebody of that name acts in the story.
-func (s *scene) person(who string) bool { return slices.Contains(s.people, who) }

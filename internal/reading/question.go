@@ -83,65 +83,63 @@ func (s *scene) asked(a *asks, c clause, q quantity) {
 	r := s.r
 	p := s.split(c)
 	than := slices.IndexFunc(c.tokens, func(t token) bool { return r.cues.has("than", t.low) })
-	subject := p.subject
-	if len(subject) == 0 || than >= 0 && than < c.verb {
-		subject = p.after // how many has she
-	}
-	if len(p.subject) == 0 && len(p.after) == 0 && c.verb < 0 {
-		subject = nil
-	}
-	if c.form.base == "be" || c.form.class == help {
-		if len(p.subject) == 0 && len(p.after) > 0 && !p.there && !r.cues.has("they", p.after[0].low) && than < 0 {
-			if a.adj == "" && len(p.after) == 1 { // are red
-				a.adj = p.after[0].low
-			}
-			subject = nil
-		}
-	}
-	kind := s.kind(c, p)
+	a.who = s.phrase(s.askedAbout(a, c, p, than), "")
 	if than >= 0 && (q.more || q.fewer) {
 		a.want = wantDifference
-		a.who = s.phrase(subject, "")
 		a.than = s.phrase(until(c.tokens[than+1:], func(t token) bool { return t.mark || r.cues.forms[t.low].base != "" }), a.who)
 		return
 	}
-	a.who = s.phrase(subject, "")
+	a.class = s.kind(c, p)
 	for _, at := range p.places {
-		switch {
-		case r.cues.has("to", at.word) && kind == give, r.cues.has("from", at.word):
-		case at.word == "of":
-		default:
+		if at.word != "of" && !r.cues.has("from", at.word) && (a.class != give || !r.cues.has("to", at.word)) {
 			a.place = s.placeName(at.tokens)
 		}
 	}
-	a.class, a.want = kind, wantAmount
-	switch kind {
-	case help: // asks for something that is done in a word that is not known
-		a.want = wantNone
-		return
-	case need:
-		a.want = wantMissing
-		for _, x := range c.amounts {
-			if x.numeral >= 0 {
-				a.goal = x.numeral
-			}
+	a.want, a.sign = wants(a.class)
+	for _, x := range c.amounts {
+		if a.want == wantMissing && x.numeral >= 0 {
+			a.goal = x.numeral
 		}
-	case gain, come, take:
-		a.want, a.sign = wantChange, 1
-	case lose, give:
-		a.want, a.sign = wantChange, -1
-	case put:
-		a.want, a.sign = wantChange, 1
 	}
-	if c.form.base == "keep" || c.form.base == "stay" || c.form.base == "remain" {
-		a.end = true
-	}
+	a.end = a.end || c.form.base == "keep" || c.form.base == "stay" || c.form.base == "remain"
 	switch {
+	case a.want == wantNone || a.want == wantMissing:
 	case r.cues.says("start", c.tokens):
 		a.want = wantStart
-	case a.total && a.want != wantMissing:
-		a.want = wantTotal
-	case a.want == wantAmount && a.who == together:
+	case a.total, a.want == wantAmount && a.who == together:
 		a.want = wantTotal
 	}
+}
+
+// wants is what a question asks for by its verb alone. A verb that only helps
+// asks for something that is done in a word that is not known.
+func wants(kind class) (want, int) {
+	switch kind {
+	case help:
+		return wantNone, 0
+	case need:
+		return wantMissing, 0
+	case gain, come, take, put:
+		return wantChange, 1
+	case lose, give:
+		return wantChange, -1
+	}
+	return wantAmount, 0
+}
+
+// askedAbout are the words for whose amount is asked: before the verb, or after
+// it in "how many has she". In "how many are red" the word says what they are
+// like instead.
+func (s *scene) askedAbout(a *asks, c clause, p parts, than int) []token {
+	if len(p.subject) > 0 && (than < 0 || than > c.verb) {
+		return p.subject
+	}
+	if len(p.subject) == 0 && len(p.after) > 0 && s.r.cues.forms[p.after[0].low].base == "" &&
+		(c.form.base == "be" || c.form.class == help) && !p.there && !s.r.cues.has("they", p.after[0].low) && than < 0 {
+		if a.adj == "" && len(p.after) == 1 {
+			a.adj = p.after[0].low
+		}
+		return nil
+	}
+	return p.after
 }

@@ -19,10 +19,9 @@ func englishWords() map[string]int {
 
 // meant is a story with what its author meant.
 type meant struct {
-	text  string
-	want  string // a reading line; "-" for none
-	hard  bool   // the reader may be unsure or silent
-	place string
+	text string
+	want string // a reading line; "-" for none
+	hard bool   // the reader may be unsure or silent
 }
 
 func stories(t *testing.T, name string) []meant {

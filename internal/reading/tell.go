@@ -213,7 +213,6 @@ func (f *fact) predicate(r *Reader, c clause) {
 // nouns carries the thing over where a sentence leaves it out: "5 red and 3 blue
 // kites", "finds 6 more".
 func (s *scene) nouns(f *fact, c clause, i int) {
-	f.nouned = f.noun != ""
 	if f.noun == "" || i+1 < len(c.amounts) && c.amounts[i].end+1 == c.amounts[i+1].start && f.adj == "" && c.amounts[i+1].adj != "" && f.noun != c.amounts[i+1].noun {
 		later := ""
 		for _, q := range c.amounts[i+1:] {
@@ -223,7 +222,7 @@ func (s *scene) nouns(f *fact, c clause, i int) {
 		}
 		switch {
 		case f.noun != "": // "5 red and 3 blue kites"
-			f.adj, f.noun, f.nouned = f.noun, later, true
+			f.adj, f.noun = f.noun, later
 		case later != "" && i+1 < len(c.amounts) && !f.of && !f.more && s.noun == "":
 			f.noun = later
 		default:

@@ -1,0 +1,171 @@
+package reading
+
+import "slices"
+
+// parts are what stands around a verb.
+type parts struct {
+	subject    []token
+	places     []place
+	times      []place // "monday"
+	after      []token // straight after the verb, before the first amount
+	particle   class
+	than       []token
+	hasThan    bool
+	there      bool
+	passive    bool
+	start, end bool
+	total      bool
+}
+
+// place is a small word with what it leads to: "in the basket".
+type place struct {
+	word   string
+	tokens []token
+	at     int
+}
+
+// splitter goes through the words of a clause.
+type splitter struct {
+	*Reader
+	clause
+	parts parts
+	first int // where the first amount after the verb begins
+}
+
+// split sorts the words around a clause's verb.
+func (s *scene) split(c clause) parts {
+	said := c.tokens[c.start:c.end]
+	w := splitter{Reader: s.r, clause: c, first: c.end, parts: parts{
+		start: s.r.cues.says("start", said), end: s.r.cues.says("end", said), total: s.r.cues.says("total", said),
+	}}
+	for _, q := range c.amounts {
+		if q.start > c.verb {
+			w.first = min(w.first, q.start)
+		}
+	}
+	for i := c.start; i < c.end; i++ {
+		if w.inAmount(i) || c.tokens[i].mark || i == c.verb || w.helping(i) || w.particle(i) {
+			continue
+		}
+		if i > c.verb && s.r.cues.has("than", c.tokens[i].low) {
+			w.parts.hasThan = true
+			w.parts.than = until(c.tokens[i+1:c.end], func(t token) bool { return t.mark || s.r.cues.forms[t.low].base != "" || t.number() })
+			break
+		}
+		if end := w.leads(i); end > i {
+			i = end - 1
+			continue
+		}
+		w.word(i)
+	}
+	return w.parts
+}
+
+// inAmount reports whether a word belongs to an amount.
+func (w *splitter) inAmount(i int) bool {
+	return slices.ContainsFunc(w.amounts, func(q quantity) bool { return i >= q.start && i < q.end })
+}
+
+// helping reports whether a word only helps the verb, and notes what it says.
+func (w *splitter) helping(i int) bool {
+	t := w.tokens[i]
+	if t.low == "there" {
+		w.parts.there = true
+		return true
+	}
+	f, ok := w.cues.forms[t.low]
+	if ok && i < w.verb && f.base == "be" {
+		w.parts.passive = true
+		return true
+	}
+	return ok && (i < w.verb && (f.class == help || f.base == "have" || f.class == need) || f.base == "get")
+}
+
+// particle notes a small word that changes the verb: "flies away", "takes 3
+// out". It reports whether the word does no more than that; "gets on the bus"
+// leads to a place, too.
+func (w *splitter) particle(i int) bool {
+	kind, ok := w.cues.Particles[w.tokens[i].low]
+	if !ok || w.parts.particle != "" || i <= w.verb || i > w.verb+1 && w.tokens[i-1].low != "them" && !w.inAmount(i-1) {
+		return false
+	}
+	next := i + 1
+	bare := next >= w.end || w.tokens[next].mark || w.inAmount(next) ||
+		slices.ContainsFunc([]string{"joins", "adverbs", "places"}, func(list string) bool { return w.cues.has(list, w.tokens[next].low) })
+	if bare || i == w.verb+1 {
+		w.parts.particle = kind
+	}
+	return bare
+}
+
+// leads reads "in the basket" and "after lunch" and tells where they end; i for
+// other words.
+func (w *splitter) leads(i int) int {
+	t := w.tokens[i]
+	if w.cues.has("joins", t.low) && i+1 < w.end && w.cues.has("times", w.tokens[i+1].low) {
+		w.parts.times = append(w.parts.times, place{w.tokens[i+1].low, nil, i})
+		return i + 2
+	}
+	if !w.cues.has("places", t.low) {
+		return i
+	}
+	end := w.placeEnd(i + 1)
+	w.parts.addPlace(w.Reader, place{t.low, w.tokens[i+1 : end], i})
+	return end
+}
+
+// word takes a word of the subject, or one straight after the verb.
+func (w *splitter) word(i int) {
+	t := w.tokens[i]
+	switch {
+	case w.cues.has("adverbs", t.low) && t.low != "all", w.cues.has("joins", t.low) && (t.low != "and" || len(w.parts.subject) == 0):
+	case i < w.verb:
+		w.parts.subject = append(w.parts.subject, t)
+	case i < w.first:
+		w.parts.after = append(w.parts.after, t)
+	}
+}
+
+func until(tokens []token, stop func(token) bool) []token {
+	if i := slices.IndexFunc(tokens, stop); i >= 0 {
+		return tokens[:i]
+	}
+	return tokens
+}
+
+// placeEnd is where the words after "in" or "from" end.
+func (w *splitter) placeEnd(i int) int {
+	has := w.cues.has
+	for words := 0; i < w.end; i++ {
+		t := w.tokens[i]
+		f := w.cues.forms[t.low]
+		determined, pronoun := has("determiners", t.low), has("she", t.low) || has("he", t.low)
+		switch {
+		case t.mark, t.number(), w.inAmount(i), i == w.verb, f.base == "be", f.class == help, t.low == "there",
+			has("joins", t.low), has("places", t.low), has("than", t.low):
+			return i
+		case words > 0 && (determined || pronoun || has("adverbs", t.low)):
+			return i
+		case words > 0 && t.capital && !has("determiners", w.tokens[i-1].low) && !w.tokens[i-1].capital: // in the morning Lina
+			return i
+		case pronoun && !determined:
+			return i + 1
+		}
+		if !determined {
+			words++
+		}
+	}
+	return i
+}
+
+func (p *parts) addPlace(r *Reader, at place) {
+	for _, t := range at.tokens {
+		if r.cues.has("times", t.low) {
+			p.times = append(p.times, place{t.low, nil, at.at})
+			return
+		}
+	}
+	if len(at.tokens) > 0 {
+		p.places = append(p.places, at)
+	}
+}

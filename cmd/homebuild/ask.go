@@ -49,11 +49,18 @@ func (s *streams) line(title, about string, value *string, check func(string) er
 }
 
 // choose asks for one of a list. The value that is there already is proposed.
-func choose[T comparable](title, about string, value *T, list []T, word func(T) string) *huh.Select[T] {
+func choose[T comparable](s *streams, title, about string, value *T, list []T, word func(T) string) *huh.Select[T] {
 	const shown = 12
 	options := make([]huh.Option[T], len(list))
 	for i, v := range list {
-		options[i] = huh.NewOption(word(v), v)
+		name := word(v)
+		if s.simple && v == *value {
+			name += "  (or enter)"
+		}
+		options[i] = huh.NewOption(name, v)
+	}
+	if s.simple && about != "" {
+		title += " Proposed: " + about
 	}
 	field := huh.NewSelect[T]().Title(title).Description(about).Options(options...).Value(value)
 	if len(list) > shown {

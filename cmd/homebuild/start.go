@@ -212,7 +212,7 @@ func (o startOptions) started(n newSchool) error {
 	o.say("  %s   the first week: %s", file, n.first.target.ID)
 	o.say("  README.txt            how to go on, week by week")
 	o.say("next: homebuild preview%s", argument(o.folder))
-	o.say("then open %s in a text editor, change your note and save: the page follows", file)
+	o.say("then open %s in a text editor, change your note and save: the page follows", path.Join(filepath.ToSlash(o.folder), file))
 	from, err := openSchool(o.folder)
 	if err != nil {
 		return err

@@ -28,7 +28,7 @@ func (o *startOptions) askStart(ready []string, names map[string]string, targets
 		first = append(first, o.line("School or class", "as families know it", &o.name, checkName))
 	}
 	if len(given.languages) == 0 {
-		first = append(first, choose("Language of the class", "", &class, ready, language))
+		first = append(first, choose(o.streams, "Language of the class", "", &class, ready, language))
 	}
 	var second []huh.Field
 	if len(given.languages) == 0 && len(ready) > 1 {
@@ -43,7 +43,7 @@ func (o *startOptions) askStart(ready []string, names map[string]string, targets
 		second = append(second, o.line("First Monday", "year-month-day", &o.monday, checkMonday))
 	}
 	if given.target == "" {
-		second = append(second, choose("Grade", "", &grade, []int{0, 1, 2, 3}, gradeName))
+		second = append(second, choose(o.streams, "Grade", "", &grade, []int{0, 1, 2, 3}, gradeName))
 	}
 	if err := o.askAll(first, second); err != nil {
 		return err
@@ -53,7 +53,7 @@ func (o *startOptions) askStart(ready []string, names map[string]string, targets
 	}
 	var last []huh.Field
 	if given.target == "" {
-		last = append(last, chooseTarget("What is the first week about?", &o.target, ofGrade(targets, grade), english))
+		last = append(last, chooseTarget(o.streams, "What is the first week about?", "", &o.target, ofGrade(targets, grade), english))
 	}
 	if given.address == "" {
 		last = append(last, o.line("Where will the pages live?", "a web address; leave it empty if there is none yet", &o.address, checkAddress))
@@ -79,7 +79,7 @@ func (s *streams) askAll(screens ...[]huh.Field) error {
 }
 
 // chooseTarget asks for a target by what a child can say at the end of the week.
-func chooseTarget(title string, id *string, targets []activity.Target, english *i18n.Language) *huh.Select[string] {
+func chooseTarget(s *streams, title, about string, id *string, targets []activity.Target, english *i18n.Language) *huh.Select[string] {
 	if len(targets) > 0 && !slices.ContainsFunc(targets, func(t activity.Target) bool { return t.ID == *id }) {
 		*id = targets[0].ID
 	}
@@ -87,7 +87,7 @@ func chooseTarget(title string, id *string, targets []activity.Target, english *
 	for _, t := range targets {
 		can[t.ID] = english.Plain(t.CanLine())
 	}
-	return choose(title, "", id, each(targets, func(t activity.Target) string { return t.ID }),
+	return choose(s, title, about, id, each(targets, func(t activity.Target) string { return t.ID }),
 		func(id string) string { return can[id] + "  " + id })
 }
 

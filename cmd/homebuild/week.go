@@ -242,7 +242,7 @@ func (o weekOptions) explain(c chosen, file string, english *i18n.Language) {
 	o.say("%s is new", path.Join(filepath.ToSlash(o.folder), file))
 	o.say("  target   %s: %s", c.target.ID, english.Plain(c.target.CanLine()))
 	if c.suggested {
-		o.say("           %s", because(c.why))
+		o.say("           %s", because(c.why, english))
 	}
 	o.say("  focus    %s", fits(c.focus.Valid(), c.focusAsked, c.focus.String(), "helps with", c.helps, c.stories))
 	o.say("  picture  %s", fits(c.picture.Valid(), c.pictureAsked, c.picture.String(), "can show", c.shows, c.stories))
@@ -250,11 +250,12 @@ func (o weekOptions) explain(c chosen, file string, english *i18n.Language) {
 }
 
 // because says why a target is next.
-func because(s activity.Suggestion) string {
+func because(s activity.Suggestion, english *i18n.Language) string {
 	grade := gradeName(int(s.Target.Grade))
 	switch {
 	case len(s.New) > 0:
-		return fmt.Sprintf("the first target of %s with a kind of story that no week had yet: %s", grade, strings.Join(each(s.New, problem.Kind.String), ", "))
+		names := each(s.New, func(k problem.Kind) string { return english.Plain(activity.KindName(k)) })
+		return fmt.Sprintf("the first target of %s with a kind of story that no week had yet: %s", grade, strings.Join(names, "; "))
 	case s.Before == 0:
 		return fmt.Sprintf("all kinds of stories were met; the first target of %s that no week was about", grade)
 	}

@@ -21,11 +21,10 @@ func (o weekOptions) askWeek(c *chosen, targets []activity.Target, english *i18n
 	if o.target == "" {
 		about := ""
 		if c.suggested {
-			about = because(c.why)
+			about = because(c.why, english)
 		}
 		grade := int(c.target.Grade)
-		field := chooseTarget("What is it about?", &id, ofGrade(targets, grade), english)
-		fields = append(fields, field.Description(about))
+		fields = append(fields, chooseTarget(o.streams, "What is it about?", about, &id, ofGrade(targets, grade), english))
 	} else {
 		id = o.target
 	}
@@ -48,10 +47,10 @@ func (o weekOptions) askFit(c *chosen) error {
 	focus, kind := c.focus, c.picture
 	var fields []huh.Field
 	if o.focus == "" {
-		fields = append(fields, choose("Which way of working do you practise?", "", &focus, append(slices.Clone(c.target.Strategies), 0), wordOr(strategy.Name.Valid, strategy.Name.String)))
+		fields = append(fields, choose(o.streams, "Which way of working do you practise?", "", &focus, append(slices.Clone(c.target.Strategies), 0), wordOr(strategy.Name.Valid, strategy.Name.String)))
 	}
 	if o.picture == "" {
-		fields = append(fields, choose("How does the class draw?", "", &kind, append(slices.Clone(c.target.Pictures), 0), wordOr(picture.Kind.Valid, picture.Kind.String)))
+		fields = append(fields, choose(o.streams, "How does the class draw?", "", &kind, append(slices.Clone(c.target.Pictures), 0), wordOr(picture.Kind.Valid, picture.Kind.String)))
 	}
 	if err := o.askAll(fields); err != nil {
 		return err

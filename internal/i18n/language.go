@@ -1,6 +1,11 @@
 package i18n
 
-import "homebuild/internal/phrase"
+import (
+	"slices"
+	"strings"
+
+	"homebuild/internal/phrase"
+)
 
 // Language is a language ready to be spoken: every message is parsed and
 // proved, so that saying one is a look-up. It never changes and is safe for
@@ -28,6 +33,19 @@ func (l *Language) Tag() string { return l.tag }
 
 // Name is the language's own name for itself.
 func (l *Language) Name() string { return l.name }
+
+// unspaced are the languages that write no space between sentences (from
+// memory).
+var unspaced = []string{"ja", "km", "lo", "my", "th", "zh"}
+
+// Between is what stands between two sentences: a space, or nothing.
+func (l *Language) Between() string {
+	base, _, _ := strings.Cut(l.tag, "-")
+	if slices.Contains(unspaced, base) {
+		return ""
+	}
+	return " "
+}
 
 // RightToLeft reports the direction of the script.
 func (l *Language) RightToLeft() bool { return l.rtl }

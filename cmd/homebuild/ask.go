@@ -13,13 +13,17 @@ import (
 // answers it beforehand. With ACCESSIBLE set, or on a terminal that cannot move
 // its cursor, they are plain lines, which a screen reader reads well.
 
-// ask shows questions, one group a screen. Ctrl-c ends it with nothing written.
-func (s *streams) ask(groups ...*huh.Group) error {
+// ask shows questions on one screen; none is fine. Ctrl-c ends it with nothing
+// written.
+func (s *streams) ask(questions []huh.Field) error {
+	if len(questions) == 0 {
+		return nil
+	}
 	theme := huh.ThemeBase()
 	if s.colour {
 		theme = huh.ThemeBase16()
 	}
-	err := huh.NewForm(groups...).WithInput(s.in).WithOutput(s.err).WithAccessible(s.simple).WithTheme(theme).Run()
+	err := huh.NewForm(huh.NewGroup(questions...)).WithInput(s.in).WithOutput(s.err).WithAccessible(s.simple).WithTheme(theme).Run()
 	if errors.Is(err, huh.ErrUserAborted) {
 		s.tell("ended; nothing was written", "")
 		return errTold

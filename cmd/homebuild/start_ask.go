@@ -30,11 +30,16 @@ func (o *startOptions) askStart(ready []string, names map[string]string, targets
 	if len(given.languages) == 0 {
 		first = append(first, choose(o.streams, "Language of the class", "", &class, ready, language))
 	}
+	if err := o.ask(first); err != nil {
+		return err
+	}
 	var second []huh.Field
 	if len(given.languages) == 0 && len(ready) > 1 {
-		options := make([]huh.Option[string], len(ready))
-		for i, tag := range ready {
-			options[i] = huh.NewOption(language(tag), tag)
+		var options []huh.Option[string]
+		for _, tag := range ready {
+			if tag != class {
+				options = append(options, huh.NewOption(language(tag), tag))
+			}
 		}
 		second = append(second, huh.NewMultiSelect[string]().Title("Other languages at home").
 			Description("space marks one, enter goes on").Options(options...).Value(&others))
@@ -45,11 +50,11 @@ func (o *startOptions) askStart(ready []string, names map[string]string, targets
 	if given.target == "" {
 		second = append(second, choose(o.streams, "Grade", "", &grade, []int{0, 1, 2, 3}, gradeName))
 	}
-	if err := o.askAll(first, second); err != nil {
+	if err := o.ask(second); err != nil {
 		return err
 	}
 	if len(given.languages) == 0 {
-		o.languages = append([]string{class}, slices.DeleteFunc(others, func(tag string) bool { return tag == class })...)
+		o.languages = append([]string{class}, others...)
 	}
 	var last []huh.Field
 	if given.target == "" {
@@ -61,21 +66,7 @@ func (o *startOptions) askStart(ready []string, names map[string]string, targets
 	if o.monday == "" { // an empty answer takes what is proposed
 		o.monday = monday
 	}
-	return o.askAll(last)
-}
-
-// askAll asks groups of questions, without those that have none.
-func (s *streams) askAll(screens ...[]huh.Field) error {
-	var groups []*huh.Group
-	for _, fields := range screens {
-		if len(fields) > 0 {
-			groups = append(groups, huh.NewGroup(fields...))
-		}
-	}
-	if len(groups) == 0 {
-		return nil
-	}
-	return s.ask(groups...)
+	return o.ask(last)
 }
 
 // chooseTarget asks for a target by what a child can say at the end of the week.

@@ -28,7 +28,7 @@ func (o weekOptions) askWeek(c *chosen, targets []activity.Target, english *i18n
 	} else {
 		id = o.target
 	}
-	if err := o.askAll(fields); err != nil {
+	if err := o.ask(fields); err != nil {
 		return err
 	}
 	if date != "" {
@@ -52,7 +52,7 @@ func (o weekOptions) askFit(c *chosen) error {
 	if o.picture == "" {
 		fields = append(fields, choose(o.streams, "How does the class draw?", "", &kind, append(slices.Clone(c.target.Pictures), 0), wordOr(picture.Kind.Valid, picture.Kind.String)))
 	}
-	if err := o.askAll(fields); err != nil {
+	if err := o.ask(fields); err != nil {
 		return err
 	}
 	c.focusAsked = c.focusAsked || focus != c.focus

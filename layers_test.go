@@ -32,6 +32,7 @@ var rooms = map[string][]string{
 	"internal/draw/cards":  {"internal/draw/canvas"},
 	"internal/draw":        {"internal/problem", "internal/phrase", "internal/strategy", "internal/picture", "internal/draw/canvas"},
 	"internal/qrcode":      nil,
+	"internal/readability": nil,
 	"internal/sms":         nil,
 	"internal/page":        {"internal/qrcode", "internal/problem", "internal/phrase", "internal/strategy", "internal/picture", "internal/story", "internal/i18n", "internal/draw", "internal/draw/cards", "internal/diag"},
 	"internal/reading":     {"internal/diag", "internal/problem"},

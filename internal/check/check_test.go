@@ -119,6 +119,8 @@ func TestFindings(t *testing.T) {
 			[]string{"plan: weeks/2026-09-14.md:3: doubles does not help"}, "the teacher learns of it before families do"},
 		{"no note at all", map[string]string{"site.toml": oneLanguage, "weeks/2026-09-14.md": "+++\ntarget = \"add-within-20\"\n+++\n"}, "",
 			[]string{"notes: weeks: no note to families for 2026-09-14"}, "it may have been forgotten"},
+		{"a long sentence in a note", map[string]string{"site.toml": oneLanguage, "weeks/2026-09-14.md": "+++\ntarget = \"add-within-20\"\n+++\nDear families,\n\nThis week we look at *two* numbers and we put the one with the other until we have ten.\n"}, "",
+			[]string{`notes: weeks/2026-09-14.md: in the note, a sentence has 19 words, 15 are enough: "This week we look at two`}, "parents read it at the end of a day"},
 		{"a note in one language", map[string]string{"site.toml": bothOfThem, "weeks/2026-09-14.md": weekOne}, string(french),
 			[]string{"notes: weeks: no note in fr for 2026-09-14; the page shows the one in en", "write it into weeks/2026-09-14.fr.md"}, "some families cannot read it"},
 		{"a note in both", map[string]string{"site.toml": bothOfThem, "weeks/2026-09-14.md": weekOne, "weeks/2026-09-14.fr.md": "Demandez pourquoi.\n"}, string(french),

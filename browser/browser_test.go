@@ -17,7 +17,6 @@ import (
 	"os/exec"
 	"path/filepath"
 	"slices"
-	"strings"
 	"testing"
 	"time"
 
@@ -126,8 +125,13 @@ func topViews() []view {
 	return []view{{"front", "index.html"}, {"weekly", week + ".html"}, {"missing", "404.html"}}
 }
 
-// views are all kinds of pages of a language, and of the long ones all that
-// they can show.
+// closely are the languages that every step is looked at in: left to right,
+// right to left, and without spaces between words. The others show all kinds of
+// pages, and the walk once.
+var closely = []string{"en", "es", "ar", "zh-Hans"}
+
+// views are all kinds of pages of a language; of the long ones, in some
+// languages, all that they can show.
 func views(tag string) []view {
 	out := []view{
 		{"home", tag + "/index.html"},
@@ -139,11 +143,17 @@ func views(tag string) []view {
 		{"print", tag + "/" + week + "-print.html"},
 		{"check", tag + "/check/index.html"},
 		{"check-7", tag + "/check/7.html"},
+		{"learn-work", tag + "/" + week + ".html#work"},
+	}
+	if !slices.Contains(closely, tag) {
+		return out
+	}
+	out = append(out, []view{
 		{"check-7-5", tag + "/check/7.html#with-5"},
 		{"help", tag + "/" + week + "-try.html#reply-1-1"},
 		{"right", tag + "/" + pairs + "-try.html#reply-1-3"},
-	}
-	for _, step := range []string{"read-2", "see", "frame", "draw", "write", "work", "say", "sense", "rest"} {
+	}...)
+	for _, step := range []string{"read-2", "see", "frame", "draw", "write", "say", "sense", "rest"} {
 		out = append(out, view{"learn-" + step, tag + "/" + week + ".html#" + step})
 	}
 	return out
@@ -171,9 +181,4 @@ func file(path string) string { return "file://" + public + "/" + path }
 // ofSeconds limits one action in a tab.
 func ofSeconds(ctx context.Context, n int) (context.Context, context.CancelFunc) {
 	return context.WithTimeout(ctx, time.Duration(n)*time.Second)
-}
-
-// lines are the lines of a text that say something.
-func lines(s string) []string {
-	return slices.DeleteFunc(strings.Split(s, "\n"), func(l string) bool { return strings.TrimSpace(l) == "" })
 }

@@ -7,15 +7,9 @@ import (
 	"testing"
 )
 
-// Sizes in CSS pixels. WCAG 2.2, 2.5.8 "Target Size (Minimum)" asks for 24 and
-// lets links within a sentence be; 44 for what a child taps is 2.5.5 "Target
-// Size (Enhanced)".
-const (
-	leastTarget = 24
-	childTarget = 44
-)
-
-// targets is a script that lists what is too small to tap.
+// targets is a script that lists what is too small to tap, in CSS pixels. WCAG
+// 2.2, 2.5.8 "Target Size (Minimum)" asks for 24 and lets links within a
+// sentence be; 44 for what a child taps is 2.5.5 "Target Size (Enhanced)".
 const targets = `(() => {
 	const main = ".btn, .num:not(.chart .num), .langs a, .weeks a, .big-link, .more a, .cards label, summary, .tabs > a";
 	const out = [];

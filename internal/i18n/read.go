@@ -135,7 +135,7 @@ func (r *reader) problem(line int, text, hint string, args ...any) {
 }
 
 func lineStarts(data []byte) []int {
-	starts := []int{0}
+	starts := make([]int, 1, 1+bytes.Count(data, []byte{'\n'}))
 	for i, b := range data {
 		if b == '\n' {
 			starts = append(starts, i+1)

@@ -109,9 +109,9 @@ func runBuild(opts buildOptions) error {
 
 // write publishes the pages, and shows a waiting person how far it is.
 func (o buildOptions) write(public string, files []publish.File, shard publish.Shard) (publish.Report, error) {
-	var progress progress
+	progress := &progress{}
 	if !o.quiet {
-		progress = o.progress("making pages", len(files))
+		progress = o.progress("making pages")
 	}
 	defer progress.end()
 	return publish.Write(public, progress.watch(files), publish.Options{Workers: o.workers, Shard: shard})

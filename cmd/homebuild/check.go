@@ -86,7 +86,7 @@ func (o checkOptions) look(from *school) (r check.Report, again recheck.Report, 
 		}
 		return r, again, problems, err
 	}
-	progress := o.progress("checking", pagesOf(in))
+	progress := o.progress("checking")
 	r, problems, err = check.Site(in, progress.step)
 	progress.end()
 	if err != nil || len(problems) > 0 {

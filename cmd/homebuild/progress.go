@@ -1,66 +1,69 @@
 package main
 
 import (
+	"io"
+	"sync"
 	"time"
 
 	"github.com/schollz/progressbar/v3"
 
 	"homebuild/internal/publish"
-	"homebuild/internal/site"
 )
 
 // progress is a line that grows while a person waits for long work. In scripts,
 // and for work that is done at once, it shows nothing.
-type progress struct{ bar *progressbar.ProgressBar }
+type progress struct {
+	to    io.Writer // nil for nobody who waits
+	what  string
+	start sync.Once
+	bar   *progressbar.ProgressBar
+}
 
 // fewPages are done before anyone could read a line about them.
 const fewPages = 400
 
-// progress starts a line about so many pages.
-func (s *streams) progress(what string, pages int) progress {
-	if !s.watched || s.simple || pages < fewPages {
-		return progress{}
+// progress begins a line about pages.
+func (s *streams) progress(what string) *progress {
+	if !s.watched || s.simple {
+		return &progress{}
 	}
-	return progress{progressbar.NewOptions(pages,
-		progressbar.OptionSetWriter(s.err), progressbar.OptionSetDescription(what), progressbar.OptionSetWidth(30),
-		progressbar.OptionSetTheme(progressbar.Theme{Saucer: "#", SaucerPadding: ".", BarStart: "[", BarEnd: "]"}),
-		progressbar.OptionShowCount(), progressbar.OptionThrottle(100*time.Millisecond), progressbar.OptionClearOnFinish(),
-	)}
+	return &progress{to: s.err, what: what}
 }
 
-// step says that a page is done; several callers at a time may.
-func (p progress) step() {
-	if p.bar != nil {
-		_ = p.bar.Add(1) // a line that cannot be shown is no reason to stop
+// step says that one page of so many is done; several callers at a time may.
+func (p *progress) step(of int) {
+	if p.to == nil || of < fewPages {
+		return
 	}
+	p.start.Do(func() {
+		p.bar = progressbar.NewOptions(of,
+			progressbar.OptionSetWriter(p.to), progressbar.OptionSetDescription(p.what), progressbar.OptionSetWidth(30),
+			progressbar.OptionSetTheme(progressbar.Theme{Saucer: "#", SaucerPadding: ".", BarStart: "[", BarEnd: "]"}),
+			progressbar.OptionShowCount(), progressbar.OptionThrottle(100*time.Millisecond), progressbar.OptionClearOnFinish(),
+		)
+	})
+	_ = p.bar.Add(1) // a line that cannot be shown is no reason to stop
 }
 
 // end takes the line away.
-func (p progress) end() {
+func (p *progress) end() {
 	if p.bar != nil {
 		_ = p.bar.Finish()
 	}
 }
 
 // watch counts the files that are rendered.
-func (p progress) watch(files []publish.File) []publish.File {
-	if p.bar == nil {
+func (p *progress) watch(files []publish.File) []publish.File {
+	if p.to == nil {
 		return files
 	}
 	out := make([]publish.File, len(files))
 	for i, f := range files {
 		out[i] = f
 		out[i].Render = func() ([]byte, error) {
-			defer p.step()
+			defer p.step(len(files))
 			return f.Render()
 		}
 	}
 	return out
-}
-
-// pagesOf is about how many pages a site will have: four a week, 22 to check
-// numbers, and a home in each language, and the links to share.
-func pagesOf(in site.Input) int {
-	weeks, languages := len(in.Site.Weeks), len(in.Site.Languages)
-	return languages*(4*weeks+23) + weeks + 2
 }

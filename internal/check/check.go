@@ -56,8 +56,8 @@ var looks = []func(looked) []Finding{plan, languages, notes, easy, weights}
 
 // Site looks at a school. Problems are those of Assemble, and keep everything
 // else from being looked at. The function rendered, if any, is called after
-// each page, by several callers at a time.
-func Site(in site.Input, rendered func()) (Report, diag.Problems, error) {
+// each page with how many there are, by several callers at a time.
+func Site(in site.Input, rendered func(of int)) (Report, diag.Problems, error) {
 	files, notices, problems := site.Assemble(in)
 	if len(problems) > 0 {
 		return Report{}, problems, nil

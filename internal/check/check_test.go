@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"io/fs"
 	"strings"
+	"sync/atomic"
 	"testing"
 	"testing/fstest"
 
@@ -82,9 +83,13 @@ const (
 // checked checks a school and gives its findings, one a line.
 func checked(t *testing.T, in site.Input) (Report, string) {
 	t.Helper()
-	r, problems, err := Site(in, nil)
+	var calls atomic.Int64
+	r, problems, err := Site(in, func(of int) { calls.Add(1) })
 	if err != nil || len(problems) > 0 {
 		t.Fatal(err, problems)
+	}
+	if int(calls.Load()) != r.Pages {
+		t.Errorf("want to hear of %d pages, heard of %d", r.Pages, calls.Load())
 	}
 	var lines []string
 	for _, f := range r.Findings {

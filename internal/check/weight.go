@@ -32,7 +32,7 @@ type weighed struct {
 }
 
 // weigh makes every page, on all processors.
-func weigh(files []site.File, rendered func()) ([]weighed, error) {
+func weigh(files []site.File, rendered func(of int)) ([]weighed, error) {
 	out := make([]weighed, len(files))
 	var workers errgroup.Group
 	workers.SetLimit(runtime.GOMAXPROCS(0))
@@ -45,7 +45,7 @@ func weigh(files []site.File, rendered func()) ([]weighed, error) {
 			n, err := compressed(html)
 			out[i] = weighed{Weighed{f.Path, n}, sha256.Sum256(html)}
 			if rendered != nil {
-				rendered()
+				rendered(len(files))
 			}
 			return err
 		})

@@ -22,6 +22,9 @@ go-test: ## everything that needs only Go
 browser-test: ## everything that needs Chromium, Java or npm
 	go test -count=1 -tags browser ./browser/...
 
+browser-all: setup ## the full browser matrix: every language and Lighthouse (long)
+	go test -count=1 -timeout 60m -tags browser ./browser/... -args -all -lighthouse
+
 generate: ## after editing a .templ file
 	go tool templ generate -path ./internal/page
 

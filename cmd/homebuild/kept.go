@@ -51,7 +51,7 @@ func (s *school) look(name string) (*page.Theme, diag.Problems) {
 func (s *school) sum(folder string) string {
 	sum := sha256.New()
 	_ = fs.WalkDir(s.files, folder, func(name string, entry fs.DirEntry, err error) error {
-		if err != nil || entry.IsDir() {
+		if err != nil || !entry.Type().IsRegular() {
 			return nil
 		}
 		data, _ := fs.ReadFile(s.files, name) // a file that cannot be read is told by its reader

@@ -18,6 +18,7 @@ import (
 	"os"
 	"strings"
 	"time"
+	"unicode"
 
 	"github.com/mattn/go-isatty"
 
@@ -104,6 +105,7 @@ func (s *streams) problems(problems diag.Problems) {
 			continue
 		}
 		place := p
+		place.File = shown(p.File)
 		place.Text, place.Hint = "", ""
 		s.tell(s.bold(strings.TrimRight(place.String(), " "))+" "+p.Text, p.Hint)
 	}
@@ -111,10 +113,31 @@ func (s *streams) problems(problems diag.Problems) {
 
 // tell writes one thing for a person to act on.
 func (s *streams) tell(text, hint string) {
-	fmt.Fprintln(s.err, text)
+	fmt.Fprintln(s.err, clipped(text))
 	if hint != "" {
-		fmt.Fprintln(s.err, "  "+s.faint("hint:")+" "+hint)
+		fmt.Fprintln(s.err, "  "+s.faint("hint:")+" "+clipped(hint))
 	}
+}
+
+// shown is a file's name without the letters that a terminal obeys.
+func shown(name string) string {
+	return strings.Map(func(c rune) rune {
+		if unicode.IsControl(c) || unicode.Is(unicode.Bidi_Control, c) {
+			return unicode.ReplacementChar
+		}
+		return c
+	}, name)
+}
+
+// mostTold is how long a told text may be, in bytes: several pages that cannot
+// be made are told in one. A file can hold a word of a million letters.
+const mostTold = 4000
+
+func clipped(text string) string {
+	if len(text) <= mostTold {
+		return text
+	}
+	return strings.ToValidUTF8(text[:mostTold], "") + " ..."
 }
 
 func (s *streams) bold(text string) string  { return s.paint("1", text) }

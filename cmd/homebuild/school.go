@@ -179,7 +179,7 @@ func (s *school) theme(name string) (*page.Theme, diag.Problems) {
 		if err != nil {
 			break
 		}
-		if _, err := fs.Stat(look, "theme.toml"); err != nil {
+		if _, err := fs.Lstat(look, "theme.toml"); err != nil {
 			continue
 		}
 		theme, err := page.ReadTheme(base, look)

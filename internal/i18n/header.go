@@ -71,6 +71,19 @@ func (b *builder) header(tag language.Tag) {
 	}
 	b.headerDigits()
 	b.headerReview()
+	b.headerCharacters()
+}
+
+// headerCharacters holds the header's own words to what messages are held to:
+// pages show them.
+func (b *builder) headerCharacters() {
+	for _, key := range headerKeys {
+		if m := b.file.messages["language."+key]; m != nil {
+			if wrong := checkCharacters(m.Other, b.lang.script); wrong != nil {
+				b.problem(m.line, key+": "+wrong.text, wrong.hint)
+			}
+		}
+	}
 }
 
 func direction(rtl bool) string {

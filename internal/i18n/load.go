@@ -145,15 +145,20 @@ func findFile(tag string, folders []fs.FS) ([]byte, *diag.Problem) {
 
 // readLimited reads a file, and no more of it than a language file may have.
 func readLimited(folder fs.FS, name string) ([]byte, error) {
+	info, err := fs.Lstat(folder, name)
+	if err != nil {
+		return nil, err
+	}
+	if !info.Mode().IsRegular() { // a link leads elsewhere, a pipe lets us wait for ever
+		return nil, errors.New("this is not a file")
+	}
 	f, err := folder.Open(name)
 	if err != nil {
 		return nil, err
 	}
 	defer f.Close()
 	var data bytes.Buffer
-	if info, err := f.Stat(); err == nil && info.Size() <= maxFile {
-		data.Grow(int(info.Size()) + bytes.MinRead)
-	}
+	data.Grow(int(min(info.Size(), maxFile)) + bytes.MinRead)
 	_, err = data.ReadFrom(io.LimitReader(f, maxFile+1))
 	return data.Bytes(), err
 }

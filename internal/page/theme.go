@@ -50,9 +50,9 @@ var colours = []string{
 // that could leave the <style> element or ask for a file is refused. The error
 // wraps ErrTheme.
 func ReadTheme(base, theme fs.FS) (*Theme, error) {
-	raw, err := fs.ReadFile(theme, "theme.toml")
+	raw, err := readLimited(theme, "theme.toml")
 	if err != nil {
-		return nil, fmt.Errorf("%w: %w", ErrTheme, err)
+		return nil, err
 	}
 	var file struct {
 		Name        string
@@ -145,9 +145,9 @@ func join(start string, base, theme fs.FS, files []string) (style, error) {
 
 // readCSS reads, checks and shortens a file.
 func readCSS(files fs.FS, name string) (string, error) {
-	raw, err := fs.ReadFile(files, name)
+	raw, err := readLimited(files, name)
 	if err != nil {
-		return "", fmt.Errorf("%w: %w", ErrTheme, err)
+		return "", err
 	}
 	if err := checkCSS(name, raw); err != nil {
 		return "", err
@@ -158,5 +158,24 @@ func readCSS(files fs.FS, name string) (string, error) {
 	if err != nil {
 		return "", fmt.Errorf("%w: %s: %w", ErrTheme, name, err)
 	}
-	return string(short), nil
+	// Shortening leaves comments out, which might bring a word together.
+	return string(short), checkCSS(name, short)
 }
+
+// readLimited reads a real file, and no more of it than a theme may have.
+func readLimited(files fs.FS, name string) ([]byte, error) {
+	info, err := fs.Lstat(files, name) // Stat would open a pipe, and wait
+	if err != nil {
+		return nil, fmt.Errorf("%w: %w", ErrTheme, err)
+	}
+	if !info.Mode().IsRegular() || info.Size() > largestFile {
+		return nil, fmt.Errorf("%w: %s is not a file of at most %d bytes", ErrTheme, name, largestFile)
+	}
+	raw, err := fs.ReadFile(files, name)
+	if err != nil {
+		return nil, fmt.Errorf("%w: %w", ErrTheme, err)
+	}
+	return raw, nil
+}
+
+const largestFile = 1 << 20

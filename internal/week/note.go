@@ -11,6 +11,7 @@ import (
 const maxNote = 4000
 
 var (
+	deep      = regexp.MustCompile(`^\s*(?:(?:>|[-+*]|\d+[.)])\s*){7}`)
 	rawHTML   = regexp.MustCompile(`<(?:!--|[!?/]?[A-Za-z][A-Za-z0-9-]*(?:[\s/>]|$))`)
 	image     = regexp.MustCompile(`!\[[^\]]*\](?:\([^)]*\)|\[[^\]]*\])?`)
 	inline    = regexp.MustCompile(`\]\(\s*<?([^)\s>]*)`)
@@ -28,6 +29,9 @@ func (r *reader) checkNote(file string, first int, note string, allow []string) 
 	}
 	for number, line := range lines(note) {
 		at := first + number - 1
+		if deep.MatchString(line) && strings.Trim(line, "-*_ ") != "" {
+			r.add(file, at, "a list or a quote stands in another, many times over", "begin the line with one mark, or with words")
+		}
 		line = r.checkMarkup(file, at, line)
 		line = r.checkLinks(file, at, line, allow)
 		for _, p := range private(line) {

@@ -27,6 +27,9 @@ func siteSettings() []string {
 // maxName keeps a school's name on one or two lines of a phone.
 const maxName = 80
 
+// maxAddress leaves a code that a phone reads from paper.
+const maxAddress = 200
+
 // site reads site.toml.
 func (r *reader) site() Site {
 	if _, err := fs.Lstat(r.fsys, SiteFile); errors.Is(err, fs.ErrNotExist) {
@@ -134,6 +137,12 @@ func (t *table) says(key string, value any, languages []string) Text {
 func (t *table) publicText(key, text string) {
 	if n := len([]rune(text)); n > maxName {
 		t.r.add(t.file, t.line(key), fmt.Sprintf("%s has %d letters", key, n), fmt.Sprintf("keep it to %d, for small screens", maxName))
+	}
+	for at, c := range text { // written as \u202e, the file does not show it
+		if what := hidden(c, text[:at]); what != "" {
+			t.r.add(t.file, t.line(key), fmt.Sprintf("%s holds %s (U+%04X)", key, what, c), "leave it out")
+			break
+		}
 	}
 	for _, p := range private(text) {
 		t.r.add(t.file, t.line(key), fmt.Sprintf("%s holds %s, %q, and pages are public", key, p.what, p.text), "leave it out")

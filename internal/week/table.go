@@ -216,8 +216,13 @@ func (t *table) webAddress(key string, value any) string {
 		return ""
 	}
 	u, err := url.Parse(typed)
-	if err != nil || u.Scheme != "https" || u.Host == "" || u.User != nil || u.RawQuery != "" || u.Fragment != "" {
+	if err != nil || u.Scheme != "https" || u.Host == "" || u.User != nil || u.RawQuery != "" || u.Fragment != "" ||
+		strings.ContainsAny(typed, " \"'<>\\`{}|^") || strings.Contains(typed, "/..") {
 		t.r.add(t.file, t.line(key), fmt.Sprintf("%q is not where a site can live", typed), `write the whole address, such as "https://school.example/families/"`)
+		return ""
+	}
+	if len(typed) > maxAddress {
+		t.r.add(t.file, t.line(key), fmt.Sprintf("%s has %d letters", key, len(typed)), fmt.Sprintf("keep it to %d: the code on the paper cannot hold more", maxAddress))
 		return ""
 	}
 	return strings.TrimSuffix(typed, "/") + "/"

@@ -8,6 +8,7 @@ import (
 	"io/fs"
 	"slices"
 	"strings"
+	"sync"
 
 	"golang.org/x/sync/errgroup"
 
@@ -31,32 +32,26 @@ type Catalog struct {
 // Every problem of every file is returned, sorted; a language with problems is
 // not in the catalog, and without a sound English the catalog is nil.
 func Load(tags []string, folders ...fs.FS) (*Catalog, diag.Problems) {
-	en, src, problems := loadSource(folders)
-	if len(problems) > 0 {
-		return nil, problems
-	}
 	if len(tags) == 0 {
 		tags = Tags(folders...)
 	}
-	type result struct {
-		lang     *Language
-		problems diag.Problems
-	}
+	source := sync.OnceValue(func() english { return loadEnglish(folders) })
 	results := make([]result, len(tags))
 	var group errgroup.Group
 	group.SetLimit(4)
 	for i, tag := range tags {
 		group.Go(func() error {
-			if tag == SourceTag {
-				results[i].lang = en
-				return nil
-			}
-			results[i].lang, results[i].problems = loadOne(tag, src, folders)
+			results[i] = loadOne(tag, source, folders)
 			return nil
 		})
 	}
 	_ = group.Wait() // no function fails: problems are results
-	c := &Catalog{source: en}
+	en := source()
+	if len(en.problems) > 0 {
+		return nil, en.problems
+	}
+	c := &Catalog{source: en.lang}
+	var problems diag.Problems
 	for _, r := range results {
 		problems = append(problems, r.problems...)
 		if len(r.problems) == 0 && !slices.Contains(c.languages, r.lang) {
@@ -65,6 +60,18 @@ func Load(tags []string, folders ...fs.FS) (*Catalog, diag.Problems) {
 	}
 	problems.Sort()
 	return c, problems
+}
+
+// result is a language, or why there is none.
+type result struct {
+	lang     *Language
+	problems diag.Problems
+}
+
+// english is the source, as a language and as what others are held against.
+type english struct {
+	result
+	source *source
 }
 
 // Tags lists the languages that the folders have files for, sorted.
@@ -83,22 +90,35 @@ func Tags(folders ...fs.FS) []string {
 	return slices.Compact(tags)
 }
 
-func loadSource(folders []fs.FS) (*Language, *source, diag.Problems) {
+func loadEnglish(folders []fs.FS) english {
 	f, problems := readFile(SourceTag, folders)
 	if len(problems) > 0 {
-		return nil, nil, problems
+		return english{result: result{problems: problems}}
 	}
 	src := newSource(f)
-	en, problems := buildSummed(f, src)
-	return en, src, problems
+	lang, problems := buildSummed(f, src)
+	return english{result{lang, problems}, src}
 }
 
-func loadOne(tag string, src *source, folders []fs.FS) (*Language, diag.Problems) {
-	f, problems := readFile(tag, folders)
-	if len(problems) > 0 {
-		return nil, problems
+// loadOne reads a file while English may still be read elsewhere, and then
+// holds it against English.
+func loadOne(tag string, source func() english, folders []fs.FS) result {
+	if tag == SourceTag {
+		return source().result
 	}
-	return buildSummed(f, src)
+	f, problems := readFile(tag, folders)
+	en := source()
+	if len(problems) > 0 || len(en.problems) > 0 {
+		return result{problems: problems}
+	}
+	lang, problems := buildSummed(f, en.source)
+	return result{lang, problems}
+}
+
+// loadSource is English alone.
+func loadSource(folders []fs.FS) (*Language, *source, diag.Problems) {
+	en := loadEnglish(folders)
+	return en.lang, en.source, en.problems
 }
 
 // buildSummed builds a language and names what it was made from.

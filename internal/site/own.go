@@ -2,6 +2,7 @@ package site
 
 import (
 	"strconv"
+	"sync"
 
 	"homebuild/internal/draw/cards"
 	"homebuild/internal/i18n"
@@ -105,12 +106,25 @@ func (b *builder) checkPages(lang *i18n.Language) {
 		b.add(own, false, madeFrom{b.of(lang)}, func() page.View {
 			to := func(tag string) string { return checkFirstPath(tag, first) }
 			v := &page.Check{Frame: b.frame(lang, own, to, "index.html"), First: first, Index: link(own, index)}
-			for second := range checkLargest + 1 {
-				v.Seconds = append(v.Seconds, checkPair(first, second))
-			}
+			v.Seconds = b.checks[first]()
 			return v
 		})
 	}
+}
+
+// newChecks are the pairs of each first number, worked out once for all
+// languages, when the first of their pages is made.
+func newChecks() (checks [checkLargest + 1]func() []page.CheckPair) {
+	for first := range checks {
+		checks[first] = sync.OnceValue(func() []page.CheckPair {
+			var pairs []page.CheckPair
+			for second := range checkLargest + 1 {
+				pairs = append(pairs, checkPair(first, second))
+			}
+			return pairs
+		})
+	}
+	return checks
 }
 
 // checkPair is what two numbers make together, where that is within the range,

@@ -89,11 +89,12 @@ type builder struct {
 	languages []*i18n.Language
 	lessons   []lesson // oldest first
 	ids       ids
+	checks    [checkLargest + 1]func() []page.CheckPair
 	files     []File
 }
 
 func (p *Planned) builder() *builder {
-	b := &builder{Input: p.in, lessons: p.lessons}
+	b := &builder{Input: p.in, lessons: p.lessons, checks: newChecks()}
 	for _, tag := range b.Site.Languages {
 		lang, ok := b.Catalog.Language(tag)
 		if !ok {

@@ -58,7 +58,7 @@ file and line, and changes nothing.`,
 		},
 	}
 	flags := cmd.Flags()
-	flags.StringVar(&opts.out, "out", "", "put \"public\" into this `folder` instead")
+	flags.StringVar(&opts.out, "out", "", "put \"public\" into this `folder` instead, without the desk")
 	flags.StringVar(&opts.zip, "zip", "", "also put all pages into this `file`, to send or to carry")
 	flags.IntVar(&opts.workers, "workers", 0, "make this `many` pages at a time (default: one for each processor)")
 	flags.StringVar(&opts.shard, "shard", "", "make `part` 3/8 of the pages, while other computers make the rest")
@@ -96,9 +96,10 @@ func runBuild(opts buildOptions) error {
 	if err != nil {
 		return err
 	}
-	desk := filepath.Join(opts.place(), deskFolder)
-	if err := opts.writeDesk(desk, planned, shard); err != nil {
-		return err
+	if opts.out == "" { // what only the teacher needs does not go on a stick with the pages
+		if err := opts.writeDesk(filepath.Join(opts.place(), deskFolder), planned, shard); err != nil {
+			return err
+		}
 	}
 	opts.result(public, in, report)
 	if err := opts.writeZip(pages); err != nil {
@@ -177,7 +178,9 @@ func (o buildOptions) result(public string, in site.Input, r publish.Report) {
 	o.say("open         %s", filepath.Join(public, "index.html"))
 	last := in.Site.Weeks[len(in.Site.Weeks)-1]
 	o.say("newest week  %s", filepath.Join(public, last.Date+".html"))
-	o.say("answer key   %s", filepath.Join(o.place(), "desk", last.Date, "answer-key.html"))
+	if o.out == "" {
+		o.say("answer key   %s", filepath.Join(o.place(), deskFolder, last.Date, "answer-key.html"))
+	}
 	if in.Site.Address != "" {
 		o.say("to share     %s%s.html", in.Site.Address, last.Date)
 	}

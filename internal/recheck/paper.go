@@ -39,7 +39,7 @@ func (c *checker) papers() {
 				p.add("story %d on paper is not that of the other pages: %s", i+1, short(want[i]))
 			}
 		}
-		if p.foot != nil && !slices.Equal(p.foot, answers) {
+		if p.foot != nil && !slices.EqualFunc(p.foot, answers, sameAnswer) {
 			p.add("the answers on paper are %q, want %q", p.foot, answers)
 		}
 	}
@@ -92,3 +92,7 @@ func textOf(n *html.Node) string {
 	}
 	return text(n)
 }
+
+// sameAnswer compares an answer on paper with the one on another page, which a
+// story with many right answers leaves out.
+func sameAnswer(paper, other string) bool { return other == "" || paper == other }

@@ -1,0 +1,114 @@
+package main
+
+import (
+	"path"
+	"regexp"
+	"slices"
+	"strings"
+	"testing"
+
+	"golang.org/x/net/html"
+
+	"homebuild/internal/i18n"
+	"homebuild/internal/story"
+	"homebuild/locales"
+)
+
+// Pages collect nothing and name nobody: no address but the site's own and
+// those that the teacher allowed, no form, cookie, storage or script, and no
+// person but the invented ones and whom the teacher wrote of.
+func TestPrivacy(t *testing.T) {
+	dir := ownSchool(t, "en", "es", "ar")
+	removeNotes(t, dir, "")
+	const allowed = "https://library.example/stories"
+	putFile(t, dir+"/weeks/2026-09-14.md", "+++\ntarget = \"add-within-20\"\nallow = [\""+allowed+"\"]\n+++\nDear families,\n\n[stories]("+allowed+") await you. Oluwaseun")
+	homebuild(t, "build", dir, "--quiet")
+	const own = "https://pebblelane.example/home/"
+	pages, links := 0, 0
+	for name, page := range tree(t, dir) {
+		if path.Ext(name) != ".html" {
+			continue
+		}
+		pages++
+		doc, err := html.Parse(strings.NewReader(page))
+		if err != nil {
+			t.Fatal(err)
+		}
+		for n := range doc.Descendants() {
+			if n.Type != html.ElementNode {
+				continue
+			}
+			if slices.Contains(takers, n.Data) {
+				t.Errorf("%s: there is a <%s>", name, n.Data)
+			}
+			for _, a := range n.Attr {
+				if slices.Contains([]string{"src", "srcset", "action", "ping", "data", "poster", "background", "manifest"}, a.Key) || strings.HasPrefix(a.Key, "on") {
+					t.Errorf("%s: <%s %s=%q>", name, n.Data, a.Key, a.Val)
+				}
+				if a.Key == "href" && strings.Contains(a.Val, ":") {
+					links++
+					if !strings.HasPrefix(a.Val, own) && (a.Val != allowed || !strings.Contains(name, "2026-09-14")) {
+						t.Errorf("%s: a link to %q", name, a.Val)
+					}
+				}
+			}
+		}
+		for _, address := range anAddress.FindAllString(page, -1) {
+			if !strings.HasPrefix(address, own) && address != allowed && !slices.Contains(standards, address) {
+				t.Errorf("%s: the address %q", name, address)
+			}
+		}
+		for _, word := range []string{"cookie", "localstorage", "sessionstorage", "indexeddb", "navigator.", "document."} {
+			if strings.Contains(strings.ToLower(page), word) {
+				t.Errorf("%s: the word %q", name, word)
+			}
+		}
+	}
+	if pages < 200 || links < 200 {
+		t.Errorf("only %d pages with %d full links were looked at", pages, links)
+	}
+}
+
+// takers are elements that send, keep or fetch something.
+var takers = []string{"script", "form", "iframe", "object", "embed", "img", "video", "audio", "source", "applet", "frame", "portal", "base", "button", "select", "textarea"}
+
+var anAddress = regexp.MustCompile(`[a-zA-Z][a-zA-Z0-9+.-]*://[^\s"'<>)]+`)
+
+// standards are names that look like addresses; nothing is fetched from them.
+var standards = []string{"http://www.w3.org/2000/svg", "http://www.w3.org/1999/xlink"}
+
+// The people of the stories are the invented ones of the list, in every
+// language, and nobody else: every sentence that names a person has a name from
+// the language's own list.
+func TestPeopleAreInvented(t *testing.T) {
+	stock, err := story.LoadStock()
+	if err != nil {
+		t.Fatal(err)
+	}
+	catalog, problems := i18n.Load(nil, locales.Files)
+	if catalog == nil {
+		t.Fatal(problems)
+	}
+	for _, lang := range catalog.Languages() {
+		named := 0
+		for _, s := range i18n.Samples(lang) {
+			for _, run := range s.Text {
+				if run.Kind != i18n.RunPerson {
+					continue
+				}
+				named++
+				for _, v := range s.Line.Values {
+					if v.ID != "" && strings.HasPrefix(v.ID, "person.") && !slices.Contains(stock.People, v.ID) {
+						t.Errorf("%s: %s names %s, who is not of the list", lang.Tag(), s.ID, v.ID)
+					}
+				}
+			}
+		}
+		if named < 10 {
+			t.Errorf("%s: only %d sentences with a person were looked at", lang.Tag(), named)
+		}
+	}
+	if len(catalog.Languages()) < 3 {
+		t.Errorf("only %d languages were looked at: %v", len(catalog.Languages()), problems)
+	}
+}

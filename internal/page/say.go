@@ -10,6 +10,7 @@ import (
 	"homebuild/internal/i18n"
 	"homebuild/internal/phrase"
 	"homebuild/internal/problem"
+	"homebuild/internal/story"
 )
 
 // say writes a line in the page's language.
@@ -30,6 +31,34 @@ func sayIn(l *i18n.Language, line phrase.Line) templ.Component {
 		}
 	})
 }
+
+// sentences writes sentence after sentence, each in an element of its class,
+// with what the language puts between them.
+func (s *sheet) sentences(lines []phrase.Line, class func(i int) string) templ.Component {
+	return raw(func(b *strings.Builder) {
+		for i, line := range lines {
+			if i > 0 {
+				b.WriteString(s.Language.Between())
+			}
+			b.WriteString("<span" + class(i) + ">")
+			for _, r := range s.Language.Say(line) {
+				writeRun(b, s.Language.EquationsRightToLeft(), r)
+			}
+			b.WriteString("</span>")
+		}
+	})
+}
+
+// toldLines are the lines of a story's sentences.
+func toldLines(t story.Story) []phrase.Line {
+	lines := make([]phrase.Line, len(t.Sentences))
+	for i, x := range t.Sentences {
+		lines[i] = x.Line
+	}
+	return lines
+}
+
+func noClass(int) string { return "" }
 
 // writeRun marks up one run; turned says that equations run from right to left.
 func writeRun(b *strings.Builder, turned bool, r i18n.Run) {

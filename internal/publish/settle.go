@@ -80,7 +80,8 @@ func (r *run) remove() error {
 	return nil
 }
 
-// gone lists the files of ours that are no longer made, in order.
+// gone lists the files of ours that are no longer made, from the last name to
+// the first, so that es/index.html goes before the pages that it leads to.
 func (r *run) gone() []string {
 	made := make(map[string]bool, len(r.files))
 	for _, f := range r.files {
@@ -92,7 +93,7 @@ func (r *run) gone() []string {
 			gone = append(gone, name)
 		}
 	}
-	slices.Sort(gone)
+	slices.SortFunc(gone, func(a, b string) int { return compare(b, a) })
 	return gone
 }
 

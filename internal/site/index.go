@@ -57,14 +57,14 @@ func (b *builder) home(lang *i18n.Language) {
 }
 
 func (b *builder) front() {
-	b.add("index.html", true, madeFrom{b.of(b.school), b.ids.calendar}, func() page.View {
+	b.add("index.html", true, madeFrom{b.ids.all, b.ids.calendar}, func() page.View {
 		return &page.Front{
 			Frame: b.frame(b.school, "index.html", nil, ""),
 			Homes: b.versions("index.html", homePath),
 			Weeks: b.weekLinks("index.html", weeklyPath),
 		}
 	})
-	b.add("404.html", true, madeFrom{b.of(b.school)}, func() page.View {
+	b.add("404.html", true, madeFrom{b.ids.all}, func() page.View {
 		return &page.NotFound{
 			Frame: b.frame(b.school, "404.html", nil, ""),
 			Homes: b.versions("404.html", homePath),

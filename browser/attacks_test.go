@@ -1,0 +1,139 @@
+//go:build browser
+
+package browser_test
+
+import (
+	"crypto/sha256"
+	"fmt"
+	"io/fs"
+	"net/http"
+	"net/http/httptest"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"slices"
+	"strings"
+	"sync"
+	"testing"
+
+	"github.com/chromedp/cdproto/debugger"
+	"github.com/chromedp/cdproto/page"
+	"github.com/chromedp/chromedp"
+)
+
+// acts writes down whatever a page does that is more than being read.
+type acts struct {
+	*tab
+	mu  sync.Mutex
+	did []string
+}
+
+func openActs(t *testing.T) *acts {
+	t.Helper()
+	a := &acts{tab: openTab(t)}
+	must(t, chromedp.Listen(a.ctx, func(event any) {
+		a.mu.Lock()
+		defer a.mu.Unlock()
+		switch e := event.(type) {
+		case *page.EventJavascriptDialogOpening:
+			a.did = append(a.did, "a dialog: "+e.Message)
+		case *debugger.EventScriptParsed:
+			if e.URL != "" { // what a test asks of a page has no address
+				a.did = append(a.did, "a script")
+			}
+		}
+	}))
+	must(t, call(a.tab, debugger.Enable, debugger.EnableParams{}))
+	return a
+}
+
+// of visits a page and lists what it did, said and asked for.
+func (a *acts) of(url string) []string {
+	a.t.Helper()
+	a.visit(url)
+	a.mu.Lock()
+	out := a.did
+	a.did = nil
+	a.mu.Unlock()
+	a.tab.mu.Lock()
+	defer a.tab.mu.Unlock()
+	for _, said := range a.said {
+		if !strings.Contains(said, "favicon.ico") && !strings.Contains(said, "404") {
+			out = append(out, "said "+said)
+		}
+	}
+	for _, asked := range a.requests {
+		if asked != url && asked != strings.TrimSuffix(url, "index.html") && asked != "about:blank" && !strings.HasSuffix(asked, "/favicon.ico") {
+			out = append(out, "asked for "+asked)
+		}
+	}
+	a.said, a.requests = nil, nil
+	return out
+}
+
+// Every page of every school with an attack in it that a build lets through is
+// opened: no script is parsed, no dialog opens, nothing is asked for, and the
+// security policy has nothing to refuse.
+func TestAttacksDoNothing(t *testing.T) {
+	dir := t.TempDir()
+	build := exec.Command("go", "test", "-count=1", "../cmd/homebuild", "-run", "^TestAttacks$", "-attacks", dir)
+	if out, err := build.CombinedOutput(); err != nil {
+		t.Fatalf("%v\n%s", err, out)
+	}
+	sites := httptest.NewServer(http.FileServer(http.Dir(dir)))
+	defer sites.Close()
+	checkActsAreSeen(t, openActs(t), dir, sites.URL)
+	schools, _ := os.ReadDir(dir)
+	seen := map[[sha256.Size]byte]bool{}
+	pages, opened := 0, 0
+	for _, school := range schools {
+		t.Run(school.Name(), func(t *testing.T) {
+			browser := openActs(t)
+			err := filepath.WalkDir(filepath.Join(dir, school.Name(), "public"), func(name string, e fs.DirEntry, err error) error {
+				if err != nil || filepath.Ext(name) != ".html" {
+					return err
+				}
+				pages++
+				html, err := os.ReadFile(name)
+				if sum := sha256.Sum256(html); err != nil || seen[sum] {
+					return err
+				} else {
+					seen[sum] = true
+				}
+				opened++
+				rel, _ := filepath.Rel(dir, name)
+				if did := browser.of(sites.URL + "/" + filepath.ToSlash(rel)); len(did) > 0 {
+					t.Errorf("%s: %q", rel, did)
+				}
+				return nil
+			})
+			must(t, err)
+		})
+	}
+	t.Logf("%d schools, %d pages, %d of them different and opened", len(schools), pages, opened)
+	if len(schools) < 35 || opened < 500 {
+		t.Errorf("only %d schools and %d pages were looked at", len(schools), opened)
+	}
+}
+
+// checkActsAreSeen opens pages that do what no page may, so that seeing nothing
+// means something.
+func checkActsAreSeen(t *testing.T, browser *acts, dir, url string) {
+	t.Helper()
+	const policy = `<meta http-equiv="Content-Security-Policy" content="default-src 'none'">`
+	for i, test := range []struct{ html, want string }{
+		{`<script>document.title = "x"</script>`, "a script"},
+		{policy + `<script>document.title = "x"</script>`, "said security"},
+		{policy + `<img src="x.png">`, "said security"},
+		{`<img src="x.png">`, "asked for"},
+		{policy + `<p style="color:red">`, "said security"},
+	} {
+		name := fmt.Sprintf("acts-%d.html", i)
+		must(t, os.WriteFile(filepath.Join(dir, name), []byte("<!DOCTYPE html><title>x</title>"+test.html), 0o644))
+		did := browser.of(url + "/" + name)
+		if !slices.ContainsFunc(did, func(s string) bool { return strings.HasPrefix(s, test.want) }) {
+			t.Fatalf("%s: want %q seen, got %q", test.html, test.want, did)
+		}
+		must(t, os.Remove(filepath.Join(dir, name)))
+	}
+}

@@ -1,7 +1,7 @@
 # The commands of the project. `make test` is the one that must pass.
 
 # The long commands are apart: they are not part of `make test`.
-.PHONY: build test setup go-test browser-test lint generate screenshots clean
+.PHONY: build test setup go-test browser-test browser-all lint generate screenshots clean kill-test fault-test fuzz bench supply release release-test
 
 build: ## build the example school's site into public/ and desk/
 	go run ./cmd/homebuild build
@@ -24,6 +24,42 @@ browser-test: ## everything that needs Chromium, Java or npm
 
 browser-all: setup ## the full browser matrix: every language and Lighthouse (long)
 	go test -count=1 -timeout 60m -tags browser ./browser/... -args -all -lighthouse
+
+kill-test: ## kill 200 builds at any moment, and look at what is left
+	go test -count=1 -timeout 30m ./cmd/homebuild -run 'TestKillTheProgram' -kills 200 -v
+	go test -count=1 -timeout 30m ./internal/publish -run 'TestKill$$' -kills 200 -v
+
+fault-test: ## a disk that fills up or may only be read (needs root), a folder of someone else's, files that change while read
+	go test -count=1 -tags long ./internal/publish -run 'FullDisk|ReadOnlyDisk' -v
+	sh .ci/as-nobody.sh
+	go test -count=1 ./cmd/homebuild -run 'FilesChange' -v
+
+FUZZTIME = 5m
+fuzz: ## each fuzz target for FUZZTIME, one after the other; what it finds stays in testdata/fuzz
+	@for room in i18n page publish week; do \
+	  for target in $$(go test ./internal/$$room -list '^Fuzz' | grep '^Fuzz'); do \
+	    echo "internal/$$room $$target"; \
+	    go test ./internal/$$room -run '^$$' -fuzz "^$$target\$$" -fuzztime $(FUZZTIME) -fuzzminimizetime 5s | tail -n 2 || exit 1; \
+	  done; \
+	done
+
+BENCHDIR =
+bench: ## pages a second, beside what the computer can do at best; BENCHDIR=/mnt/disk chooses the disk
+	go test -count=1 -tags bench -timeout 2h ./cmd/homebuild -run TestSpeed -v -on "$(BENCHDIR)"
+
+supply: ## what the program is made of: sums, known weaknesses, licences, the list
+	go mod verify
+	go test -count=1 . -run TestNotice
+	go run golang.org/x/vuln/cmd/govulncheck@latest ./... || echo 'govulncheck could not answer, or has found something: read above'
+	go build -trimpath -o homebuild ./cmd/homebuild && go version -m homebuild
+
+VERSION =
+release: ## the program as it is given away: the same bytes wherever it is made
+	CGO_ENABLED=0 go build -trimpath -buildvcs=false -ldflags "-buildid= -X main.version=$(VERSION)" -o homebuild ./cmd/homebuild
+	@sha256sum homebuild
+
+release-test: ## make the program in two folders and compare
+	sh .ci/same-program.sh
 
 generate: ## after editing a .templ file
 	go tool templ generate -path ./internal/page

@@ -3,6 +3,7 @@ package main
 import (
 	"encoding/json"
 	"errors"
+	"fmt"
 	"os"
 	"path/filepath"
 
@@ -114,6 +115,9 @@ func (o checkOptions) summary(r check.Report, again recheck.Report) error {
 	o.say("%s in %s, %s", amount(r.Weeks, "week", "weeks"), amount(len(r.Languages), "language", "languages"), amount(r.Pages, "page", "pages"))
 	o.say("heaviest page   %s, compressed: %s", size(int64(r.Heaviest.Bytes)), r.Heaviest.Name)
 	o.say("heaviest week   %s, compressed: %s", size(int64(r.Week.Bytes)), r.Week.Name)
+	for _, l := range r.Reading {
+		o.say("%s", readingLevel(l))
+	}
 	if o.published {
 		o.say("worked out again on %s: %s, %s, %s", amount(again.Pages, "published page", "published pages"),
 			amount(again.Equations, "equation", "equations"), amount(again.Stories, "story", "stories"), amount(again.Choices, "answer to tap", "answers to tap"))
@@ -219,4 +223,15 @@ func writeJSON(to interface{ Write([]byte) (int, error) }, value any) error {
 	encoder.SetIndent("", "  ")
 	encoder.SetEscapeHTML(false)
 	return encoder.Encode(value)
+}
+
+// readingLevel says how hard a language's pages are to read, with the source of
+// the formula.
+func readingLevel(l check.ReadingLevel) string {
+	if l.Tag == "es" {
+		return fmt.Sprintf("reading level   es: words to families %.0f, stories %.0f (Szigriszt 1993, INFLESZ scale: above 65 is fairly easy)",
+			l.Family.Szigriszt, l.Stories.Szigriszt)
+	}
+	return fmt.Sprintf("reading level   %s: words to families grade %.1f (Flesch-Kincaid, Kincaid et al. 1975), stories grade %.1f (Spache 1974)",
+		l.Tag, l.Family.Grade, l.Stories.Spache)
 }

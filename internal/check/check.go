@@ -37,6 +37,7 @@ type Report struct {
 	Findings  []Finding
 	Heaviest  Weighed // the heaviest page
 	Week      Weighed // the heaviest week in one language: "es/2026-09-14"
+	Reading   []ReadingLevel
 
 	sums map[string]sum // of every page, by path
 }
@@ -58,10 +59,11 @@ var looks = []func(looked) []Finding{plan, languages, notes, easy, weights}
 // else from being looked at. The function rendered, if any, is called after
 // each page with how many there are, by several callers at a time.
 func Site(in site.Input, rendered func(of int)) (Report, diag.Problems, error) {
-	files, notices, problems := site.Assemble(in)
+	planned, notices, problems := site.Plan(in)
 	if len(problems) > 0 {
 		return Report{}, problems, nil
 	}
+	files := planned.Pages()
 	pages, err := weigh(files, rendered)
 	if err != nil {
 		return Report{}, nil, err
@@ -74,6 +76,7 @@ func Site(in site.Input, rendered func(of int)) (Report, diag.Problems, error) {
 		}
 	}
 	r.Week = heaviestWeek(pages)
+	r.Reading = readingLevels(planned, in.Site.Languages)
 	for _, look := range looks {
 		r.Findings = append(r.Findings, look(looked{in, notices, pages})...)
 	}

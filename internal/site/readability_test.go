@@ -4,51 +4,20 @@ import (
 	"strings"
 	"testing"
 
-	"homebuild/internal/i18n"
 	"homebuild/internal/readability"
 )
-
-// forTeachers are families of messages, and endings of ids, that no family reads
-// in running text: names, fragments, and what stands on the teacher's desk.
-var forTeachers = []string{"kind.", "desk.", "key.", "share.", "story.", "thing.", "person.", "picture.", "sample.", ".name-"}
-
-func familyText(s i18n.Sample) bool {
-	for _, x := range forTeachers {
-		if strings.HasPrefix(s.ID, x) {
-			return false
-		}
-	}
-	return !(strings.HasPrefix(s.ID, "mistake.") && strings.HasSuffix(s.ID, ".name"))
-}
 
 // textsOf are every message to families and every story of the example year in
 // a language.
 func textsOf(t *testing.T, tag string) (texts []readability.Text, names []string) {
 	t.Helper()
-	in := exampleInput(t, tag)
-	lang, _ := in.Catalog.Language(tag)
-	seen := map[string]bool{}
-	for _, s := range i18n.Samples(lang) {
-		if strings.HasPrefix(s.ID, "person.") {
-			names = append(names, s.Text.String())
-		}
-		if id := s.ID + s.Gender; familyText(s) && !seen[id] && (s.N < 0 || s.N == 5) {
-			seen[id] = true
-			texts = append(texts, readability.Text{Name: s.ID, Text: s.Text.String()})
-		}
-	}
-	lessons, _, problems := plan(in)
+	p, _, problems := Plan(exampleInput(t, tag))
 	if len(problems) > 0 {
 		t.Fatal(problems)
 	}
-	for _, l := range lessons {
-		for _, x := range append([]told{l.worked}, l.stories...) {
-			var sentences []string
-			for _, s := range x.Story.Sentences {
-				sentences = append(sentences, lang.Plain(s.Line))
-			}
-			texts = append(texts, readability.Text{Name: l.week.Date + " " + x.Story.Frame, Text: strings.Join(sentences, " "), Story: true})
-		}
+	read, names := p.Texts(tag)
+	for _, x := range read {
+		texts = append(texts, readability.Text(x))
 	}
 	return texts, names
 }

@@ -42,6 +42,12 @@ func validate(t *testing.T, folder string) []nuMessage {
 	return report.Messages
 }
 
+// guessed reports whether the checker only guesses the language of a page that it
+// does not know: it takes Haitian Creole for French.
+func guessed(message string) bool {
+	return strings.HasPrefix(message, "This document appears to be written in") && strings.Contains(message, `“lang="ht"”`)
+}
+
 // Every page is valid HTML, SVG and CSS for the checker that the W3C and the
 // WHATWG point to (Nu Html Checker, vnu-jar).
 func TestValidHTML(t *testing.T) {
@@ -50,6 +56,9 @@ func TestValidHTML(t *testing.T) {
 	for _, m := range validate(t, public) {
 		if known[m.Message] != "" {
 			used[m.Message] = true
+			continue
+		}
+		if guessed(m.Message) {
 			continue
 		}
 		if told[m.Message]++; told[m.Message] < 4 {

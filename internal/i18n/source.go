@@ -2,6 +2,7 @@ package i18n
 
 import (
 	"crypto/sha256"
+	"encoding/hex"
 	"fmt"
 	"slices"
 	"strings"
@@ -14,11 +15,13 @@ type source struct {
 	placed  map[string][]string // places of a message
 	counted map[string]bool     // messages with plural forms
 	gapped  map[string]int      // lines to write on in a message
+	hashes  map[string]string   // of each message; made once, asked by every language
 }
 
 func newSource(f *file) *source {
-	s := &source{file: f, blocks: map[string]bool{}, placed: map[string][]string{}, counted: map[string]bool{}, gapped: map[string]int{}}
+	s := &source{file: f, blocks: map[string]bool{}, placed: map[string][]string{}, counted: map[string]bool{}, gapped: map[string]int{}, hashes: map[string]string{}}
 	for id, m := range f.messages {
+		s.hashes[id] = hashOf(m)
 		if in := block(id); in != "" {
 			s.blocks[in] = true
 		}
@@ -115,17 +118,17 @@ func (s *source) suggestion(id string) string {
 }
 
 // hash is what a translation keeps of the English text that it was made from.
-// A new note for the translator does not change it.
-func (s *source) hash(id string) string {
-	m := s.file.messages[s.base(id)]
-	if m == nil {
-		return ""
-	}
-	h := sha256.New()
+func (s *source) hash(id string) string { return s.hashes[s.base(id)] }
+
+// hashOf names the texts of a message. A new note for the translator does not
+// change it.
+func hashOf(m *message) string {
+	var texts []byte
 	for c := zero; c <= other; c++ {
-		fmt.Fprintf(h, "%s\x00", m.text(c))
+		texts = append(append(texts, m.text(c)...), 0)
 	}
-	return fmt.Sprintf("%x", h.Sum(nil))[:10]
+	sum := sha256.Sum256(texts)
+	return hex.EncodeToString(sum[:5])
 }
 
 // staleness of one message.

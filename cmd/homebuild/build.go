@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"path"
 	"path/filepath"
+	"sync"
 
 	"github.com/spf13/cobra"
 
@@ -75,6 +76,8 @@ func runBuild(opts buildOptions) error {
 	if err != nil {
 		return err
 	}
+	program := sync.OnceValue(programSum)
+	go program() // while the files are read
 	from, err := openSchool(opts.folder)
 	if err != nil {
 		return err
@@ -84,7 +87,8 @@ func runBuild(opts buildOptions) error {
 	if err != nil {
 		return err
 	}
-	in.Program = programSum()
+	in.Program = program()
+	tuneMemory(4 * len(in.Site.Weeks) * len(in.Site.Languages))
 	planned, notices, problems := site.Plan(in)
 	opts.notices(from.here(notices))
 	if len(problems) > 0 {

@@ -5,23 +5,11 @@ package main
 import (
 	"io"
 	"os"
-	"runtime/debug"
 )
 
 func main() {
-	tuneMemory()
+	tuneMemory(0)
 	os.Exit(run(os.Args[1:], os.Stdin, os.Stdout, os.Stderr))
-}
-
-// tuneMemory trades memory for time while there is plenty: a build makes much
-// that is thrown away at once. A person's own GOGC or GOMEMLIMIT comes first.
-func tuneMemory() {
-	if os.Getenv("GOGC") == "" {
-		debug.SetGCPercent(400)
-	}
-	if os.Getenv("GOMEMLIMIT") == "" {
-		debug.SetMemoryLimit(200 << 20) // then it is collected more often
-	}
 }
 
 // Exit codes.

@@ -1,6 +1,7 @@
 package publish
 
 import (
+	"bufio"
 	"errors"
 	"fmt"
 	"io/fs"
@@ -35,7 +36,7 @@ func (rec *record) take(published string) error {
 	rec.interrupted = err == nil
 	// The clock tells a person who holds the lock; no published byte knows it.
 	who := fmt.Sprintf("process %d since %s\n", os.Getpid(), time.Now().Format(time.DateTime))
-	return rec.write(rec.file("running"), []byte(who))
+	return rec.write(rec.file("running"), func(w *bufio.Writer) { _, _ = w.WriteString(who) })
 }
 
 func (rec *record) lock(published string, shard Shard, try func(*flock.Flock) (bool, error)) error {

@@ -24,14 +24,19 @@ func (s sum) String() string { return hex.EncodeToString(s[:]) }
 type manifest map[string][]sum
 
 // encode writes a manifest as sha256sum does, sorted by path.
-func (m manifest) encode() []byte {
-	var b bytes.Buffer
+func (m manifest) encode(w *bufio.Writer) {
 	for _, name := range slices.Sorted(maps.Keys(m)) {
 		for _, s := range m[name] {
-			fmt.Fprintf(&b, "%s  %s\n", s, name)
+			writeSum(w, s, name)
 		}
 	}
-	return b.Bytes()
+}
+
+func writeSum(w *bufio.Writer, s sum, name string) {
+	var code [2 * sha256.Size]byte
+	hex.Encode(code[:], s[:])
+	_, _ = w.Write(code[:]) // w keeps its first error
+	_, _ = w.WriteString("  " + name + "\n")
 }
 
 // decode adds those files of an encoded manifest that are wanted. The text may

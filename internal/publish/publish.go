@@ -1,6 +1,7 @@
 package publish
 
 import (
+	"bufio"
 	"fmt"
 	"os"
 	"path/filepath"
@@ -142,23 +143,32 @@ func (r *run) promise() error {
 	if err := syncFolder(r.root); err != nil {
 		return trouble(r.dir, err)
 	}
-	return r.record.promise(r.next())
+	return r.record.promise(r.next)
 }
 
 // finish makes that list the record.
 func (r *run) finish() error {
 	slices.Sort(r.report.Foreign)
 	slices.SortFunc(r.report.Edited, func(a, b Edited) int { return compare(a.Path, b.Path) })
-	return r.record.keep(r.next(), r.seenNow())
+	return r.record.keep(r.next, r.seenNow)
 }
 
-// next lists the coming site's files that are ours.
-func (r *run) next() manifest {
-	next := make(manifest, len(r.files))
-	for i, f := range r.files {
+// next lists the coming site's files that are ours, as a manifest does. It is
+// written as it is listed: a large site's list would be held several times.
+func (r *run) next(w *bufio.Writer) {
+	for _, i := range r.byPath() {
 		if r.results[i].action != leave {
-			next[f.Path] = []sum{r.results[i].sum}
+			writeSum(w, r.results[i].sum, r.files[i].Path)
 		}
 	}
-	return next
+}
+
+// byPath are the places of the files in the order of their paths.
+func (r *run) byPath() []int {
+	places := make([]int, len(r.files))
+	for i := range places {
+		places[i] = i
+	}
+	slices.SortFunc(places, func(a, b int) int { return compare(r.files[a].Path, r.files[b].Path) })
+	return places
 }

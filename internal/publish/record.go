@@ -1,6 +1,7 @@
 package publish
 
 import (
+	"bufio"
 	"errors"
 	"fmt"
 	"io/fs"
@@ -164,25 +165,20 @@ func (rec *record) readSeen(name string) {
 
 // promise writes down what the site will be, together with all that was ours:
 // whatever stops the run, the next one still knows every file of ours.
-func (rec *record) promise(next manifest) error {
-	all := make(manifest, len(rec.ours)+len(next))
-	for _, m := range []manifest{rec.ours, next} {
-		for name, sums := range m {
-			for _, s := range sums {
-				all.add(name, s)
-			}
-		}
-	}
-	return rec.write(rec.file("next"), all.encode())
+func (rec *record) promise(next func(*bufio.Writer)) error {
+	return rec.write(rec.file("next"), func(w *bufio.Writer) {
+		rec.ours.encode(w)
+		next(w)
+	})
 }
 
 // keep makes the site's list the record: the run is done. What a build of the
 // whole has taken in of its parts is removed.
-func (rec *record) keep(next manifest, now seen) error {
-	if err := rec.write(rec.file("manifest"), next.encode()); err != nil {
+func (rec *record) keep(next, now func(*bufio.Writer)) error {
+	if err := rec.write(rec.file("manifest"), next); err != nil {
 		return err
 	}
-	if err := rec.write(rec.file("seen"), now.encode()); err != nil {
+	if err := rec.write(rec.file("seen"), now); err != nil {
 		return err
 	}
 	if rec.shard.whole() {
@@ -213,12 +209,18 @@ func (rec *record) saveEdited(name string, data []byte) (string, error) {
 	if err := rec.root.MkdirAll(path.Dir(target), 0o755); err != nil {
 		return "", trouble(rec.path(path.Dir(target)), err)
 	}
-	return rec.path(filepath.FromSlash(target)), rec.write(target, data)
+	return rec.path(filepath.FromSlash(target)), rec.write(target, func(w *bufio.Writer) { _, _ = w.Write(data) })
 }
 
-// write puts a whole file in place at once.
-func (rec *record) write(name string, data []byte) error {
-	err := rec.root.WriteFile(part(name), data, 0o644)
+// write puts a whole file in place at once. What fill cannot write, w keeps the
+// error of.
+func (rec *record) write(name string, fill func(w *bufio.Writer)) error {
+	file, err := rec.root.OpenFile(part(name), os.O_WRONLY|os.O_CREATE|os.O_TRUNC, 0o644)
+	if err == nil {
+		w := bufio.NewWriter(file)
+		fill(w)
+		err = errors.Join(w.Flush(), file.Close())
+	}
 	if err == nil {
 		err = rec.root.Rename(part(name), name)
 	}

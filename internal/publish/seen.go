@@ -4,8 +4,8 @@ import (
 	"bufio"
 	"bytes"
 	"encoding/hex"
+	"fmt"
 	"io/fs"
-	"maps"
 	"slices"
 	"strconv"
 	"strings"
@@ -36,14 +36,9 @@ func (s stamp) shows(info fs.FileInfo) bool {
 // stamps that cannot be read count as none.
 type seen map[string]stamp
 
-func (s seen) encode() []byte {
-	var b bytes.Buffer
-	for _, name := range slices.Sorted(maps.Keys(s)) {
-		at := s[name]
-		b.WriteString(at.key + " " + at.sum.String() + " ")
-		b.WriteString(strconv.FormatInt(at.size, 10) + " " + strconv.FormatInt(at.time, 10) + " " + name + "\n")
-	}
-	return b.Bytes()
+// writeStamp writes a line of the stamps' file.
+func writeStamp(w *bufio.Writer, f File, res result) {
+	_, _ = fmt.Fprintf(w, "%s %s %d %d %s\n", f.Key, res.sum, res.size, res.time, f.Path) // w keeps its first error
 }
 
 // decode adds the stamps of a file that was written at a time.
@@ -91,13 +86,11 @@ func (r *run) asBefore(f File) (result, bool) {
 	return result{action: keep, skipped: true, sum: was.sum, size: was.size, time: info.ModTime().UnixNano()}, true
 }
 
-// seenNow are the stamps of the files in place.
-func (r *run) seenNow() seen {
-	now := make(seen, len(r.files))
-	for i, f := range r.files {
-		if res := r.results[i]; res.action != leave && res.time != 0 && goodKey(f.Key) {
-			now[f.Path] = stamp{key: f.Key, sum: res.sum, size: res.size, time: res.time}
+// seenNow writes the stamps of the files in place.
+func (r *run) seenNow(w *bufio.Writer) {
+	for _, i := range r.byPath() {
+		if f, res := r.files[i], r.results[i]; res.action != leave && res.time != 0 && goodKey(f.Key) {
+			writeStamp(w, f, res)
 		}
 	}
-	return now
 }

@@ -165,7 +165,7 @@ func TestKeysNeverKeepAnOldPage(t *testing.T) {
 						_ = r.move(turn)
 					}
 					if rapid.Bool().Draw(rt, "with the manifest") {
-						_ = r.record.write(r.record.file("manifest"), r.next().encode())
+						_ = r.record.write(r.record.file("manifest"), r.next)
 					}
 				}
 				r.close()

@@ -70,6 +70,7 @@ type figure struct {
 // svg paints f as a whole element.
 func (f figure) svg(frame canvas.Frame, o Options) (string, error) {
 	var out strings.Builder
+	out.Grow(2 << 10) // what most pictures come to
 	frame.Width, frame.Height = picture.Width, f.height
 	c := canvas.New(&out, frame)
 	b := &brush{Canvas: c, number: o.Number, say: o.Say}

@@ -3,6 +3,7 @@ package site
 import (
 	"bytes"
 	"fmt"
+	"sync"
 
 	"homebuild/internal/activity"
 	"homebuild/internal/diag"
@@ -90,6 +91,7 @@ type builder struct {
 	lessons   []lesson // oldest first
 	ids       ids
 	checks    [checkLargest + 1]func() []page.CheckPair
+	buffers   sync.Pool // of *bytes.Buffer, to render into
 	files     []File
 }
 
@@ -109,19 +111,20 @@ func (p *Planned) builder() *builder {
 	return b
 }
 
-// usualPage is a little more than most pages have, in bytes.
-const usualPage = 48 << 10
-
 // add lists a page. Its view is made only when it is rendered, so that memory
 // does not grow with the site.
 func (b *builder) add(path string, index bool, from madeFrom, view func() page.View) {
 	b.file(path, index, append(from, b.ids.frame), func() ([]byte, error) {
-		var buf bytes.Buffer
-		buf.Grow(usualPage)
-		if err := page.Render(&buf, view()); err != nil {
+		buf, _ := b.buffers.Get().(*bytes.Buffer)
+		if buf == nil {
+			buf = new(bytes.Buffer)
+		}
+		defer b.buffers.Put(buf)
+		buf.Reset()
+		if err := page.Render(buf, view()); err != nil {
 			return nil, fmt.Errorf("%s: %w", path, err)
 		}
-		return buf.Bytes(), nil
+		return bytes.Clone(buf.Bytes()), nil
 	})
 }
 

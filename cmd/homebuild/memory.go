@@ -17,7 +17,7 @@ func tuneMemory(pages int) {
 	switch {
 	case os.Getenv("GOGC") != "":
 	case pages > manyPages:
-		debug.SetGCPercent(50)
+		debug.SetGCPercent(35)
 	default:
 		debug.SetGCPercent(400)
 	}

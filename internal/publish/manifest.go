@@ -2,11 +2,11 @@ package publish
 
 import (
 	"bufio"
-	"bytes"
 	"cmp"
 	"crypto/sha256"
 	"encoding/hex"
 	"fmt"
+	"io"
 	"maps"
 	"slices"
 	"strings"
@@ -41,8 +41,8 @@ func writeSum(w *bufio.Writer, s sum, name string) {
 
 // decode adds those files of an encoded manifest that are wanted. The text may
 // come from anywhere: a line that we would not write is an error.
-func (m manifest) decode(data []byte, wanted func(path string) bool) error {
-	lines := bufio.NewScanner(bytes.NewReader(data))
+func (m manifest) decode(from io.Reader, wanted func(path string) bool) error {
+	lines := bufio.NewScanner(from)
 	for number := 1; lines.Scan(); number++ {
 		code, name, ok := strings.Cut(lines.Text(), "  ")
 		raw, err := hex.DecodeString(code)
@@ -50,7 +50,7 @@ func (m manifest) decode(data []byte, wanted func(path string) bool) error {
 			return fmt.Errorf("line %d is not one of ours", number)
 		}
 		if wanted(name) {
-			m.add(name, sum(raw))
+			m.add(strings.Clone(name), sum(raw)) // the line itself goes
 		}
 	}
 	return lines.Err()

@@ -144,7 +144,11 @@ func (f *folders) look(dir string, create bool) error {
 	info, err := f.root.Lstat(dir)
 	switch {
 	case errors.Is(err, fs.ErrNotExist) && create:
-		if err := f.root.Mkdir(dir, 0o755); err != nil {
+		err := f.root.Mkdir(dir, 0o755)
+		if errors.Is(err, fs.ErrExist) { // by the build of another part, since we looked
+			return f.look(dir, create)
+		}
+		if err != nil {
 			return trouble(full, err)
 		}
 		f.made = append(f.made, dir)

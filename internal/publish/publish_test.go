@@ -116,11 +116,11 @@ func TestManifestIsWhatSha256sumReads(t *testing.T) {
 		t.Errorf("encode: want %q, got %q", want, got)
 	}
 	back := manifest{}
-	if err := back.decode([]byte(want), Shard{}.Owns); err != nil || !maps.EqualFunc(m, back, slices.Equal) {
+	if err := back.decode(strings.NewReader(want), Shard{}.Owns); err != nil || !maps.EqualFunc(m, back, slices.Equal) {
 		t.Errorf("decode: want %v, got %v, error %v", m, back, err)
 	}
 	for _, line := range []string{"x", abc + " a.html", abc + "  ../a.html", abc + "  /etc/passwd", abc[2:] + "  a.html", abc + "  "} {
-		if err := (manifest{}).decode([]byte(line), Shard{}.Owns); err == nil {
+		if err := (manifest{}).decode(strings.NewReader(line), Shard{}.Owns); err == nil {
 			t.Errorf("decode(%q): want an error, got none", line)
 		}
 	}

@@ -136,12 +136,13 @@ func (rec *record) findShards() (map[Shard]bool, error) {
 }
 
 func (rec *record) readManifest(name string, owns func(path string) bool) error {
-	data, err := rec.root.ReadFile(name)
+	file, err := rec.root.Open(name)
 	if errors.Is(err, fs.ErrNotExist) {
 		return nil
 	}
 	if err == nil {
-		err = rec.ours.decode(data, owns)
+		err = rec.ours.decode(file, owns)
+		file.Close()
 	}
 	if err != nil {
 		return &Trouble{
@@ -154,12 +155,13 @@ func (rec *record) readManifest(name string, owns func(path string) bool) error 
 }
 
 func (rec *record) readSeen(name string) {
-	info, err := rec.root.Lstat(name)
+	file, err := rec.root.Open(name)
 	if err != nil {
 		return
 	}
-	if data, err := rec.root.ReadFile(name); err == nil {
-		rec.seen.decode(data, info.ModTime())
+	defer file.Close()
+	if info, err := file.Stat(); err == nil {
+		rec.seen.decode(file, info.ModTime())
 	}
 }
 

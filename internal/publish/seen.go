@@ -2,9 +2,9 @@ package publish
 
 import (
 	"bufio"
-	"bytes"
 	"encoding/hex"
 	"fmt"
+	"io"
 	"io/fs"
 	"slices"
 	"strconv"
@@ -42,8 +42,8 @@ func writeStamp(w *bufio.Writer, f File, res result) {
 }
 
 // decode adds the stamps of a file that was written at a time.
-func (s seen) decode(data []byte, written time.Time) {
-	lines := bufio.NewScanner(bytes.NewReader(data))
+func (s seen) decode(from io.Reader, written time.Time) {
+	lines := bufio.NewScanner(from)
 	for lines.Scan() {
 		words := strings.SplitN(lines.Text(), " ", 5)
 		if len(words) < 5 {
@@ -55,7 +55,7 @@ func (s seen) decode(data []byte, written time.Time) {
 		if err != nil || errSize != nil || errTime != nil || len(raw) != len(sum{}) {
 			return
 		}
-		s[words[4]] = stamp{words[0], sum(raw), size, at, at < written.Add(-coarsest).UnixNano()}
+		s[strings.Clone(words[4])] = stamp{strings.Clone(words[0]), sum(raw), size, at, at < written.Add(-coarsest).UnixNano()}
 	}
 }
 

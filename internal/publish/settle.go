@@ -129,7 +129,8 @@ func (r *run) removeOne(name string) error {
 		return r.trouble(name, err)
 	}
 	r.report.Removed++
-	for dir := path.Dir(name); dir != "."; dir = path.Dir(dir) {
+	// The build of another part may be about to write into a folder that is empty.
+	for dir := path.Dir(name); dir != "." && r.record.shard.whole(); dir = path.Dir(dir) {
 		if r.root.Remove(dir) != nil { // not empty: someone still lives there
 			break
 		}
@@ -144,8 +145,10 @@ func (r *run) discard() {
 			_ = r.root.Remove(part(f.Path))
 		}
 	}
-	for _, dir := range slices.Backward(r.folders.made) {
-		_ = r.root.Remove(dir) // only when empty
+	if r.record.shard.whole() {
+		for _, dir := range slices.Backward(r.folders.made) {
+			_ = r.root.Remove(dir) // only when empty
+		}
 	}
 	_ = r.record.done()
 }

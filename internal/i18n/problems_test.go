@@ -104,11 +104,11 @@ func TestFileProblems(t *testing.T) {
 			locales/es.toml:24: this is not TOML: basic strings cannot have new lines
 			  hint: write key = "text", with both quotes`},
 		{"written twice", "es", `language = "Idioma"`, "language = \"Idioma\"\nlanguage = \"Lengua\"", `
-			locales/es.toml:25: this is not TOML: key language is already defined
-			  hint: write every name once`},
+			locales/es.toml:25: page.language is written a second time
+			  hint: write every name once; the first is on line 24`},
 		{"table twice", "es", `[strategy.doubles]`, `[strategy.make-ten]`, `
-			locales/es.toml:31: this is not TOML: table make-ten already exists
-			  hint: write every name once`},
+			locales/es.toml:31: strategy.make-ten is written a second time
+			  hint: write every name once; the first is on line 28`},
 		{"not text", "es", `language = "Idioma"`, `language = 7`, `
 			locales/es.toml:24: page.language is not text
 			  hint: put it in double quotes`},

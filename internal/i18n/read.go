@@ -11,7 +11,6 @@ import (
 	"unicode/utf8"
 
 	goi18n "github.com/nicksnyder/go-i18n/v2/i18n"
-	"github.com/pelletier/go-toml/v2"
 	"github.com/pelletier/go-toml/v2/unstable"
 
 	"homebuild/internal/diag"
@@ -87,18 +86,20 @@ func (m *message) has(c category) bool {
 	return slices.ContainsFunc(m.keys, func(k keyLine) bool { return k.key == c.String() })
 }
 
-// leaf is one `key = "text"` of the file with its whole path.
+// leaf is one `key = "text"` of the file, by its whole name.
 type leaf struct {
-	path []string
+	name string
 	line int
 }
 
-// reader walks the TOML once for the lines, which go-i18n does not keep, and
-// refuses what no message may be before go-i18n sees it.
+// reader walks the TOML once, for the names and texts that go-i18n wants and for
+// the lines, which it does not keep. What no message may be is refused before
+// go-i18n sees it.
 type reader struct {
 	parser   unstable.Parser
 	lines    []int // offset of every line's first byte
 	file     *file
+	tree     *tree
 	leaves   []leaf
 	problems diag.Problems
 }
@@ -106,7 +107,7 @@ type reader struct {
 // read reads one file. It returns nil with problems when the file cannot be
 // understood at all.
 func read(path, tag string, data []byte) (*file, diag.Problems) {
-	r := &reader{file: &file{path: path, tag: tag, messages: map[string]*message{}, sum: sha256.Sum256(data)}}
+	r := &reader{tree: newTree(), file: &file{path: path, tag: tag, messages: make(map[string]*message, usualEntries), sum: sha256.Sum256(data)}}
 	if len(data) > maxFile {
 		r.problem(0, "the file is larger than %d bytes", "leave out what is not a message", maxFile)
 		return nil, r.problems
@@ -123,8 +124,7 @@ func read(path, tag string, data []byte) (*file, diag.Problems) {
 	if len(r.problems) > 0 {
 		return nil, r.problems
 	}
-	r.parse(data)
-	if len(r.problems) > 0 {
+	if r.parse(); len(r.problems) > 0 {
 		return nil, r.problems
 	}
 	return r.file, nil
@@ -163,10 +163,10 @@ func invalidUTF8(data []byte) int {
 	return -1
 }
 
-// walk lists every leaf.
+// walk lists every leaf, and grows the tree.
 func (r *reader) walk(data []byte) {
 	r.parser.Reset(data)
-	var table []string
+	table := scope{"", r.tree.root}
 	for entries := 0; r.parser.NextExpression(); entries++ {
 		if entries == maxEntries || len(r.leaves) > maxEntries {
 			r.problem(0, "the file has more than %d names", "leave out what is not a message", maxEntries)
@@ -174,13 +174,15 @@ func (r *reader) walk(data []byte) {
 		}
 		switch e := r.parser.Expression(); e.Kind {
 		case unstable.Table:
-			table, _ = r.key(nil, e.Key())
+			table = r.header(e)
 		case unstable.ArrayTable:
-			_, line := r.key(nil, e.Key())
+			_, line, _ := r.key("", e.Key())
 			r.problem(line, "double brackets make a list, and a language file has none", "write the name in single brackets")
 			return
 		case unstable.KeyValue:
-			r.keyValue(table, e)
+			if table.names != nil {
+				r.keyValue(table, e)
+			}
 		}
 		if len(r.problems) >= maxProblems {
 			return
@@ -194,24 +196,57 @@ func (r *reader) walk(data []byte) {
 	}
 }
 
-func (r *reader) keyValue(prefix []string, e *unstable.Node) {
-	path, line := r.key(prefix, e.Key())
+func (r *reader) header(e *unstable.Node) scope {
+	name, line, sound := r.key("", e.Key())
+	if !sound {
+		return scope{}
+	}
+	table, before := r.tree.open(name)
+	r.once(line, before)
+	return table
+}
+
+func (r *reader) keyValue(in scope, e *unstable.Node) {
+	name, line, sound := r.key(in.name, e.Key())
+	if !sound {
+		return
+	}
 	switch v := e.Value(); v.Kind {
 	case unstable.String:
-		r.leaves = append(r.leaves, leaf{path, line})
+		r.leaves = append(r.leaves, leaf{name, line})
+		r.once(line, r.tree.put(in, name, string(v.Data)))
 	case unstable.InlineTable:
+		inline := scope{name, map[string]any{}}
+		r.once(line, r.tree.put(in, name, inline.names))
 		for it := v.Children(); it.Next(); {
-			r.keyValue(path, it.Node())
+			r.keyValue(inline, it.Node())
 		}
 	default:
-		r.problem(line, "%s is not text", "put it in double quotes", strings.Join(path, "."))
+		r.problem(line, "%s is not text", "put it in double quotes", name)
 	}
 }
 
-// key reads a dotted key and the line it stands on.
-func (r *reader) key(prefix []string, it unstable.Iterator) ([]string, int) {
-	path := slices.Clip(prefix)
-	line, parts := 0, len(prefix)
+// once tells of a name that was written before, if there is one.
+func (r *reader) once(line int, before string) {
+	if before == "" {
+		return
+	}
+	hint := "write every name once"
+	for _, l := range r.leaves {
+		if l.line < line && strings.HasPrefix(l.name+".", before+".") {
+			hint += fmt.Sprintf("; the first is on line %d", l.line)
+			break
+		}
+	}
+	r.problem(line, "%s is written a second time", hint, before)
+}
+
+// key reads a dotted key of a table, and the line it stands on.
+func (r *reader) key(table string, it unstable.Iterator) (name string, line int, sound bool) {
+	parts, before := 0, len(r.problems)
+	if name = table; name != "" {
+		parts = 1 + strings.Count(name, ".")
+	}
 	for it.Next() {
 		if parts++; parts > maxDepth {
 			continue
@@ -223,12 +258,15 @@ func (r *reader) key(prefix []string, it unstable.Iterator) ([]string, int) {
 		if !plainKey(n.Data) {
 			r.problem(line, "%q is not a name", "use letters a to z, digits and hyphens", n.Data)
 		}
-		path = append(path, string(n.Data))
+		if name != "" {
+			name += "."
+		}
+		name += string(n.Data)
 	}
 	if parts > maxDepth {
 		r.problem(line, "a name has at most %d parts, this has %d", "look the name up in en.toml", maxDepth, parts)
 	}
-	return path, line
+	return name, line, len(r.problems) == before
 }
 
 func plainKey(key []byte) bool {
@@ -237,15 +275,13 @@ func plainKey(key []byte) bool {
 	}) < 0
 }
 
-// parse hands the file to go-i18n and joins what it read with the lines.
-func (r *reader) parse(data []byte) {
-	messages, err := goi18n.ParseMessageBytes(data, toml.Unmarshal)
-	var fault *toml.DecodeError
-	if errors.As(err, &fault) {
-		line, _ := fault.Position()
-		r.problem(line, "this is not TOML: %s", "write every name once", strings.TrimPrefix(fault.Error(), "toml: "))
-		return
-	}
+// parse hands the tree to go-i18n and joins what it read with the lines.
+func (r *reader) parse() {
+	// The bytes were read already: go-i18n is given what they say.
+	messages, err := goi18n.ParseMessageBytes([]byte{'\n'}, func(_ []byte, v any) error {
+		*v.(*any) = r.tree.root
+		return nil
+	})
 	if err != nil {
 		r.problem(0, "go-i18n cannot read the messages: %v", "", err)
 		return
@@ -255,9 +291,9 @@ func (r *reader) parse(data []byte) {
 		read[m.ID] = m
 	}
 	for _, l := range r.leaves {
-		id, key := strings.Join(l.path, "."), ""
+		id, key := l.name, ""
 		if read[id] == nil {
-			key = l.path[len(l.path)-1]
+			key = lastKey(id)
 			id = strings.TrimSuffix(id, "."+key)
 		}
 		r.add(id, key, l.line, read[id])

@@ -19,18 +19,19 @@ var (
 // checkTables finds tables that are half a message: a misspelt plural category
 // would make go-i18n stop, without a line, or read a new message.
 func (r *reader) checkTables() {
-	isMessage := map[string]bool{}
+	isMessage := make(map[string]bool, len(r.leaves))
 	for _, l := range r.leaves {
-		if slices.Contains(reservedKeys, strings.ToLower(l.path[len(l.path)-1])) {
-			isMessage[strings.Join(l.path[:len(l.path)-1], ".")] = true
+		if key := lastKey(l.name); slices.Contains(reservedKeys, strings.ToLower(key)) {
+			isMessage[strings.TrimSuffix(strings.TrimSuffix(l.name, key), ".")] = true
 		}
 	}
 	for _, l := range r.leaves {
-		for i := range l.path {
-			table, key := strings.Join(l.path[:i], "."), l.path[i]
-			if isMessage[table] {
-				r.checkMessageKey(table, key, l.line)
+		for from := 0; from <= len(l.name); {
+			end := partEnd(l.name, from)
+			if table := l.name[:max(0, from-1)]; isMessage[table] {
+				r.checkMessageKey(table, l.name[from:end], l.line)
 			}
+			from = end + 1
 		}
 	}
 }

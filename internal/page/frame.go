@@ -39,8 +39,12 @@ func (s *sheet) others() int {
 // String is the date as machines read it (ISO 8601): 2026-09-14.
 func (d Date) String() string { return fmt.Sprintf("%04d-%02d-%02d", d.Year, d.Month, d.Day) }
 
-// weekOf is "Week of September 14, 2026"; each language orders the parts.
+// weekOf is "Week of September 14, 2026"; each language orders the parts, and
+// says the first of a month as it likes.
 func weekOf(d Date) phrase.Line {
+	if d.Day == 1 {
+		return phrase.Say("page.week-first", phrase.Message("Month", id("month.", d.Month)), phrase.Number("Year", d.Year))
+	}
 	return phrase.Say("page.week",
 		phrase.Message("Month", id("month.", d.Month)),
 		phrase.Number("Day", d.Day), phrase.Number("Year", d.Year))

@@ -102,7 +102,7 @@ func table(t *testing.T, name string, by map[string]*tally) (all tally) {
 // The stories that the reader was tuned on: nothing is read wrongly, and what
 // is not marked as hard is read.
 func TestStories(t *testing.T) {
-	list := stories(t, "stories.txt")
+	list := stories(t, "en/stories.txt")
 	if len(list) < 60 {
 		t.Fatalf("%d stories, want at least 60", len(list))
 	}
@@ -124,7 +124,7 @@ func TestStories(t *testing.T) {
 // The stories that were put aside, before and after tuning: the figures are for the report, and a wrong
 // reading that the reader is sure of is never right.
 func TestHeldOut(t *testing.T) {
-	for _, name := range []string{"held-out.txt", "held-out-later.txt"} {
+	for _, name := range []string{"en/held-out.txt", "en/held-out-later.txt"} {
 		list := stories(t, name)
 		if len(list) < 20 {
 			t.Fatalf("%s: %d stories, want at least 20", name, len(list))

@@ -88,7 +88,6 @@ func runBuild(opts buildOptions) error {
 		return err
 	}
 	in.Program = program()
-	tuneMemory(4 * len(in.Site.Weeks) * len(in.Site.Languages))
 	planned, notices, problems := site.Plan(in)
 	opts.notices(from.here(notices))
 	if len(problems) > 0 {
@@ -96,6 +95,7 @@ func runBuild(opts buildOptions) error {
 	}
 	public := filepath.Join(opts.place(), publicFolder)
 	pages := published(planned.Pages())
+	tuneMemory(len(pages))
 	report, err := opts.write(public, pages, shard)
 	if err != nil {
 		return err

@@ -35,7 +35,7 @@ func TestOwnStoriesComeFirst(t *testing.T) {
 				t.Errorf("%d own stories: story %d is own: %t", n, i, a.Own)
 			}
 		}
-		if first := got.Stories[0]; first.ExtraNumber != 3 || len(first.Ways) == 0 {
+		if first := got.Stories[0]; first.ExtraNumber != 3 || len(first.Ways()) == 0 {
 			t.Errorf("own story is not worked out: %+v", first)
 		}
 		if got.Worked.Problem.Kind() != plain.Worked.Problem.Kind() {

@@ -30,15 +30,16 @@ type Own struct {
 // Activity is one story problem with all that helps to solve it.
 type Activity struct {
 	Problem     problem.Problem
-	ExtraNumber int            // 0 when every number is needed
-	Ways        []strategy.Way // the best and the second best way for the answer's working
-	FirstWays   []strategy.Way // the same for the first step of a chain
+	ExtraNumber int // 0 when every number is needed
 	Estimate    estimate.Estimate
 	HasEstimate bool // whether an estimate helps here; else the part-whole test does
 	Picture     picture.Kind
 	Grade       problem.Grade
 	Own         bool // of a story that the teacher told
 	Returns     bool // numbers of an earlier week, brought back on purpose
+
+	focus strategy.Name   // the week's strategy; 0 for none
+	good  []strategy.Name // those that the target is good for
 }
 
 // WeekPlan is a week's problems.

@@ -8,7 +8,6 @@ import (
 	"homebuild/internal/mistake"
 	"homebuild/internal/picture"
 	"homebuild/internal/problem"
-	"homebuild/internal/strategy"
 )
 
 // Stories bound how many stories to try a week has.
@@ -76,11 +75,7 @@ func (p *planner) week(r Request) WeekPlan {
 func (a *Activity) complete(r Request) {
 	a.Grade = r.Target.Grade
 	a.Picture = r.picture()
-	steps := a.Problem.Steps()
-	a.Ways = waysFor(r, steps[len(steps)-1])
-	if len(steps) > 1 {
-		a.FirstWays = waysFor(r, steps[0])
-	}
+	a.focus, a.good = r.Focus, r.Target.Strategies
 	a.Estimate, a.HasEstimate = estimated(a.Problem, a.ExtraNumber, a.Grade)
 }
 
@@ -89,30 +84,6 @@ func (r Request) picture() picture.Kind {
 		return r.Picture
 	}
 	return r.Target.Pictures[0]
-}
-
-// waysFor gives the best two ways to work a step: the week's strategy first,
-// then those that the target is good for; others only where none of these fit.
-func waysFor(r Request, step problem.Problem) []strategy.Way {
-	const shown = 2
-	all := strategy.Ways(step.Calculation(), prefer(r.Focus)...)
-	var out []strategy.Way
-	for _, w := range all {
-		if w.Name == r.Focus || slices.Contains(r.Target.Strategies, w.Name) {
-			out = append(out, w)
-		}
-	}
-	if len(out) == 0 {
-		out = all
-	}
-	return out[:min(shown, len(out))]
-}
-
-func prefer(focus strategy.Name) []strategy.Name {
-	if focus == 0 {
-		return nil
-	}
-	return []strategy.Name{focus}
 }
 
 // estimated is the estimate for the working that finds the answer, where it is

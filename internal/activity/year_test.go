@@ -31,7 +31,7 @@ func told(plans []WeekPlan) string {
 	var b strings.Builder
 	for _, w := range plans {
 		for _, a := range w.All() {
-			fmt.Fprintln(&b, w.Request.Week, a.Problem.Kind(), a.Problem.Numbers(), a.ExtraNumber, a.Returns, len(a.Ways), a.Estimate.Equation)
+			fmt.Fprintln(&b, w.Request.Week, a.Problem.Kind(), a.Problem.Numbers(), a.ExtraNumber, a.Returns, len(a.Ways()), a.Estimate.Equation)
 		}
 		fmt.Fprintln(&b, w.Warnings)
 	}
@@ -204,8 +204,8 @@ func TestWishesAreMet(t *testing.T) {
 					t.Errorf("%s: %v %v: %d has more causes than %v", row.id, a.Problem.Kind(), a.Problem.Numbers(), m.Answer, m.Cause)
 				}
 			}
-			if row.focus != 0 && a.Ways[0].Name != row.focus {
-				t.Errorf("%s: %v is worked by %v first, want %v", row.id, a.Problem.Calculation(), a.Ways[0].Name, row.focus)
+			if row.focus != 0 && a.Ways()[0].Name != row.focus {
+				t.Errorf("%s: %v is worked by %v first, want %v", row.id, a.Problem.Calculation(), a.Ways()[0].Name, row.focus)
 			}
 			if !a.HasEstimate {
 				t.Errorf("%s: %v has no estimate that catches the likely mistake", row.id, a.Problem.Calculation())
@@ -219,8 +219,8 @@ func TestEveryActivityIsComplete(t *testing.T) {
 		for _, w := range Year(weeksOf(target, 1, 8)) {
 			for _, a := range w.All() {
 				chain := a.Problem.Kind().Steps() != nil
-				if len(a.Ways) == 0 || len(a.Ways) > 2 || (len(a.FirstWays) > 0) != chain {
-					t.Errorf("%s: %v has %d ways and %d for a first step", target.ID, a.Problem.Kind(), len(a.Ways), len(a.FirstWays))
+				if len(a.Ways()) == 0 || len(a.Ways()) > 2 || (len(a.FirstWays()) > 0) != chain {
+					t.Errorf("%s: %v has %d ways and %d for a first step", target.ID, a.Problem.Kind(), len(a.Ways()), len(a.FirstWays()))
 				}
 				if a.Picture != target.Pictures[0] || a.Grade != target.Grade {
 					t.Errorf("%s: picture %v and grade %d, want %v and %d", target.ID, a.Picture, a.Grade, target.Pictures[0], target.Grade)

@@ -50,7 +50,8 @@ func (l lesson) keyStory(t told) page.KeyStory {
 		Story: t.Story, Kind: activity.KindName(t.Problem.Kind()), Equation: t.Problem.Equation(),
 		Picture: l.pictureOf(t, picture.Solved),
 	}
-	for _, w := range slices.Concat(t.FirstWays[:min(1, len(t.FirstWays))], t.Ways) {
+	first := t.FirstWays()
+	for _, w := range slices.Concat(first[:min(1, len(first))], t.Ways()) {
 		k.Ways = append(k.Ways, page.KeyWay{Name: w.Name.Title(), Chain: w.Chain})
 	}
 	for _, m := range mistake.Of(t.Problem, t.ExtraNumber) {

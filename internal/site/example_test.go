@@ -91,7 +91,7 @@ func TestExampleYearUsesEverything(t *testing.T) {
 			if picture.Fits(l.picture, x.Problem) {
 				pictures = append(pictures, l.picture)
 			}
-			for _, w := range append(x.Ways, x.FirstWays...) {
+			for _, w := range append(x.Ways(), x.FirstWays()...) {
 				strategies = append(strategies, w.Name)
 			}
 		}

@@ -70,8 +70,8 @@ func (l lesson) walk() page.Worked {
 		Solved: l.pictureOf(t, picture.Solved), Sense: sense(t),
 	}
 	w.First, w.Way = workings(t)
-	if len(t.Ways) > 1 && t.Problem.Pairs() == nil {
-		another := working(t.Ways[1])
+	if ways := t.Ways(); len(ways) > 1 && t.Problem.Pairs() == nil {
+		another := working(ways[1])
 		w.Another = &another
 	}
 	return w
@@ -83,14 +83,14 @@ func workings(t told) (first *page.Working, way page.Working) {
 	if all, ok := picture.AllPairs(t.Problem); ok { // nothing to calculate: find every pair
 		return nil, page.Working{Steps: []page.Step{{Say: all.Describe(), Picture: all}}}
 	}
-	if len(t.Ways) > 0 {
-		way = working(t.Ways[0])
+	if ways := t.Ways(); len(ways) > 0 {
+		way = working(ways[0])
 	}
-	steps := t.Problem.Steps()
-	if len(steps) < 2 || len(t.FirstWays) == 0 {
+	steps, ways := t.Problem.Steps(), t.FirstWays()
+	if len(steps) < 2 || len(ways) == 0 {
 		return nil, way
 	}
-	w := working(t.FirstWays[0])
+	w := working(ways[0])
 	w.Asks, way.Asks = steps[0].Solving(), steps[1].Solving()
 	return &w, way
 }

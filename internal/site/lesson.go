@@ -84,8 +84,8 @@ func (l lesson) words() []phrase.Line {
 		kind = picture.BarModel
 	}
 	out := []phrase.Line{}
-	if len(l.worked.Ways) > 0 {
-		out = append(out, l.worked.Ways[0].Name.Title())
+	if ways := l.worked.Ways(); len(ways) > 0 {
+		out = append(out, ways[0].Name.Title())
 	}
 	return append(out, phrase.Say("picture."+kind.String()+".name"))
 }

@@ -1,7 +1,7 @@
 # The commands of the project. `make test` is the one that must pass.
 
 # The long commands are apart: they are not part of `make test`.
-.PHONY: build test setup go-test browser-test browser-all lint generate screenshots clean kill-test fault-test fuzz bench supply release release-test
+.PHONY: build test setup go-test browser-test browser-all lint generate screenshots clean kill-test fault-test fuzz bench supply sbom release release-test
 
 build: ## build the example school's site into public/ and desk/
 	go run ./cmd/homebuild build
@@ -36,7 +36,7 @@ fault-test: ## a disk that fills up or may only be read (needs root), a folder o
 
 FUZZTIME = 5m
 fuzz: ## each fuzz target for FUZZTIME, one after the other; what it finds stays in testdata/fuzz
-	@for room in i18n page publish week; do \
+	@for room in i18n page publish reading week; do \
 	  for target in $$(go test ./internal/$$room -list '^Fuzz' | grep '^Fuzz'); do \
 	    echo "internal/$$room $$target"; \
 	    go test ./internal/$$room -run '^$$' -fuzz "^$$target\$$" -fuzztime $(FUZZTIME) -fuzzminimizetime 5s | tail -n 2 || exit 1; \
@@ -52,6 +52,9 @@ supply: ## what the program is made of: sums, known weaknesses, licences, the li
 	go test -count=1 . -run TestNotice
 	go run golang.org/x/vuln/cmd/govulncheck@latest ./... || echo 'govulncheck could not answer, or has found something: read above'
 	go build -trimpath -o homebuild ./cmd/homebuild && go version -m homebuild
+
+sbom: ## the parts of the program as a list for machines (CycloneDX), in homebuild.cdx.json
+	go run github.com/CycloneDX/cyclonedx-gomod/cmd/cyclonedx-gomod@v1.10.0 app -json -licenses -noserial -main cmd/homebuild -output homebuild.cdx.json .
 
 VERSION =
 release: ## the program as it is given away: the same bytes wherever it is made

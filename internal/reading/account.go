@@ -19,8 +19,7 @@ func (d *decider) named(f fact, label string) bool {
 		return false
 	}
 	words := strings.Fields(label)
-	last := d.r.cues.stem(words[len(words)-1])
-	adj := strings.Join(words[:len(words)-1], " ")
+	last, adj := d.r.cues.nounPhrase(words)
 	return f.who == label || f.place == label || f.adj == label || f.time == label ||
 		f.noun == last && (adj == "" || adj == f.adj) || len(words) > 1 && f.adj != "" && f.adj == adj
 }
@@ -129,7 +128,13 @@ func (d *decider) account() (account, bool) {
 // acts reports whether a holder can do something: Lina, not a jar.
 func (d *decider) acts(who string) bool {
 	words := strings.Fields(who)
-	return len(words) > 0 && !d.r.cues.has("containers", d.r.cues.stem(words[len(words)-1]))
+	return len(words) > 0 && !d.r.cues.stems["containers"][d.head(words)]
+}
+
+// head is the noun among the words for a holder.
+func (d *decider) head(words []string) string {
+	noun, _ := d.r.cues.nounPhrase(words)
+	return noun
 }
 
 func (f fact) holder() string {

@@ -53,13 +53,13 @@ func (r *Reader) mainVerbs(tokens []token, verbs map[int]form) []int {
 	var out []int
 	for n, i := range at {
 		f := verbs[i]
-		if f.base == "leave" && tokens[i].low == "left" && n > 0 && !r.joined(tokens, at[n-1], i) {
+		if r.cues.has("remaining", tokens[i].low) && n > 0 && !r.joined(tokens, at[n-1], i) {
 			continue
 		}
-		if f.base == "get" && n > 0 && verbs[at[n-1]].base == "have" && !r.joined(tokens, at[n-1], i) {
+		if r.cues.is("get", f) && n > 0 && r.cues.is("have", verbs[at[n-1]]) && !r.joined(tokens, at[n-1], i) {
 			continue // has she got
 		}
-		if r.helps(f) && n+1 < len(at) && r.adverbsBetween(tokens, i, at[n+1]) && !(tokens[at[n+1]].low == "left") {
+		if r.helps(f) && n+1 < len(at) && r.adverbsBetween(tokens, i, at[n+1]) && !r.cues.has("remaining", tokens[at[n+1]].low) {
 			continue
 		}
 		out = append(out, i)
@@ -70,7 +70,7 @@ func (r *Reader) mainVerbs(tokens []token, verbs map[int]form) []int {
 // adverbsBetween reports whether nothing of weight stands between two verbs.
 func (r *Reader) adverbsBetween(tokens []token, from, to int) bool {
 	for _, t := range tokens[from+1 : to] {
-		if !r.cues.has("adverbs", t.low) && !r.cues.has("not", t.low) && t.low != "to" {
+		if !r.cues.has("adverbs", t.low) && !r.cues.has("not", t.low) && !r.cues.has("beside-verbs", t.low) {
 			return false
 		}
 	}
@@ -80,7 +80,7 @@ func (r *Reader) adverbsBetween(tokens []token, from, to int) bool {
 // joined reports whether a word or comma parts two verbs.
 func (r *Reader) joined(tokens []token, from, to int) bool {
 	for i := from + 1; i < to; i++ {
-		names := tokens[i].low == "and" && tokens[i-1].capital && tokens[i+1].capital // Omar and Mei
+		names := r.cues.has("and", tokens[i].low) && tokens[i-1].capital && tokens[i+1].capital // Omar and Mei
 		if (r.cues.has("joins", tokens[i].low) || tokens[i].mark) && !names {
 			return true
 		}
@@ -92,7 +92,7 @@ func (r *Reader) joined(tokens []token, from, to int) bool {
 func (r *Reader) border(tokens []token, from, to int) int {
 	for i := to - 1; i > from; i-- {
 		if r.cues.has("joins", tokens[i].low) || tokens[i].mark && tokens[i].low != "'" {
-			if tokens[i].low == "and" && i > from+1 && tokens[i-1].capital && tokens[i+1].capital && r.joined(tokens, from, i) {
+			if r.cues.has("and", tokens[i].low) && i > from+1 && tokens[i-1].capital && tokens[i+1].capital && r.joined(tokens, from, i) {
 				continue // while Omar and Mei
 			}
 			return i

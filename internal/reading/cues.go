@@ -30,23 +30,33 @@ const (
 
 // cues are the words of a language as the reader knows them.
 type cues struct {
-	Tens      map[string]int      `toml:"tens"`
-	Verbs     map[class][]string  `toml:"verbs"`
-	Particles map[string]class    `toml:"particles"`
-	Words     map[string][]string `toml:"words"`
-	Grammar   map[string][]string `toml:"grammar"`
-	Units     map[string][]string `toml:"units"`
-	Plurals   map[string]string   `toml:"plurals"`
-	Groups    map[string][]string `toml:"groups"`
+	Order        order                          `toml:"order"`
+	Endings      map[string][]string            `toml:"endings"`
+	Numbers      map[string]int                 `toml:"numbers"`
+	Joined       joined                         `toml:"joined"`
+	Elisions     map[string]string              `toml:"elisions"`
+	Enclitics    map[string]string              `toml:"enclitics"`
+	Rewrite      map[string]string              `toml:"rewrite"`
+	Conjugations map[string]map[person][]string `toml:"conjugations"`
+	Verbs        map[class][]string             `toml:"verbs"`
+	Particles    map[string]class               `toml:"particles"`
+	Words        map[string][]string            `toml:"words"`
+	Grammar      map[string][]string            `toml:"grammar"`
+	Units        map[string][]string            `toml:"units"`
+	Plurals      map[string]string              `toml:"plurals"`
+	Groups       map[string][]string            `toml:"groups"`
 
-	forms map[string]form
+	forms  map[string]form
+	stems  map[string]map[string]bool // of the lists of things: containers, adjectives, ...
+	groups map[string]map[string]bool
+	rules  []rule
 }
 
-// form is one form of a verb.
-type form struct {
-	class class
-	base  string
-	third bool // "finds": after a number this is a noun
+// order is how a language orders its sentences where that differs from one to
+// another.
+type order struct {
+	Adjectives string `toml:"adjectives"` // "before" or "after" the noun
+	LeftOut    bool   `toml:"left-out"`   // a subject may be left out: "Tiene 6"
 }
 
 // loadCues reads the cues of a language; false where there are none.
@@ -55,19 +65,29 @@ func loadCues(tag string) (*cues, bool) {
 	if err != nil {
 		return nil, false
 	}
-	c := &cues{forms: map[string]form{}}
+	c := &cues{}
 	if err := toml.NewDecoder(strings.NewReader(string(data))).DisallowUnknownFields().Decode(c); err != nil {
 		panic(fmt.Sprintf("reading: %s.toml: %v", tag, err)) // a file of this package, proved by its tests
 	}
-	for class, verbs := range c.Verbs {
-		for _, verb := range verbs {
-			forms := strings.Fields(verb)
-			for _, f := range forms {
-				c.forms[f] = form{class, forms[0], f != forms[0] && strings.HasSuffix(f, "s")}
-			}
-		}
+	c.forms = c.conjugate()
+	c.rules = rules(c.Rewrite)
+	c.stems, c.groups = map[string]map[string]bool{}, map[string]map[string]bool{}
+	for _, list := range []string{"containers", "adjectives"} {
+		c.stems[list] = c.stemmed(c.Grammar[list])
+	}
+	c.stems["seldom"] = c.stemmed(c.Units["seldom"])
+	for group, members := range c.Groups {
+		c.groups[c.stem(group)] = c.stemmed(members)
 	}
 	return c, true
+}
+
+func (c *cues) stemmed(words []string) map[string]bool {
+	out := map[string]bool{}
+	for _, w := range words {
+		out[c.stem(w)] = true
+	}
+	return out
 }
 
 // has reports whether a list of words holds one.
@@ -77,6 +97,16 @@ func (c *cues) has(list, word string) bool {
 		words = c.Grammar[list]
 	}
 	return slices.Contains(words, word)
+}
+
+// is reports whether a form is one of a verb with a part of its own in grammar.
+func (c *cues) is(list string, f form) bool {
+	return f.base != "" && slices.Contains(c.Grammar[list], f.base)
+}
+
+// ends reports whether a word has one of several endings.
+func (c *cues) ends(endings, word string) bool {
+	return slices.ContainsFunc(c.Endings[endings], func(end string) bool { return strings.HasSuffix(word, end) })
 }
 
 // phrase is how many tokens from i on make a phrase of a list, the longest one;
@@ -112,35 +142,3 @@ func startsWith(tokens []token, words []string) int {
 	}
 	return len(words)
 }
-
-// stem is a noun without its plural ending.
-func (c *cues) stem(noun string) string {
-	if one, ok := c.Plurals[noun]; ok {
-		return one
-	}
-	noun = strings.TrimSuffix(noun, "'s")
-	switch {
-	case strings.HasSuffix(noun, "ies") && len(noun) > 4:
-		return noun[:len(noun)-3] + "y"
-	case strings.HasSuffix(noun, "ss"), strings.HasSuffix(noun, "us"):
-		return noun
-	case strings.HasSuffix(noun, "es") && slices.ContainsFunc([]string{"sh", "ch", "x", "s", "z", "o"}, func(end string) bool { return strings.HasSuffix(noun[:len(noun)-2], end) }):
-		return noun[:len(noun)-2]
-	case strings.HasSuffix(noun, "s") && len(noun) > 2:
-		return noun[:len(noun)-1]
-	}
-	return noun
-}
-
-// member reports whether a word is one of several that another stands for.
-func (c *cues) member(noun string) bool {
-	for _, group := range c.Groups {
-		if slices.Contains(group, noun) {
-			return true
-		}
-	}
-	return false
-}
-
-// covers reports whether a word stands for several: fruit for apple.
-func (c *cues) covers(group, noun string) bool { return slices.Contains(c.Groups[group], noun) }

@@ -19,6 +19,7 @@ type decider struct {
 	doubts    []string // reasons to look twice
 	seen      []int    // numerals that a sentence was understood to tell
 	used      []int    // numerals that the answer needs
+	unclear   bool     // an amount may or may not be of what is asked for
 }
 
 // sentence adds what one sentence tells or asks.
@@ -38,7 +39,7 @@ func (d *decider) sentence(s *scene, tokens []token) {
 		if d.r.cues.has("perhaps", t.low) {
 			d.doubt("it says %q", t.low)
 		}
-		if at < 0 && (d.r.cues.has("not", t.low) || strings.HasSuffix(t.low, "n't")) {
+		if at < 0 && (d.r.cues.has("not", t.low) || d.r.cues.ends("not", t.low)) {
 			d.doubt("it says %q", t.low)
 		}
 	}
@@ -91,7 +92,7 @@ func (d *decider) decide(s *scene) Reading {
 		d.doubt("%q could be more than one", s.doubt)
 	}
 	p, ok := d.problem()
-	if !ok {
+	if !ok || s.lost || d.unclear {
 		return cannot("who has how many is not clear")
 	}
 	for _, q := range p.Quantities() {
@@ -164,16 +165,17 @@ func (d *decider) settle() {
 		if d.r.cues.member(d.ask.noun) {
 			d.facts = nil // others are asked about than were told of
 		}
-		d.doubt("is %q a word for all that is counted?", d.ask.noun)
+		d.doubt("is %q a word for all that is counted?", d.said(d.ask.noun))
 		d.ask.noun = ""
 	}
 	d.facts = slices.DeleteFunc(slices.Clone(d.facts), func(f fact) bool {
 		if d.about(f) {
 			return false
 		}
-		if f.known() && d.r.cues.Groups[d.ask.noun] != nil && !d.unit(f) {
-			d.doubt("does %q mean the %s, too?", d.ask.noun, f.noun)
+		if f.known() && d.r.cues.groups[d.ask.noun] != nil && !d.unit(f) {
+			d.doubt("does %q mean the %s, too?", d.said(d.ask.noun), d.said(f.noun))
 		}
+		d.unclear = d.unclear || f.like && !d.again(f)
 		return true
 	})
 	d.alike()
@@ -203,7 +205,22 @@ func (d *decider) about(f fact) bool {
 	return n == "" || f.noun == "" || f.noun == n || d.r.cues.covers(n, f.noun) || d.r.cues.covers(f.noun, n)
 }
 
-func (d *decider) unit(f fact) bool { return slices.Contains(d.r.cues.Units["seldom"], f.noun) }
+// said is a noun as the story writes it.
+func (d *decider) said(noun string) string {
+	for _, word := range strings.FieldsFunc(lower(d.text.Plain), func(c rune) bool { return !inWord(c) }) {
+		if d.r.cues.stem(word) == noun {
+			return word
+		}
+	}
+	return noun
+}
+
+// again reports whether the noun of an amount is that of another one, too.
+func (d *decider) again(f fact) bool {
+	return slices.ContainsFunc(d.facts, func(g fact) bool { return g.noun == f.noun && g.start != f.start })
+}
+
+func (d *decider) unit(f fact) bool { return d.r.cues.stems["seldom"][f.noun] }
 
 // value is the number of a fact.
 func (d *decider) value(f fact) int { return d.text.Numerals[f.numeral].Value }
@@ -227,7 +244,7 @@ func (d *decider) make(kind problem.Kind, facts ...fact) (problem.Problem, bool)
 func (d *decider) extra() []Numeral {
 	var out []Numeral
 	for i, n := range d.text.Numerals {
-		if slices.Contains(d.used, i) || d.text.Marked() && !n.Marked || n.Word && n.Value == 1 {
+		if slices.Contains(d.used, i) || !d.r.counts(d.text, i) || n.Word && n.Value == 1 {
 			continue
 		}
 		out = append(out, n)

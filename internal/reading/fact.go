@@ -26,6 +26,9 @@ type fact struct {
 	end   bool   // said to be at the end
 	total bool   // said to be all together
 	time  string // "monday"
+
+	like    bool   // "3 rayados" after "5 globos rojos": what they are like, or another thing
+	belongs string // whose they are, said after them: "il reste 5 billes à Lina"
 }
 
 func (f fact) known() bool { return f.numeral >= 0 }

@@ -19,7 +19,7 @@ func by(sign int, more, less problem.Kind) problem.Kind {
 // left is what is there after all that happened.
 func (d *decider) left() (problem.Problem, bool) {
 	a, ok := d.account()
-	if !ok || len(a.after) > 0 || d.stranger() {
+	if !ok || len(a.after) > 0 || d.stranger() || slices.ContainsFunc(a.changes, d.wentThere) {
 		return no, false
 	}
 	for _, c := range a.changes {
@@ -38,6 +38,11 @@ func (d *decider) left() (problem.Problem, bool) {
 		return d.sum(a.before)
 	}
 	return no, false
+}
+
+// wentThere reports whether what leaves goes to the place that is asked about.
+func (d *decider) wentThere(f fact) bool {
+	return f.moves && f.sign < 0 && f.place != "" && f.place == d.ask.place
 }
 
 // sum puts amounts of different sorts or places together.

@@ -13,6 +13,8 @@ type parts struct {
 	hasThan    bool
 	there      bool
 	passive    bool
+	clitic     string // "le" da, "lui" donne
+	reflexive  bool   // "se" rompen
 	start, end bool
 	total      bool
 }
@@ -43,8 +45,9 @@ func (s *scene) split(c clause) parts {
 			w.first = min(w.first, q.start)
 		}
 	}
+	w.parts.there = s.r.cues.is("there-is", c.form)
 	for i := c.start; i < c.end; i++ {
-		if w.inAmount(i) || c.tokens[i].mark || i == c.verb || w.helping(i) || w.particle(i) {
+		if w.inAmount(i) || c.tokens[i].mark || i == c.verb || w.helping(i) || w.clitic(i) || w.particle(i) {
 			continue
 		}
 		if i > c.verb && s.r.cues.has("than", c.tokens[i].low) {
@@ -69,16 +72,48 @@ func (w *splitter) inAmount(i int) bool {
 // helping reports whether a word only helps the verb, and notes what it says.
 func (w *splitter) helping(i int) bool {
 	t := w.tokens[i]
-	if t.low == "there" {
+	if w.cues.has("there", t.low) {
 		w.parts.there = true
 		return true
 	}
 	f, ok := w.cues.forms[t.low]
-	if ok && i < w.verb && f.base == "be" {
+	if ok && i < w.verb && w.cues.is("be", f) {
 		w.parts.passive = true
 		return true
 	}
-	return ok && (i < w.verb && (f.class == help || f.base == "have" || f.class == need) || f.base == "get")
+	return ok && (i < w.verb && (f.class == help || w.cues.is("have", f) || f.class == need) || w.cues.is("get", f))
+}
+
+// clitic notes a small word at a verb that says to whom or by itself: "le da",
+// "se rompen"; or a pronoun there that says the subject again: "Lina a-t-elle".
+func (w *splitter) clitic(i int) bool {
+	low, next := w.tokens[i].low, i+1
+	if w.cues.has("reflexive", low) {
+		w.parts.reflexive = true
+		return true
+	}
+	if _, again := w.cues.forms[w.before(i)]; again && i < w.verb && len(w.parts.subject) > 0 && w.pronoun(low) {
+		return true
+	}
+	if !w.cues.has("clitics", low) || i > w.verb+1 || i > w.verb && w.cues.has("determiners", low) {
+		return false
+	}
+	if _, verb := w.cues.forms[w.tokens[min(next, w.end-1)].low]; w.cues.has("determiners", low) && !verb {
+		return false
+	}
+	w.parts.clitic = low
+	return true
+}
+
+func (w *splitter) before(i int) string {
+	if i == w.start {
+		return ""
+	}
+	return w.tokens[i-1].low
+}
+
+func (w *splitter) pronoun(low string) bool {
+	return w.cues.has("she", low) || w.cues.has("he", low) || w.cues.has("they", low)
 }
 
 // particle notes a small word that changes the verb: "flies away", "takes 3
@@ -86,7 +121,7 @@ func (w *splitter) helping(i int) bool {
 // leads to a place, too.
 func (w *splitter) particle(i int) bool {
 	kind, ok := w.cues.Particles[w.tokens[i].low]
-	if !ok || w.parts.particle != "" || i <= w.verb || i > w.verb+1 && w.tokens[i-1].low != "them" && !w.inAmount(i-1) {
+	if !ok || w.parts.particle != "" || i <= w.verb || i > w.verb+1 && !w.cues.has("them", w.tokens[i-1].low) && !w.inAmount(i-1) {
 		return false
 	}
 	next := i + 1
@@ -106,7 +141,11 @@ func (w *splitter) leads(i int) int {
 		w.parts.times = append(w.parts.times, place{w.tokens[i+1].low, nil, i})
 		return i + 2
 	}
-	if !w.cues.has("places", t.low) {
+	if w.cues.has("times-alone", t.low) {
+		w.parts.times = append(w.parts.times, place{t.low, nil, i})
+		return i + 1
+	}
+	if !w.cues.has("places", t.low) || w.cues.has("determiners", t.low) && !w.givesTo(i) {
 		return i
 	}
 	end := w.placeEnd(i + 1)
@@ -114,11 +153,17 @@ func (w *splitter) leads(i int) int {
 	return end
 }
 
+// givesTo tells a word that leads to somebody from an article that looks the
+// same: "dá 3 a Omar", "a menina".
+func (w *splitter) givesTo(i int) bool {
+	return i > w.verb && i+1 < w.end && w.tokens[i+1].capital && (w.form.class == give || w.parts.clitic != "")
+}
+
 // word takes a word of the subject, or one straight after the verb.
 func (w *splitter) word(i int) {
 	t := w.tokens[i]
 	switch {
-	case w.cues.has("adverbs", t.low) && t.low != "all", w.cues.has("joins", t.low) && (t.low != "and" || len(w.parts.subject) == 0):
+	case w.cues.has("adverbs", t.low) && !w.cues.has("all", t.low), w.cues.has("joins", t.low) && (!w.cues.has("and", t.low) || len(w.parts.subject) == 0):
 	case i < w.verb:
 		w.parts.subject = append(w.parts.subject, t)
 	case i < w.first:
@@ -141,7 +186,7 @@ func (w *splitter) placeEnd(i int) int {
 		f := w.cues.forms[t.low]
 		determined, pronoun := has("determiners", t.low), has("she", t.low) || has("he", t.low)
 		switch {
-		case t.mark, t.number(), w.inAmount(i), i == w.verb, f.base == "be", f.class == help, t.low == "there",
+		case t.mark, t.number(), w.inAmount(i), i == w.verb, w.cues.is("be", f), f.class == help, has("there", t.low),
 			has("joins", t.low), has("places", t.low), has("than", t.low):
 			return i
 		case words > 0 && (determined || pronoun || has("adverbs", t.low)):

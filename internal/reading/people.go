@@ -15,6 +15,9 @@ type scene struct {
 	place   string
 	noun    string
 	doubt   string // the pronoun that could mean more than one
+	lost    bool   // neither who gives nor who gets is clear
+	owners  []string
+	names   map[string]bool // that were used without an article
 }
 
 const (
@@ -49,7 +52,7 @@ func (s *scene) phrase(tokens []token, other string) string {
 			return s.it(other)
 		case len(words) == 0 && len(tokens) == 1 && c.has("me", t.low):
 			return s.meet(ours)
-		case t.low == "and" && len(words) > 0:
+		case c.has("and", t.low) && len(words) > 0:
 			first := s.meet(strings.Join(words, " "))
 			if second := s.phrase(tokens[i+1:], other); second != "" && first != second {
 				return together
@@ -57,8 +60,11 @@ func (s *scene) phrase(tokens []token, other string) string {
 			return first
 		case c.has("determiners", t.low), c.has("adverbs", t.low), c.has("joins", t.low):
 		default:
-			words = append(words, strings.TrimSuffix(t.low, "'s"))
+			words = append(words, c.owner(t.low))
 		}
+	}
+	if len(words) == 1 && tokens[0].capital && !c.has("determiners", tokens[0].low) {
+		s.names[words[0]] = true
 	}
 	return s.meet(strings.Join(words, " "))
 }
@@ -101,7 +107,7 @@ func (s *scene) they() string {
 	if len(s.people) == 1 && s.people[0] == s.who {
 		return s.who
 	}
-	if s.who != "" && strings.HasSuffix(s.who, "s") || s.who != "" && s.r.cues.Plurals[s.who] != "" {
+	if s.who != "" && !s.names[s.who] && s.r.cues.several(s.who) {
 		return s.who // the children
 	}
 	return together

@@ -1,9 +1,6 @@
 package reading
 
-import (
-	"slices"
-	"strings"
-)
+import "strings"
 
 // quantity is an amount in a sentence: "5 more red kites", "some of them".
 type quantity struct {
@@ -20,16 +17,7 @@ type quantity struct {
 func (r *Reader) quantities(s []token) (amounts []quantity, verbs map[int]form) {
 	verbs = map[int]form{}
 	for i := 0; i < len(s); {
-		n := 1
-		isAmount := s[i].number() || s[i].asked
-		if !isAmount {
-			if rest := r.cues.phrase("rest", s, i); rest > 0 {
-				n, isAmount = rest, true
-			} else if some := r.cues.phrase("some", s, i); some > 0 && !r.question(s, i) {
-				n, isAmount = some, true
-			}
-		}
-		if isAmount {
+		if n := r.amountAt(s, i); n > 0 {
 			q := r.amount(s, i, i+n)
 			amounts = append(amounts, q)
 			i = q.end
@@ -47,13 +35,35 @@ func (r *Reader) quantities(s []token) (amounts []quantity, verbs map[int]form) 
 	return amounts, verbs
 }
 
+// amountAt is how many tokens from i on begin an amount; 0 for none.
+func (r *Reader) amountAt(s []token, i int) int {
+	if i >= len(s) {
+		return 0
+	}
+	if s[i].number() || s[i].asked {
+		return 1
+	}
+	if n := r.cues.phrase("rest", s, i); n > 0 {
+		return n
+	}
+	if n := r.cues.phrase("some", s, i); n > 0 && !r.question(s, i) {
+		return n
+	}
+	if n := r.cues.phrase("more-before", s, i); n > 0 { // "mais 6 conchas"
+		if after := r.amountAt(s, i+n); after > 0 && r.cues.phrase("rest", s, i+n) == 0 {
+			return n + after
+		}
+	}
+	return 0
+}
+
 // nounHere reports whether a form that could be a verb is a noun: "the hand",
 // "his left hand", but "the boys hand".
 func (r *Reader) nounHere(s []token, i int, f form) bool {
 	if i == 0 {
 		return false
 	}
-	if r.cues.has("determiners", s[i-1].low) {
+	if r.cues.has("determiners", s[i-1].low) && !r.cues.has("clitics", s[i-1].low) {
 		return true
 	}
 	for _, t := range s[:i] {
@@ -61,7 +71,7 @@ func (r *Reader) nounHere(s []token, i int, f form) bool {
 			return false
 		}
 	}
-	several := strings.HasSuffix(s[i-1].low, "s") || r.cues.Plurals[s[i-1].low] != ""
+	several := r.cues.several(s[i-1].low)
 	return i > 1 && r.cues.has("determiners", s[i-2].low) && s[i].low == f.base && !several && !s[i-1].number()
 }
 
@@ -72,7 +82,7 @@ func (r *Reader) question(s []token, i int) bool {
 
 // amount reads the amount whose number or word is s[start:i].
 func (r *Reader) amount(s []token, start, i int) quantity {
-	q := quantity{start: start, numeral: -1, rest: r.cues.phrase("rest", s, start) > 0}
+	q := quantity{start: start, numeral: -1, rest: r.cues.phrase("rest", s, start) > 0, more: r.cues.phrase("more-before", s, start) > 0}
 	for _, t := range s[start:i] {
 		if t.number() {
 			q.numeral = t.numeral
@@ -80,7 +90,7 @@ func (r *Reader) amount(s []token, start, i int) quantity {
 		q.asked = q.asked || t.asked
 	}
 	i = r.relation(s, i, &q)
-	if i < len(s) && s[i].low == "of" && i+1 < len(s) && (r.cues.has("they", s[i+1].low) || r.cues.has("it", s[i+1].low) || r.cues.has("determiners", s[i+1].low)) {
+	if i < len(s) && r.cues.has("of", s[i].low) && i+1 < len(s) && (r.cues.has("they", s[i+1].low) || r.cues.has("it", s[i+1].low) || r.cues.has("determiners", s[i+1].low)) {
 		q.of = true
 		i++
 		if i+1 < len(s) && s[i+1].number() { // of the 14 kites: another amount
@@ -96,33 +106,49 @@ func (r *Reader) amount(s []token, start, i int) quantity {
 		i++
 	}
 	end := r.nounsAfter(s, i)
-	var words []string
-	for _, t := range s[i:end] {
-		words = append(words, t.low)
-	}
-	if n := len(words); n > 0 {
-		q.noun, q.adj = r.cues.stem(words[n-1]), strings.Join(words[:n-1], " ")
-		for _, w := range words { // 7 years old
-			if slices.Contains(r.cues.Units["seldom"], r.cues.stem(w)) {
-				q.noun, q.adj = r.cues.stem(w), ""
-			}
+	words := lows(s[i:end])
+	q.noun, q.adj = r.cues.nounPhrase(words)
+	for _, w := range words { // 7 years old
+		if stem := r.cues.stem(w); r.cues.stems["seldom"][stem] {
+			q.noun, q.adj = stem, ""
 		}
 	}
+	end = r.madeOf(s, end, &q)
 	q.end = r.relation(s, end, &q)
 	return q
 }
 
+// madeOf takes in what a noun is of, where that stands after it: "lápices de
+// color".
+func (r *Reader) madeOf(s []token, i int, q *quantity) int {
+	if r.cues.Order.Adjectives != "after" || q.noun == "" || i >= len(s) || !r.cues.has("of", s[i].low) || r.relation(s, i, &quantity{}) > i {
+		return i
+	}
+	end := r.nounsAfter(s, i+1)
+	if end == i+1 {
+		return i
+	}
+	q.adj = strings.TrimSpace(q.adj + " " + strings.Join(lows(s[i:end]), " "))
+	return end
+}
+
+func lows(tokens []token) []string {
+	out := make([]string, len(tokens))
+	for i, t := range tokens {
+		out[i] = t.low
+	}
+	return out
+}
+
 // relation skips "more" and "fewer" and notes them.
 func (r *Reader) relation(s []token, i int, q *quantity) int {
-	for ; i < len(s); i++ {
-		switch {
-		case r.cues.has("more", s[i].low):
-			q.more = true
-		case r.cues.has("fewer", s[i].low):
-			q.fewer = true
-		default:
+	for i < len(s) {
+		more, fewer := r.cues.phrase("more", s, i), r.cues.phrase("fewer", s, i)
+		if more+fewer == 0 {
 			return i
 		}
+		q.more, q.fewer = q.more || more > fewer, q.fewer || fewer > more
+		i += max(more, fewer)
 	}
 	return i
 }
@@ -133,10 +159,10 @@ func (r *Reader) nounsAfter(s []token, i int) int {
 		t := s[i]
 		f, verb := r.cues.forms[t.low]
 		switch {
-		case t.mark, t.number(), t.asked, t.capital && !t.first,
+		case t.mark, t.number(), t.asked, t.capital && !t.first, r.cues.has("clitics", t.low), r.relation(s, i, &quantity{}) > i && r.cues.Order.Adjectives == "after",
 			r.cues.has("places", t.low), r.cues.has("joins", t.low), r.cues.has("adverbs", t.low), r.cues.has("than", t.low),
 			r.cues.has("determiners", t.low), r.cues.has("she", t.low), r.cues.has("he", t.low), r.cues.has("they", t.low), r.cues.has("it", t.low), r.cues.has("me", t.low),
-			verb && (!f.third || f.base == "be" || f.base == "have" || f.class == help || n > 0 && r.verbFollows(s, i)):
+			verb && (!f.noun || r.cues.is("be", f) || r.cues.is("have", f) || f.class == help || n > 0 && r.verbFollows(s, i)):
 			return i
 		}
 		i++
@@ -147,5 +173,5 @@ func (r *Reader) nounsAfter(s []token, i int) int {
 // verbFollows reports whether a form such as "lands" is a verb after a noun: one
 // bird lands.
 func (r *Reader) verbFollows(s []token, i int) bool {
-	return i > 0 && !strings.HasSuffix(s[i-1].low, "s") && i >= 2 && s[i-2].text == "1"
+	return i > 0 && !r.cues.several(s[i-1].low) && i >= 2 && s[i-2].text == "1"
 }

@@ -12,12 +12,12 @@ func (s *scene) question(tokens []token, at int) (asks, []fact) {
 	}
 	n := r.cues.phrase("question", tokens, at)
 	q := r.amount(tokens, at, at+n)
-	rest := tokens[q.end:]
+	rest := r.askedLater(tokens[q.end:], &q)
 	if i := r.condition(rest); i >= 0 {
 		told = append(told, s.facts(rest[i:])...)
 		rest = rest[:i]
 	}
-	a := asks{goal: -1, noun: q.noun, adj: q.adj, fewer: q.fewer, total: r.cues.says("total", tokens), end: r.cues.says("end", rest)}
+	a := asks{goal: -1, noun: q.noun, adj: q.adj, total: r.cues.says("total", tokens), end: r.cues.says("end", rest)}
 	amounts, verbs := r.quantities(rest)
 	main := r.mainVerbs(rest, verbs)
 	if again := r.another(rest); again && r.cues.says("both", rest) || again && len(amounts) == 0 {
@@ -66,7 +66,9 @@ func (r *Reader) condition(tokens []token) int {
 }
 
 // helps reports whether a verb can stand beside another one.
-func (r *Reader) helps(f form) bool { return f.class == help || f.base == "be" || f.base == "have" }
+func (r *Reader) helps(f form) bool {
+	return f.class == help || r.cues.is("be", f) || r.cues.is("have", f)
+}
 
 // another reports whether a second "how many" follows.
 func (r *Reader) another(tokens []token) bool {
@@ -84,14 +86,18 @@ func (s *scene) asked(a *asks, c clause, q quantity) {
 	p := s.split(c)
 	than := slices.IndexFunc(c.tokens, func(t token) bool { return r.cues.has("than", t.low) })
 	a.who = s.phrase(s.askedAbout(a, c, p, than), "")
-	if than >= 0 && (q.more || q.fewer) {
-		a.want = wantDifference
+	if a.adj != "" && slices.ContainsFunc(c.tokens, func(t token) bool { return r.cues.has("not", t.low) }) {
+		a.adj = "not " + a.adj // those that are otherwise
+	}
+	if than >= 0 && r.apart(c.tokens[:than], &q) {
+		a.want, a.fewer = wantDifference, q.fewer
 		a.than = s.phrase(until(c.tokens[than+1:], func(t token) bool { return t.mark || r.cues.forms[t.low].base != "" }), a.who)
 		return
 	}
 	a.class = s.kind(c, p)
+	s.askedUnsaid(a, c, p)
 	for _, at := range p.places {
-		if at.word != "of" && !r.cues.has("from", at.word) && (a.class != give || !r.cues.has("to", at.word)) {
+		if !r.cues.has("of", at.word) && !r.cues.has("from", at.word) && (a.class != give || !r.cues.has("to", at.word)) {
 			a.place = s.placeName(at.tokens)
 		}
 	}
@@ -101,13 +107,61 @@ func (s *scene) asked(a *asks, c clause, q quantity) {
 			a.goal = x.numeral
 		}
 	}
-	a.end = a.end || c.form.base == "keep" || c.form.base == "stay" || c.form.base == "remain"
+	a.end = a.end || r.cues.is("keep", c.form)
 	switch {
 	case a.want == wantNone || a.want == wantMissing:
 	case r.cues.says("start", c.tokens):
 		a.want = wantStart
 	case a.total, a.want == wantAmount && a.who == together:
 		a.want = wantTotal
+	}
+}
+
+// askedLater takes the thing that is asked for out of the words after the verb,
+// where it is not said before: "combien reste-t-il de pommes".
+func (r *Reader) askedLater(rest []token, q *quantity) []token {
+	for i, t := range rest {
+		if q.noun != "" || !r.cues.has("asked-later", t.low) || i+1 == len(rest) || r.nounsAfter(rest, i+1) == i+1 {
+			continue
+		}
+		later := r.amount(rest, i+1, i+1)
+		q.noun, q.adj = later.noun, later.adj
+		q.more, q.fewer = q.more || later.more, q.fewer || later.fewer
+		return slices.Concat(rest[:i], rest[later.end:])
+	}
+	return rest
+}
+
+// apart reports whether more or fewer than something is asked for; the word for
+// it may stand apart from the thing, straight before "than".
+func (r *Reader) apart(before []token, q *quantity) bool {
+	for i := range before {
+		apart := quantity{}
+		if r.relation(before, i, &apart) == len(before) {
+			q.more, q.fewer = q.more || apart.more, q.fewer || apart.fewer
+		}
+	}
+	return q.more || q.fewer
+}
+
+// askedUnsaid works out whose amount is asked where the question leaves it out:
+// "¿cuántas tiene?", "¿cuántas le quedan?".
+func (s *scene) askedUnsaid(a *asks, c clause, p parts) {
+	r := s.r
+	switch {
+	case a.who != "" || a.adj != "" && r.cues.is("be", c.form):
+	case p.clitic != "":
+		if a.class == hold || a.class == need {
+			a.who = s.indirect(p, "")
+		}
+	case a.class == hold && c.form.own:
+		for _, at := range p.places {
+			if r.cues.has("to", at.word) && s.known(at.tokens) {
+				a.who = s.phrase(at.tokens, "")
+			}
+		}
+	case r.cues.Order.LeftOut && c.verb >= 0 && !c.form.own && !p.there && !r.cues.is("be", c.form) && c.form.class != help:
+		a.who = s.leftOut(c.form, p)
 	}
 }
 
@@ -135,9 +189,9 @@ func (s *scene) askedAbout(a *asks, c clause, p parts, than int) []token {
 		return p.subject
 	}
 	if len(p.subject) == 0 && len(p.after) > 0 && s.r.cues.forms[p.after[0].low].base == "" &&
-		(c.form.base == "be" || c.form.class == help) && !p.there && !s.r.cues.has("they", p.after[0].low) && than < 0 {
+		(s.r.cues.is("be", c.form) || c.form.class == help) && !p.there && !s.r.cues.has("they", p.after[0].low) && than < 0 {
 		if a.adj == "" && len(p.after) == 1 {
-			a.adj = p.after[0].low
+			a.adj = s.r.cues.quality(p.after[0].low)
 		}
 		return nil
 	}

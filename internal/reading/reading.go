@@ -1,6 +1,8 @@
 package reading
 
 import (
+	"maps"
+
 	"homebuild/internal/problem"
 )
 
@@ -28,22 +30,20 @@ type Reading struct {
 
 // Reader reads stories in a language.
 type Reader struct {
-	cues  *cues // nil for a language without any
-	words map[string]int
+	cues *cues // nil for a language without any
+	says counting
 }
 
 // NewReader makes a reader for a language, given that language's number words in
 // small letters.
 func NewReader(tag string, words map[string]int) *Reader {
-	r := &Reader{words: map[string]int{}}
-	for w, n := range words {
-		r.words[w] = n
+	r := &Reader{says: counting{words: maps.Clone(words)}}
+	if r.says.words == nil {
+		r.says.words = map[string]int{}
 	}
 	if c, ok := loadCues(tag); ok {
-		r.cues = c
-		for w, n := range c.Tens {
-			r.words[w] = n
-		}
+		r.cues, r.says.joined = c, c.Joined
+		maps.Copy(r.says.words, c.Numbers)
 	}
 	return r
 }
@@ -53,14 +53,14 @@ func NewReader(tag string, words map[string]int) *Reader {
 func (r *Reader) Reads() bool { return r.cues != nil }
 
 // Mark takes the marks out of a text in the reader's language.
-func (r *Reader) Mark(text string) (Text, error) { return Mark(text, r.words) }
+func (r *Reader) Mark(text string) (Text, error) { return r.says.mark(text) }
 
 // Read proposes what a story tells.
 func (r *Reader) Read(t Text) Reading {
 	if r.cues == nil {
 		return Reading{Why: "stories in this language are not read yet"}
 	}
-	s := &scene{r: r}
+	s := &scene{r: r, names: map[string]bool{}}
 	d := decider{r: r, text: t, ask: asks{goal: -1}}
 	for _, tokens := range r.sentences(t) {
 		d.sentence(s, tokens)

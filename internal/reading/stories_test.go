@@ -2,6 +2,7 @@ package reading
 
 import (
 	"os"
+	"path/filepath"
 	"strings"
 	"testing"
 
@@ -12,6 +13,23 @@ import (
 func englishWords() map[string]int {
 	words := map[string]int{}
 	for n, w := range strings.Fields("zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen twenty") {
+		words[w] = n
+	}
+	return words
+}
+
+// numberWords are the number words that the language files have.
+func numberWords(tag string) map[string]int {
+	lists := map[string]string{
+		"es": "cero uno dos tres cuatro cinco seis siete ocho nueve diez once doce trece catorce quince dieciséis diecisiete dieciocho diecinueve veinte",
+		"fr": "zéro un deux trois quatre cinq six sept huit neuf dix onze douze treize quatorze quinze seize dix-sept dix-huit dix-neuf vingt",
+		"pt": "zero um dois três quatro cinco seis sete oito nove dez onze doze treze catorze quinze dezesseis dezessete dezoito dezenove vinte",
+	}
+	if tag == "en" {
+		return englishWords()
+	}
+	words := map[string]int{"una": 1, "un": 1, "une": 1, "uma": 1, "duas": 2}
+	for n, w := range strings.Fields(lists[tag]) {
 		words[w] = n
 	}
 	return words
@@ -52,9 +70,9 @@ type tally struct{ stories, right, sure, wrong int }
 
 // score reads every story and counts, for each kind, how many of its stories
 // were read right, and how many stories were wrongly read as it.
-func score(t *testing.T, list []meant, log func(meant, Reading)) map[string]*tally {
+func score(t *testing.T, tag string, list []meant, log func(meant, Reading)) map[string]*tally {
 	t.Helper()
-	r := NewReader("en", englishWords())
+	r := NewReader(tag, numberWords(tag))
 	out := map[string]*tally{"-": {}}
 	for _, k := range problem.Kinds() {
 		out[k.String()] = &tally{}
@@ -99,48 +117,66 @@ func table(t *testing.T, name string, by map[string]*tally) (all tally) {
 	return all
 }
 
+// languages are those that have cues.
+func languages(t *testing.T) []string {
+	t.Helper()
+	files, err := filepath.Glob("*.toml")
+	if err != nil || len(files) == 0 {
+		t.Fatalf("no cue files: %v", err)
+	}
+	for i, file := range files {
+		files[i] = strings.TrimSuffix(file, ".toml")
+	}
+	return files
+}
+
 // The stories that the reader was tuned on: nothing is read wrongly, and what
 // is not marked as hard is read.
 func TestStories(t *testing.T) {
-	list := stories(t, "en/stories.txt")
-	if len(list) < 60 {
-		t.Fatalf("%d stories, want at least 60", len(list))
-	}
-	by := score(t, list, func(m meant, got Reading) {
-		line := "-"
-		if got.Certainty != CannotTell {
-			line = Line(got.Problem)
+	for _, tag := range languages(t) {
+		list := stories(t, tag+"/stories.txt")
+		if len(list) < 60 {
+			t.Fatalf("%s: %d stories, want at least 60", tag, len(list))
 		}
-		switch {
-		case line == m.want && (m.hard || got.Certainty == Sure || line == "-"):
-		case line == "-" && m.hard:
-		default:
-			t.Errorf("%s\n  want %s\n  got  %s (%s: %s)", m.text, m.want, line, got.Certainty, got.Why)
-		}
-	})
-	table(t, "tuned on", by)
-}
-
-// The stories that were put aside, before and after tuning: the figures are for the report, and a wrong
-// reading that the reader is sure of is never right.
-func TestHeldOut(t *testing.T) {
-	for _, name := range []string{"en/held-out.txt", "en/held-out-later.txt"} {
-		list := stories(t, name)
-		if len(list) < 20 {
-			t.Fatalf("%s: %d stories, want at least 20", name, len(list))
-		}
-		surelyWrong := 0
-		by := score(t, list, func(m meant, got Reading) {
-			if got.Certainty == Sure && Line(got.Problem) != m.want {
-				surelyWrong++
+		by := score(t, tag, list, func(m meant, got Reading) {
+			line := "-"
+			if got.Certainty != CannotTell {
+				line = Line(got.Problem)
+			}
+			switch {
+			case line == m.want && (m.hard || got.Certainty == Sure || line == "-"):
+			case line == "-" && m.hard:
+			default:
+				t.Errorf("%s\n  want %s\n  got  %s (%s: %s)", m.text, m.want, line, got.Certainty, got.Why)
 			}
 		})
-		all := table(t, name, by)
-		if surelyWrong > 0 {
-			t.Errorf("%s: %d stories are read wrongly without a doubt", name, surelyWrong)
+		table(t, tag+", tuned on", by)
+	}
+}
+
+// The stories that were put aside, before or after tuning: the figures are those
+// of docs/own-stories.md, and a wrong reading that the reader is sure of is never
+// right.
+func TestHeldOut(t *testing.T) {
+	tests := []struct {
+		tag, name string
+		right     int // as measured when the set was first run
+	}{
+		{"en", "en/held-out.txt", 29},
+		{"en", "en/held-out-later.txt", 18},
+	}
+	for _, test := range tests {
+		list := stories(t, test.name)
+		if len(list) < 20 {
+			t.Fatalf("%s: %d stories, want at least 20", test.name, len(list))
 		}
-		if all.right*2 < all.stories {
-			t.Errorf("%s: %d of %d stories are read right, want at least half", name, all.right, all.stories)
+		by := score(t, test.tag, list, func(m meant, got Reading) {
+			if got.Certainty == Sure && Line(got.Problem) != m.want {
+				t.Errorf("%s: read wrongly without a doubt: %s\n  want %s\n  got  %s", test.name, m.text, m.want, Line(got.Problem))
+			}
+		})
+		if all := table(t, test.name, by); all.right < test.right {
+			t.Errorf("%s: %d of %d stories are read right, want at least %d", test.name, all.right, all.stories, test.right)
 		}
 	}
 }

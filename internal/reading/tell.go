@@ -7,14 +7,16 @@ func (s *scene) clause(c clause) []fact {
 	p := s.split(c)
 	kind := s.kind(c, p)
 	subject := s.phrase(p.subject, "")
-	acts := len(p.subject) > 0
-	if !acts && !subjectAmount(c) && !p.there {
-		subject = s.who // "... and eats 3"
+	acts := subject != ""
+	if !acts && !s.itself(c, p) && !p.there {
+		subject = s.leftOut(c.form, p) // "... and eats 3"
 	}
+	to := s.indirect(p, subject)
+	s.lost = s.lost || !acts && p.clitic != "" && s.several("") && len(c.amounts) > 0 && !s.itself(c, p) && s.doubt != ""
 	var out []fact
 	for i, q := range c.amounts {
 		f := fact{quantity: q, class: kind, who: subject, start: p.start, end: p.end, total: p.total}
-		f.moves = q.start < c.verb
+		f.moves = q.start < c.verb || !acts && s.itself(c, p)
 		s.places(&f, c, p, i)
 		if f.moves {
 			f.who = ""
@@ -26,10 +28,11 @@ func (s *scene) clause(c clause) []fact {
 			f.who = name
 		}
 		s.sortOut(&f, c, p)
+		f.dative(to)
 		s.nouns(&f, c, i)
 		out = append(out, f)
 	}
-	if acts && subject != "" {
+	if acts && (to == "" || to != s.who) {
 		s.who = subject
 	}
 	for _, f := range out {
@@ -39,26 +42,48 @@ func (s *scene) clause(c clause) []fact {
 		if f.place != "" && f.who == "" {
 			s.last = f.place
 		}
+		s.owns(f)
 	}
 	return out
 }
 
 func subjectAmount(c clause) bool { return len(c.amounts) > 0 && c.amounts[0].start < c.verb }
 
-// before reports whether a word stands before an amount, with determiners
+// itself reports whether what is counted is the subject: "5 balloons pop",
+// "llegan 4", "se rompen 3".
+func (s *scene) itself(c clause, p parts) bool {
+	return subjectAmount(c) || len(c.amounts) > 0 && (c.form.own || p.reflexive && c.form.person == they && c.form.class == lose)
+}
+
+// dative says who gains or loses by what happens: "le da 3", "le quedan 5".
+func (f *fact) dative(who string) {
+	if who == "" {
+		return
+	}
+	switch f.class {
+	case give, gain, put, come:
+		f.to = who
+	case lose, take:
+		f.from = who
+	case hold, need:
+		f.who = who
+	}
+}
+
+// before reports whether a word of a list stands before an amount, with determiners
 // between.
-func (r *Reader) before(c clause, q quantity, word string) bool {
+func (r *Reader) before(c clause, q quantity, list string) bool {
 	i := q.start - 1
 	for i >= c.start && r.cues.has("determiners", c.tokens[i].low) {
 		i--
 	}
-	return i >= c.start && c.tokens[i].low == word
+	return i >= c.start && r.cues.has(list, c.tokens[i].low)
 }
 
 // kind is what the verb does here, with the small word after it.
 func (s *scene) kind(c clause, p parts) class {
 	kind := c.form.class
-	moved := subjectAmount(c) || kind == move || kind == give || kind == put || c.form.base == "take" || c.form.base == "break" || len(c.amounts) > 0 && p.particle == lose
+	moved := subjectAmount(c) || kind == move || kind == give || kind == put || s.r.cues.is("parting", c.form) || len(c.amounts) > 0 && p.particle == lose
 	if p.particle != "" && kind != hold && kind != lose && moved {
 		switch {
 		case kind == take && p.particle != lose:
@@ -70,10 +95,10 @@ func (s *scene) kind(c clause, p parts) class {
 			kind = p.particle
 		}
 	}
-	if kind == hold && p.particle == lose && subjectAmount(c) && !s.r.helps(c.form) && c.form.base != "stay" {
+	if kind == hold && p.particle == lose && subjectAmount(c) && !s.r.helps(c.form) && !s.r.cues.is("stay", c.form) {
 		kind = lose // 5 ducks swim away
 	}
-	if p.passive && (kind == lose || kind == gain) && strings.HasSuffix(c.tokens[c.verb].low, "ing") && p.particle == "" {
+	if p.passive && (kind == lose || kind == gain) && s.r.cues.ends("lasting", c.tokens[c.verb].low) && p.particle == "" {
 		kind = hold // 8 candles are burning
 	}
 	if p.passive && kind == give { // was given 6
@@ -108,11 +133,14 @@ func (s *scene) places(f *fact, c clause, p parts, i int) {
 	for _, at := range here {
 		who := s.r.cues.has("to", at.word) && (f.class == give)
 		switch {
+		case p.clitic != "" && s.r.cues.has("to", at.word): // that is whom the clitic means
+		case s.r.cues.has("to", at.word) && f.class == hold && f.moves && s.known(at.tokens):
+			f.belongs = s.phrase(at.tokens, "")
 		case s.r.cues.has("from", at.word):
 			f.from = s.phrase(at.tokens, f.who)
 		case who:
 			f.to = s.phrase(at.tokens, f.who)
-		case s.r.cues.has("into", at.word) || s.r.cues.has("places", at.word) && at.word != "of" && at.word != "for":
+		case s.r.cues.has("into", at.word) || s.r.cues.has("places", at.word) && !s.r.cues.has("of", at.word) && !s.r.cues.has("no-place", at.word):
 			f.place = s.placeName(at.tokens)
 		}
 	}
@@ -135,11 +163,11 @@ func (s *scene) placeName(tokens []token) string {
 	var words []string
 	for _, t := range tokens {
 		switch {
-		case s.r.cues.has("it", t.low) && len(tokens) == 1 || t.low == "it":
+		case s.r.cues.has("it", t.low) && len(tokens) == 1 || s.r.cues.has("itself", t.low):
 			return s.place
 		case s.r.cues.has("determiners", t.low):
 		default:
-			words = append(words, strings.TrimSuffix(t.low, "'s"))
+			words = append(words, s.r.cues.owner(t.low))
 		}
 	}
 	return strings.Join(words, " ")
@@ -151,7 +179,7 @@ func (s *scene) newOwner(c clause, i int) string {
 		return ""
 	}
 	at := c.amounts[i].start - 1
-	if at > c.amounts[i-1].end-1 && at > c.verb && c.tokens[at].capital && at > 0 && (c.tokens[at-1].low == "and" || c.tokens[at-1].mark) {
+	if at > c.amounts[i-1].end-1 && at > c.verb && c.tokens[at].capital && at > 0 && (s.r.cues.has("and", c.tokens[at-1].low) || c.tokens[at-1].mark) {
 		return s.phrase(c.tokens[at:at+1], "")
 	}
 	return ""
@@ -173,12 +201,12 @@ func (s *scene) sortOut(f *fact, c clause, p parts) {
 	case f.class == hold:
 		f.sort = state
 		if f.moves || p.there {
-			f.who = ""
+			f.who = f.belongs
 			if f.adj == "" && f.noun == "" || f.of || f.rest || f.place == "" {
 				f.predicate(s.r, c)
 			}
 		}
-		if base := c.form.base; base == "keep" || base == "stay" || base == "remain" {
+		if s.r.cues.is("keep", c.form) {
 			f.end = true
 		}
 	case f.class == need:
@@ -199,13 +227,13 @@ func (s *scene) sortOut(f *fact, c clause, p parts) {
 
 // predicate reads "8 are red".
 func (f *fact) predicate(r *Reader, c clause) {
-	if c.form.base != "be" || f.end {
+	if !r.cues.is("be", c.form) || f.end {
 		return
 	}
 	if i := c.verb + 1; i < c.end && f.quantity.start < c.verb {
 		t := c.tokens[i]
 		if !t.mark && !t.number() && !r.cues.has("places", t.low) && !r.cues.has("adverbs", t.low) && !r.cues.has("determiners", t.low) && !r.cues.has("not", t.low) {
-			f.adj = t.low
+			f.adj = r.cues.quality(t.low)
 		}
 	}
 }
@@ -213,7 +241,11 @@ func (f *fact) predicate(r *Reader, c clause) {
 // nouns carries the thing over where a sentence leaves it out: "5 red and 3 blue
 // kites", "finds 6 more".
 func (s *scene) nouns(f *fact, c clause, i int) {
-	if f.noun == "" || i+1 < len(c.amounts) && c.amounts[i].end+1 == c.amounts[i+1].start && f.adj == "" && c.amounts[i+1].adj != "" && f.noun != c.amounts[i+1].noun {
+	before := s.r.cues.Order.Adjectives != "after"
+	if !before && i > 0 && f.noun != "" && f.adj == "" {
+		f.like = c.amounts[i-1].adj != ""
+	}
+	if f.noun == "" || before && i+1 < len(c.amounts) && c.amounts[i].end+1 == c.amounts[i+1].start && f.adj == "" && c.amounts[i+1].adj != "" && f.noun != c.amounts[i+1].noun {
 		later := ""
 		for _, q := range c.amounts[i+1:] {
 			if later == "" && q.noun != "" {

@@ -27,6 +27,10 @@ type Text struct {
 // Mark takes the marks out of a text and finds its numbers, those in words with
 // the help of a language's own. The error is a *Fault.
 func Mark(text string, words map[string]int) (Text, error) {
+	return counting{words: words}.mark(text)
+}
+
+func (c counting) mark(text string) (Text, error) {
 	t := Text{Asked: -1}
 	var b strings.Builder
 	for text != "" {
@@ -34,7 +38,7 @@ func Mark(text string, words map[string]int) (Text, error) {
 		if strings.Contains(before, "]") {
 			return Text{}, &Fault{`a "]" has no "[" before it`, "write marks like this: [6 kites]"}
 		}
-		t.add(&b, before, words)
+		t.add(&b, before, c)
 		if !opened {
 			break
 		}
@@ -48,7 +52,7 @@ func Mark(text string, words map[string]int) (Text, error) {
 			}
 			t.Asked = b.Len()
 			after = withoutGap(b.String(), after)
-		} else if err := t.addMarked(&b, inside, words); err != nil {
+		} else if err := t.addMarked(&b, inside, c); err != nil {
 			return Text{}, err
 		}
 		text = after
@@ -66,8 +70,8 @@ func withoutGap(before, after string) string {
 	return after
 }
 
-func (t *Text) add(b *strings.Builder, plain string, words map[string]int) {
-	for _, n := range numerals(plain, words) {
+func (t *Text) add(b *strings.Builder, plain string, c counting) {
+	for _, n := range c.numerals(plain) {
 		n.Start, n.End = n.Start+b.Len(), n.End+b.Len()
 		t.Numerals = append(t.Numerals, n)
 	}
@@ -76,13 +80,13 @@ func (t *Text) add(b *strings.Builder, plain string, words map[string]int) {
 
 // addMarked adds what stands between brackets: words with one number, which then
 // counts; or words, "=" and their number, which is one number among others.
-func (t *Text) addMarked(b *strings.Builder, inside string, words map[string]int) error {
+func (t *Text) addMarked(b *strings.Builder, inside string, c counting) error {
 	shown, meant, said := strings.Cut(plainSigns.Replace(inside), "=")
 	shown = strings.TrimSpace(shown)
 	if !said {
 		shown, meant = strings.TrimSpace(inside), inside
 	}
-	found := numerals(meant, words)
+	found := c.numerals(meant)
 	if len(found) != 1 || shown == "" || found[0].Value > Largest {
 		return &Fault{fmt.Sprintf("the mark %q does not hold one number up to %d", "["+inside+"]", Largest),
 			"write marks like this: [6 kites], or [a dozen = 12] for words"}
@@ -96,7 +100,7 @@ func (t *Text) addMarked(b *strings.Builder, inside string, words map[string]int
 
 // numerals finds the whole numbers of a plain text. Digits that belong to
 // something else, such as 3.50, 7:30, 1/2, 2nd or A4, are none.
-func numerals(s string, words map[string]int) []Numeral {
+func (says counting) numerals(s string) []Numeral {
 	var out []Numeral
 	for at := 0; at < len(s); {
 		c, size := utf8.DecodeRuneInString(s[at:])
@@ -109,7 +113,7 @@ func numerals(s string, words map[string]int) []Numeral {
 			at = end
 		case unicode.IsLetter(c):
 			end := endOf(s, at, inWord)
-			if n, ok := wordAt(s, at, end, words); ok {
+			if n, ok := says.wordAt(s, at, end); ok {
 				out = append(out, n)
 				end = max(end, n.End)
 			}
@@ -182,26 +186,6 @@ func alone(s string, start, end int) bool {
 		return !unicode.IsDigit(earlier)
 	}
 	return before != '-' && before != '−' || start == 0
-}
-
-// wordAt reads the number word that begins at a place, two words where tens and
-// ones are told apart: "twenty five".
-func wordAt(s string, at, end int, words map[string]int) (Numeral, bool) {
-	value, ok := words[lower(s[at:end])]
-	if !ok {
-		tens, ones, cut := strings.Cut(lower(s[at:end]), "-")
-		if !cut || words[tens] < 20 || words[tens]%10 != 0 || words[ones] < 1 || words[ones] > 9 {
-			return Numeral{}, false
-		}
-		return Numeral{Value: words[tens] + words[ones], Start: at, End: end, Word: true}, true
-	}
-	if value >= 20 && value%10 == 0 && strings.HasPrefix(s[end:], " ") {
-		next := endOf(s, end+1, inWord)
-		if ones := words[lower(s[end+1:next])]; ones >= 1 && ones <= 9 {
-			return Numeral{Value: value + ones, Start: at, End: next, Word: true}, true
-		}
-	}
-	return Numeral{Value: value, Start: at, End: end, Word: true}, true
 }
 
 func lower(s string) string { return strings.ReplaceAll(strings.ToLower(s), "’", "'") }

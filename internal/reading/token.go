@@ -24,6 +24,7 @@ func (r *Reader) sentences(t Text) [][]token {
 	var now []token
 	end := func() {
 		if len(now) > 0 {
+			now = r.cues.rewrite(now)
 			now[0].first = true
 			out = append(out, now)
 		}
@@ -49,10 +50,10 @@ func (r *Reader) sentences(t Text) [][]token {
 		switch {
 		case inWord(c) || unicode.IsDigit(c):
 			stop := endOf(t.Plain, at, func(c rune) bool { return inWord(c) || unicode.IsDigit(c) })
-			word := t.Plain[at:stop]
-			now = append(now, token{text: word, low: strings.Trim(lower(word), "'-"), numeral: -1, capital: unicode.IsUpper(c)})
+			now = append(now, r.cues.word(t.Plain[at:stop])...)
 			at = stop
 			continue
+		case strings.ContainsRune("¿¡", c):
 		case c == '.' && len(now) > 0 && r.cues.has("abbreviations", now[len(now)-1].low):
 		case strings.ContainsRune(".!?\n", c):
 			if c == '?' && len(now) > 0 {
@@ -75,17 +76,25 @@ func (r *Reader) counts(t Text, i int) bool {
 	if t.Marked() {
 		return n.Marked
 	}
-	if !n.Word || n.Value != 1 {
+	if !n.Word {
 		return true
 	}
-	rest, before := lower(t.Plain[n.Start:]), lower(t.Plain[:n.Start])
-	for _, p := range r.cues.Grammar["not-one"] {
-		head, tail, _ := strings.Cut(" "+p+" ", " one ")
-		if strings.HasSuffix(" "+before, head+" ") && strings.HasPrefix(rest, strings.TrimSpace("one "+tail)) {
-			return false
+	return !r.noCount(t, n)
+}
+
+// noCount reports whether a number word does not count here: "one day", "los
+// dos". Where a language has one word for "a" and "one", that counts only before
+// "more".
+func (r *Reader) noCount(t Text, n Numeral) bool {
+	word, rest, before := lower(t.Plain[n.Start:n.End]), lower(t.Plain[n.Start:]), lower(t.Plain[:n.Start])
+	for _, p := range r.cues.Grammar["no-count"] {
+		head, tail, ok := strings.Cut(" "+p+" ", " "+word+" ")
+		if ok && strings.HasSuffix(" "+before, head+" ") && strings.HasPrefix(rest, strings.TrimSpace(word+" "+tail)) {
+			return true
 		}
 	}
-	return true
+	next, _, _ := strings.Cut(strings.TrimSpace(rest[len(word):]), " ")
+	return r.cues.has("determiners", word) && !r.cues.has("more", strings.Trim(next, ".,"))
 }
 
 // numeralTokens are a number and, of a marked one, the words beside it.
@@ -95,7 +104,7 @@ func (r *Reader) numeralTokens(t Text, i int) []token {
 	if !n.Marked {
 		return out
 	}
-	inner := numerals(t.Plain[n.Start:n.End], r.words)
+	inner := r.says.numerals(t.Plain[n.Start:n.End])
 	if len(inner) != 1 {
 		return out
 	}

@@ -25,9 +25,9 @@ browser-test: ## everything that needs Chromium, Java or npm
 browser-all: setup ## the full browser matrix: every language and Lighthouse (long)
 	go test -count=1 -timeout 60m -tags browser ./browser/... -args -all -lighthouse
 
-kill-test: ## kill 200 builds at any moment, and look at what is left
-	go test -count=1 -timeout 30m ./cmd/homebuild -run 'TestKillTheProgram' -kills 200 -v
-	go test -count=1 -timeout 30m ./internal/publish -run 'TestKill$$' -kills 200 -v
+kill-test: ## kill 300 builds at any moment, and look at what is left
+	go test -count=1 -timeout 30m ./cmd/homebuild -run 'TestKillTheProgram' -kills 300 -v
+	go test -count=1 -timeout 30m ./internal/publish -run 'TestKill$$' -kills 300 -v
 
 fault-test: ## a disk that fills up or may only be read (needs root), a folder of someone else's, files that change while read
 	go test -count=1 -tags long ./internal/publish -run 'FullDisk|ReadOnlyDisk' -v
@@ -44,8 +44,11 @@ fuzz: ## each fuzz target for FUZZTIME, one after the other; what it finds stays
 	done
 
 BENCHDIR =
+BENCHWEEKS = 2000
 bench: ## pages a second, beside what the computer can do at best; BENCHDIR=/mnt/disk chooses the disk
-	go test -count=1 -tags bench -timeout 2h ./cmd/homebuild -run TestSpeed -v -on "$(BENCHDIR)"
+	go test -count=1 -tags bench -timeout 4h ./cmd/homebuild -run TestSpeed -v -on "$(BENCHDIR)" -large $(BENCHWEEKS)
+	go test ./internal/i18n -run '^$$' -bench 'Word|Counted|LoadLocales' -benchmem -count 5
+	go test ./internal/activity -run '^$$' -bench Year -benchmem
 
 supply: ## what the program is made of: sums, known weaknesses, licences, the list
 	go mod verify

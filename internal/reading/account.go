@@ -111,7 +111,7 @@ func (d *decider) account() (account, bool) {
 			if f.sign == 0 {
 				continue
 			}
-			if f.sign > 0 && len(a.before)+len(a.changes) == 0 && f.known() && !f.more && !f.start && d.ask.want != wantStart {
+			if f.sign > 0 && len(a.before)+len(a.changes) == 0 && f.known() && !f.more && !f.start && f.to == "" && d.ask.want != wantStart {
 				f.sort = state // what was found first is what is there
 				a.before = append(a.before, f)
 				if f.who != "" {

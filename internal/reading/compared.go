@@ -57,6 +57,10 @@ func (d *decider) compared(v fact) (problem.Problem, bool) {
 	if subject == "" && v.adj != "" { // 5 more red kites than blue ones
 		subject = v.adj
 	}
+	if d.r.cues.Order.ThanUnsaid && other == "" && len(known) == 1 && known[0].who != subject && subject != "" {
+		d.doubt("who is compared with whom is not clear")
+		other = known[0].who
+	}
 	tells, knows := -1, ""
 	for i, f := range known {
 		switch {

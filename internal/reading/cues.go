@@ -55,8 +55,9 @@ type cues struct {
 // order is how a language orders its sentences where that differs from one to
 // another.
 type order struct {
-	Adjectives string `toml:"adjectives"` // "before" or "after" the noun
-	LeftOut    bool   `toml:"left-out"`   // a subject may be left out: "Tiene 6"
+	Adjectives string `toml:"adjectives"`  // "before" or "after" the noun
+	LeftOut    bool   `toml:"left-out"`    // a subject may be left out: "Tiene 6"
+	ThanUnsaid bool   `toml:"than-unsaid"` // than whom may be left out: "Hugo tiene 6 menos"
 }
 
 // loadCues reads the cues of a language; false where there are none.

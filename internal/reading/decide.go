@@ -92,6 +92,7 @@ func (d *decider) decide(s *scene) Reading {
 		d.doubt("%q could be more than one", s.doubt)
 	}
 	p, ok := d.problem()
+	extra := d.extra(s)
 	if !ok || s.lost || d.unclear {
 		return cannot("who has how many is not clear")
 	}
@@ -100,7 +101,7 @@ func (d *decider) decide(s *scene) Reading {
 			return cannot("a number is larger than %d", Largest)
 		}
 	}
-	out := Reading{Problem: p, Certainty: Sure, Extra: d.extra()}
+	out := Reading{Problem: p, Certainty: Sure, Extra: extra}
 	if len(d.doubts) > 0 {
 		out.Certainty, out.Why = Unsure, d.doubts[0]
 	}
@@ -241,7 +242,7 @@ func (d *decider) make(kind problem.Kind, facts ...fact) (problem.Problem, bool)
 
 // extra lists the numbers that are not needed, and doubts where one looks as if
 // it were.
-func (d *decider) extra() []Numeral {
+func (d *decider) extra(s *scene) []Numeral {
 	var out []Numeral
 	for i, n := range d.text.Numerals {
 		if slices.Contains(d.used, i) || !d.r.counts(d.text, i) || n.Word && n.Value == 1 {
@@ -250,10 +251,12 @@ func (d *decider) extra() []Numeral {
 		out = append(out, n)
 		if !slices.Contains(d.seen, i) {
 			d.doubt("what %d tells is not clear", n.Value)
+			d.unclear = d.unclear || !n.Word
 		}
 		for _, f := range d.facts {
-			if f.numeral == i && (d.ask.who == "" || f.who == d.ask.who || f.who == "" || d.text.Marked()) {
+			if f.numeral == i && (f.sort == change || d.ask.who == "" || f.who == d.ask.who || f.who == "" || d.text.Marked()) {
 				d.doubt("%d is told and not needed", n.Value)
+				d.unclear = d.unclear || f.sort == change && !slices.Contains(s.owners, f.who)
 			}
 		}
 	}

@@ -162,7 +162,7 @@ func isWhole(w, p fact) bool {
 	if p.who == "" && w.place == "" && p.place != "" {
 		return true
 	}
-	return p.of || p.place == w.place && w.adj == "" && p.adj != ""
+	return p.of || (p.place == w.place || p.place == "" && w.numeral < p.numeral) && w.adj == "" && p.adj != ""
 }
 
 // parted is every pair that makes a whole.

@@ -34,7 +34,7 @@ func (s *scene) several(besides string) bool {
 
 // owns notes who has some.
 func (s *scene) owns(f fact) {
-	has := f.sort == state || f.sort == versus || f.class == gain
+	has := f.sort == state || f.sort == versus || f.class == gain && f.to == ""
 	if has && f.who != "" && f.who != together && !slices.Contains(s.owners, f.who) {
 		s.owners = append(s.owners, f.who)
 	}

@@ -112,8 +112,8 @@ func (w *splitter) before(i int) string {
 	return w.tokens[i-1].low
 }
 
-func (w *splitter) pronoun(low string) bool {
-	return w.cues.has("she", low) || w.cues.has("he", low) || w.cues.has("they", low)
+func (r *Reader) pronoun(low string) bool {
+	return r.cues.has("she", low) || r.cues.has("he", low) || r.cues.has("they", low)
 }
 
 // particle notes a small word that changes the verb: "flies away", "takes 3

@@ -94,7 +94,10 @@ func (s *scene) asked(a *asks, c clause, q quantity) {
 		a.than = s.phrase(until(c.tokens[than+1:], func(t token) bool { return t.mark || r.cues.forms[t.low].base != "" }), a.who)
 		return
 	}
-	a.class = s.kind(c, p)
+	if a.class = s.kind(c, p); r.cues.Order.ThanUnsaid && (q.more || q.fewer) && a.class == hold && a.who != "" && len(c.amounts) == 0 {
+		a.want, a.fewer = wantDifference, q.fewer // than whom is not said
+		return
+	}
 	s.askedUnsaid(a, c, p)
 	for _, at := range p.places {
 		if !r.cues.has("of", at.word) && !r.cues.has("from", at.word) && (a.class != give || !r.cues.has("to", at.word)) {
@@ -193,6 +196,10 @@ func (s *scene) askedAbout(a *asks, c clause, p parts, than int) []token {
 		if a.adj == "" && len(p.after) == 1 {
 			a.adj = s.r.cues.quality(p.after[0].low)
 		}
+		return nil
+	}
+	if r := s.r; c.form.own && len(p.subject) == 0 && len(p.after) == 1 && !p.after[0].capital && !r.pronoun(p.after[0].low) && !s.known(p.after) {
+		a.adj = r.cues.quality(p.after[0].low) // "siguen encendidas"
 		return nil
 	}
 	return p.after

@@ -51,12 +51,15 @@ func TestKillTheProgram(t *testing.T) {
 		whole[v] = tree(t, fresh)
 	}
 	build := func() *exec.Cmd { return exec.Command(program, "build", school, "--quiet") }
-	versions["a"]()
-	start := time.Now()
-	if err := build().Run(); err != nil {
-		t.Fatal(err)
+	took := time.Hour
+	for _, v := range []string{"b", "a", "b", "a"} { // the quickest, so that most kills come before the end
+		versions[v]()
+		start := time.Now()
+		if err := build().Run(); err != nil {
+			t.Fatal(err)
+		}
+		took = min(took, time.Since(start))
 	}
-	took := time.Since(start)
 	killed, changed := 0, 0
 	for i := range *programKills {
 		versions[[]string{"b", "a"}[i%2]]()

@@ -26,7 +26,7 @@ import (
 )
 
 var (
-	largeWeeks = flag.Int("large", 2000, "weeks of the large generated site")
+	largeWeeks = flag.Int("large", 2000, "weeks of the largest generated site")
 	benchOn    = flag.String("on", "", "folder on the disk to measure; empty for the usual place of temporary files")
 )
 

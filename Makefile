@@ -36,12 +36,12 @@ fault-test: ## a disk that fills up or may only be read (needs root), a folder o
 
 FUZZTIME = 5m
 fuzz: ## each fuzz target for FUZZTIME, one after the other; what it finds stays in testdata/fuzz
-	@for room in i18n page publish reading week; do \
+	@log=$$(mktemp); for room in i18n page publish reading week; do \
 	  for target in $$(go test ./internal/$$room -list '^Fuzz' | grep '^Fuzz'); do \
-	    echo "internal/$$room $$target"; \
-	    go test ./internal/$$room -run '^$$' -fuzz "^$$target\$$" -fuzztime $(FUZZTIME) -fuzzminimizetime 5s | tail -n 2 || exit 1; \
+	    go test ./internal/$$room -run '^$$' -fuzz "^$$target\$$" -fuzztime $(FUZZTIME) -fuzzminimizetime 5s > $$log 2>&1 || { cat $$log; exit 1; }; \
+	    echo "internal/$$room $$target $$(grep '^fuzz: elapsed' $$log | tail -n 1)"; \
 	  done; \
-	done
+	done; rm -f $$log
 
 BENCHDIR =
 BENCHWEEKS = 2000

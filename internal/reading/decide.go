@@ -189,6 +189,9 @@ func (d *decider) alike() {
 	if adj == "" || !slices.ContainsFunc(d.facts, func(f fact) bool { return f.known() && f.adj == adj && f.sort == state }) {
 		return
 	}
+	if !slices.ContainsFunc(d.facts, func(f fact) bool { return f.adj != "" && f.adj != adj }) {
+		return // they are all alike
+	}
 	d.facts = slices.DeleteFunc(d.facts, func(f fact) bool { return f.adj != "" && f.adj != adj })
 	for _, f := range d.facts {
 		if f.known() && f.adj == "" && f.sort == change {
@@ -206,8 +209,11 @@ func (d *decider) about(f fact) bool {
 	return n == "" || f.noun == "" || f.noun == n || d.r.cues.covers(n, f.noun) || d.r.cues.covers(f.noun, n)
 }
 
-// said is a noun as the story writes it.
+// said is a noun as the story writes it, where a stem is not a word itself.
 func (d *decider) said(noun string) string {
+	if !d.r.cues.nounFirst() {
+		return noun
+	}
 	for _, word := range strings.FieldsFunc(lower(d.text.Plain), func(c rune) bool { return !inWord(c) }) {
 		if d.r.cues.stem(word) == noun {
 			return word
@@ -218,7 +224,7 @@ func (d *decider) said(noun string) string {
 
 // again reports whether the noun of an amount is that of another one, too.
 func (d *decider) again(f fact) bool {
-	return slices.ContainsFunc(d.facts, func(g fact) bool { return g.noun == f.noun && g.start != f.start })
+	return slices.ContainsFunc(d.facts, func(g fact) bool { return g.noun == f.noun && g.numeral != f.numeral })
 }
 
 func (d *decider) unit(f fact) bool { return d.r.cues.stems["seldom"][f.noun] }

@@ -134,10 +134,10 @@ func (d *decider) part() (problem.Problem, bool) {
 		return no, false
 	}
 	whole, part := known[0], known[1]
-	if !isWhole(whole, part) {
+	if !d.ofThose(whole, part) && !isWhole(whole, part) {
 		whole, part = part, whole
 	}
-	if !isWhole(whole, part) || isWhole(part, whole) {
+	if !d.ofThose(whole, part) && (!isWhole(whole, part) || isWhole(part, whole)) {
 		return no, false
 	}
 	if d.ask.end && d.ask.adj == "" && d.ask.place == "" || d.value(part) > d.value(whole) {
@@ -151,6 +151,13 @@ func (d *decider) part() (problem.Problem, bool) {
 	return d.make(problem.TogetherAddend, part, whole)
 }
 
+// ofThose reports whether an amount that is told by what it is like is a part of
+// one told before, wherever that is: "en la caja hay 15 botones; 9 son blancos".
+func (d *decider) ofThose(w, p fact) bool {
+	other := d.ask.adj != "" || d.ask.noun != "" && d.ask.noun != w.noun
+	return d.r.cues.nounFirst() && other && w.numeral < p.numeral && w.adj == "" && p.adj != "" && p.place == "" && !w.of && !w.rest
+}
+
 // isWhole reports whether one amount is told as a part of another.
 func isWhole(w, p fact) bool {
 	if w.rest || w.of {
@@ -162,7 +169,7 @@ func isWhole(w, p fact) bool {
 	if p.who == "" && w.place == "" && p.place != "" {
 		return true
 	}
-	return p.of || (p.place == w.place || p.place == "" && w.numeral < p.numeral) && w.adj == "" && p.adj != ""
+	return p.of || p.place == w.place && w.adj == "" && p.adj != ""
 }
 
 // parted is every pair that makes a whole.

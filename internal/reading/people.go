@@ -23,6 +23,7 @@ type scene struct {
 const (
 	together = "+"       // all that were named
 	ours     = "the one" // "I", "you"
+	somebody = "?"       // it is not said who
 )
 
 // meet notes somebody.
@@ -93,6 +94,9 @@ func (s *scene) pronoun(female bool, other string) string {
 	chosen := free[len(free)-1]
 	if slices.Contains(free, s.who) {
 		chosen = s.who
+	}
+	if owners := slices.DeleteFunc(slices.Clone(free), func(p string) bool { return !slices.Contains(s.owners, p) }); len(owners) == 1 {
+		free, chosen = owners, owners[0] // not the aunt who gives
 	}
 	if *mine == "" {
 		*mine = chosen

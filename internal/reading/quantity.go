@@ -63,7 +63,7 @@ func (r *Reader) nounHere(s []token, i int, f form) bool {
 	if i == 0 {
 		return false
 	}
-	if r.cues.has("determiners", s[i-1].low) && !r.cues.has("clitics", s[i-1].low) {
+	if r.cues.has("determiners", s[i-1].low) && !r.cues.has("clitics", s[i-1].low) && (i < 2 || !r.pronoun(s[i-2].low)) {
 		return true
 	}
 	for _, t := range s[:i] {
@@ -121,7 +121,7 @@ func (r *Reader) amount(s []token, start, i int) quantity {
 // madeOf takes in what a noun is of, where that stands after it: "lápices de
 // color".
 func (r *Reader) madeOf(s []token, i int, q *quantity) int {
-	if r.cues.Order.Adjectives != "after" || q.noun == "" || i >= len(s) || !r.cues.has("of", s[i].low) || r.relation(s, i, &quantity{}) > i {
+	if !r.cues.nounFirst() || q.noun == "" || i >= len(s) || !r.cues.has("of", s[i].low) || r.relation(s, i, &quantity{}) > i {
 		return i
 	}
 	end := r.nounsAfter(s, i+1)
@@ -159,7 +159,7 @@ func (r *Reader) nounsAfter(s []token, i int) int {
 		t := s[i]
 		f, verb := r.cues.forms[t.low]
 		switch {
-		case t.mark, t.number(), t.asked, t.capital && !t.first, r.cues.has("clitics", t.low), r.relation(s, i, &quantity{}) > i && r.cues.Order.Adjectives == "after",
+		case t.mark, t.number(), t.asked, t.capital && !t.first, r.cues.has("clitics", t.low), r.cues.has("reflexive", t.low), r.cues.nounFirst() && r.relation(s, i, &quantity{}) > i,
 			r.cues.has("places", t.low), r.cues.has("joins", t.low), r.cues.has("adverbs", t.low), r.cues.has("than", t.low),
 			r.cues.has("determiners", t.low), r.cues.has("she", t.low), r.cues.has("he", t.low), r.cues.has("they", t.low), r.cues.has("it", t.low), r.cues.has("me", t.low),
 			verb && (!f.noun || r.cues.is("be", f) || r.cues.is("have", f) || f.class == help || n > 0 && r.verbFollows(s, i)):

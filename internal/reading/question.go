@@ -85,13 +85,20 @@ func (s *scene) asked(a *asks, c clause, q quantity) {
 	r := s.r
 	p := s.split(c)
 	than := slices.IndexFunc(c.tokens, func(t token) bool { return r.cues.has("than", t.low) })
-	a.who = s.phrase(s.askedAbout(a, c, p, than), "")
+	about, other := s.askedAbout(a, c, p, than), []token(nil)
+	if than >= 0 {
+		other = until(c.tokens[than+1:], func(t token) bool { return t.mark || r.cues.forms[t.low].base != "" })
+		if than < c.verb && len(other) > 1 && s.known(other[:1]) { // "plus qu'Omar Lina a-t-elle"
+			about, other = other[1:], other[:1]
+		}
+	}
+	a.who = s.phrase(about, "")
 	if a.adj != "" && slices.ContainsFunc(c.tokens, func(t token) bool { return r.cues.has("not", t.low) }) {
 		a.adj = "not " + a.adj // those that are otherwise
 	}
 	if than >= 0 && r.apart(c.tokens[:than], &q) {
 		a.want, a.fewer = wantDifference, q.fewer
-		a.than = s.phrase(until(c.tokens[than+1:], func(t token) bool { return t.mark || r.cues.forms[t.low].base != "" }), a.who)
+		a.than = s.phrase(other, a.who)
 		return
 	}
 	if a.class = s.kind(c, p); r.cues.Order.ThanUnsaid && (q.more || q.fewer) && a.class == hold && a.who != "" && len(c.amounts) == 0 {

@@ -7,6 +7,9 @@ func (s *scene) clause(c clause) []fact {
 	p := s.split(c)
 	kind := s.kind(c, p)
 	subject := s.phrase(p.subject, "")
+	if len(p.subject) == 1 && p.clitic != "" && s.r.cues.has("they", p.subject[0].low) {
+		subject = somebody // "on lui donne 3"
+	}
 	acts := subject != ""
 	if !acts && !s.itself(c, p) && !p.there {
 		subject = s.leftOut(c.form, p) // "... and eats 3"
@@ -32,7 +35,7 @@ func (s *scene) clause(c clause) []fact {
 		s.nouns(&f, c, i)
 		out = append(out, f)
 	}
-	if acts && (to == "" || to != s.who) {
+	if acts && subject != somebody && (to == "" || to != s.who) {
 		s.who = subject
 	}
 	for _, f := range out {
@@ -195,6 +198,9 @@ func (s *scene) sortOut(f *fact, c clause, p parts) {
 		if f.moves {
 			f.who = s.phrase(p.subject, f.than)
 		}
+		if f.who == "" && s.r.cues.is("be", c.form) && !p.there && f.quantity.start > c.verb { // "soit 6 de plus qu'Omar"
+			f.who = s.it(f.than)
+		}
 		return
 	case f.fewer, f.more && f.class == hold && !f.moves: // than whom is not said
 		f.sort = versus
@@ -241,7 +247,7 @@ func (f *fact) predicate(r *Reader, c clause) {
 // nouns carries the thing over where a sentence leaves it out: "5 red and 3 blue
 // kites", "finds 6 more".
 func (s *scene) nouns(f *fact, c clause, i int) {
-	before := s.r.cues.Order.Adjectives != "after"
+	before := !s.r.cues.nounFirst()
 	if !before && i > 0 && f.noun != "" && f.adj == "" {
 		f.like = c.amounts[i-1].adj != ""
 	}

@@ -24,9 +24,10 @@ func (r *Reader) sentences(t Text) [][]token {
 	var now []token
 	end := func() {
 		if len(now) > 0 {
-			now = r.cues.rewrite(now)
-			now[0].first = true
-			out = append(out, now)
+			if now = r.cues.rewrite(now); len(now) > 0 {
+				now[0].first = true
+				out = append(out, now)
+			}
 		}
 		now = nil
 	}

@@ -42,7 +42,7 @@ func (c *cues) nounPhrase(words []string) (noun, adj string) {
 	if n == 0 {
 		return "", ""
 	}
-	if c.Order.Adjectives != "after" {
+	if !c.nounFirst() {
 		return c.stem(words[n-1]), strings.Join(words[:n-1], " ")
 	}
 	at := slices.IndexFunc(words, func(w string) bool { return !c.stems["adjectives"][c.stem(w)] })
@@ -58,9 +58,12 @@ func (c *cues) nounPhrase(words []string) (noun, adj string) {
 	return noun, strings.Join(like, " ")
 }
 
+// nounFirst reports whether a noun stands before what it is like.
+func (c *cues) nounFirst() bool { return c.Order.Adjectives == "after" }
+
 // quality is a word for what something is like, as nounPhrase gives it.
 func (c *cues) quality(word string) string {
-	if c.Order.Adjectives != "after" {
+	if !c.nounFirst() {
 		return word
 	}
 	return c.stem(word)

@@ -46,13 +46,13 @@ func (r *reader) settings(name fileName, f front) *Week {
 		Own:           t.own(k.Own),
 		Focus:         t.oneOf("focus", "a strategy", k.Focus, r.allowed.Strategies),
 		Picture:       t.oneOf("picture", "a picture", k.Picture, r.allowed.Pictures),
-		Stories:       t.whole("stories", k.Stories, 1, MaxStories, defaultStories),
+		Stories:       t.whole("stories", k.Stories),
 		Scene:         t.oneOf("scene", "a scene", k.Scene, r.allowed.Settings),
 		ExtraSentence: t.yes("extra-sentence", k.ExtraSentence, false),
 		NumberWords:   t.yes("number-words", k.NumberWords, false),
 		WarmUp:        t.oneOf("warm-up", "a warm-up", k.WarmUp, r.allowed.WarmUps),
 		Review:        t.yes("review", k.Review, false),
-		Minutes:       t.whole("minutes", k.Minutes, 1, MaxMinutes, defaultMinutes),
+		Minutes:       t.whole("minutes", k.Minutes),
 		Allow:         t.allow(k.Allow),
 		Notes:         map[string]string{},
 		file:          name.path,
@@ -96,10 +96,10 @@ func (t *table) own(k *ownKeys) *Own {
 	}
 	o := &Own{
 		Operation: t.oneOf("own-target.operation", "an operation", k.Operation, Operations()),
-		Largest:   t.whole("own-target.largest", k.Largest, 5, largestNumber, 20),
-		Parts:     t.whole("own-target.parts", k.Parts, 2, 3, 2),
+		Largest:   t.whole("own-target.largest", k.Largest),
+		Parts:     t.whole("own-target.parts", k.Parts),
 		Crossing:  t.oneOf("own-target.crossing", "a word for crossing a ten", k.Crossing, Crossings()),
-		Steps:     t.whole("own-target.steps", k.Steps, 1, 2, 1),
+		Steps:     t.whole("own-target.steps", k.Steps),
 	}
 	if o.Operation == "" {
 		o.Operation = "both"

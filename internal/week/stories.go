@@ -60,7 +60,7 @@ func (t *table) ownStory(i int, keys map[string]any, allow []string) OwnStory {
 		Reading: t.oneLine(i, "reading", keys["reading"]),
 		Answer:  t.plainText(i, "answer", keys["answer"], maxAnswer, allow),
 	}
-	if s.Text == "" && keys["text"] == nil {
+	if keys["text"] == nil && !t.broken["text"] {
 		t.r.add(t.file, t.lineOf(i, "text"), "an own story has no text", `write text = "...", the whole story with its question`)
 	}
 	if keys["in"] != nil {

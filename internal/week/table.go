@@ -47,6 +47,7 @@ func (t *table) decode(text string, keys any) {
 			return
 		}
 		row, _ := slip.Position()
+		row = listStart(text, row, cause(slip))
 		line, rest, ok := cutLine(text, row)
 		if !ok {
 			t.r.add(t.file, t.first+row-1, "the settings cannot be read: "+cause(slip), "")
@@ -59,13 +60,34 @@ func (t *table) decode(text string, keys any) {
 	}
 }
 
-// cutLine returns a line of text and the text with that line left blank.
+// listStart is the line of a list that was never closed: the TOML library finds
+// out lines later, at the next setting.
+func listStart(text string, row int, cause string) int {
+	all := strings.Split(text, "\n")
+	if !strings.Contains(cause, "array") || row > len(all) || strings.Contains(all[row-1], "[") && row < len(all) {
+		return row
+	}
+	for i := row - 1; i >= 0; i-- {
+		line := strings.TrimSpace(all[i])
+		if _, value, ok := strings.Cut(line, "="); ok && !strings.HasPrefix(line, "#") && strings.HasPrefix(strings.TrimSpace(value), "[") {
+			return i + 1
+		}
+	}
+	return row
+}
+
+// cutLine returns a line of text and the text with that line left blank, or
+// with the line above a story as it should be, so that its settings stay its
+// own.
 func cutLine(text string, row int) (line, rest string, ok bool) {
 	all := strings.Split(text, "\n")
 	if row < 1 || row > len(all) || strings.TrimSpace(all[row-1]) == "" {
 		return "", text, false
 	}
 	line, all[row-1] = all[row-1], ""
+	if strings.TrimSpace(line) != storyHeading && storyHead.MatchString(line) {
+		all[row-1] = storyHeading
+	}
 	return line, strings.Join(all, "\n"), true
 }
 
@@ -157,20 +179,21 @@ func (t *table) oneOf(key, what string, value any, list []string) string {
 	return ""
 }
 
-// whole is a whole number from low to high; otherwise when left out or wrong.
-func (t *table) whole(key string, value any, low, high, otherwise int) int {
+// whole is a whole number that the setting can be; its usual one when left out
+// or wrong.
+func (t *table) whole(key string, value any) int {
+	a := amounts[key]
 	if value == nil {
-		return otherwise
+		return a.otherwise
 	}
-	hint := fmt.Sprintf("write a whole number from %d to %d: %s = %d", low, high, key, otherwise)
 	n, ok := value.(int64)
 	if !ok {
-		t.wrong(key, value, hint)
-		return otherwise
+		t.wrong(key, value, plainNumber(key, a, fmt.Sprint(value)))
+		return a.otherwise
 	}
-	if n < int64(low) || n > int64(high) {
-		t.r.add(t.file, t.line(key), fmt.Sprintf("%s = %d is not from %d to %d", key, n, low, high), hint)
-		return otherwise
+	if n < int64(a.low) || n > int64(a.high) {
+		t.r.add(t.file, t.line(key), fmt.Sprintf("%s = %d is not from %d to %d", key, n, a.low, a.high), plainNumber(key, a, ""))
+		return a.otherwise
 	}
 	return int(n)
 }
@@ -183,7 +206,7 @@ func (t *table) yes(key string, value any, otherwise bool) bool {
 	case bool:
 		return v
 	}
-	t.wrong(key, value, fmt.Sprintf("write true or false, without quotes: %s = true", key))
+	t.wrong(key, value, plainSwitch(key, fmt.Sprint(value)))
 	return otherwise
 }
 
@@ -194,7 +217,7 @@ func (t *table) list(key string, value any) []string {
 	}
 	items, ok := value.([]any)
 	if !ok {
-		t.wrong(key, value, fmt.Sprintf("write a list: %s = [\"...\", \"...\"]", key))
+		t.wrong(key, value, fmt.Sprintf("write a list: %s = [%s]", key, listed(value)))
 		return nil
 	}
 	words := make([]string, 0, len(items))
@@ -207,6 +230,19 @@ func (t *table) list(key string, value any) []string {
 		words = append(words, strings.TrimSpace(word))
 	}
 	return words
+}
+
+// listed is a value as a list would hold it: "en, es" is two words.
+func listed(value any) string {
+	typed, _ := value.(string)
+	words := strings.FieldsFunc(typed, func(c rune) bool { return c == ',' || c == ';' || c == ' ' })
+	if len(words) == 0 {
+		return `"...", "..."`
+	}
+	for i, word := range words {
+		words[i] = fmt.Sprintf("%q", word)
+	}
+	return strings.Join(words, ", ")
 }
 
 // webAddress is an https address of a place, ending in "/".

@@ -187,7 +187,7 @@ func (w *splitter) placeEnd(i int) int {
 		determined, pronoun := has("determiners", t.low), has("she", t.low) || has("he", t.low)
 		switch {
 		case t.mark, t.number(), w.inAmount(i), i == w.verb, w.cues.is("be", f), f.class == help, has("there", t.low),
-			has("joins", t.low), has("places", t.low), has("than", t.low):
+			has("joins", t.low), has("places", t.low) && !determined, has("than", t.low):
 			return i
 		case words > 0 && (determined || pronoun || has("adverbs", t.low)):
 			return i

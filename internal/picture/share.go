@@ -1,5 +1,10 @@
 package picture
 
+import (
+	"cmp"
+	"slices"
+)
+
 // Span is a stretch of a picture: where it starts and how wide it is.
 type Span struct{ X, W int }
 
@@ -10,42 +15,54 @@ func (s Span) End() int { return s.X + s.W }
 func (s Span) Middle() int { return s.X + s.W/2 }
 
 // Share lays numbers side by side in width units, in proportion, but none
-// narrower than least. Each width is divided once and the last wide one takes
-// what the divisions leave, so that the spans fill the width exactly. Numbers
-// that are all zero share equally. It needs width >= least * len(numbers).
+// narrower than least. The spans fill the width exactly. Each is less than a
+// unit from its true share, and a bigger number never has the narrower span:
+// the units that dividing leaves go to the numbers that lost most by it, the
+// method of largest remainders. Numbers that are all zero share equally. It
+// needs width >= least * len(numbers).
 func Share(start, width, least int, numbers ...int) []Span {
 	if sum(numbers) == 0 {
 		numbers = ones(len(numbers))
 	}
 	small := tooSmall(width, least, numbers)
-	room, wide, last := width, 0, len(numbers)-1
+	room, wide := wideOnes(width, least, numbers, small)
+	spans := make([]Span, len(numbers))
+	left := room
+	var cut []int // spans that lost a part of a unit
 	for i, n := range numbers {
 		if small[i] {
-			room -= least
-		} else {
-			wide += n
-			last = i
-		}
-	}
-	left := room
-	spans := make([]Span, len(numbers))
-	for i, n := range numbers {
-		switch {
-		case small[i]:
 			spans[i].W = least
-		case i != last:
-			spans[i].W = n * room / wide
-			left -= spans[i].W
+			continue
 		}
+		spans[i].W = n * room / wide
+		left -= spans[i].W
+		cut = append(cut, i)
 	}
-	if len(numbers) > 0 {
-		spans[last].W = left
+	slices.SortStableFunc(cut, func(i, j int) int { // who lost most comes first
+		return cmp.Compare(numbers[j]*room%wide, numbers[i]*room%wide)
+	})
+	for _, i := range cut[:left] {
+		spans[i].W++
 	}
 	for i := range spans {
 		spans[i].X = start
 		start = spans[i].End()
 	}
 	return spans
+}
+
+// wideOnes gives the room that the numbers share which are not too small, and
+// their sum.
+func wideOnes(width, least int, numbers []int, small []bool) (room, wide int) {
+	room = width
+	for i, n := range numbers {
+		if small[i] {
+			room -= least
+		} else {
+			wide += n
+		}
+	}
+	return room, wide
 }
 
 // tooSmall marks the numbers whose part of the width would be under least.
@@ -55,14 +72,7 @@ func tooSmall(width, least int, numbers []int) []bool {
 	small := make([]bool, len(numbers))
 	for changed := true; changed; {
 		changed = false
-		room, wide := width, 0
-		for i, n := range numbers {
-			if small[i] {
-				room -= least
-			} else {
-				wide += n
-			}
-		}
+		room, wide := wideOnes(width, least, numbers, small)
 		for i, n := range numbers {
 			if !small[i] && n*room < least*wide {
 				small[i] = true

@@ -41,12 +41,12 @@ func TestShareOfPairs(t *testing.T) {
 	pairsTo1000(func(a, b int) {
 		s := Share(Margin, Inner, LeastSegment, a, b)
 		checkSpans(t, s, Margin, Inner, LeastSegment, a, b)
-		if a > b && s[0].W < s[1].W-1 || b > a && s[1].W < s[0].W {
+		if a > b && s[0].W < s[1].W || b > a && s[1].W < s[0].W {
 			t.Fatalf("Share(%d, %d) is %v: the bigger number has the shorter span", a, b, s)
 		}
 		if a+b > 0 && s[0].W > LeastSegment && s[1].W > LeastSegment {
-			// In proportion: the cut lies less than a unit from a/(a+b).
-			if off := s[0].W*(a+b) - Inner*a; off > 0 || off <= -(a+b) {
+			// In proportion: the cut lies within half a unit of a/(a+b).
+			if off := s[0].W*(a+b) - Inner*a; 2*max(off, -off) > a+b {
 				t.Fatalf("Share(%d, %d) is %v: not in proportion", a, b, s)
 			}
 		}
@@ -57,7 +57,42 @@ func TestShareOfThree(t *testing.T) {
 	for a := 0; a <= 30; a++ {
 		for b := 0; b <= 30; b++ {
 			for c := 0; c <= 30; c++ {
-				checkSpans(t, Share(Margin, Inner, LeastSegment, a, b, c), Margin, Inner, LeastSegment, a, b, c)
+				fairOfThree(t, a, b, c)
+			}
+		}
+	}
+	for a := 0; a <= 1000; a += 37 {
+		for b := 0; a+b <= 1000; b += 23 {
+			for c := 0; a+b+c <= 1000; c += 19 {
+				fairOfThree(t, a, b, c)
+			}
+		}
+	}
+	fairOfThree(t, 347, 158, 99)
+	fairOfThree(t, 7, 5, 3)
+}
+
+// fairOfThree wants each wide span less than a unit from its share of the room
+// that the wide ones have, and none narrower than that of a smaller number.
+func fairOfThree(t *testing.T, numbers ...int) {
+	t.Helper()
+	spans := Share(Margin, Inner, LeastSegment, numbers...)
+	checkSpans(t, spans, Margin, Inner, LeastSegment, numbers...)
+	room, whole := Inner, 0
+	for i, s := range spans {
+		if s.W == LeastSegment {
+			room -= LeastSegment
+		} else {
+			whole += numbers[i]
+		}
+	}
+	for i, s := range spans {
+		if off := s.W*whole - numbers[i]*room; whole > 0 && s.W > LeastSegment && max(off, -off) >= whole {
+			t.Fatalf("Share(%v) is %v: span %d is a unit or more from its share", numbers, spans, i)
+		}
+		for j := range spans[:i] {
+			if (numbers[i]-numbers[j])*(s.W-spans[j].W) < 0 {
+				t.Fatalf("Share(%v) is %v: the bigger number has the shorter span", numbers, spans)
 			}
 		}
 	}
@@ -72,7 +107,9 @@ func TestShare(t *testing.T) {
 		{[]int{1, 1}, []int{50, 50}, "equal parts are equally wide"},
 		{[]int{1, 3}, []int{25, 75}, "in proportion"},
 		{[]int{1, 99}, []int{10, 90}, "a small part is widened to the least"},
-		{[]int{1, 1, 1}, []int{33, 33, 34}, "the last one takes what dividing leaves"},
+		{[]int{1, 1, 1}, []int{34, 33, 33}, "of equal ones the first takes what dividing leaves"},
+		{[]int{7, 5, 3}, []int{47, 33, 20}, "46.7 lost most, 33.3 and 20 stay"},
+		{[]int{347, 158, 99}, []int{58, 26, 16}, "57.5 lost most, 26.2 and 16.4 stay"},
 		{[]int{10, 1, 10}, []int{45, 10, 45}, "what a small part takes, all others give"},
 		{[]int{0, 0}, []int{50, 50}, "nothing and nothing share equally"},
 		{[]int{7, 0}, []int{90, 10}, "a part of nothing can still be labelled"},

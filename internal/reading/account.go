@@ -71,7 +71,21 @@ func (d *decider) holder() string {
 // stranger reports whether somebody is asked about of whom nothing was told.
 func (d *decider) stranger() bool {
 	h := d.ask.who
-	return h != "" && h != together && !slices.ContainsFunc(d.facts, func(f fact) bool { return f.who == h || f.place == h || f.to == h || f.from == h })
+	return h != "" && h != together && (d.gets(h) || !slices.ContainsFunc(d.facts, func(f fact) bool { return f.who == h || f.place == h || f.to == h || f.from == h }))
+}
+
+// gets reports whether somebody is given some of what others have, and it is not
+// told how many there were before.
+func (d *decider) gets(who string) bool {
+	given, others := false, false
+	for _, f := range d.facts {
+		given = given || f.sort == change && (f.to == who || f.from == who) && f.who != who
+		others = others || f.sort == state && f.who != "" && f.who != who
+		if f.sort == state && (f.who == who || f.place == who) {
+			return false
+		}
+	}
+	return given && others
 }
 
 // account gathers what happens to a holder's amount.

@@ -102,7 +102,7 @@ func (r *Reader) amount(s []token, start, i int) quantity {
 			return q
 		}
 	}
-	for i < len(s) && r.cues.has("determiners", s[i].low) && !r.cues.has("it", s[i].low) {
+	for i < len(s) && r.cues.has("determiners", s[i].low) && !r.cues.has("it", s[i].low) && (i+1 == len(s) || !r.cues.has("times-alone", s[i+1].low)) {
 		i++
 	}
 	end := r.nounsAfter(s, i)
@@ -159,7 +159,7 @@ func (r *Reader) nounsAfter(s []token, i int) int {
 		t := s[i]
 		f, verb := r.cues.forms[t.low]
 		switch {
-		case t.mark, t.number(), t.asked, t.capital && !t.first, r.cues.has("clitics", t.low), r.cues.has("reflexive", t.low), r.cues.nounFirst() && r.relation(s, i, &quantity{}) > i,
+		case t.mark, t.number(), t.asked, t.capital && !t.first, r.cues.has("clitics", t.low), r.cues.has("reflexive", t.low), r.cues.has("times-alone", t.low), r.cues.nounFirst() && r.relation(s, i, &quantity{}) > i,
 			r.cues.has("places", t.low), r.cues.has("joins", t.low), r.cues.has("adverbs", t.low), r.cues.has("than", t.low),
 			r.cues.has("determiners", t.low), r.cues.has("she", t.low), r.cues.has("he", t.low), r.cues.has("they", t.low), r.cues.has("it", t.low), r.cues.has("me", t.low),
 			verb && (!f.noun || r.cues.is("be", f) || r.cues.is("have", f) || f.class == help || n > 0 && r.verbFollows(s, i)):

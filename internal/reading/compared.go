@@ -53,14 +53,7 @@ func (d *decider) compared(v fact) (problem.Problem, bool) {
 	if d.ask.want == wantChange && d.ask.sign > 0 { // how many pages did he read
 		d.ask.want = wantAmount
 	}
-	subject, other := v.who, v.than
-	if subject == "" && v.adj != "" { // 5 more red kites than blue ones
-		subject = v.adj
-	}
-	if d.r.cues.Order.ThanUnsaid && other == "" && len(known) == 1 && known[0].who != subject && subject != "" {
-		d.doubt("who is compared with whom is not clear")
-		other = known[0].who
-	}
+	subject, other := d.sides(v, known)
 	tells, knows := -1, ""
 	for i, f := range known {
 		switch {
@@ -95,6 +88,19 @@ func (d *decider) compared(v fact) (problem.Problem, bool) {
 		{false, true}: problem.SmallerMore, {false, false}: problem.SmallerFewer,
 	}
 	return d.make(kinds[[2]bool{bigger, v.more}], known[tells], v)
+}
+
+// sides are whose amount is told by the difference, and to whose.
+func (d *decider) sides(v fact, known []fact) (subject, other string) {
+	subject, other = v.who, v.than
+	if subject == "" && v.adj != "" { // 5 more red kites than blue ones
+		subject = v.adj
+	}
+	if d.r.cues.Order.ThanUnsaid && other == "" && len(known) == 1 && known[0].who != subject && subject != "" {
+		d.doubt("who is compared with whom is not clear")
+		other = known[0].who
+	}
+	return subject, other
 }
 
 // asksFor reports whether the question can mean the one of two compared amounts

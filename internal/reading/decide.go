@@ -145,20 +145,7 @@ func (d *decider) settle() {
 			d.ask.adj, d.ask.noun = d.ask.noun, ""
 		}
 	}
-	if d.ask.noun == "" {
-		names := map[string]int{}
-		for _, f := range d.facts {
-			if f.known() && f.noun != "" && !d.unit(f) {
-				names[f.noun]++
-				if d.ask.noun == "" || names[f.noun] > names[d.ask.noun] {
-					d.ask.noun = f.noun
-				}
-			}
-		}
-		if len(names) > 1 && d.ask.want != wantDifference {
-			d.doubt("it is not said of what the question asks")
-		}
-	}
+	d.guessNoun()
 	if d.ask.want == wantDifference {
 		return
 	}
@@ -180,6 +167,25 @@ func (d *decider) settle() {
 		return true
 	})
 	d.alike()
+}
+
+// guessNoun takes what most amounts are of, where the question does not say.
+func (d *decider) guessNoun() {
+	if d.ask.noun != "" {
+		return
+	}
+	names := map[string]int{}
+	for _, f := range d.facts {
+		if f.known() && f.noun != "" && !d.unit(f) {
+			names[f.noun]++
+			if d.ask.noun == "" || names[f.noun] > names[d.ask.noun] {
+				d.ask.noun = f.noun
+			}
+		}
+	}
+	if len(names) > 1 && d.ask.want != wantDifference {
+		d.doubt("it is not said of what the question asks")
+	}
 }
 
 // alike leaves out what is not like the thing that is asked for, where some is:

@@ -9,9 +9,16 @@
 //
 // A proposal is never more than that. The reader says how certain it is, and a
 // teacher confirms; what was confirmed is held against the text by
-// [Text.Tells]. What words do in a sentence is data, in en.toml; the order in
-// which a sentence is read is that of English, and a language with another order
-// needs code, too. For a language without a file nothing is proposed.
+// [Text.Tells].
+//
+// Stories are read in English, Spanish, French and Portuguese. What the words of a
+// language do in a sentence is data, in one file each, such as es.toml: its verbs,
+// its small words and endings, and where it puts what a thing is like. The code
+// knows the structures: a subject that stands behind its verb or is left out, a
+// small word at the verb that says to whom, what is compared with what. A language
+// that builds its sentences in other ways needs code, too. For one without a file
+// nothing is proposed. docs/own-stories.md says how to add one, and how well each
+// is read.
 //
 // Marks in a text lead the reader: [6 kites] is a number that counts, and the
 // others then do not; [?] stands where the number that is asked for would stand;

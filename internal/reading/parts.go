@@ -141,6 +141,9 @@ func (w *splitter) leads(i int) int {
 		w.parts.times = append(w.parts.times, place{w.tokens[i+1].low, nil, i})
 		return i + 2
 	}
+	if w.cues.has("determiners", t.low) && i+1 < w.end && w.cues.has("times-alone", w.tokens[i+1].low) { // "un día"
+		return i + 1
+	}
 	if w.cues.has("times-alone", t.low) {
 		w.parts.times = append(w.parts.times, place{t.low, nil, i})
 		return i + 1

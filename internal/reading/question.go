@@ -84,18 +84,7 @@ func (r *Reader) another(tokens []token) bool {
 func (s *scene) asked(a *asks, c clause, q quantity) {
 	r := s.r
 	p := s.split(c)
-	than := slices.IndexFunc(c.tokens, func(t token) bool { return r.cues.has("than", t.low) })
-	about, other := s.askedAbout(a, c, p, than), []token(nil)
-	if than >= 0 {
-		other = until(c.tokens[than+1:], func(t token) bool { return t.mark || r.cues.forms[t.low].base != "" })
-		if than < c.verb && len(other) > 1 && s.known(other[:1]) { // "plus qu'Omar Lina a-t-elle"
-			about, other = other[1:], other[:1]
-		}
-	}
-	a.who = s.phrase(about, "")
-	if a.adj != "" && slices.ContainsFunc(c.tokens, func(t token) bool { return r.cues.has("not", t.low) }) {
-		a.adj = "not " + a.adj // those that are otherwise
-	}
+	than, other := s.askedOf(a, c, p)
 	if than >= 0 && r.apart(c.tokens[:than], &q) {
 		a.want, a.fewer = wantDifference, q.fewer
 		a.than = s.phrase(other, a.who)
@@ -125,6 +114,25 @@ func (s *scene) asked(a *asks, c clause, q quantity) {
 	case a.total, a.want == wantAmount && a.who == together:
 		a.want = wantTotal
 	}
+}
+
+// askedOf works out whose amount is asked, and tells where "than" stands, -1 for
+// nowhere, and the words for whose it would be compared with.
+func (s *scene) askedOf(a *asks, c clause, p parts) (than int, other []token) {
+	r := s.r
+	than = slices.IndexFunc(c.tokens, func(t token) bool { return r.cues.has("than", t.low) })
+	about := s.askedAbout(a, c, p, than)
+	if than >= 0 {
+		other = until(c.tokens[than+1:], func(t token) bool { return t.mark || r.cues.forms[t.low].base != "" })
+		if than < c.verb && len(other) > 1 && s.known(other[:1]) { // "plus qu'Omar Lina a-t-elle"
+			about, other = other[1:], other[:1]
+		}
+	}
+	a.who = s.phrase(about, "")
+	if a.adj != "" && slices.ContainsFunc(c.tokens, func(t token) bool { return r.cues.has("not", t.low) }) {
+		a.adj = "not " + a.adj // those that are otherwise
+	}
+	return than, other
 }
 
 // askedLater takes the thing that is asked for out of the words after the verb,

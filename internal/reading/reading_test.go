@@ -108,31 +108,42 @@ func FuzzRead(f *testing.F) {
 	for _, seed := range []string{
 		"Lina has 8 shells. She finds 6 more. How many shells does she have now?", "[", "]", "[?]", "[a = 3] [?] how many",
 		"How many more than and 8 of the 14 of them are than Omar?", strings.Repeat("how many 8 of the ", 40), "8 8 8 8 is is is and and", "٨ how many 9 than than",
+		"¿Cuántas le quedan a 5 más que 8 de las 14?", "Combien lui en reste-t-il de plus qu'Omar d'l' -t-il 8", "a a a 5 a mais do que à", "^ est-ce que",
 	} {
 		f.Add(seed)
 	}
-	r := NewReader("en", englishWords())
+	var readers []*Reader
+	for _, tag := range languages(f) {
+		readers = append(readers, NewReader(tag, numberWords(tag)))
+	}
 	f.Fuzz(func(t *testing.T, story string) {
 		if len(story) > 2000 {
 			return
 		}
-		began := time.Now()
-		text, err := r.Mark(story)
-		if err != nil {
-			return
-		}
-		got := r.Read(text)
-		if took := time.Since(began); took > 2*time.Second {
-			t.Errorf("reading took %v", took)
-		}
-		if got.Certainty == CannotTell {
-			return
-		}
-		if _, missing := text.Tells(got.Problem); len(missing) > 0 {
-			t.Errorf("%q: proposes %s, and the text has no %v", story, Line(got.Problem), missing)
-		}
-		if back, err := ParseLine(Line(got.Problem)); err != nil || back.Kind() != got.Problem.Kind() {
-			t.Errorf("%q: the line %q cannot be pasted: %v", story, Line(got.Problem), err)
+		for _, r := range readers {
+			readAny(t, r, story)
 		}
 	})
+}
+
+// readAny reads whatever was typed, and holds what comes out against it.
+func readAny(t *testing.T, r *Reader, story string) {
+	began := time.Now()
+	text, err := r.Mark(story)
+	if err != nil {
+		return
+	}
+	got := r.Read(text)
+	if took := time.Since(began); took > 2*time.Second {
+		t.Errorf("reading took %v", took)
+	}
+	if got.Certainty == CannotTell {
+		return
+	}
+	if _, missing := text.Tells(got.Problem); len(missing) > 0 {
+		t.Errorf("%q: proposes %s, and the text has no %v", story, Line(got.Problem), missing)
+	}
+	if back, err := ParseLine(Line(got.Problem)); err != nil || back.Kind() != got.Problem.Kind() {
+		t.Errorf("%q: the line %q cannot be pasted: %v", story, Line(got.Problem), err)
+	}
 }

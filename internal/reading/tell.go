@@ -17,23 +17,9 @@ func (s *scene) clause(c clause) []fact {
 	to := s.indirect(p, subject)
 	s.lost = s.lost || !acts && p.clitic != "" && s.several("") && len(c.amounts) > 0 && !s.itself(c, p) && s.doubt != ""
 	var out []fact
-	for i, q := range c.amounts {
-		f := fact{quantity: q, class: kind, who: subject, start: p.start, end: p.end, total: p.total}
-		f.moves = q.start < c.verb || !acts && s.itself(c, p)
-		s.places(&f, c, p, i)
-		if f.moves {
-			f.who = ""
-			if i > 0 && c.amounts[i-1].of && c.amounts[i-1].noun == "" || s.r.before(c, q, "of") {
-				f.class = hold
-			}
-		}
-		if name := s.newOwner(c, i); name != "" {
-			f.who = name
-		}
-		s.sortOut(&f, c, p)
-		f.dative(to)
-		s.nouns(&f, c, i)
-		out = append(out, f)
+	base := fact{class: kind, who: subject, start: p.start, end: p.end, total: p.total, moves: !acts && s.itself(c, p)}
+	for i := range c.amounts {
+		out = append(out, s.fact(base, c, p, i, to))
 	}
 	if acts && subject != somebody && (to == "" || to != s.who) {
 		s.who = subject
@@ -48,6 +34,26 @@ func (s *scene) clause(c clause) []fact {
 		s.owns(f)
 	}
 	return out
+}
+
+// fact is what a clause tells of one of its amounts.
+func (s *scene) fact(f fact, c clause, p parts, i int, to string) fact {
+	f.quantity = c.amounts[i]
+	f.moves = f.moves || f.quantity.start < c.verb
+	s.places(&f, c, p, i)
+	if f.moves {
+		f.who = ""
+		if i > 0 && c.amounts[i-1].of && c.amounts[i-1].noun == "" || s.r.before(c, f.quantity, "of") {
+			f.class = hold
+		}
+	}
+	if name := s.newOwner(c, i); name != "" {
+		f.who = name
+	}
+	s.sortOut(&f, c, p)
+	f.dative(to)
+	s.nouns(&f, c, i)
+	return f
 }
 
 func subjectAmount(c clause) bool { return len(c.amounts) > 0 && c.amounts[0].start < c.verb }
@@ -193,15 +199,7 @@ func (s *scene) sortOut(f *fact, c clause, p parts) {
 	f.sort = change
 	switch {
 	case p.hasThan && (f.more || f.fewer):
-		f.sort = versus
-		f.than = s.phrase(p.than, f.who)
-		if f.moves {
-			f.who = s.phrase(p.subject, f.than)
-		}
-		if f.who == "" && s.r.cues.is("be", c.form) && !p.there && f.quantity.start > c.verb { // "soit 6 de plus qu'Omar"
-			f.who = s.it(f.than)
-		}
-		return
+		s.versus(f, c, p)
 	case f.fewer, f.more && f.class == hold && !f.moves: // than whom is not said
 		f.sort = versus
 	case f.class == hold:
@@ -228,6 +226,18 @@ func (s *scene) sortOut(f *fact, c clause, p parts) {
 		}
 	case f.class == move:
 		f.sign = 0
+	}
+}
+
+// versus says who is compared with whom.
+func (s *scene) versus(f *fact, c clause, p parts) {
+	f.sort = versus
+	f.than = s.phrase(p.than, f.who)
+	if f.moves {
+		f.who = s.phrase(p.subject, f.than)
+	}
+	if f.who == "" && s.r.cues.is("be", c.form) && !p.there && f.quantity.start > c.verb { // "soit 6 de plus qu'Omar"
+		f.who = s.it(f.than)
 	}
 }
 

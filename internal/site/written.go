@@ -60,7 +60,7 @@ func (s *scribe) week(w week.Week) []written {
 		}
 		proposal := s.reader(s.in.Site.School).Read(text)
 		if own.Reading == "" {
-			s.propose(add, proposal)
+			s.propose(add, text, proposal)
 			continue
 		}
 		p, used, ok := s.confirmed(add, own.Reading, text, proposal)
@@ -116,11 +116,16 @@ func fault(add addProblem, setting string, err error) {
 // marks is how a teacher leads the reader.
 const marks = "mark the numbers that count, [6 kites], and what is asked, [?]"
 
-// propose says how a story is read that nobody has confirmed.
-func (s *scribe) propose(add addProblem, r reading.Reading) {
+// propose says how a story is read that nobody has confirmed; in a language that
+// is not read, what its numbers could tell.
+func (s *scribe) propose(add addProblem, text reading.Text, r reading.Reading) {
 	if r.Certainty == reading.CannotTell {
-		add("text", "your own story was not understood: "+r.Why,
-			marks+`; or write yourself what it tells: reading = "add-to-result 8 + 6 = ?"; docs/own-stories.md lists the kinds`)
+		what, hint := "your own story was not understood: ", marks+`; or write yourself what it tells: reading = "add-to-result 8 + 6 = ?"; docs/own-stories.md lists the kinds`
+		if fitting := reading.Fitting(text.Counting()); len(fitting) > 0 && !s.reader(s.in.Site.School).Reads() {
+			what = "your own story waits for you to say what it tells: "
+			hint = "paste below its text the one line that it tells; if none does, " + marks + choices(fitting)
+		}
+		add("text", what+r.Why, hint)
 		return
 	}
 	sure := "read as"
@@ -128,12 +133,24 @@ func (s *scribe) propose(add addProblem, r reading.Reading) {
 		sure = fmt.Sprintf("perhaps (%s)", r.Why)
 	}
 	p := r.Problem
-	answer := "the answer is " + strconv.Itoa(p.Answer())
-	if p.Pairs() != nil {
-		answer = "any pair is right"
-	}
-	add("text", fmt.Sprintf("your own story waits for your yes; %s: %s, %s, and %s", sure, reading.About(p.Kind()), p.Equation(), answer),
+	add("text", fmt.Sprintf("your own story waits for your yes; %s: %s, %s, and %s", sure, reading.About(p.Kind()), p.Equation(), answerOf(p)),
 		fmt.Sprintf("if that is what it tells, paste this below its text: reading = %q; if not, %s", reading.Line(p), marks))
+}
+
+func answerOf(p problem.Problem) string {
+	if p.Pairs() != nil {
+		return "any pair is right"
+	}
+	return "the answer is " + strconv.Itoa(p.Answer())
+}
+
+// choices are lines to paste, one below the other, each with what it means.
+func choices(fitting []problem.Problem) string {
+	var b strings.Builder
+	for _, p := range fitting {
+		fmt.Fprintf(&b, "\n    reading = %-40q # %s; %s", reading.Line(p), reading.About(p.Kind()), answerOf(p))
+	}
+	return b.String()
 }
 
 // confirmed holds what the teacher confirmed against the text.

@@ -7,7 +7,7 @@ func dots(p picture.Dots) figure {
 	below := top + p.Height()
 	return figure{height: below + 42, paint: func(b *brush) {
 		groups := p.Groups(top)
-		b.whole(picture.Span{X: picture.Margin, W: picture.Inner}, 4, p.Whole)
+		b.whole(reach(groups, p.Radius()), 4, p.Whole)
 		for _, g := range groups {
 			b.group(g, p.Radius())
 		}
@@ -19,16 +19,38 @@ func dots(p picture.Dots) figure {
 		default:
 			for _, g := range groups {
 				if g.Written() {
-					b.amount(g.Box.X+g.Box.W/2, below+22, g.Amount)
+					b.amount(groupSpan(g, p.Radius()).Middle(), below+22, g.Amount)
 				}
 			}
 		}
 	}}
 }
 
+// reach is the stretch from the first group to the last.
+func reach(groups []picture.Group, r int) picture.Span {
+	first, last := groupSpan(groups[0], r), groupSpan(groups[len(groups)-1], r)
+	return picture.Span{X: first.X, W: last.End() - first.X}
+}
+
+// groupSpan is the stretch that a group's dots cover, or its box where there
+// are none.
+func groupSpan(g picture.Group, r int) picture.Span {
+	if boxed(g) || len(g.Dots) == 0 {
+		return picture.Span{X: g.Box.X, W: g.Box.W}
+	}
+	from, to := g.Dots[0].X, g.Dots[0].X
+	for _, d := range g.Dots {
+		from, to = min(from, d.X), max(to, d.X)
+	}
+	return picture.Span{X: from - r, W: to - from + 2*r}
+}
+
+// boxed reports whether a group is a box to fill, not dots.
+func boxed(g picture.Group) bool { return g.State == picture.Asked || g.State == picture.Empty }
+
 // group draws a part's dots, or the box where they belong.
 func (b *brush) group(g picture.Group, r int) {
-	if g.State == picture.Asked || g.State == picture.Empty {
+	if boxed(g) {
 		b.part(g.Box, g.Fill, g.Amount)
 		return
 	}

@@ -80,7 +80,7 @@ func (f fixture) learn() *Learn {
 		Worked: Worked{
 			Story: f.story(), Imagine: []phrase.Line{line("imagine")},
 			Growing: []Panel{
-				{f.bar(picture.FirstPart), line("first")}, {f.bar(picture.SecondPart), line("second")}, {f.bar(picture.Open), line("open")},
+				{f.bar(picture.FirstPart), []phrase.Line{line("first")}}, {f.bar(picture.SecondPart), []phrase.Line{line("second")}}, {f.bar(picture.Open), []phrase.Line{line("open")}},
 			},
 			Equations: []problem.Equation{
 				problem.Equal(problem.Sum(8, 6).Asking(1), problem.Number(14)),

@@ -79,7 +79,11 @@ func writeRun(b *strings.Builder, turned bool, r i18n.Run) {
 }
 
 func writeEquation(b *strings.Builder, turned bool, text string) {
-	b.WriteString(`<bdi class=eq dir=` + dir(turned) + `>` + templ.EscapeString(text) + `</bdi>`)
+	text = templ.EscapeString(text)
+	if strings.Count(text, " = ") > 1 { // a long chain goes on to the next line before a "="
+		text = "<span>" + strings.ReplaceAll(text, " = ", "</span> <span>= ") + "</span>"
+	}
+	b.WriteString(`<bdi class=eq dir=` + dir(turned) + `>` + text + `</bdi>`)
 }
 
 // raw is a component that writes ready HTML.

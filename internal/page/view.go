@@ -96,7 +96,7 @@ type Worked struct {
 // Panel is a picture with what to do or see in it.
 type Panel struct {
 	Picture picture.Picture
-	Caption phrase.Line // zero for none
+	Caption []phrase.Line // the sentences that made it grow; empty for none
 }
 
 // Working is a calculation worked out.

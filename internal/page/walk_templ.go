@@ -621,12 +621,12 @@ func (s *sheet) growing(panels []Panel) templ.Component {
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
-			if !isZero(p.Caption) {
+			if len(p.Caption) > 0 {
 				templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 44, "<p>")
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}
-				templ_7745c5c3_Err = s.say(p.Caption).Render(ctx, templ_7745c5c3_Buffer)
+				templ_7745c5c3_Err = s.sentences(p.Caption, noClass).Render(ctx, templ_7745c5c3_Buffer)
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}

@@ -3,6 +3,7 @@ package site
 import (
 	"homebuild/internal/i18n"
 	"homebuild/internal/page"
+	"homebuild/internal/phrase"
 	"homebuild/internal/picture"
 	"homebuild/internal/story"
 	"homebuild/internal/strategy"
@@ -95,25 +96,23 @@ func workings(t told) (first *page.Working, way page.Working) {
 	return &w, way
 }
 
-// growing is the picture as the story goes on, under the sentence that made it
+// growing is the picture as the story goes on, under the sentences that made it
 // grow.
 func (l lesson) growing(t told) []page.Panel {
-	var known []story.Sentence
-	var question story.Sentence
+	var known, question []phrase.Line
 	for _, s := range t.Story.Sentences {
 		switch s.Role {
 		case story.Known:
-			known = append(known, s)
+			known = append(known, s.Line)
 		case story.Question:
-			question = s
+			question = append(question, s.Line)
 		}
 	}
-	panels := []page.Panel{{Picture: l.pictureOf(t, picture.FirstPart), Caption: known[0].Line}}
+	panels := []page.Panel{{Picture: l.pictureOf(t, picture.FirstPart), Caption: known[:1]}}
 	if len(known) > 1 {
-		last := known[len(known)-1]
-		panels = append(panels, page.Panel{Picture: l.pictureOf(t, picture.SecondPart), Caption: last.Line})
+		panels = append(panels, page.Panel{Picture: l.pictureOf(t, picture.SecondPart), Caption: known[1:]})
 	}
-	return append(panels, page.Panel{Picture: l.pictureOf(t, picture.Open), Caption: question.Line})
+	return append(panels, page.Panel{Picture: l.pictureOf(t, picture.Open), Caption: question})
 }
 
 // working is a way with its pictures, each beside the step it shows.

@@ -59,8 +59,17 @@ type parts struct {
 
 // grown shows the parts and the whole of a one-step problem at a stage.
 func grown(p problem.Problem, stage Stage) parts {
-	first := p.Told()[0].Role
+	first := firstTold(p)
 	return shown(p.Fact(), func(q problem.Quantity) State { return stateAt(q, first, stage) })
+}
+
+// firstTold is what a story tells first. One that asks for a part begins with
+// the whole.
+func firstTold(p problem.Problem) problem.Role {
+	if p.Kind() == problem.TogetherAddend {
+		return problem.RoleTotal
+	}
+	return p.Told()[0].Role
 }
 
 // shown gives each quantity of a fact its state.

@@ -28,7 +28,7 @@ type Line struct {
 // lineOf shows a story as a walk along the line.
 func lineOf(p problem.Problem, stage Stage) Line {
 	q := p.Quantities()
-	told := p.Told()[0].Role
+	told := firstTold(p)
 	at := func(i int) Amount { return Amount{q[i].Value, stateAt(q[i], told, stage)} }
 	switch {
 	case p.Kind().Situation() == problem.Compare: // from the smaller up to the bigger
@@ -119,10 +119,10 @@ func (l Line) far() func(int) int {
 
 // Describe writes the walk as an equation.
 func (l Line) Describe() phrase.Line {
-	start := l.Stops[0]
-	if start.Written() && !l.Hops[0].Drawn() && !l.Stops[1].Drawn() {
-		return phrase.Say("picture.number-line.first", start.value("Start"))
+	if mark, ok := l.onlyMark(); ok {
+		return phrase.Say("picture.number-line.first", mark.value("Start"))
 	}
+	start := l.Stops[0]
 	term := func(op problem.Op, a Amount) problem.Term {
 		return problem.Term{Op: op, Value: a.N, Unknown: !a.Written()}
 	}
@@ -136,4 +136,17 @@ func (l Line) Describe() phrase.Line {
 	}
 	end := problem.Expression{term(problem.Plus, l.Stops[len(l.Stops)-1])}
 	return phrase.Say("picture.number-line.hops", phrase.Equation("Hops", problem.Equal(walk, end)))
+}
+
+// onlyMark gives the stop of a line on which nothing else is drawn yet.
+func (l Line) onlyMark() (Amount, bool) {
+	var mark Amount
+	count := 0
+	for _, a := range slices.Concat(l.Stops, l.Hops) {
+		if a.Drawn() {
+			mark = a
+			count++
+		}
+	}
+	return mark, count == 1 && mark.Written() && !l.Hops[0].Drawn()
 }

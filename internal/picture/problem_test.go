@@ -169,3 +169,26 @@ func checkStages(t *testing.T, p problem.Problem, kind Kind) {
 	}
 	t.Fatalf("%s of %v: solved %v lacks the answer %d", name(), p.Numbers(), solved, p.Answer())
 }
+
+// A story that asks for a part tells the whole first (the frames of
+// internal/story), and so the whole is drawn first.
+func TestWholeIsDrawnFirst(t *testing.T) {
+	p, err := problem.New(problem.TogetherAddend, 3, 12)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, kind := range Kinds() {
+		if !Fits(kind, p) {
+			continue
+		}
+		picture, err := OfProblem(p, kind, FirstPart)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, a := range amounts(t, picture) {
+			if a.Written() != (a.N == 15) {
+				t.Errorf("%v: want 15 and nothing else at first, got %v", kind, amounts(t, picture))
+			}
+		}
+	}
+}

@@ -17,7 +17,7 @@ type Steps struct {
 // left: the one that the story asks for.
 func stepsOf(p problem.Problem, stage Stage) Picture {
 	steps := p.Steps()
-	told := p.Told()[0].Role
+	told := firstTold(p)
 	first := shown(steps[0].Fact(), func(q problem.Quantity) State {
 		if q.Unknown && stage == Open {
 			return Empty

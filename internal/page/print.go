@@ -4,6 +4,7 @@ import (
 	"golang.org/x/text/width"
 
 	"homebuild/internal/phrase"
+	"homebuild/internal/problem"
 	"homebuild/internal/story"
 )
 
@@ -58,4 +59,18 @@ func letters(text string) int {
 		n++
 	}
 	return n
+}
+
+// signs are those of the equation to write: with three numbers the story's
+// own, with two those of the calculation that finds the answer.
+func signs(p problem.Problem) []problem.Op {
+	told := p.Equation().Sides()[0]
+	if len(told) < 3 {
+		return []problem.Op{p.Calculation().Op}
+	}
+	var out []problem.Op
+	for _, term := range told[1:] {
+		out = append(out, term.Op)
+	}
+	return out
 }

@@ -4,11 +4,14 @@ import (
 	"io/fs"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 	"testing/fstest"
 
 	"github.com/google/go-cmp/cmp"
+
+	"homebuild/internal/diag"
 )
 
 // Slips of site.toml.
@@ -22,7 +25,7 @@ func TestSlipsOfTheSite(t *testing.T) {
 		{"empty list", "name = \"Pebble\"\nlanguages = []\n", `site.toml:2: the site has no language
   hint: write languages = ["en", "es"], the class's own first`},
 		{"misspelt language", "name = \"Pebble\"\nlanguages = [\"en\", \"spanish\"]\n", `site.toml:2: "spanish" is not a language there is a file for
-  hint: there are: en, es, ar, pt-BR`},
+  hint: did you mean "es" for Spanish? there are: en (English), es (Spanish), ar (Arabic), pt-BR (Brazilian Portuguese)`},
 		{"language twice", "name = \"Pebble\"\nlanguages = [\"en\", \"EN\"]\n", `site.toml:2: "en" is in the list twice
   hint: keep one of the two`},
 		{"school language elsewhere", "name = \"Pebble\"\nschool-language = \"ar\"\n" + rest, `site.toml:2: "ar" is not one of this site's languages
@@ -73,6 +76,12 @@ func TestSlipsOfFiles(t *testing.T) {
   hint: a week is a page of text; is this another file?`},
 		{"word processor", week, "PK\x03\x04\x00\x00", week + `: this is not a text file
   hint: word processors keep more than text in their files; save it as plain text`},
+		{"rich text", week, `{\rtf1\ansi Dear families}`, week + `:1: this is not a plain text file
+  hint: word processors keep more than text in their files; save it as plain text (in TextEdit: Format, Make Plain Text)`},
+		{"setting in the note", week, goodWeek + "\nstories = 3\n", week + `:6: "stories" is a setting, and stands in the note
+  hint: move it above the second "+++"`},
+		{"own story in the note", week, goodWeek + "\n[[own-story]]\ntext = \"Lina\"\n", week + `:6: a story of your own stands in the note
+  hint: move it above the second "+++", with the lines that belong to it`},
 		{"utf-16", week, "\xff\xfe+\x00+\x00", week + `: the file is saved as UTF-16, not as plain UTF-8 text
   hint: choose "UTF-8" where your editor asks for the encoding, and save it again`},
 		{"latin-1", week, goodWeek + "ni\xf1o", week + `:5: a letter here is not saved as UTF-8
@@ -90,23 +99,23 @@ func TestSlipsOfFiles(t *testing.T) {
 		{"no such day", "weeks/2026-02-30.md", goodWeek, `weeks/2026-02-30.md: "2026-02-30" is not a day of the calendar
   hint: name the file year-month-day, such as 2026-09-14.md`},
 		{"day first", "weeks/14-09-2026.md", goodWeek, `weeks/14-09-2026.md: "14-09-2026.md" is not the name of a week
-  hint: name the file year-month-day, such as 2026-09-14.md`},
+  hint: name it 2026-09-14.md`},
 		{"short month", "weeks/2026-9-7.md", goodWeek, `weeks/2026-9-7.md: "2026-9-7.md" is not the name of a week
-  hint: name the file year-month-day, such as 2026-09-14.md`},
+  hint: name it 2026-09-07.md`},
 		{"a name", "weeks/week one.md", goodWeek, `weeks/week one.md: "week one.md" is not the name of a week
   hint: name the file year-month-day, such as 2026-09-14.md`},
 		{"hidden ending", "weeks/2026-09-07.md.txt", goodWeek, `weeks/2026-09-07.md.txt: "2026-09-07.md.txt" is not the name of a week
   hint: name it 2026-09-07.md, without .txt`},
 		{"word processor's ending", "weeks/2026-09-07.docx", "PK", `weeks/2026-09-07.docx: "2026-09-07.docx" is not the name of a week
-  hint: name the file year-month-day, such as 2026-09-14.md; a note in Spanish is 2026-09-14.es.md`},
+  hint: a word processor keeps more than text in such a file: copy the words into a plain text file named 2026-09-07.md, and take this one away`},
 		{"copy", "weeks/2026-09-14 (1).md", goodWeek, `weeks/2026-09-14 (1).md: "2026-09-14 (1).md" is not the name of a week
-  hint: name the file year-month-day, such as 2026-09-14.md`},
+  hint: if it is another week, name it by the Monday of that week, such as 2026-09-21.md; if it is only a copy, take it away`},
 		{"same date", "weeks/2026-09-21.MD", goodWeek, `weeks/2026-09-21.md: "weeks/2026-09-21.MD" is for the same date
   hint: keep one of the two`},
 		{"folder inside", "weeks/2026/2026-09-14.md", goodWeek, `weeks/2026: folders inside weeks are not read
   hint: put the week files straight into weeks`},
 		{"unknown language", "weeks/2026-09-21.ess.md", "Hola", `weeks/2026-09-21.ess.md: "ess" is not a language
-  hint: did you mean "es"? there are: en, es, ar, pt-BR`},
+  hint: did you mean "es" for Spanish? there are: en (English), es (Spanish), ar (Arabic), pt-BR (Brazilian Portuguese)`},
 		{"language not on the site", "weeks/2026-09-21.ar.md", "أهلا", `weeks/2026-09-21.ar.md: this site is not made in "ar"
   hint: add "ar" to languages in site.toml, or take the note away`},
 		{"note without a week", "weeks/2026-10-05.es.md", "Hola", `weeks/2026-10-05.es.md: there is no "weeks/2026-10-05.md" for this note to go with
@@ -127,9 +136,35 @@ func TestMissingFiles(t *testing.T) {
 	checkProblems(t, fstest.MapFS{}, `site.toml: the file is missing
   hint: write site.toml with three lines: name = "...", languages = ["en"], key = "..."
 weeks: there is no folder named weeks
-  hint: make a folder "weeks" next to site.toml, with a file such as "2026-09-14.md" in it`)
+  hint: "homebuild week" makes it, with a first week in it`)
 	checkProblems(t, folder(SiteFile, goodSite, "weeks/.keep", ""), `weeks: there is no week yet
-  hint: make a file named by the Monday of its week, such as "weeks/2026-09-14.md"`)
+  hint: "homebuild week" makes one; or make a file named by the Monday of its week, such as "weeks/2026-09-14.md"`)
+}
+
+// A settings file under another name is found.
+func TestSiteFileMisnamed(t *testing.T) {
+	for _, name := range []string{"site.toml.txt", "Site.txt", "site.toml.rtf"} {
+		checkProblems(t, folder(name, goodSite, "weeks/2026-09-14.md", goodWeek), `site.toml: the file is missing
+  hint: there is a file "`+name+`": name it site.toml`)
+	}
+}
+
+// A misnamed week is told once: that there is no week besides says nothing new.
+func TestNoWeekButAMisnamedOne(t *testing.T) {
+	checkProblems(t, folder(SiteFile, goodSite, "weeks/14.9.2026.md", goodWeek), `weeks/14.9.2026.md: "14.9.2026.md" is not the name of a week
+  hint: name it 2026-09-14.md`)
+}
+
+func TestOnlyNoWeek(t *testing.T) {
+	for _, files := range []fs.FS{folder(SiteFile, goodSite), folder(SiteFile, goodSite, "weeks/.keep", "")} {
+		if _, problems := Read(files, someAllowed()); len(problems) != 1 || !OnlyNoWeek(problems[0]) {
+			t.Errorf("want the one problem that there is no week, got\n%v", problems)
+		}
+	}
+	_, problems := Read(folder(SiteFile, goodSite, "weeks/2026-02-30.md", goodWeek), someAllowed())
+	if i := slices.IndexFunc(problems, func(p diag.Problem) bool { return !OnlyNoWeek(p) }); i < 0 {
+		t.Errorf("want a week that cannot be read told as more than no week, got\n%v", problems)
+	}
 }
 
 // A link must not carry a file from elsewhere onto a public page.

@@ -2,6 +2,7 @@ package week
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 )
 
@@ -37,6 +38,21 @@ func (r *reader) front(file, text string) (front, bool) {
 	}
 	r.add(file, open+1, "the settings begin here and never end", `write a second line "+++" after the last setting`)
 	return front{}, false
+}
+
+// settingsBelow finds settings and stories of one's own in the note, where they
+// would be shown to families and do nothing.
+func (r *reader) settingsBelow(file string, f front) {
+	const hint = `move it above the second "+++"`
+	for number, line := range lines(f.note) {
+		m := setting.FindStringSubmatch(line)
+		switch {
+		case storyHead.MatchString(line):
+			r.add(file, f.noteLine+number-1, "a story of your own stands in the note", hint+", with the lines that belong to it")
+		case m != nil && slices.Contains(weekSettings(), m[1]):
+			r.add(file, f.noteLine+number-1, fmt.Sprintf("%q is a setting, and stands in the note", m[1]), hint)
+		}
+	}
 }
 
 // noFence says how a week file begins instead of with a fence.

@@ -76,14 +76,8 @@ func (r *reader) badName(full, name string) {
 	if ext != ".md" && !someDate.MatchString(name) {
 		return
 	}
-	text := fmt.Sprintf("%q is not the name of a week", name)
-	hint := "name the file year-month-day, such as 2026-09-14.md"
-	if base, ok := strings.CutSuffix(name, ".md.txt"); ok {
-		hint = fmt.Sprintf("name it %s.md, without .txt", base)
-	} else if ext != ".md" {
-		hint += "; a note in Spanish is 2026-09-14.es.md"
-	}
-	r.add(full, 0, text, hint)
+	r.misnamed = true
+	r.add(full, 0, fmt.Sprintf("%q is not the name of a week", name), renamed(name, r.allowed.Languages))
 }
 
 // leftover reports names that computers and editors make by themselves.

@@ -29,6 +29,10 @@ func (r *reader) text(name string) (string, bool) {
 		r.add(name, 0, "this is not a text file", "word processors keep more than text in their files; save it as plain text")
 		return "", false
 	}
+	if bytes.HasPrefix(data, []byte(`{\rtf`)) {
+		r.add(name, 1, "this is not a plain text file", "word processors keep more than text in their files; save it as plain text (in TextEdit: Format, Make Plain Text)")
+		return "", false
+	}
 	data = bytes.TrimPrefix(data, []byte("\xef\xbb\xbf"))
 	data = bytes.ReplaceAll(data, []byte("\r\n"), []byte("\n"))
 	data = bytes.ReplaceAll(data, []byte("\r"), []byte("\n"))

@@ -32,6 +32,7 @@ type reader struct {
 	fsys     fs.FS
 	allowed  Allowed
 	problems diag.Problems
+	misnamed bool // whether a file was surely meant as a week and is called otherwise
 }
 
 // add notes a problem. The hint is the next step.
@@ -52,8 +53,8 @@ func (r *reader) weeks(site *Site) {
 		return
 	}
 	main, notes := r.sortOut(entries)
-	if len(main) == 0 {
-		r.add(Folder, 0, "there is no week yet", `make a file named by the Monday of its week, such as "weeks/2026-09-14.md"`)
+	if len(main) == 0 && !r.misnamed {
+		r.problems = append(r.problems, noWeek)
 	}
 	byDate := make(map[string]*Week, len(main))
 	for _, name := range main {
@@ -74,9 +75,19 @@ func (r *reader) weeks(site *Site) {
 	sortWeeks(site.Weeks)
 }
 
+// What a school without a week is told.
+var (
+	noWeek   = diag.Problem{File: Folder, Text: "there is no week yet", Hint: `"homebuild week" makes one; or make a file named by the Monday of its week, such as "weeks/2026-09-14.md"`}
+	noFolder = diag.Problem{File: Folder, Text: "there is no folder named weeks", Hint: `"homebuild week" makes it, with a first week in it`}
+)
+
+// OnlyNoWeek reports whether a problem says no more than that there is no week
+// yet: whoever makes one need not be stopped by it.
+func OnlyNoWeek(p diag.Problem) bool { return p == noWeek || p == noFolder }
+
 func (r *reader) noFolder(err error) {
 	if errors.Is(err, fs.ErrNotExist) {
-		r.add(Folder, 0, "there is no folder named weeks", `make a folder "weeks" next to site.toml, with a file such as "2026-09-14.md" in it`)
+		r.problems = append(r.problems, noFolder)
 		return
 	}
 	r.add(Folder, 0, "the folder cannot be read: "+reason(err), "")
@@ -96,6 +107,7 @@ func (r *reader) week(name fileName, school string) *Week {
 	if note := strings.TrimSpace(front.note); note != "" {
 		w.Notes[school] = note
 		r.checkNote(name.path, front.noteLine, front.note, w.Allow)
+		r.settingsBelow(name.path, front)
 	}
 	return w
 }
@@ -138,6 +150,6 @@ func (r *reader) noteLanguage(name fileName, site *Site) (string, bool) {
 			fmt.Sprintf("add %q to languages in %s, or take the note away", tag, SiteFile))
 		return "", false
 	}
-	r.unknown(name.path, 0, "a language", name.tag, r.allowed.Languages)
+	r.unknownLanguage(name.path, 0, "a language", name.tag, r.allowed.Languages)
 	return "", false
 }

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"io/fs"
 	"slices"
+	"strings"
 )
 
 // siteKeys are the settings of site.toml.
@@ -33,7 +34,7 @@ const maxAddress = 200
 // site reads site.toml.
 func (r *reader) site() Site {
 	if _, err := fs.Lstat(r.fsys, SiteFile); errors.Is(err, fs.ErrNotExist) {
-		r.add(SiteFile, 0, "the file is missing", fmt.Sprintf("write %s with three lines: name = \"...\", languages = [\"en\"], key = \"...\"", SiteFile))
+		r.noSite()
 		return Site{}
 	}
 	text, ok := r.text(SiteFile)
@@ -60,6 +61,18 @@ func (r *reader) site() Site {
 	return site
 }
 
+// noSite says that site.toml is missing, or that it has another name.
+func (r *reader) noSite() {
+	hint := fmt.Sprintf("write %s with three lines: name = \"...\", languages = [\"en\"], key = \"...\"", SiteFile)
+	entries, _ := fs.ReadDir(r.fsys, ".") // what cannot be read holds no hint
+	for _, e := range entries {
+		if strings.HasPrefix(strings.ToLower(e.Name()), "site.") && !e.IsDir() {
+			hint = fmt.Sprintf("there is a file %q: name it %s", e.Name(), SiteFile)
+		}
+	}
+	r.add(SiteFile, 0, "the file is missing", hint)
+}
+
 // answers reads where the answers are. A link needs a place that it leads to.
 func (t *table) answers(value any, address string) string {
 	place := t.oneOf("answers", "a place for the answers", value, Answers())
@@ -80,7 +93,7 @@ func (t *table) languages(value any) []string {
 		tag, ok := sameWord(typed, t.r.allowed.Languages)
 		switch {
 		case !ok:
-			t.r.unknown(t.file, t.line("languages"), "a language there is a file for", typed, t.r.allowed.Languages)
+			t.r.unknownLanguage(t.file, t.line("languages"), "a language there is a file for", typed, t.r.allowed.Languages)
 		case slices.Contains(tags, tag):
 			t.r.add(t.file, t.line("languages"), fmt.Sprintf("%q is in the list twice", tag), "keep one of the two")
 		default:

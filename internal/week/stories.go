@@ -79,7 +79,7 @@ func (t *table) translations(i int, value any, allow []string) map[string]string
 	for _, typed := range sortedKeys(by) {
 		tag, ok := sameWord(typed, t.r.allowed.Languages)
 		if !ok {
-			t.r.unknown(t.file, t.lineOf(i, "in."+typed), "a language there is a file for", typed, t.r.allowed.Languages)
+			t.r.unknownLanguage(t.file, t.lineOf(i, "in."+typed), "a language there is a file for", typed, t.r.allowed.Languages)
 			continue
 		}
 		if text := t.plainText(i, "in."+typed, by[typed], maxStory, allow); text != "" {

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"slices"
 	"strings"
+	"time"
 
 	"homebuild/internal/diag"
 )
@@ -96,6 +97,15 @@ func (w Week) Problem(setting, text, hint string) diag.Problem {
 		line = w.lines[story+"]"]
 	}
 	return diag.Problem{File: w.file, Line: line, Text: text, Hint: hint}
+}
+
+// Weekday is the day of the week that the date is.
+func (w Week) Weekday() time.Weekday {
+	day, err := time.Parse(time.DateOnly, w.Date)
+	if err != nil {
+		panic(err) // names are checked on reading
+	}
+	return day.Weekday()
 }
 
 // Allowed holds the words that other rooms know. Where a list is empty, no

@@ -1,0 +1,106 @@
+package week
+
+import (
+	"fmt"
+	"strings"
+
+	"golang.org/x/text/language"
+	"golang.org/x/text/language/display"
+
+	"homebuild/internal/diag"
+)
+
+// LanguageName is what a language is called in English, the language that this
+// program speaks to teachers in: "Arabic" for ar. A tag that nobody has named
+// is its own name.
+func LanguageName(tag string) string {
+	known, err := language.Parse(tag)
+	if base, sure := known.Base(); err != nil || sure == language.No || base.String() == "und" {
+		return tag
+	}
+	if name := display.English.Tags().Name(known); name != "" {
+		return name
+	}
+	return tag
+}
+
+// LanguageList names languages with their tags: "ar (Arabic), en (English)".
+func LanguageList(tags []string) string {
+	named := make([]string, len(tags))
+	for i, tag := range tags {
+		named[i] = fmt.Sprintf("%s (%s)", tag, LanguageName(tag))
+	}
+	return strings.Join(named, ", ")
+}
+
+// unknownLanguage says that a word is the tag of none of the languages.
+func (r *reader) unknownLanguage(file string, line int, what, typed string, tags []string) {
+	r.unknown(file, line, what, typed, tags)
+	hint := &r.problems[len(r.problems)-1].Hint
+	there := ""
+	if len(tags) > 0 && len(tags) <= manyWords {
+		there = "there are: " + LanguageList(tags)
+	}
+	switch meant := languageMeant(typed, tags); {
+	case meant != "":
+		*hint = strings.TrimSpace(fmt.Sprintf("did you mean %q for %s? %s", meant, LanguageName(meant), there))
+	case there != "":
+		*hint = there
+	}
+}
+
+// languageMeant finds the tag that was meant by a language's name, by another
+// tag of the same language, or by the code of a country; empty when none was.
+func languageMeant(typed string, tags []string) string {
+	var names []string
+	byName := map[string]string{}
+	for _, tag := range tags {
+		known := language.Make(tag)
+		base, _ := known.Base()
+		for _, name := range []string{LanguageName(tag), display.Self.Name(known), LanguageName(base.String()), display.Self.Name(language.Make(base.String()))} {
+			name = strings.ToLower(name)
+			if byName[name] == "" {
+				byName[name] = tag
+				names = append(names, name)
+			}
+		}
+	}
+	typed = strings.ToLower(strings.TrimSpace(typed))
+	if typed == "" {
+		return ""
+	}
+	if tag := byName[typed]; tag != "" {
+		return tag
+	}
+	if base := baseOf(typed); base != "" {
+		for _, tag := range tags {
+			if baseOf(tag) == base {
+				return tag
+			}
+		}
+	}
+	if len(typed) > len("xx") {
+		if near := diag.Nearest(typed, tags); near != "" {
+			return near
+		}
+		return byName[diag.Nearest(typed, names)]
+	}
+	return ""
+}
+
+// baseOf is the language of a tag; for the code of a country, the language that
+// most people there speak.
+func baseOf(typed string) string {
+	tag, err := language.Parse(typed)
+	if err != nil {
+		country, err := language.ParseRegion(typed)
+		if err != nil || !country.IsCountry() {
+			return ""
+		}
+		tag = language.Make("und-" + country.String())
+	}
+	if base, sure := tag.Base(); sure != language.No {
+		return base.String()
+	}
+	return ""
+}

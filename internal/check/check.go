@@ -53,7 +53,7 @@ type looked struct {
 
 // looks are the looks that are taken, one for each thing that can go wrong. A
 // new one is a function and a line here.
-var looks = []func(looked) []Finding{plan, languages, notes, easy, weights}
+var looks = []func(looked) []Finding{plan, days, languages, notes, easy, weights}
 
 // Site looks at a school. Problems are those of Assemble, and keep everything
 // else from being looked at. The function rendered, if any, is called after

@@ -127,7 +127,11 @@ func TestFindings(t *testing.T) {
 		{"a long sentence in a note", map[string]string{"site.toml": oneLanguage, "weeks/2026-09-14.md": "+++\ntarget = \"add-within-20\"\n+++\nDear families,\n\nThis week we look at *two* numbers and we put the one with the other until we have ten.\n"}, "",
 			[]string{`notes: weeks/2026-09-14.md: in the note, a sentence has 19 words, 15 are enough: "This week we look at two`}, "parents read it at the end of a day"},
 		{"a note in one language", map[string]string{"site.toml": bothOfThem, "weeks/2026-09-14.md": weekOne}, string(french),
-			[]string{"notes: weeks: no note in fr for 2026-09-14; the page shows the one in en", "write it into weeks/2026-09-14.fr.md"}, "some families cannot read it"},
+			[]string{"notes: weeks: no note in French for 2026-09-14; the page shows the one in English", "write it into weeks/2026-09-14.fr.md, the words alone"}, "some families cannot read it"},
+		{"a copied week", map[string]string{"site.toml": oneLanguage, "weeks/2026-09-14.md": weekOne, "weeks/2026-09-21.md": weekOne}, "",
+			[]string{"notes: weeks/2026-09-21.md: the note in English is that of 2026-09-14, word for word"}, "the note was forgotten"},
+		{"a week on a Tuesday", map[string]string{"site.toml": oneLanguage, "weeks/2026-09-14.md": weekOne, "weeks/2026-09-22.md": weekOne, "weeks/2026-09-28.md": weekOne}, "",
+			[]string{"plan: weeks/2026-09-22.md: 2026-09-22 is a Tuesday, and the week before begins on a Monday"}, "the date is a slip"},
 		{"a note in both", map[string]string{"site.toml": bothOfThem, "weeks/2026-09-14.md": weekOne, "weeks/2026-09-14.fr.md": "Demandez pourquoi.\n"}, string(french),
 			[]string{"languages: site.toml: no fluent reader has signed the words of fr"}, "a draft stays a draft"},
 	}
@@ -140,6 +144,15 @@ func TestFindings(t *testing.T) {
 				}
 			}
 		})
+	}
+}
+
+// Weeks may begin on any day, as long as it is the same: schools in several
+// countries begin theirs on a Sunday.
+func TestWeeksFromSunday(t *testing.T) {
+	other := strings.Replace(weekOne, "why", "how", 1)
+	if _, got := checked(t, school(t, map[string]string{"site.toml": oneLanguage, "weeks/2026-09-13.md": weekOne, "weeks/2026-09-20.md": other}, "")); got != "" {
+		t.Errorf("want no finding, got\n%s", got)
 	}
 }
 

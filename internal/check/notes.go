@@ -3,6 +3,7 @@ package check
 import (
 	"fmt"
 	"path"
+	"slices"
 
 	"homebuild/internal/diag"
 	"homebuild/internal/week"
@@ -37,14 +38,46 @@ func notes(l looked) []Finding {
 		}
 		newest := dates[len(dates)-1]
 		p := diag.Problem{
-			File: week.Folder, Text: fmt.Sprintf("no note in %s for %s; the page shows the one in %s", tag, some(newestFirst(dates)), l.in.Site.School),
-			Hint: fmt.Sprintf("write it into %s", path.Join(week.Folder, newest+"."+tag+".md")),
+			File: week.Folder, Text: fmt.Sprintf("no note in %s for %s; the page shows the one in %s", week.LanguageName(tag), some(newestFirst(dates)), week.LanguageName(l.in.Site.School)),
+			Hint: fmt.Sprintf("write it into %s, the words alone, without settings", path.Join(week.Folder, newest+"."+tag+".md")),
 		}
 		if tag == l.in.Site.School {
-			p.Text = fmt.Sprintf("no note in %s, the class's own language, for %s", tag, some(newestFirst(dates)))
+			p.Text = fmt.Sprintf("no note in %s, the class's own language, for %s", week.LanguageName(tag), some(newestFirst(dates)))
 			p.Hint = "write it below the second +++ line of the week"
 		}
 		out = append(out, Finding{About: Notes, Problem: p})
+	}
+	return append(out, copied(l)...)
+}
+
+// copied finds notes of the newest week that an earlier week has word for word:
+// a copied file whose note nobody changed.
+func copied(l looked) []Finding {
+	weeks := l.in.Site.Weeks
+	newest := weeks[len(weeks)-1]
+	var out []Finding
+	for _, tag := range l.in.Site.Languages {
+		note := newest.Notes[tag]
+		i := slices.IndexFunc(weeks[:len(weeks)-1], func(w week.Week) bool { return note != "" && w.Notes[tag] == note })
+		if i < 0 {
+			continue
+		}
+		out = append(out, Finding{About: Notes, Problem: newest.Problem("", fmt.Sprintf("the note in %s is that of %s, word for word", week.LanguageName(tag), weeks[i].Date),
+			"if the week was copied from the other, write what is new")})
+	}
+	return out
+}
+
+// days finds weeks that begin on another day of the week than the one before:
+// most likely a slip in the date.
+func days(l looked) []Finding {
+	var out []Finding
+	weeks := l.in.Site.Weeks
+	for i, w := range weeks {
+		if day := w.Weekday(); i > 0 && day != weeks[i-1].Weekday() && day != weeks[0].Weekday() {
+			out = append(out, Finding{About: Plan, Problem: w.Problem("", fmt.Sprintf("%s is a %s, and the week before begins on a %s", w.Date, day, weeks[i-1].Weekday()),
+				"if the date is a slip, name the file by the day that your weeks begin on")})
+		}
 	}
 	return out
 }

@@ -43,6 +43,7 @@ var rooms = map[string][]string{
 	"internal/recheck":     {"internal/diag"}, // nothing of what made the pages
 	"internal/preview":     {"internal/diag"},
 	"locales":              nil,
+	"docs":                 nil,
 	"themes":               nil,
 	"site":                 nil,
 	"cmd/homebuild":        {"*"},

@@ -2,6 +2,7 @@ package main
 
 import (
 	"errors"
+	"fmt"
 
 	"github.com/charmbracelet/huh"
 
@@ -48,8 +49,17 @@ func (s *streams) line(title, about string, value *string, check func(string) er
 		if text == "" && proposed != "" {
 			return nil
 		}
-		return check(text)
+		return onOneLine(check(text))
 	})
+}
+
+// onOneLine puts the next step beside what is wrong: a form shows one line.
+func onOneLine(err error) error {
+	var usage *usageError
+	if errors.As(err, &usage) {
+		return fmt.Errorf("%s: %s", usage.text, usage.hint)
+	}
+	return err
 }
 
 // choose asks for one of a list. The value that is there already is proposed.
@@ -66,7 +76,10 @@ func choose[T comparable](s *streams, title, about string, value *T, list []T, w
 	if s.simple && about != "" {
 		title += " Proposed: " + about
 	}
-	field := huh.NewSelect[T]().Title(title).Description(about).Options(options...).Value(value)
+	// The list begins to be seen at the value it has when it gets its options:
+	// at the first of them, so that all can be seen.
+	top := list[0]
+	field := huh.NewSelect[T]().Title(title).Description(about).Value(&top).Options(options...).Value(value)
 	if len(list) > shown {
 		field.Height(shown)
 	}

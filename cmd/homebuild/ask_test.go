@@ -2,6 +2,7 @@ package main
 
 import (
 	"bytes"
+	"fmt"
 	"io"
 	"os"
 	"path/filepath"
@@ -10,6 +11,8 @@ import (
 	"testing"
 	"testing/iotest"
 	"time"
+
+	"github.com/charmbracelet/huh"
 )
 
 // asked runs a command as on a terminal that is read line by line, with these
@@ -97,6 +100,35 @@ func TestStartAsksTheRestOnly(t *testing.T) {
 	_, _, errs = asked(t, nil, "start", folder+"2", "--yes")
 	if errs != "" {
 		t.Errorf("--yes: want nothing asked, got\n%s", errs)
+	}
+}
+
+// A form on a terminal shows every choice, whichever is proposed, and says on
+// its one line what to write instead.
+func TestFormShowsAll(t *testing.T) {
+	s := &streams{}
+	for _, proposed := range []int{0, 1, 2} { // 0 stands last, as "none" does
+		value := proposed
+		field := choose(s, "Which?", "", &value, []int{1, 2, 0}, func(n int) string { return []string{"none", "count-on", "doubles"}[n] })
+		field.WithTheme(huh.ThemeBase()).WithWidth(60)
+		seen := field.View()
+		for _, word := range []string{"none", "count-on", "doubles"} {
+			if !strings.Contains(seen, word) {
+				t.Errorf("proposed %d: want %q to be seen, got\n%s", proposed, word, seen)
+			}
+		}
+		if chosen := "> " + []string{"none", "count-on", "doubles"}[proposed]; !strings.Contains(seen, chosen) || value != proposed {
+			t.Errorf("want %q proposed, got %d\n%s", chosen, value, seen)
+		}
+	}
+	for typed, want := range map[string]string{
+		"14.9.2026":  `"14.9.2026" is not a day of the calendar: write year-month-day, such as 2026-09-14`,
+		"2026-09-15": "2026-09-15 is a Tuesday: a week is named by its Monday: 2026-09-14",
+		"2026-09-14": "<nil>",
+	} {
+		if got := fmt.Sprint(onOneLine(checkMonday(typed))); got != want {
+			t.Errorf("%s: want %q, got %q", typed, want, got)
+		}
 	}
 }
 

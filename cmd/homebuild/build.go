@@ -43,8 +43,7 @@ Only pages that changed are written, and only pages that build made itself are
 ever replaced or removed; what else you keep in "public" stays. You can stop it
 at any time: every page is whole, and the next build goes on from there.
 
-Without a folder it takes the one you are in when "site.toml" is there, and else
-makes the example school, into "public" here.
+` + exampleFolder + ` It goes into "public" here.
 
 If something in the files cannot be right, build says all of it at once, with
 file and line, and changes nothing.`,
@@ -53,8 +52,12 @@ file and line, and changes nothing.`,
   homebuild build my-class --zip my-class.zip`,
 		Args:              atMostOneFolder,
 		ValidArgsFunction: folders,
-		RunE: func(_ *cobra.Command, args []string) error {
-			opts.folder = folderOf(args)
+		RunE: func(cmd *cobra.Command, args []string) error {
+			folder, err := schoolOrExample(cmd, args)
+			if err != nil {
+				return err
+			}
+			opts.folder = folder
 			return runBuild(opts)
 		},
 	}
@@ -76,11 +79,17 @@ func runBuild(opts buildOptions) error {
 	if err != nil {
 		return err
 	}
+	if opts.zip != "" && !isFolder(filepath.Dir(opts.zip)) {
+		return wrongUse(fmt.Sprintf("there is no folder %q to put the zip into", filepath.Dir(opts.zip)), "--zip my-class.zip puts it here")
+	}
 	program := sync.OnceValue(programSum)
 	go program() // while the files are read
-	from, err := openSchool(opts.folder)
+	from, err := openOne(opts.folder)
 	if err != nil {
 		return err
+	}
+	if opts.folder == "" && !opts.quiet {
+		opts.tellExample()
 	}
 	defer from.close()
 	in, err := from.input()
@@ -187,6 +196,9 @@ func (o buildOptions) result(public string, in site.Input, r publish.Report) {
 	}
 	if in.Site.Address != "" {
 		o.say("to share     %s%s.html", in.Site.Address, last.Date)
+		if o.folder != "" && o.out == "" {
+			o.say("next: put all that is in %s where the link leads; homebuild share%s has the messages", public, argument(o.folder))
+		}
 	}
 }
 

@@ -30,19 +30,27 @@ func newCheckCmd(s *streams) *cobra.Command {
 		Long: `Check looks for everything that could go wrong before families see it: slips in
 the files, wishes of a week that could not be met, what a language leaves out,
 notes that are in one language only, addresses and telephone numbers in notes,
-pages that take long to open. Nothing is written.
+pages that take long to open. Nothing is written. For a story of your own it
+tells how the story was read, and gives the line that says yes to it; "homebuild
+help own-stories" tells all about that.
 
 It tells apart what is to be mended and what is good to know. The exit code is 0
 when nothing is to be mended, and 1 when something is.
 
 With --published it also reads the pages in "public" as a stranger would, and
-works every number on them out again.`,
+works every number on them out again.
+
+` + exampleFolder,
 		Example: `  homebuild check my-class
   homebuild check my-class --published
   homebuild check my-class --json      the same for another program`,
 		Args: atMostOneFolder,
-		RunE: func(_ *cobra.Command, args []string) error {
-			opts.folder = folderOf(args)
+		RunE: func(cmd *cobra.Command, args []string) error {
+			folder, err := schoolOrExample(cmd, args)
+			if err != nil {
+				return err
+			}
+			opts.folder = folder
 			return runCheck(opts)
 		},
 		ValidArgsFunction: folders,
@@ -55,9 +63,12 @@ works every number on them out again.`,
 
 // runCheck looks at everything and tells.
 func runCheck(opts checkOptions) error {
-	from, err := openSchool(opts.folder)
+	from, err := openOne(opts.folder)
 	if err != nil {
 		return err
+	}
+	if opts.folder == "" {
+		opts.tellExample()
 	}
 	defer from.close()
 	report, again, problems, err := opts.look(from)
@@ -155,6 +166,9 @@ func (o checkOptions) summary(r check.Report, again recheck.Report) error {
 	if mend > 0 {
 		o.problems(problems)
 		return errTold
+	}
+	if o.folder != "" && !o.published {
+		o.say("next: homebuild build%s", argument(o.folder))
 	}
 	return nil
 }

@@ -30,7 +30,10 @@ func wrongFlag(cmd *cobra.Command, err error) error {
 // unknownFlag names the nearest flag there is.
 func unknownFlag(cmd *cobra.Command, unknown *pflag.NotExistError) error {
 	typed := unknown.GetSpecifiedName()
-	if unknown.GetSpecifiedShortnames() != "" {
+	if whole := unknown.GetSpecifiedShortnames(); whole != "" {
+		if flag := plainFlag(cmd, whole); flag != "" {
+			return wrongUse(fmt.Sprintf("%q has one dash", "-"+whole), "write two: "+flag)
+		}
 		return wrongUse(fmt.Sprintf("%q is not a flag of %s", "-"+typed, cmd.Name()), seeHelp(cmd))
 	}
 	var names []string

@@ -35,12 +35,18 @@ still lacks. The kinds are those of the published table of addition and
 subtraction situations (CCSS-M 2010, Glossary, Table 1).
 
 The same goes on a sheet to print, "desk/plan.html". "homebuild week" proposes a
-week that fills a gap.`,
+week that fills a gap.
+
+` + exampleFolder,
 		Example: `  homebuild plan my-class
   homebuild plan my-class --json      the same for another program; writes no sheet`,
 		Args: atMostOneFolder,
-		RunE: func(_ *cobra.Command, args []string) error {
-			opts.folder = folderOf(args)
+		RunE: func(cmd *cobra.Command, args []string) error {
+			folder, err := schoolOrExample(cmd, args)
+			if err != nil {
+				return err
+			}
+			opts.folder = folder
 			return runPlan(opts)
 		},
 		ValidArgsFunction: folders,
@@ -62,9 +68,12 @@ type year struct {
 
 // runPlan shows the plan and puts it on the desk.
 func runPlan(opts planOptions) error {
-	from, err := openSchool(opts.folder)
+	from, err := openOne(opts.folder)
 	if err != nil {
 		return err
+	}
+	if opts.folder == "" {
+		opts.tellExample()
 	}
 	defer from.close()
 	in, weeks, err := from.yearSoFar()

@@ -36,13 +36,16 @@ shown with file, line and what to write instead, and the last good page stays.
 Only this computer can see it, and nothing is written. Open the address that it
 says; press ctrl-c to end it.
 
-Without a folder it takes the one you are in when "site.toml" is there, and else
-shows the example school.`,
+` + exampleFolder,
 		Example: `  homebuild preview my-class
   homebuild preview my-class --port 9000`,
 		Args: atMostOneFolder,
 		RunE: func(cmd *cobra.Command, args []string) error {
-			opts.folder = folderOf(args)
+			folder, err := schoolOrExample(cmd, args)
+			if err != nil {
+				return err
+			}
+			opts.folder = folder
 			ctx, stop := signal.NotifyContext(cmd.Context(), syscall.SIGINT, syscall.SIGTERM)
 			defer stop()
 			return runPreview(ctx, opts)
@@ -58,7 +61,7 @@ func runPreview(ctx context.Context, opts previewOptions) error {
 	if opts.port < 0 || opts.port > 65535 {
 		return wrongUse(fmt.Sprintf("--port cannot be %d", opts.port), "write a number from 1024 to 65535, or leave it out")
 	}
-	from, err := openSchool(opts.folder)
+	from, err := openOne(opts.folder)
 	if err != nil {
 		return err
 	}
@@ -66,6 +69,9 @@ func runPreview(ctx context.Context, opts previewOptions) error {
 	listener, err := preview.Listen(opts.port)
 	if err != nil {
 		return opts.noPort(err)
+	}
+	if opts.folder == "" {
+		opts.tellExample()
 	}
 	opts.say("preview at http://%s/", listener.Addr())
 	opts.say("ctrl-c ends it")

@@ -6,6 +6,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"homebuild/docs"
 	"homebuild/internal/diag"
 )
 
@@ -57,6 +58,7 @@ into a chat.`,
 			cmd.AddCommand(c)
 		}
 	}
+	cmd.AddCommand(newOwnStoriesTopic())
 	cmd.InitDefaultHelpCmd()
 	cmd.InitDefaultCompletionCmd()
 	for _, c := range cmd.Commands() {
@@ -68,6 +70,14 @@ into a chat.`,
 		}
 	}
 	return cmd
+}
+
+// newOwnStoriesTopic is a page to read, not a command: help own-stories.
+func newOwnStoriesTopic() *cobra.Command {
+	forTeachers, _, _ := strings.Cut(docs.OwnStories, "\n## Another language\n") // the rest is for developers
+	topic := &cobra.Command{Use: "own-stories", Short: "how to write stories of your own", Long: strings.TrimSpace(forTeachers)}
+	topic.SetUsageTemplate("")
+	return topic
 }
 
 // unknownCommand names the nearest command there is.
@@ -83,14 +93,6 @@ func unknownCommand(root *cobra.Command, typed string) error {
 		hint = fmt.Sprintf("did you mean %q?", near)
 	}
 	return wrongUse(fmt.Sprintf("%q is not a command", typed), hint)
-}
-
-// atMostOneFolder is the rule for commands that take a folder or none.
-func atMostOneFolder(cmd *cobra.Command, args []string) error {
-	if len(args) > 1 {
-		return wrongUse(fmt.Sprintf("%s takes one folder, not %d", cmd.Name(), len(args)), `put quotes around a name with spaces: "my class"`)
-	}
-	return nil
 }
 
 // noWords is the rule for commands that take no words.

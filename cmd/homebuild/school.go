@@ -38,19 +38,8 @@ type school struct {
 	files fs.FS
 	close func() error
 	kept  kept
-}
 
-// folderOf is the folder that a command is about: the one that was typed, else
-// the one that the person is in when it is a school's. Empty is the example
-// school.
-func folderOf(args []string) string {
-	if len(args) == 1 {
-		return args[0]
-	}
-	if _, err := os.Stat(week.SiteFile); err == nil {
-		return "."
-	}
-	return ""
+	mayBeEmpty bool // whether it may have no week yet
 }
 
 // openSchool opens a folder, or the example school when none is given. Links
@@ -62,7 +51,7 @@ func openSchool(folder string) (*school, error) {
 	root, err := os.OpenRoot(folder)
 	switch {
 	case errors.Is(err, fs.ErrNotExist):
-		return nil, wrongUse(fmt.Sprintf("there is no folder %q", folder), `give the folder that holds "site.toml"`)
+		return nil, folderMissing(folder)
 	case err != nil:
 		return nil, wrongUse(fmt.Sprintf("%q cannot be opened as a folder", folder), `give the folder that holds "site.toml"`)
 	}
@@ -95,6 +84,9 @@ func (s *school) input() (site.Input, error) {
 		Kinds:      each(problem.Kinds(), problem.Kind.String),
 		Languages:  i18n.Tags(languages...),
 	})
+	if s.mayBeEmpty {
+		problems = slices.DeleteFunc(problems, week.OnlyNoWeek)
+	}
 	in := site.Input{Site: read, Targets: targets, Stock: stock, WarmUps: warmUps}
 	if len(read.Languages) > 0 {
 		var found diag.Problems

@@ -2,6 +2,7 @@ package main
 
 import (
 	"fmt"
+	"os"
 	"path/filepath"
 	"slices"
 	"strings"
@@ -25,38 +26,51 @@ type shareOptions struct {
 func newShareCmd(s *streams) *cobra.Command {
 	opts := shareOptions{streams: s}
 	cmd := &cobra.Command{
-		Use:   "share folder [week]",
+		Use:   "share [folder] [week]",
 		Short: "a ready message with the link, in each language",
 		Long: `Share prints one short message for each language, with the link of the week and
 with how many text messages it takes on a phone. The same texts, the code of the
 link as pictures and a sheet of slips to cut are put on the desk, in
 "desk/2026-09-14".
 
-Without a week it takes the newest. Nothing goes to the clipboard unless you ask
-with --copy.`,
+Without a week it takes the newest, the one with the latest date. Nothing goes to
+the clipboard unless you ask with --copy.
+
+` + someFolder,
 		Example: `  homebuild share my-class
+  homebuild share                             in the folder itself, the newest week
+  homebuild share 2026-09-14                  in the folder itself, an earlier week
   homebuild share my-class 2026-09-14 --copy es`,
 		Args: func(cmd *cobra.Command, args []string) error {
-			if len(args) < 1 || len(args) > 2 {
-				return wrongUse("share takes a folder and, if you wish, a week", seeHelp(cmd))
+			if last := len(args) - 1; last >= 0 && looksLikeWeek(args[last]) {
+				args = args[:last]
 			}
-			return nil
+			return atMostOneFolder(cmd, args)
 		},
-		RunE: func(_ *cobra.Command, args []string) error {
-			opts.folder = args[0]
-			if len(args) == 2 {
-				opts.week = args[1]
+		RunE: func(cmd *cobra.Command, args []string) (err error) {
+			if last := len(args) - 1; last >= 0 && looksLikeWeek(args[last]) {
+				args, opts.week = args[:last], args[last]
+			}
+			if opts.folder, err = schoolFolder(cmd, args); err != nil {
+				return err
 			}
 			return runShare(opts)
 		},
+		ValidArgsFunction: folders,
 	}
 	cmd.Flags().StringVar(&opts.copyIn, "copy", "", "copy the message in this `language` to the clipboard")
 	return cmd
 }
 
+// looksLikeWeek reports whether a word is a date, in whatever form, and no
+// folder.
+func looksLikeWeek(word string) bool {
+	return len(word) >= len("1.9.26") && strings.Trim(word, "0123456789-./") == "" && !isSchool(word)
+}
+
 // runShare prints the messages and puts the share kit on the desk.
 func runShare(opts shareOptions) error {
-	from, err := openSchool(opts.folder)
+	from, err := openOne(opts.folder)
 	if err != nil {
 		return err
 	}
@@ -90,6 +104,9 @@ func runShare(opts shareOptions) error {
 		opts.say("%s  (%s)\n%s\n", m.Tag, amount(m.SMS.Parts, "text message", "text messages"), m.Text)
 	}
 	opts.say("on the desk  %s", filepath.Join(desk, date))
+	if _, err := os.Stat(filepath.Join(opts.folder, publicFolder, date+".html")); err != nil {
+		opts.tell("the page of this week is not made yet", "homebuild build"+argument(opts.folder)+", and put what is in "+publicFolder+" where the link leads, before you send the message")
+	}
 	return nil
 }
 
@@ -103,9 +120,17 @@ func (o shareOptions) date(in site.Input) (string, error) {
 	case o.week == "":
 		return dates[len(dates)-1], nil
 	case !slices.Contains(dates, o.week):
-		return "", wrongUse(fmt.Sprintf("there is no week %q", o.week), "weeks: "+strings.Join(dates, ", "))
+		return "", wrongUse(fmt.Sprintf("there is no week %q", o.week), "the newest are: "+strings.Join(newest(dates), ", "))
 	}
 	return o.week, nil
+}
+
+// newest are the latest few dates, the last first.
+func newest(dates []string) []string {
+	const most = 6
+	out := slices.Clone(dates[max(0, len(dates)-most):])
+	slices.Reverse(out)
+	return out
 }
 
 // copy puts one message on the clipboard, if asked.

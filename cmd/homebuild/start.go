@@ -40,7 +40,10 @@ to go on. Each setting has a remark above it.
 
 It asks a few questions. In a script, or to answer beforehand, give the flags;
 --yes takes what is proposed for all others. What is in the folder already is
-never changed: when a file is in the way, start says so and writes nothing.`,
+never changed: when a file is in the way, start says so and writes nothing.
+
+One folder holds one school. Its first page and "This week" show the week with
+the latest date, whatever day it is.`,
 		Example: `  homebuild start my-class
   homebuild start my-class --name "Pebble Lane School" --languages en,es --monday 2026-09-14 --yes`,
 		Args: func(cmd *cobra.Command, args []string) error {
@@ -96,7 +99,7 @@ func runStart(opts startOptions) error {
 	if err != nil {
 		return err
 	}
-	files, err := school.files(spoken{english: english, school: school.languages[0], names: names, tags: school.languages})
+	files, err := school.files(spoken{english: english, school: school.languages[0], tags: school.languages})
 	if err != nil {
 		return err
 	}

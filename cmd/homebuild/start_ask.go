@@ -8,6 +8,7 @@ import (
 	"homebuild/internal/activity"
 	"homebuild/internal/i18n"
 	"homebuild/internal/problem"
+	"homebuild/internal/week"
 )
 
 // askStart asks what no flag has answered.
@@ -21,7 +22,7 @@ func (o *startOptions) askStart(ready []string, names map[string]string, targets
 	monday := o.monday
 	class, others := o.languages[0], slices.Clone(o.languages[1:])
 	grade := gradeOf(o.target, targets)
-	language := func(tag string) string { return names[tag] + " (" + tag + ")" }
+	language := func(tag string) string { return week.LanguageName(tag) + ", " + names[tag] + " (" + tag + ")" }
 
 	var first []huh.Field
 	if given.name == "" {

@@ -48,9 +48,8 @@ type newWeek struct {
 // spoken is what the words of a week file are taken from.
 type spoken struct {
 	english *i18n.Language
-	school  string            // the class's language
-	names   map[string]string // language names by tag, the site's languages
-	tags    []string          // in the site's order
+	school  string   // the class's language
+	tags    []string // the site's languages, in the site's order
 }
 
 // file is the week file, with a remark above each setting.
@@ -77,7 +76,7 @@ func (w newWeek) file(words spoken) (publish.File, error) {
 		Focuses:  remark(each(w.target.Strategies, strategy.Name.String)),
 		Pictures: remark(each(w.target.Pictures, picture.Kind.String)),
 		WarmUps:  remark(moves), Scenes: remark(scenes),
-		Language: words.names[words.school],
+		Language: week.LanguageName(words.school),
 	}
 	if w.focus.Valid() {
 		data.Focus = w.focus.String()
@@ -91,7 +90,7 @@ func (w newWeek) file(words spoken) (publish.File, error) {
 	}
 	for _, tag := range words.tags {
 		if tag != words.school {
-			data.Others = append(data.Others, other{words.names[tag], path.Join(week.Folder, w.date+"."+tag+".md")})
+			data.Others = append(data.Others, other{week.LanguageName(tag), path.Join(week.Folder, w.date+"."+tag+".md")})
 		}
 	}
 	return textFile(path.Join(week.Folder, w.date+".md"), strings.TrimRight(fill("week.md.tmpl", data), "\n")+"\n"), nil
@@ -143,14 +142,26 @@ func (n newSchool) files(words spoken) ([]publish.File, error) {
 	}
 	return []publish.File{
 		textFile(week.SiteFile, fill("site.toml.tmpl", map[string]string{
-			"Name": quoted(n.name), "Tags": strings.Join(languageWords(), ", "),
+			"Name": quoted(n.name), "Tags": remark(each(languageWords(), func(tag string) string { return week.LanguageList([]string{tag}) })),
 			"Languages": strings.Join(each(n.languages, strconv.Quote), ", "), "Address": quotedOrNone(n.address), "Key": keyOf(n.name),
 		})),
 		first,
 		textFile("README.txt", fill("README.txt.tmpl", map[string]string{
 			"Title": n.name, "Line": strings.Repeat("=", len([]rune(n.name))), "Link": link + n.first.date + ".html", "Zip": zip,
+			"Date": n.first.date, "Other": otherThan(n.languages),
 		})),
 	}, nil
+}
+
+// otherThan is a language that a note could be in besides the class's own.
+func otherThan(languages []string) string {
+	if len(languages) > 1 {
+		return languages[1]
+	}
+	if languages[0] != "es" {
+		return "es"
+	}
+	return i18n.SourceTag
 }
 
 // plainLetter keeps what every computer takes in the name of a file.

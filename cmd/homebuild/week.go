@@ -39,7 +39,7 @@ func newWeekCmd(s *streams) *cobra.Command {
 		Long: `Week makes the file of the next week, with a remark above each setting and a note
 for you to change, and says what it chose and why:
 
-  the Monday   after the newest week
+  the Monday   after the newest week; the next Monday when there is no week
   the target   from the grade of the newest week, in the order of "homebuild
                targets": the first with a kind of story that no week had yet;
                when all kinds were met, the first that no week was about; when
@@ -50,13 +50,20 @@ for you to change, and says what it chose and why:
 It asks whether that is right. In a script, or to answer beforehand, give the
 flags. A file that is there already is never changed.
 
-Without a folder it takes the one you are in.`,
+Families see the newest week first: the one with the latest date when you build,
+whatever day it is. Keep a week that must wait in another folder, and move it into
+"weeks" in its time.
+
+A story of your own goes below the settings of the week. The file has an example
+to change; "homebuild help own-stories" tells all about it.
+
+` + someFolder,
 		Example: `  homebuild week my-class
   homebuild week my-class --target compare-within-20 --yes`,
 		Args: atMostOneFolder,
-		RunE: func(_ *cobra.Command, args []string) error {
-			if opts.folder = folderOf(args); opts.folder == "" {
-				return wrongUse(`there is no "site.toml" here`, "homebuild week my-class, or homebuild start my-class for a new site")
+		RunE: func(cmd *cobra.Command, args []string) (err error) {
+			if opts.folder, err = schoolFolder(cmd, args); err != nil {
+				return err
 			}
 			return runWeek(opts)
 		},
@@ -88,11 +95,12 @@ type chosen struct {
 
 // runWeek chooses, asks and writes.
 func runWeek(opts weekOptions) error {
-	from, err := openSchool(opts.folder)
+	from, err := openOne(opts.folder)
 	if err != nil {
 		return err
 	}
 	defer from.close()
+	from.mayBeEmpty = true
 	in, earlier, err := from.yearSoFar()
 	if err != nil {
 		return err
@@ -105,11 +113,7 @@ func runWeek(opts weekOptions) error {
 	if err != nil {
 		return err
 	}
-	names := map[string]string{}
-	for _, l := range in.Catalog.Languages() {
-		names[l.Tag()] = l.Name()
-	}
-	file, err := c.file(spoken{english: english, school: in.Site.School, names: names, tags: in.Site.Languages})
+	file, err := c.file(spoken{english: english, school: in.Site.School, tags: in.Site.Languages})
 	if err != nil {
 		return err
 	}
@@ -146,11 +150,14 @@ func (o weekOptions) choose(in site.Input, earlier []activity.WeekPlan, english 
 	c := chosen{}
 	c.date = o.monday
 	if c.date == "" {
-		c.date = mondayAfter(in.Site.Weeks[len(in.Site.Weeks)-1].Date)
+		c.date = o.nextMonday(in.Site.Weeks)
 	}
 	next, ok := activity.Next(earlier, targets)
 	if ok && o.target == "" {
 		c.target, c.why, c.suggested = next.Target, next, true
+	}
+	if i := slices.IndexFunc(targets, func(t activity.Target) bool { return t.ID == firstTarget }); len(earlier) == 0 && i >= 0 {
+		c.target = targets[i]
 	}
 	asks := o.person && !o.yes
 	if asks {
@@ -174,6 +181,15 @@ func (o weekOptions) choose(in site.Input, earlier []activity.WeekPlan, english 
 		return c, err
 	}
 	return c, o.fit(&c, in, earlier, asks)
+}
+
+// nextMonday is the one after the newest week, or the next of the calendar for
+// the first week there is.
+func (o weekOptions) nextMonday(weeks []week.Week) string {
+	if len(weeks) == 0 {
+		return mondayFrom(o.today())
+	}
+	return mondayAfter(weeks[len(weeks)-1].Date)
 }
 
 // fit chooses the focus and the picture that suit the target.

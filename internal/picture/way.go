@@ -1,12 +1,17 @@
 package picture
 
 import (
+	"slices"
+
 	"homebuild/internal/phrase"
 	"homebuild/internal/problem"
 	"homebuild/internal/strategy"
 )
 
-// OfWay shows a strategy at work, the best picture first; there is always one.
+// OfWay shows a strategy at work; there is always a picture. They stand beside
+// the last steps, the last one beside the last step, and so are in that order:
+// dots that make ten come before the walk, dots that are crossed out for good
+// after it.
 func OfWay(w strategy.Way) []Picture {
 	var out []Picture
 	if p, ok := special(w); ok {
@@ -14,6 +19,9 @@ func OfWay(w strategy.Way) []Picture {
 	}
 	if len(w.Hops) > 0 {
 		out = append(out, walked(w))
+	}
+	if w.Name == strategy.BridgeBack {
+		slices.Reverse(out)
 	}
 	if len(out) == 0 {
 		out = append(out, plainBond(w.Calculation))

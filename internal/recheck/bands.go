@@ -19,9 +19,14 @@ type band struct {
 func (f *figure) bands() []band {
 	var out []band
 	for _, l := range f.labels {
-		if l.x < 40 {
+		if l.x < column {
 			below := slices.ContainsFunc(f.rules, func(y int) bool { return y < l.y })
 			out = append(out, band{label: l, amount: l.amount(), below: below})
+		}
+	}
+	for _, d := range f.dots { // a row that is not known yet may have no number
+		if d.class == "unknown" && !slices.ContainsFunc(out, func(b band) bool { return b.off(d.y) <= d.r }) {
+			out = append(out, band{label: label{x: d.x, y: d.y + 8}})
 		}
 	}
 	add := func(y, value int, gone bool) {
@@ -43,10 +48,12 @@ func (f *figure) bands() []band {
 }
 
 func nearest(all []band, y int) int {
-	off := func(b band) int { return max(b.label.y-8-y, y-b.label.y+8) }
-	best := slices.MinFunc(all, func(a, b band) int { return cmp.Compare(off(a), off(b)) })
+	best := slices.MinFunc(all, func(a, b band) int { return cmp.Compare(a.off(y), b.off(y)) })
 	return slices.Index(all, best)
 }
+
+// off is how far a row is from a height: its number's baseline is 8 lower.
+func (b band) off(y int) int { return max(b.label.y-8-y, y-b.label.y+8) }
 
 // worth is what a block stands for: a dot that is struck out, a stick, a square.
 func worth(b rect) int {
@@ -92,9 +99,20 @@ func (f *figure) unlabelled() []amount {
 	return out
 }
 
+// column is the room at the left where numbers stand beside their dots.
+const column = 40
+
+// isBands reports whether numbers stand at the left beside what they count:
+// nothing else is drawn above or below them there.
+func (f *figure) isBands() bool {
+	return slices.ContainsFunc(f.labels, func(l label) bool { return l.x < column }) &&
+		!slices.ContainsFunc(f.dots, func(d dot) bool { return d.x-d.r < column }) &&
+		!slices.ContainsFunc(f.blocks, func(b rect) bool { return b.x < column })
+}
+
 // isRows reports whether the picture is rows of dots with numbers at the left.
 func (f *figure) isRows() bool {
-	return len(f.rects) == 0 && len(f.circles) == 0 && len(f.dots) > 0 && slices.ContainsFunc(f.labels, func(l label) bool { return l.x < 40 })
+	return len(f.rects) == 0 && len(f.circles) == 0 && len(f.dots) > 0 && f.isBands()
 }
 
 // totalFaults rechecks numbers that stand apart: what the places come to below
@@ -102,7 +120,7 @@ func (f *figure) isRows() bool {
 func (f *figure) totalFaults(rows []amount, open bool) []string {
 	sum, free := 0, 0
 	for _, l := range f.labels {
-		if a := l.amount(); l.x >= 40 && l.class != "name" && a.known {
+		if a := l.amount(); l.x >= column && l.class != "name" && a.known {
 			sum += a.n
 			free++
 		}

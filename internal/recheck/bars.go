@@ -2,12 +2,11 @@ package recheck
 
 import (
 	"cmp"
-	"fmt"
 	"slices"
 )
 
-// readable is the narrowest part of a bar: three digits fit in it. Narrower
-// parts are drawn so wide all the same, and are left out of the proportions.
+// readable is the narrowest part of a bar: three digits fit in it. Smaller
+// parts are drawn so wide all the same.
 const readable = 48
 
 // row is a bar: its parts from left to right, and its whole above a brace.
@@ -91,13 +90,19 @@ func (w row) faults() []string {
 	if w.brace != nil && (w.brace.x != w.parts[0].x || w.brace.x+w.brace.w != end) {
 		out = append(out, "bar: the brace does not span its parts")
 	}
+	return append(out, w.shares()...)
+}
+
+// shares wants the parts to be in proportion, as far as their numbers are known.
+func (w row) shares() []string {
 	values := w.solved()
-	for i, a := range w.parts {
-		for j, b := range w.parts[:i] {
-			out = append(out, proportion(a.w, b.w, values[i], values[j])...)
+	var wide, numbers []int
+	for i, a := range values {
+		if a.known {
+			wide, numbers = append(wide, w.parts[i].w), append(numbers, a.n)
 		}
 	}
-	return out
+	return fair("bar", readable, wide, numbers)
 }
 
 // solved are the values with a single open one filled in from the whole.
@@ -120,46 +125,52 @@ func (w row) solved() []amount {
 	return out
 }
 
-// proportion wants two lengths to be as their numbers are.
-func proportion(wide, other int, a, b amount) []string {
-	if !a.known || !b.known {
-		return nil
-	}
-	off := wide*b.n - other*a.n
-	if wide > readable && other > readable && max(off, -off) > a.n+b.n ||
-		(wide-other)*(a.n-b.n) < 0 && max(wide-other, other-wide) > 1 {
-		return []string{fmt.Sprintf("bar: %d and %d are %d and %d wide", a.n, b.n, wide, other)}
-	}
-	return nil
-}
-
-// compareFaults rechecks a longer bar above a shorter one and its gap.
+// compareFaults rechecks a longer bar above a shorter one and its gap. Bars of
+// the same length leave room for an empty gap behind both.
 func compareFaults(longer, shorter row) []string {
 	bigger, smaller := longer.values[0], shorter.values[0]
-	if len(shorter.parts) == 1 {
-		if longer.parts[0].w < shorter.parts[0].w || bigger.known && smaller.known && bigger.n < smaller.n {
-			return []string{"the longer bar stands for less"}
+	long, short := longer.parts[0].w, shorter.parts[0].w
+	switch {
+	case len(shorter.parts) > 1:
+		out := makes("bars", bigger, shorter.values...)
+		end := shorter.parts[len(shorter.parts)-1]
+		nothing := long == short && (!bigger.known || !smaller.known || bigger == smaller)
+		if !nothing && longer.parts[0].x+long != end.x+end.w {
+			out = append(out, "bars: the gap does not end where the longer bar ends")
 		}
-		return proportion(longer.parts[0].w, shorter.parts[0].w, bigger, smaller)
+		filled := row{parts: shorter.parts, values: shorter.values, whole: bigger}
+		if nothing {
+			filled.parts, filled.values = filled.parts[:1], filled.values[:1]
+		}
+		return append(out, filled.faults()...)
+	case long < short || bigger.known && smaller.known && bigger.n < smaller.n:
+		return []string{"the longer bar stands for less"}
+	case !bigger.known || !smaller.known || long == short && bigger.n == smaller.n:
+		return nil
 	}
-	out := makes("bars", bigger, shorter.values...)
-	if end := shorter.parts[1]; longer.parts[0].x+longer.parts[0].w != end.x+end.w {
-		out = append(out, "bars: the gap does not end where the longer bar ends")
-	}
-	filled := row{parts: shorter.parts, values: shorter.values, whole: bigger}
-	return append(out, filled.faults()...)
+	return fair("bars", readable, []int{short, long - short}, []int{smaller.n, bigger.n - smaller.n})
 }
 
-// bondFaults rechecks a number bond: the topmost circle is the whole.
-func (f *figure) bondFaults() []string {
+// bond reads a number bond: the topmost circle is the whole.
+func (f *figure) bond() (whole amount, parts []amount) {
 	circles := slices.Clone(f.circles)
 	slices.SortFunc(circles, func(a, b dot) int { return cmp.Or(cmp.Compare(a.y, b.y), cmp.Compare(a.x, b.x)) })
-	if len(circles) < 3 {
+	for i, o := range circles {
+		a := f.amountIn(box{o.x - o.r, o.y - o.r, 2 * o.r, 2 * o.r})
+		if i == 0 {
+			whole = a
+		} else {
+			parts = append(parts, a)
+		}
+	}
+	return whole, parts
+}
+
+// bondFaults rechecks a number bond.
+func (f *figure) bondFaults() []string {
+	whole, parts := f.bond()
+	if len(parts) < 2 {
 		return []string{"bond: it has no two parts"}
 	}
-	var values []amount
-	for _, o := range circles {
-		values = append(values, f.amountIn(box{o.x - o.r, o.y - o.r, 2 * o.r, 2 * o.r}))
-	}
-	return makes("bond", values[0], values[1:]...)
+	return makes("bond", whole, parts...)
 }

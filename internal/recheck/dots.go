@@ -148,7 +148,7 @@ func (f *figure) dotFaults() []string {
 	switch {
 	case f.pairList():
 		return f.pairFaults()
-	case slices.ContainsFunc(f.labels, func(l label) bool { return l.x < 40 }):
+	case f.isBands():
 		return f.bandFaults()
 	}
 	return f.groupFaults()

@@ -9,7 +9,7 @@ import (
 // isLine reports whether the picture is a number line: an arrow at both ends of
 // it, hops or marks.
 func (f *figure) isLine() bool {
-	return len(f.hops) > 0 || len(f.rects) == 0 && len(f.dots) == 0 && len(f.blocks) == 0
+	return len(f.hops) > 0 || len(f.rects) == 0 && len(f.dots) == 0 && len(f.blocks) == 0 && len(f.circles) == 0
 }
 
 // lineFaults hops along a number line again: each hop ends as far on as it says.
@@ -55,7 +55,7 @@ func (f *figure) lineFaults() []string {
 			here = end
 		}
 	}
-	return out
+	return append(out, f.scaleFaults()...)
 }
 
 // hopSize reads what is written on a hop, with its sign, and compares the sign

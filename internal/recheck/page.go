@@ -74,6 +74,7 @@ func (p *page) read(fsys fs.FS) {
 	p.senses()
 	p.stories()
 	p.walk()
+	p.steps()
 	p.pairs()
 	p.keep()
 	p.weigh()

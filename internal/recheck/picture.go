@@ -175,27 +175,38 @@ func (p *page) solvedPicture(s *story, n *html.Node) {
 	if len(found) > 0 && !slices.ContainsFunc(found, func(l label) bool { return slices.Contains(s.answers, l.amount().n) }) {
 		p.add("%s: #%s marks another answer than %v", s.name, attr(svg, "id"), s.answers)
 	}
+	p.agrees(s.name, svg, s.whole(), true)
 }
 
-// openPicture wants the first picture to keep the answer back.
+// openPicture wants the first picture to keep the answer back, and to show
+// nothing but what the story tells.
 func (p *page) openPicture(s *story, n *html.Node) {
 	svg := firstPicture(n)
 	if svg == nil || s.pairs() {
 		return
 	}
-	for _, l := range p.figure(svg).labels {
-		if a := l.amount(); l.found || a.known && slices.Contains(s.answers, a.n) && !slices.Contains(s.told, a.n) && s.hidden == 0 {
+	f := p.figure(svg)
+	for _, l := range f.labels {
+		if f.columns && len(f.rules) > 0 && l.y < f.rules[0] {
+			continue // the places of a number that the story tells
+		}
+		if a := l.amount(); l.found || a.known && slices.Contains(s.answers, a.n) && !s.tells(a.n) {
 			p.add("%s: #%s should still ask, and shows %s", s.name, attr(svg, "id"), l.text)
 		}
 	}
+	if other := without(f.numbers(), s.own.numbers()); f.exact() && len(other) > 0 {
+		p.add("%s: #%s shows %v, which the equation does not have", s.name, attr(svg, "id"), other)
+	}
+	p.agrees(s.name, svg, s.whole(), false)
 }
 
-// pictureOf wants the picture of a bare calculation to show its numbers.
+// pictureOf wants the picture of a bare calculation to show it.
 func (p *page) pictureOf(q equation, n *html.Node) {
 	if svg := firstPicture(n); svg != nil {
 		if missing := without(q.numbers(), p.figure(svg).numbers()); len(missing) > 0 {
 			p.add("#%s does not show %v", attr(svg, "id"), missing)
 		}
+		p.agrees("", svg, q, true)
 	}
 }
 

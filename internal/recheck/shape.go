@@ -39,7 +39,9 @@ type figure struct {
 	blocks  []rect
 	crosses []dot // middles of what is crossed out
 	hops    []hop
-	arrows  int // heads of arrows
+	arrows  int   // heads of arrows
+	stops   []dot // marks on a number line
+	ticks   []int // where a number line is marked off
 	braces  []box
 	rules   []int // heights of lines drawn across
 	columns bool  // lines between columns
@@ -103,8 +105,14 @@ func (f *figure) path(d, class string, dx, dy int) {
 	for _, s := range strokes(d) {
 		x, y := s.x+dx, s.y+dy
 		switch {
-		case s.form == "aa" && class != "solid":
-			f.dots = append(f.dots, dot{x + s.moves[0][0], y, s.moves[0][0], class})
+		case s.form == "aa":
+			if d := (dot{x + s.moves[0][0], y, s.moves[0][0], class}); class == "solid" {
+				f.stops = append(f.stops, d)
+			} else {
+				f.dots = append(f.dots, d)
+			}
+		case s.form == "v" && class == "ink":
+			f.ticks = append(f.ticks, x)
 		case strings.HasPrefix(s.form, "hvh"):
 			f.blocks = append(f.blocks, rect{box{x, y, s.moves[0][0], s.moves[1][0]}, class})
 		case s.form == "q" && strings.HasPrefix(class, "hop"):

@@ -25,6 +25,12 @@ func (s *story) pairs() bool { return s.own.asked() == 2 }
 // whole is the story's own equation with the answer filled in.
 func (s *story) whole() equation { return s.own.fill(s.answers...) }
 
+// tells reports whether the story tells n. A number word or a dual tells it
+// without a digit; the equation then has it.
+func (s *story) tells(n int) bool {
+	return slices.Contains(s.told, n) || slices.Contains(s.own.numbers(), n)
+}
+
 // stories rechecks the stories to try.
 func (p *page) stories() {
 	for i, n := range all(p.root, both(tag("section"), class("story"))) {

@@ -27,6 +27,7 @@ func (p *page) walk() {
 	}
 	p.toldNumbers(s, true)
 	p.solvedBy(s, n)
+	p.grows(s, n)
 	if say := byID(n, "say"); say != nil {
 		p.solvedPicture(s, say)
 	}
@@ -34,6 +35,30 @@ func (p *page) walk() {
 	tell := find(n, class("tell"))
 	if again == nil || tell == nil || !slices.Equal(sentences(again, tag("span")), sentences(tell, class("say"))) {
 		p.add("%s: it is not told again as it was told step by step", s.name)
+	}
+}
+
+// grows wants the picture that grows with the story to show what is told so
+// far and no more, and at its end all but the answer.
+func (p *page) grows(s *story, walk *html.Node) {
+	list := find(walk, both(tag("ol"), class("grow")))
+	if list == nil || s.pairs() {
+		return
+	}
+	stages := children(list, tag("li"))
+	var so []int
+	hidden := 0
+	for i, stage := range stages {
+		said, words := told(stage)
+		so, hidden = append(so, said...), hidden+words
+		if svg := firstPicture(stage); svg != nil && hidden == 0 {
+			if early := without(p.figure(svg).numbers(), so); p.figure(svg).exact() && len(early) > 0 {
+				p.add("%s: #%s shows %v before it is told", s.name, attr(svg, "id"), early)
+			}
+		}
+		if i+1 == len(stages) {
+			p.openPicture(s, stage)
+		}
 	}
 }
 

@@ -1,0 +1,227 @@
+package recheck_test
+
+import (
+	"fmt"
+	"maps"
+	"regexp"
+	"strconv"
+	"strings"
+	"testing"
+	"testing/fstest"
+
+	"homebuild/internal/recheck"
+)
+
+// Weeks in which faults are planted, by the picture they show.
+const (
+	farLine  = "target = \"find-the-change-within-100\"\nfocus = \"jump-up\"\npicture = \"number-line\"\n"
+	nearLine = "target = \"add-within-10\"\nfocus = \"count-on\"\npicture = \"number-line\"\n"
+	bars     = "target = \"add-three-within-100\"\npicture = \"bar-model\"\n"
+	compare  = "target = \"find-the-difference-within-20\"\npicture = \"bar-model\"\n"
+	frames   = "target = \"add-past-ten-within-20\"\nfocus = \"near-doubles\"\npicture = \"ten-frame\"\n"
+	filled   = "target = \"find-the-change-within-20\"\npicture = \"ten-frame\"\n"
+	bonds    = "target = \"find-the-part-within-20\"\npicture = \"number-bond\"\n"
+	dots     = "target = \"subtract-within-10\"\npicture = \"drawing\"\n"
+	rows     = "target = \"find-the-difference-within-20\"\npicture = \"drawing\"\n"
+	blocks   = "target = \"subtract-within-100\"\nfocus = \"split-tens\"\npicture = \"base-ten\"\n"
+	making   = "target = \"add-past-ten-within-20\"\nfocus = \"make-ten\"\npicture = \"drawing\"\n"
+	back     = "target = \"subtract-past-ten-within-20\"\nfocus = \"bridge-back\"\npicture = \"bar-model\"\n"
+	apart    = "target = \"take-apart-within-10\"\n"
+)
+
+// The pages of the week that faults are planted in.
+var (
+	learn = "en/" + dateOf(0) + ".html"
+	try   = "en/" + dateOf(0) + "-try.html"
+)
+
+// pictureFaults are planted one at a time in good pages. Numbers are found by
+// pattern, so that the table does not depend on which ones the stories get.
+var pictureFaults = []struct {
+	name, week, file string
+	spoil            func(html string) string
+	want             string
+}{
+	{"two hops change their sizes, and all sums hold", farLine, learn, swapHops, "not in proportion"},
+	{"a number stands beside its mark", farLine, learn, more(1, `<text x="(\d+)" y="110"`), "stands under no mark"},
+	{"a tick stands elsewhere", nearLine, learn, more(3, `M(\d+) 72v12`), "not equally far apart"},
+	{"a mark stands between the ticks", nearLine, learn, more(5, `<text x="(\d+)" y="110"`), "beside the ticks"},
+	{"a number stands on the tick of another", nearLine, learn, more(1, `id="say".*?y="110" >\d+<.*?y="110" >(\d+)<`), "on its own tick"},
+	{"the line is that of another story", farLine, try, otherStory, "does not go with"},
+	{"a bar is two units too wide", bars, learn, moveCut(2), "not in proportion"},
+	{"a bar of two is three units too short", compare, learn, shorterBar, "not in proportion"},
+	{"bars are those of another story", bars, try, otherStory, "which the equation does not have"},
+	{"compared bars are those of another story", compare, try, otherStory, "does not go with"},
+	{"a dot that is not known yet is missing", filled, try, instead(`(class="after again".*?<path d="[^"]*)M[^"z]*z(" class="unknown")`, `$1$2`), "dots in all, not"},
+	{"ten frames are those of another story", frames, try, otherStory, "does not go with"},
+	{"the whole of a bond is another", bonds, try, more(1, `class="after again".*?<circle.*?<text[^>]*>(\d+)<`), "stands in its circle"},
+	{"a bond is that of another story", bonds, try, otherStory, "is no part"},
+	{"dots are those of another story", dots, try, otherStory, "which the equation does not have"},
+	{"rows of dots are those of another story", rows, try, otherStory, "is neither its whole nor a part"},
+	{"tens and ones are those of another story", blocks, try, otherStory, "is neither its whole nor a part"},
+	{"dots that make ten are those of another story", making, try, otherSteps, "no sum under the frames"},
+	{"dots stand beside another step than theirs", back, learn, otherStep, "and does not show"},
+	{"a choice is no pair", apart, try, instead(`<bdi class=eq[^>]*>(\d+) \+ \d+</bdi></a>`, `$1</a>`), "is no pair"},
+	{"a picture is ahead of its story", bonds, learn, ahead, "before it is told"},
+}
+
+// more adds to the number that a group of the pattern finds first.
+func more(by int, pattern string) func(string) string {
+	re := regexp.MustCompile("(?s)" + pattern)
+	return func(html string) string {
+		at := re.FindStringSubmatchIndex(html)
+		for i := 2; i < len(at); i += 2 {
+			if at[i] < 0 {
+				continue
+			}
+			if n, err := strconv.Atoi(html[at[i]:at[i+1]]); err == nil {
+				return html[:at[i]] + strconv.Itoa(n+by) + html[at[i+1]:]
+			}
+		}
+		return html
+	}
+}
+
+// instead writes something else where the pattern is found first.
+func instead(pattern, with string) func(string) string {
+	re := regexp.MustCompile("(?s)" + pattern)
+	return func(html string) string {
+		at := re.FindStringSubmatchIndex(html)
+		if at == nil {
+			return html
+		}
+		return html[:at[0]] + string(re.ExpandString(nil, with, html, at)) + html[at[1]:]
+	}
+}
+
+var svg = regexp.MustCompile(`(?s)<svg id="picture.*?</svg>`)
+
+// swapHops exchanges the first two hops of a line that goes up in three, and
+// writes the number between them anew: every sum still holds, in order.
+func swapHops(html string) string {
+	size := regexp.MustCompile(`class="small" >\+(\d+)<`)
+	for _, picture := range svg.FindAllString(html, -1) {
+		hops := size.FindAllStringSubmatch(picture, -1)
+		stops := regexp.MustCompile(`<text x="\d+" y="110" >(\d+)<`).FindAllStringSubmatch(picture, -1)
+		if len(hops) != 3 || len(stops) != 4 || hops[0][1] == hops[1][1] {
+			continue
+		}
+		start, _ := strconv.Atoi(stops[0][1])
+		second, _ := strconv.Atoi(hops[1][1])
+		spoiled := strings.Replace(picture, ">+"+hops[0][1]+"<", ">+x<", 1)
+		spoiled = strings.Replace(spoiled, ">+"+hops[1][1]+"<", ">+"+hops[0][1]+"<", 1)
+		spoiled = strings.Replace(spoiled, ">+x<", ">+"+hops[1][1]+"<", 1)
+		spoiled = strings.Replace(spoiled, " >"+stops[1][1]+"<", fmt.Sprintf(" >%d<", start+second), 1)
+		return strings.Replace(html, picture, spoiled, 1)
+	}
+	return html
+}
+
+// moveCut moves the cut between the first two parts of a solved bar.
+func moveCut(by int) func(string) string {
+	cut := regexp.MustCompile(`(?s)(id="say".*?<rect x="8" y="\d+" width=")(\d+)(".*?<rect x=")(\d+)(" y="\d+" width=")(\d+)(" height="46" class="part-b")`)
+	return func(html string) string {
+		at := cut.FindStringSubmatch(html)
+		if at == nil {
+			return html
+		}
+		for i, d := range map[int]int{2: by, 4: by, 6: -by} {
+			n, _ := strconv.Atoi(at[i])
+			at[i] = strconv.Itoa(n + d)
+		}
+		return strings.Replace(html, at[0], strings.Join(at[1:], ""), 1)
+	}
+}
+
+// shorterBar moves the cut between the shorter bar and its gap.
+func shorterBar(html string) string {
+	cut := regexp.MustCompile(`(?s)(id="say".*?height="40".*?<rect x="8" y="\d+" width=")(\d+)(" height="40".*?<rect x=")(\d+)(" y="\d+" width=")(\d+)(" height="40" class="part-b")`)
+	at := cut.FindStringSubmatch(html)
+	if at == nil {
+		return html
+	}
+	for i, d := range map[int]int{2: -3, 4: -3, 6: 3} {
+		n, _ := strconv.Atoi(at[i])
+		at[i] = strconv.Itoa(n + d)
+	}
+	return strings.Replace(html, at[0], strings.Join(at[1:], ""), 1)
+}
+
+// otherStory puts the open picture of the second story in place of the first's.
+func otherStory(html string) string {
+	return otherPicture(html, regexp.MustCompile(`(?s)class="after again">.*?(<svg.*?</svg>)`))
+}
+
+// otherSteps does so with frames that make ten.
+func otherSteps(html string) string {
+	return otherPicture(html, regexp.MustCompile(`(?s)(<svg id="[^"]*"[^>]*>\s*<title[^>]*>Two ten frames hold.*?</svg>)`))
+}
+
+func otherPicture(html string, pattern *regexp.Regexp) string {
+	found := pattern.FindAllStringSubmatchIndex(html, -1)
+	for _, at := range found[min(1, len(found)):] {
+		first, other := html[found[0][2]:found[0][3]], html[at[2]:at[3]]
+		if numbersOf(first) != numbersOf(other) {
+			return strings.Replace(html, first, other, 1)
+		}
+	}
+	return html
+}
+
+// otherStep puts the picture of the last step in place of that of the step before.
+func otherStep(html string) string {
+	_, steps, _ := strings.Cut(html, `<ol class="steps">`)
+	pictures := svg.FindAllString(steps, 2)
+	if len(pictures) < 2 {
+		return html
+	}
+	return strings.Replace(html, pictures[0], pictures[1], 1)
+}
+
+// numbersOf is a picture's description, the numbers of which tell it apart.
+func numbersOf(picture string) string {
+	_, title, _ := strings.Cut(picture, "<title")
+	_, title, _ = strings.Cut(title, ">")
+	title, _, _ = strings.Cut(title, "<")
+	return title
+}
+
+// ahead puts the second picture that grows in place of the first.
+func ahead(html string) string {
+	_, grow, _ := strings.Cut(html, `<ol class="grow">`)
+	pictures := svg.FindAllString(grow, 3)
+	if len(pictures) < 3 {
+		return html
+	}
+	return strings.Replace(html, pictures[0], pictures[2], 1)
+}
+
+// Each fault that is planted in a picture is found.
+func TestPlantedPicturesAreFound(t *testing.T) {
+	w := newWorkshop(t)
+	built := map[string]fstest.MapFS{}
+	for _, f := range pictureFaults {
+		t.Run(f.name, func(t *testing.T) {
+			if built[f.week] == nil {
+				built[f.week] = w.build(t, school{name: "planted", key: "puddle", languages: []string{"en"}, weeks: []string{f.week}})
+				if _, problems := recheck.Site(built[f.week]); len(problems) > 0 {
+					t.Fatalf("the good pages have problems:\n%v", problems)
+				}
+			}
+			good := string(built[f.week][f.file].Data)
+			spoiled := f.spoil(good)
+			if spoiled == good {
+				t.Fatalf("the fault could not be planted in %s", f.file)
+			}
+			bad := maps.Clone(built[f.week])
+			bad[f.file] = &fstest.MapFile{Data: []byte(spoiled)}
+			_, problems := recheck.Site(bad)
+			for _, p := range problems {
+				if p.File == f.file && strings.Contains(p.Text, f.want) {
+					return
+				}
+			}
+			t.Errorf("want a problem of %s that says %q, got %d:\n%v", f.file, f.want, len(problems), problems)
+		})
+	}
+}

@@ -80,7 +80,7 @@ var faults = []planted{
 	{"a hyphen for a minus sign", "en/" + line + ".html", instead(`(<bdi[^>]*>\d+) − `, `$1 - `), "cannot stand there"},
 	{"an equation stops early", "en/" + bars + ".html", instead(`(<p class="big"><bdi[^>]*>)[^<]*`, `${1}9 +`), "stops too early"},
 	{"no whole number solves", "en/" + line + ".html", instead(`(<p class="big"><bdi[^>]*>)[^<]*`, `${1}9 + ? = 4`), "no whole number solves"},
-	{"the way ends elsewhere", "en/" + bars + "-try.html", instead(`(</ol>\s*<p class="chain"><bdi[^>]*>)[^<]*`, `${1}90 + 1 = 91`), "not to the answer"},
+	{"the way ends elsewhere", "en/" + bars + "-try.html", instead(`(</ol>\s*<p class="chain"><bdi[^>]*>).*?</bdi>`, `${1}90 + 1 = 91</bdi>`), "not to the answer"},
 	// Stories to try.
 	{"the equation has another number", "en/" + bars + "-try.html", more(1, `<p class="big"><bdi[^>]*>(\d+) \+`), "do not tell"},
 	{"a sentence tells another number", "en/" + bars + "-try.html", more(1, `<p class="say"><span>.*?<b class=n>(\d+)`), "do not tell"},

@@ -149,6 +149,13 @@ func TestSiteFileMisnamed(t *testing.T) {
 	}
 }
 
+// A list of languages that cannot be read is told once, and not again at every
+// note.
+func TestNotesBesideAnUnreadableList(t *testing.T) {
+	checkProblems(t, folder(SiteFile, "name = \"Pebble\"\nlanguages = [\"en\", “es”]\n", "weeks/2026-09-14.md", goodWeek, "weeks/2026-09-14.es.md", "Hola"), `site.toml:2: "“" is a curly quote
+  hint: use straight quotes: languages = ["...", "..."]`)
+}
+
 // A misnamed week is told once: that there is no week besides says nothing new.
 func TestNoWeekButAMisnamedOne(t *testing.T) {
 	checkProblems(t, folder(SiteFile, goodSite, "weeks/14.9.2026.md", goodWeek), `weeks/14.9.2026.md: "14.9.2026.md" is not the name of a week

@@ -145,7 +145,11 @@ func (r *reader) noteLanguage(name fileName, site *Site) (string, bool) {
 	if tag, ok := sameWord(name.tag, site.Languages); ok {
 		return tag, true
 	}
-	if tag, ok := sameWord(name.tag, r.allowed.Languages); ok {
+	tag, known := sameWord(name.tag, r.allowed.Languages)
+	switch {
+	case known && len(site.Languages) == 0: // what is wrong with the list is said
+		return "", false
+	case known:
 		r.add(name.path, 0, fmt.Sprintf("this site is not made in %q", tag),
 			fmt.Sprintf("add %q to languages in %s, or take the note away", tag, SiteFile))
 		return "", false

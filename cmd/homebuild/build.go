@@ -72,15 +72,9 @@ file and line, and changes nothing.`,
 
 // runBuild reads, plans, publishes and tells.
 func runBuild(opts buildOptions) error {
-	if opts.workers < 0 {
-		return wrongUse(fmt.Sprintf("--workers cannot be %d", opts.workers), "leave it out for one for each processor")
-	}
-	shard, err := readShard(opts.shard)
+	shard, err := opts.understood()
 	if err != nil {
 		return err
-	}
-	if opts.zip != "" && !isFolder(filepath.Dir(opts.zip)) {
-		return wrongUse(fmt.Sprintf("there is no folder %q to put the zip into", filepath.Dir(opts.zip)), "--zip my-class.zip puts it here")
 	}
 	program := sync.OnceValue(programSum)
 	go program() // while the files are read
@@ -118,7 +112,19 @@ func runBuild(opts buildOptions) error {
 	if err := opts.writeZip(pages); err != nil {
 		return err
 	}
+	opts.next(public, in)
 	return opts.inTheWay(public, report)
+}
+
+// understood checks the flags before anything is done.
+func (o buildOptions) understood() (publish.Shard, error) {
+	if o.workers < 0 {
+		return publish.Shard{}, wrongUse(fmt.Sprintf("--workers cannot be %d", o.workers), "leave it out for one for each processor")
+	}
+	if o.zip != "" && !isFolder(filepath.Dir(o.zip)) {
+		return publish.Shard{}, wrongUse(fmt.Sprintf("there is no folder %q to put the zip into", filepath.Dir(o.zip)), "--zip my-class.zip puts it here")
+	}
+	return readShard(o.shard)
 }
 
 // write publishes the pages, and shows a waiting person how far it is.
@@ -196,9 +202,13 @@ func (o buildOptions) result(public string, in site.Input, r publish.Report) {
 	}
 	if in.Site.Address != "" {
 		o.say("to share     %s%s.html", in.Site.Address, last.Date)
-		if o.folder != "" && o.out == "" {
-			o.say("next: put all that is in %s where the link leads; homebuild share%s has the messages", public, argument(o.folder))
-		}
+	}
+}
+
+// next says how the pages get to families, where that is known.
+func (o buildOptions) next(public string, in site.Input) {
+	if in.Site.Address != "" && o.folder != "" && o.out == "" && !o.quiet {
+		o.say("next: put all that is in %s where the link leads; homebuild share%s has the messages", public, argument(o.folder))
 	}
 }
 

@@ -20,6 +20,7 @@ type decider struct {
 	seen      []int    // numerals that a sentence was understood to tell
 	used      []int    // numerals that the answer needs
 	unclear   bool     // an amount may or may not be of what is asked for
+	negated   string   // the "not" of the question
 }
 
 // sentence adds what one sentence tells or asks.
@@ -39,8 +40,12 @@ func (d *decider) sentence(s *scene, tokens []token) {
 		if d.r.cues.has("perhaps", t.low) {
 			d.doubt("it says %q", t.low)
 		}
-		if at < 0 && (d.r.cues.has("not", t.low) || d.r.cues.ends("not", t.low)) {
-			d.doubt("it says %q", t.low)
+		if d.r.cues.has("not", t.low) || d.r.cues.ends("not", t.low) {
+			if at >= 0 { // how many are not: only the others can be asked for
+				d.negated = t.low
+			} else {
+				d.doubt("it says %q", t.low)
+			}
 		}
 	}
 	if at < 0 {
@@ -95,6 +100,9 @@ func (d *decider) decide(s *scene) Reading {
 	extra := d.extra(s)
 	if !ok || s.lost || d.unclear {
 		return cannot("who has how many is not clear")
+	}
+	if d.negated != "" && p.Kind() != problem.TogetherAddend {
+		return cannot("the question says %q", d.negated)
 	}
 	for _, q := range p.Quantities() {
 		if q.Value > Largest {

@@ -55,7 +55,7 @@ func noKind(word string) error {
 	for _, k := range problem.Kinds() {
 		ids = append(ids, k.String())
 	}
-	hint := "a reading is a kind and its equation, such as add-to-result 8 + 6 = ?"
+	hint := "a reading is a kind and its equation, such as add-to-result 8 + 6 = ?; \"homebuild help own-stories\" lists the kinds"
 	if near := diag.Nearest(word, ids); near != "" {
 		hint = fmt.Sprintf("did you mean %q?", near)
 	}
@@ -96,7 +96,7 @@ func wholeNumbers(s string) ([]int, error) {
 		n, err := strconv.Atoi(field)
 		if err != nil || n > Largest {
 			return nil, &Fault{fmt.Sprintf("%q is not a whole number up to %d", field, Largest),
-				"a reading is a kind and its equation, such as add-to-result 8 + 6 = ?"}
+				"a reading is a kind and its equation, such as add-to-result 8 + 6 = ?; \"homebuild help own-stories\" lists the kinds"}
 		}
 		out = append(out, n)
 	}

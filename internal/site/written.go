@@ -120,7 +120,7 @@ const marks = "mark the numbers that count, [6 kites], and what is asked, [?]"
 // is not read, what its numbers could tell.
 func (s *scribe) propose(add addProblem, text reading.Text, r reading.Reading) {
 	if r.Certainty == reading.CannotTell {
-		what, hint := "your own story was not understood: ", marks+`; or write yourself what it tells: reading = "add-to-result 8 + 6 = ?"; docs/own-stories.md lists the kinds`
+		what, hint := "your own story was not understood: ", marks+`; or write yourself what it tells: reading = "add-to-result 8 + 6 = ?"; "homebuild help own-stories" lists the kinds`
 		if fitting := reading.Fitting(text.Counting()); len(fitting) > 0 && !s.reader(s.in.Site.School).Reads() {
 			what = "your own story waits for you to say what it tells: "
 			hint = "paste below its text the one line that it tells; if none does, " + marks + choices(fitting)
@@ -134,7 +134,7 @@ func (s *scribe) propose(add addProblem, text reading.Text, r reading.Reading) {
 	}
 	p := r.Problem
 	add("text", fmt.Sprintf("your own story waits for your yes; %s: %s, %s, and %s", sure, reading.About(p.Kind()), p.Equation(), answerOf(p)),
-		fmt.Sprintf("if that is what it tells, paste this below its text: reading = %q; if not, %s", reading.Line(p), marks))
+		fmt.Sprintf("if that is what it tells, paste the next line below its text; if not, %s\n    reading = %q", marks, reading.Line(p)))
 }
 
 func answerOf(p problem.Problem) string {

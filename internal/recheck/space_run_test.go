@@ -92,6 +92,7 @@ func TestSpace(t *testing.T) {
 					isKnown := slices.ContainsFunc(reported, func(text string) bool { return strings.Contains(p.Text, text) })
 					if told[sort]++; isKnown {
 						heavy = max(heavy, weight(p.Text))
+						t.Logf("%s, of the week with key %q, %s", p, s.key, s.weekOf(p.File))
 					} else if told[sort] <= 3 {
 						t.Errorf("%s\nlanguages %q, key %q, %s", p, s.languages, s.key, s.weekOf(p.File))
 					} else {

@@ -13,15 +13,46 @@ import (
 )
 
 // storiesOnPage is the most that a page to try has: more would not arrive in the
-// first round trip, and are no joy to scroll through.
-const storiesOnPage = 4
+// first round trip, and are no joy to scroll through. A total that is taken apart
+// in many ways has a reply to each, so that one story fewer has room beside it.
+const (
+	storiesOnPage = 4
+	manyPairs     = 12
+)
 
 // try lists the stories to try, on pages of nearly the same length.
 func (b *builder) try(lang *i18n.Language, l *lesson) {
-	pages := (len(l.stories) + storiesOnPage - 1) / storiesOnPage
-	for i := range pages {
-		b.tryPage(lang, l, i, len(l.stories)*i/pages, len(l.stories)*(i+1)/pages)
+	ends := pagesToTry(l.stories)
+	first := 0
+	for place, end := range ends {
+		b.tryPage(lang, l, place, first, end)
+		first = end
 	}
+}
+
+// pagesToTry says where each page to try ends: as few pages as have room.
+func pagesToTry(stories []told) (ends []int) {
+	for pages := 1; ; pages++ {
+		ends = ends[:0]
+		fits, first := true, 0
+		for i := range pages {
+			end := len(stories) * (i + 1) / pages
+			fits = fits && haveRoom(stories[first:end])
+			ends, first = append(ends, end), end
+		}
+		if fits {
+			return ends
+		}
+	}
+}
+
+// haveRoom reports whether the stories fit on one page.
+func haveRoom(stories []told) bool {
+	taken := len(stories)
+	if slices.ContainsFunc(stories, func(t told) bool { return len(t.Problem.Pairs()) >= manyPairs }) {
+		taken++
+	}
+	return taken <= storiesOnPage
 }
 
 // tryPage lists one page, with the stories from the first up to the end.
@@ -64,7 +95,7 @@ func (l lesson) tryStory(t told) page.TryStory {
 		out.Replies = append(out.Replies, l.reply(t, g.Reply))
 	}
 	slices.SortFunc(out.Choices, func(a, b page.Choice) int { return cmp.Compare(a.Number, b.Number) })
-	if largest(t) > largestListed {
+	if largest(t) > largestListed && t.Problem.Pairs() == nil { // of pairs, none is too big or too small
 		l.others(&out, t)
 	}
 	return out

@@ -1,8 +1,10 @@
 package site
 
 import (
+	"slices"
 	"testing"
 
+	"homebuild/internal/activity"
 	"homebuild/internal/problem"
 )
 
@@ -42,6 +44,58 @@ func TestBounds(t *testing.T) {
 					t.Errorf("%v is not from %d to %d", c, low, high)
 				}
 			}
+		}
+	}
+}
+
+func TestPagesToTry(t *testing.T) {
+	plain, err := problem.New(problem.AddToResult, 8, 6)
+	if err != nil {
+		t.Fatal(err)
+	}
+	apart := func(a, b int) problem.Problem {
+		p, err := problem.New(problem.TogetherBoth, a, b)
+		if err != nil {
+			t.Fatal(err)
+		}
+		return p
+	}
+	few, many := apart(4, 6), apart(7, 13)
+	tests := []struct {
+		name    string
+		stories []problem.Problem
+		want    []int
+	}{
+		{"one", []problem.Problem{plain}, []int{1}},
+		{"four have room", []problem.Problem{plain, plain, plain, plain}, []int{4}},
+		{"five are shared out", []problem.Problem{plain, plain, plain, plain, plain}, []int{2, 5}},
+		{"few pairs are as others", []problem.Problem{few, few, few, few}, []int{4}},
+		{"many pairs take more room", []problem.Problem{many, plain, plain, plain}, []int{2, 4}},
+		{"three of them have room", []problem.Problem{many, many, many}, []int{3}},
+		{"eight of them", []problem.Problem{many, many, many, many, many, many, many, many}, []int{2, 5, 8}},
+	}
+	for _, test := range tests {
+		var stories []told
+		for _, p := range test.stories {
+			stories = append(stories, told{Activity: activity.Activity{Problem: p}})
+		}
+		if got := pagesToTry(stories); !slices.Equal(got, test.want) {
+			t.Errorf("%s: want pages that end at %v, got %v", test.name, test.want, got)
+		}
+	}
+}
+
+// Of the pairs that make a total none is too big: beyond 100, too, nothing says
+// so.
+func TestPairsHaveNoGeneralReplies(t *testing.T) {
+	p, err := problem.New(problem.TogetherBoth, 120, 117)
+	if err != nil {
+		t.Fatal(err)
+	}
+	l := lesson{}
+	for _, c := range l.tryStory(told{Activity: activity.Activity{Problem: p}}).Choices {
+		if c.Other.ID != "" || c.Pair.IsZero() {
+			t.Errorf("want a pair, got %+v", c)
 		}
 	}
 }

@@ -62,7 +62,7 @@ func checkTarget(id string, targets []activity.Target) error {
 	}
 	hint := `"homebuild targets" lists them`
 	if near := diag.Nearest(id, words); near != "" {
-		hint = fmt.Sprintf("did you mean %q?; %s", near, hint)
+		hint = fmt.Sprintf("did you mean %q? %s", near, hint)
 	}
 	return wrongUse(fmt.Sprintf("%q is not a target", id), hint)
 }
@@ -79,7 +79,7 @@ func checkAddress(address string) error {
 func choice(typed string, words []string) string {
 	there := "there are: " + strings.Join(words, ", ")
 	if near := diag.Nearest(typed, words); near != "" {
-		return fmt.Sprintf("did you mean %q?; %s", near, there)
+		return fmt.Sprintf("did you mean %q? %s", near, there)
 	}
 	return there
 }

@@ -125,3 +125,11 @@ func choice(typed string, list []string) string {
 	}
 	return fmt.Sprintf("there are: %s and %d more", strings.Join(list[:manyWords], ", "), len(list)-manyWords)
 }
+
+// andAlso adds to a hint, which may end in a question.
+func andAlso(hint, more string) string {
+	if strings.HasSuffix(hint, "?") {
+		return hint + " " + more
+	}
+	return hint + "; " + more
+}

@@ -82,7 +82,7 @@ func (t *table) target(value any) string {
 	}
 	if typed != "" {
 		t.r.add(t.file, t.line("target"), fmt.Sprintf("%q is not a target", typed),
-			choice(typed, t.r.allowed.Targets)+`; "homebuild targets" lists them`)
+			andAlso(choice(typed, t.r.allowed.Targets), `"homebuild targets" lists them`))
 	} else if value == "" {
 		t.wrong("target", "", `"homebuild targets" lists what it can be`)
 	}

@@ -18,8 +18,8 @@ const (
 	kindSample kind = "sample"
 )
 
-// pictureCSS stands for the style that internal/draw brings along.
-const pictureCSS = "draw.Style"
+// pictureCSS stands for the style that internal/picture/svg brings along.
+const pictureCSS = "svg.Style"
 
 // parts lists the shared CSS files of each kind, in order; a theme's colours
 // come before them and its own theme.css after them.
@@ -58,5 +58,5 @@ func (v *Front) frame() *Frame      { return &v.Frame }
 func (v *NotFound) frame() *Frame   { return &v.Frame }
 
 // hasPictures reports whether pages of the kind may hold pictures of
-// internal/draw.
+// internal/picture.
 func (k kind) hasPictures() bool { return slices.Contains(parts[k], pictureCSS) }

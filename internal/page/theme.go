@@ -15,7 +15,7 @@ import (
 	"github.com/tdewolff/minify/v2"
 	mincss "github.com/tdewolff/minify/v2/css"
 
-	"homebuild/internal/draw"
+	"homebuild/internal/picture/svg"
 )
 
 // Theme is a look, ready to stand in pages. Make one with ReadTheme.
@@ -77,9 +77,7 @@ func ReadTheme(base, theme fs.FS) (*Theme, error) {
 		}
 	}
 	t.sum = t.sumOfStyles()
-	if t.patterns, err = draw.Defs(); err != nil {
-		return nil, err
-	}
+	t.patterns = svg.Defs()
 	if t.deck, err = newDeck(); err != nil {
 		return nil, err
 	}
@@ -125,7 +123,7 @@ func join(start string, base, theme fs.FS, files []string) (style, error) {
 	b.WriteString(start)
 	for _, name := range files {
 		if name == pictureCSS {
-			b.WriteString(draw.Style())
+			b.WriteString(svg.Style())
 			continue
 		}
 		css, err := readCSS(base, name)

@@ -4,7 +4,13 @@
 // in a language. Nothing here knows any language.
 package phrase
 
-import "homebuild/internal/problem"
+import (
+	"cmp"
+	"maps"
+	"slices"
+
+	"homebuild/internal/problem"
+)
 
 // Kind says what a value is, and so how a language writes it.
 type Kind uint8
@@ -89,3 +95,13 @@ func Message(name, id string) Value { return Value{Name: name, Kind: KindMessage
 
 // Text fills a place with a person's own text.
 func Text(name, text string) Value { return Value{Name: name, Kind: KindText, Text: text} }
+
+// Distinct gives one line of each message, the last where there are several,
+// sorted by message id.
+func Distinct(lines []Line) []Line {
+	last := map[string]Line{}
+	for _, l := range lines {
+		last[l.ID] = l
+	}
+	return slices.SortedFunc(maps.Values(last), func(a, b Line) int { return cmp.Compare(a.ID, b.ID) })
+}

@@ -5,62 +5,67 @@ import (
 	"homebuild/internal/problem"
 )
 
-// State is how a number shows in a picture.
-type State uint8
+// state is how a number shows in a picture.
+type state uint8
 
 const (
-	Hidden State = iota // not drawn yet
-	Empty               // its place is drawn, nothing is written there
-	Known               // the story tells it
-	Asked               // shown as "?"
-	Found               // it was asked, and this is the answer
+	hidden state = iota // not drawn yet
+	empty               // its place is drawn, nothing is written there
+	asked               // shown as "?"
+	known               // the story tells it
+	found               // it was asked, and this is the answer
 )
 
-// Amount is a number in a picture.
-type Amount struct {
-	N     int
-	State State
+// unread are the messages that stand in a description for a number that
+// cannot be read.
+var unread = [...]string{hidden: "picture.hidden", empty: "picture.empty", asked: "picture.asked"}
+
+// amount is a number in a picture.
+type amount struct {
+	n     int
+	state state
 }
 
-// Given is a known amount.
-func Given(n int) Amount { return Amount{N: n, State: Known} }
+// given is a known amount.
+func given(n int) amount { return amount{n, known} }
 
-// Written reports whether the number itself can be read.
-func (a Amount) Written() bool { return a.State == Known || a.State == Found }
+// givens are known amounts.
+func givens(numbers ...int) []amount {
+	list := make([]amount, len(numbers))
+	for i, n := range numbers {
+		list[i] = given(n)
+	}
+	return list
+}
 
-// Drawn reports whether the amount has its place in the picture.
-func (a Amount) Drawn() bool { return a.State != Hidden }
+// written reports whether the number itself can be read.
+func (a amount) written() bool { return a.state >= known }
 
-// Message ids that stand in a description for a number that cannot be read.
-const (
-	asked  = "picture.asked"  // "a question mark"
-	empty  = "picture.empty"  // "still empty"
-	hidden = "picture.hidden" // "not drawn yet"
-)
+// drawn reports whether the amount has its place in the picture.
+func (a amount) drawn() bool { return a.state != hidden }
 
 // value fills a place of a description with what is to be seen.
-func (a Amount) value(name string) phrase.Value {
-	switch a.State {
-	case Asked:
-		return phrase.Message(name, asked)
-	case Empty:
-		return phrase.Message(name, empty)
-	case Hidden:
-		return phrase.Message(name, hidden)
+func (a amount) value(name string) phrase.Value {
+	if a.written() {
+		return phrase.Number(name, a.n)
 	}
-	return phrase.Number(name, a.N)
+	return phrase.Message(name, unread[a.state])
 }
 
-// parts is a fact at a stage of its story.
-type parts struct {
-	parts []Amount
-	whole Amount
+// amounts are a whole and its parts, two or three.
+type amounts struct {
+	parts []amount
+	whole amount
+}
+
+// joined are known parts and the whole that they make.
+func joined(parts ...int) amounts {
+	return amounts{parts: givens(parts...), whole: given(problem.Sum(parts...).Value())}
 }
 
 // grown shows the parts and the whole of a one-step problem at a stage.
-func grown(p problem.Problem, stage Stage) parts {
-	first := firstTold(p)
-	return shown(p.Fact(), func(q problem.Quantity) State { return stateAt(q, first, stage) })
+func grown(p problem.Problem, stage Stage) amounts {
+	return shown(p.Fact(), func(q problem.Quantity) state { return stateAt(q, firstTold(p), stage) })
 }
 
 // firstTold is what a story tells first. One that asks for a part begins with
@@ -72,47 +77,47 @@ func firstTold(p problem.Problem) problem.Role {
 	return p.Told()[0].Role
 }
 
-// shown gives each quantity of a fact its state.
-func shown(fact problem.Fact, state func(problem.Quantity) State) parts {
-	at := func(q problem.Quantity) Amount { return Amount{q.Value, state(q)} }
-	f := parts{whole: at(fact.Whole)}
-	for _, q := range fact.Parts {
-		f.parts = append(f.parts, at(q))
-	}
-	return f.withRest()
-}
-
 // stateAt is how q shows at a stage of a story that tells first first.
-func stateAt(q problem.Quantity, first problem.Role, stage Stage) State {
+func stateAt(q problem.Quantity, first problem.Role, stage Stage) state {
 	switch {
 	case q.Unknown && stage == Solved:
-		return Found
+		return found
 	case q.Unknown && stage == Open:
-		return Asked
+		return asked
 	case q.Unknown, stage == FirstPart && q.Role != first:
-		return Hidden
+		return hidden
 	}
-	return Known
+	return known
 }
 
-// withRest gives a hidden part its empty place once the whole and another
-// part are there: the rest can then be seen.
-func (f parts) withRest() parts {
-	if !f.whole.Drawn() || f.undivided() {
-		return f
+// shown gives each quantity of a fact its state. A hidden part gets its empty
+// place once the whole and another part are there: the rest can then be seen.
+func shown(fact problem.Fact, state func(problem.Quantity) state) amounts {
+	at := func(q problem.Quantity) amount { return amount{q.Value, state(q)} }
+	s := amounts{whole: at(fact.Whole)}
+	for _, q := range fact.Parts {
+		s.parts = append(s.parts, at(q))
 	}
-	for i, a := range f.parts {
-		if !a.Drawn() {
-			f.parts[i].State = Empty
+	if s.whole.drawn() && !s.undivided() {
+		for i, a := range s.parts {
+			if !a.drawn() {
+				s.parts[i].state = empty
+			}
 		}
 	}
-	return f
+	return s
 }
 
 // undivided reports whether no part is drawn yet.
-func (f parts) undivided() bool {
-	for _, a := range f.parts {
-		if a.Drawn() {
+func (s amounts) undivided() bool { return s.all(func(a amount) bool { return !a.drawn() }) }
+
+// asksAll reports whether no part is known: both addends unknown.
+func (s amounts) asksAll() bool { return s.all(func(a amount) bool { return a.state == asked }) }
+
+// all reports whether every part is so.
+func (s amounts) all(so func(amount) bool) bool {
+	for _, a := range s.parts {
+		if !so(a) {
 			return false
 		}
 	}
@@ -120,11 +125,10 @@ func (f parts) undivided() bool {
 }
 
 // only returns the one amount that is drawn, if it is the only one.
-func (f parts) only() (Amount, bool) {
-	var one Amount
+func (s amounts) only() (one amount, ok bool) {
 	count := 0
-	for _, a := range append([]Amount{f.whole}, f.parts...) {
-		if a.Drawn() {
+	for _, a := range append([]amount{s.whole}, s.parts...) {
+		if a.drawn() {
 			one = a
 			count++
 		}
@@ -133,46 +137,50 @@ func (f parts) only() (Amount, bool) {
 }
 
 // numbers are the true numbers of amounts.
-func numbers(amounts []Amount) []int {
+func numbers(amounts []amount) []int {
 	list := make([]int, len(amounts))
 	for i, a := range amounts {
-		list[i] = a.N
+		list[i] = a.n
 	}
 	return list
 }
 
 var ordinals = [...]string{"First", "Second", "Third"}
 
-// values fills First, Second, Third and Whole.
-func (f parts) values() []phrase.Value {
+// values fills First, Second, Third and whole.
+func (s amounts) values() []phrase.Value {
 	var out []phrase.Value
-	for i, a := range f.parts {
+	for i, a := range s.parts {
 		out = append(out, a.value(ordinals[i]))
 	}
-	return append(out, f.whole.value("Whole"))
+	return append(out, s.whole.value("Whole"))
 }
 
-// describe picks among the message kinds that every part-whole picture has:
+// describe picks among the messages that every part-whole picture has:
 // first-part, first-whole, two, three.
-func (f parts) describe(kind Kind) phrase.Line {
-	id := "picture." + kind.String()
-	if one, ok := f.only(); ok {
-		if f.whole.Drawn() {
+func (s amounts) describe(id string) phrase.Line {
+	if one, ok := s.only(); ok {
+		if s.whole.drawn() {
 			return phrase.Say(id+".first-whole", one.value("Whole"))
 		}
 		return phrase.Say(id+".first-part", one.value("Part"))
 	}
-	if len(f.parts) == 3 {
-		return phrase.Say(id+".three", f.values()...)
+	return phrase.Say(id+s.count(), s.values()...)
+}
+
+// count ends a message id with how many parts there are.
+func (s amounts) count() string {
+	if len(s.parts) == 3 {
+		return ".three"
 	}
-	return phrase.Say(id+".two", f.values()...)
+	return ".two"
 }
 
 // describeTaken says what is crossed out of a whole.
-func (f parts) describeTaken(kind Kind) phrase.Line {
-	if _, ok := f.only(); ok {
-		return f.describe(kind)
+func (s amounts) describeTaken(id string) phrase.Line {
+	if _, ok := s.only(); ok {
+		return s.describe(id)
 	}
-	return phrase.Say("picture."+kind.String()+".crossed",
-		f.whole.value("Whole"), f.parts[0].value("Taken"), f.parts[1].value("Left"))
+	return phrase.Say(id+".crossed",
+		s.whole.value("Whole"), s.parts[0].value("Taken"), s.parts[1].value("Left"))
 }

@@ -5,39 +5,59 @@ import (
 	"homebuild/internal/problem"
 )
 
-// LeastSegment is the narrowest segment of a bar: three big digits on their
-// plate fit in it.
-const LeastSegment = 48
+// bar is a bar cut into its parts, with the whole above it. It stays in one
+// piece while the whole is told and no part yet.
+type bar struct{ amounts }
 
-// Bar is a bar cut into its parts, with the whole above it.
-type Bar struct {
-	Parts []Amount // two or three
-	Whole Amount
+// Bar joins known parts.
+func Bar(parts ...int) Picture { return bar{joined(parts...)} }
+
+func fitsBars(problem.Problem) bool { return true }
+
+// barsOf shows a problem as one bar, as two to compare, or as two steps.
+func barsOf(p problem.Problem, stage Stage) Picture {
+	switch {
+	case isChain(p):
+		return chainOf(p, stage)
+	case isCompare(p):
+		return comparisonOf(grown(p, stage))
+	}
+	return bar{grown(p, stage)}
 }
 
-func barOf(p problem.Problem, stage Stage) Bar {
-	f := grown(p, stage)
-	return Bar{Parts: f.parts, Whole: f.whole}
-}
+const (
+	barHeight = 46
+	// leastSegment is the narrowest segment of a bar: three big digits on their
+	// plate fit in it.
+	leastSegment = 48
+)
 
-// Undivided reports whether the bar is still in one piece: the whole is told
-// before its parts.
-func (b Bar) Undivided() bool { return b.shown().undivided() }
-
-// Segments lays the parts out in proportion to their numbers. Parts that are
+// segments lays the parts out in proportion to their numbers. Parts that are
 // all asked for are given the same width: nobody knows yet which is longer.
-func (b Bar) Segments() []Span {
-	open := true
-	for _, a := range b.Parts {
-		open = open && a.State == Asked
+func (b bar) segments() []span {
+	list := numbers(b.parts)
+	if b.asksAll() {
+		list = equal(len(list))
 	}
-	if open {
-		return Share(Margin, Inner, LeastSegment, ones(len(b.Parts))...)
-	}
-	return Share(Margin, Inner, LeastSegment, numbers(b.Parts)...)
+	return share(margin, inner, leastSegment, list...)
+}
+
+// Figure draws the bar under its whole.
+func (b bar) Figure() Figure {
+	top := below(b.whole)
+	return Figure{"bar", top + barHeight + 6, func(d *Pen) {
+		d.whole(span{margin, inner}, b.whole)
+		if b.undivided() {
+			d.Rect(margin, top, inner, barHeight, fills[0])
+			return
+		}
+		for i, s := range b.segments() {
+			d.part("part", box{s.X, top, s.W, barHeight}, i+1, b.parts[i])
+		}
+	}}
 }
 
 // Describe says the parts and the whole.
-func (b Bar) Describe() phrase.Line { return b.shown().describe(BarModel) }
+func (b bar) Describe() phrase.Line { return b.describe("picture.bar-model") }
 
-func (b Bar) shown() parts { return parts{parts: b.Parts, whole: b.Whole} }
+func (b bar) inStack() (id string, values []phrase.Value) { return "", b.values() }

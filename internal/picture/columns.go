@@ -5,104 +5,154 @@ import (
 	"homebuild/internal/problem"
 )
 
-// Columned is a sum or difference in expanded form: hundreds, tens and ones in
+// columns is a sum or difference in expanded form: hundreds, tens and ones in
 // columns, each worked by itself.
-type Columned struct {
-	Op       problem.Op
-	Numbers  []Amount
-	Rows     []Places // the numbers, in places
-	Result   Places   // place by place; its ones can be ten or more
-	Answer   Amount
-	Hundreds bool // whether there is a column for hundreds
+type columns struct {
+	op       problem.Op
+	numbers  []amount
+	rows     []problem.Places // the numbers, in places
+	result   problem.Places   // place by place; its ones can be ten or more
+	answer   amount
+	hundreds bool // whether there is a column for hundreds
+}
+
+// Expanded works a calculation out place by place. Where a place of a
+// difference is too small, the next higher place opens one of its own for it.
+func Expanded(c problem.Calculation) Picture { return expandedForm(c) }
+
+func expandedForm(calc problem.Calculation) columns {
+	c := columns{op: calc.Op, numbers: givens(calc.Numbers...), answer: amount{calc.Value(), found}, hundreds: calc.Largest() >= 100}
+	for _, n := range calc.Numbers {
+		c.rows = append(c.rows, problem.PlacesOf(n))
+	}
+	if c.op == problem.Minus {
+		c.rows[0] = c.rows[0].OpenedFor(c.rows[1])
+	}
+	c.result = c.rows[0]
+	for _, r := range c.rows[1:] {
+		if c.op == problem.Minus {
+			c.result = c.result.Minus(r)
+		} else {
+			c.result = c.result.Plus(r)
+		}
+	}
+	return c
 }
 
 // columnsOf shows the calculation that finds the answer.
-func columnsOf(p problem.Problem, stage Stage) Columned {
-	c := columned(p.Calculation())
-	states := map[Stage]State{Open: Asked, Solved: Found}
-	c.Answer.State = states[stage]
+func columnsOf(p problem.Problem, stage Stage) Picture {
+	c := expandedForm(p.Calculation())
+	states := map[Stage]state{Open: asked, Solved: found}
+	c.answer.state = states[stage]
 	if stage == FirstPart {
-		for i := range c.Numbers[1:] {
-			c.Numbers[i+1].State = Hidden
+		for i := range c.numbers[1:] {
+			c.numbers[i+1].state = hidden
 		}
 	}
 	return c
 }
 
-// columned works a calculation out place by place. Where a place of a
-// difference is too small, the next higher place opens one of its own for it.
-func columned(calc problem.Calculation) Columned {
-	c := Columned{Op: calc.Op, Answer: Amount{calc.Value(), Found}, Hundreds: calc.Largest() >= 100}
-	for _, n := range calc.Numbers {
-		c.Numbers = append(c.Numbers, Given(n))
-		c.Rows = append(c.Rows, PlacesOf(n))
+const (
+	columnRow   = 40 // the height of a row, and of the signs above the columns
+	columnFirst = 62 // the middle of the numbers that are split
+)
+
+// middles are the middles of the columns, the highest place first.
+func (c columns) middles() []int {
+	if c.hundreds {
+		return []int{136, 208, 276}
 	}
-	if c.Op == problem.Minus {
-		c.Rows[0] = opened(c.Rows[0], c.Rows[1])
-	}
-	c.Result = c.Rows[0]
-	for _, r := range c.Rows[1:] {
-		if c.Op == problem.Minus {
-			r = Places{-r.Hundreds, -r.Tens, -r.Ones}
+	return []int{164, 258}
+}
+
+// Figure draws each number with its places in columns, and what each column
+// comes to below a line.
+func (c columns) Figure() Figure {
+	bottom := columnRow + columnRow*len(c.numbers)
+	return Figure{"columns", bottom + columnRow + 4, func(d *Pen) {
+		c.paintHead(d, bottom+columnRow)
+		for i, n := range c.numbers {
+			if n.drawn() {
+				d.group("number", func() { c.paintRow(d, i, columnRow*i+columnRow*3/2) })
+			}
 		}
-		c.Result = c.Result.plus(r)
-	}
-	return c
+		d.underline(bottom)
+		d.group("total", func() {
+			y := bottom + columnRow/2 + 2
+			d.number(columnFirst, y, c.answer)
+			if c.answer.state == found {
+				c.paintPlaces(d, c.result, y)
+			}
+		})
+	}}
 }
 
-// opened rewrites whole so that taken can be taken from it place by place:
-// 65 is 5 tens and 15 ones when 49 is to go.
-func opened(whole, taken Places) Places {
-	if whole.Ones < taken.Ones {
-		whole.Tens--
-		whole.Ones += 10
+// paintRow writes a number, its sign before it and its places after it.
+func (c columns) paintRow(d *Pen, i, y int) {
+	if i > 0 {
+		sign := "+"
+		if c.op == problem.Minus {
+			sign = "−"
+		}
+		d.text(18, y, sign, "sign")
 	}
-	if whole.Tens < taken.Tens {
-		whole.Hundreds--
-		whole.Tens += 10
-	}
-	return whole
+	d.text(columnFirst, y, d.Number(c.numbers[i].n), "")
+	c.paintPlaces(d, c.rows[i], y)
 }
 
-// Values are the numbers in the columns, the highest place first.
-func (c Columned) Values(p Places) []int {
-	if c.Hundreds {
-		return []int{100 * p.Hundreds, 10 * p.Tens, p.Ones}
+func (c columns) paintPlaces(d *Pen, p problem.Places, y int) {
+	x := c.middles()
+	for i := range x {
+		d.text(x[i], y, d.Number(p[len(x)-1-i]), "")
 	}
-	return []int{10 * p.Tens, p.Ones}
+}
+
+// paintHead heads the columns with a square, a stick and a dot, as the
+// base-ten drawing has them, and rules lines between them.
+func (c columns) paintHead(d *Pen, bottom int) {
+	x := c.middles()
+	n := len(x)
+	d.dots([]point{{x[n-1], 20}}, 6, fills[1])
+	d.Rect(x[n-2]-4, 4, 9, 32, fills[1])
+	if c.hundreds {
+		d.Rect(x[0]-16, 4, 32, 32, fills[1])
+	}
+	var lines path
+	left := columnFirst
+	for _, middle := range x {
+		lines.move(left+(middle-left)/2, 4).by(0, bottom-4)
+		left = middle
+	}
+	d.path("thin", &lines)
 }
 
 // expanded writes places as a sum: 80 + 13. Empty places are left out.
-func expanded(p Places) problem.Expression {
-	var terms []int
-	for _, n := range []int{100 * p.Hundreds, 10 * p.Tens, p.Ones} {
-		if n > 0 {
-			terms = append(terms, n)
-		}
-	}
-	if terms == nil {
+func expanded(p problem.Places) problem.Expression {
+	if p.Value() == 0 {
 		return problem.Number(0)
 	}
-	return problem.Sum(terms...)
+	return problem.Sum(p.Filled()...)
 }
 
 // Describe writes each row as an equation.
-func (c Columned) Describe() phrase.Line {
-	row := func(name string, i int) phrase.Value {
-		return phrase.Equation(name, problem.Equal(problem.Number(c.Numbers[i].N), expanded(c.Rows[i])))
+func (c columns) Describe() phrase.Line {
+	const id = "picture.columns"
+	var values []phrase.Value
+	for i, n := range c.numbers {
+		if n.drawn() {
+			values = append(values, phrase.Equation(ordinals[i], problem.Equal(problem.Number(n.n), expanded(c.rows[i]))))
+		}
 	}
-	if !c.Numbers[1].Drawn() {
-		return phrase.Say("picture.columns.first", row("First", 0))
+	count := id + ".two"
+	if len(c.numbers) == 3 {
+		count = id + ".three"
 	}
-	values := []phrase.Value{row("First", 0), row("Second", 1)}
-	id := "picture.columns.two"
-	if len(c.Numbers) == 3 {
-		id = "picture.columns.three"
-		values = append(values, row("Third", 2))
+	switch {
+	case !c.numbers[1].drawn():
+		return phrase.Say(id+".first", values...)
+	case c.answer.state != found:
+		return phrase.Say(count+"-open", values...)
 	}
-	if c.Answer.State != Found {
-		return phrase.Say(id+"-open", values...)
-	}
-	result := problem.Equal(expanded(c.Result), problem.Number(c.Answer.N))
-	return phrase.Say(id, append(values, phrase.Equation("Result", result))...)
+	result := problem.Equal(expanded(c.result), problem.Number(c.answer.n))
+	return phrase.Say(count, append(values, phrase.Equation("Result", result))...)
 }

@@ -1,50 +1,107 @@
 package picture
 
-import (
-	"homebuild/internal/phrase"
-)
+import "homebuild/internal/phrase"
 
-// Comparison is two bars, one above the other, with the difference beside the
+// comparison is two bars, one above the other, with the difference beside the
 // shorter one.
-type Comparison struct {
-	Bigger, Smaller, Difference Amount
-	// Names say whose bars they are, Bigger's first; both or none.
-	Names []phrase.Value
+type comparison struct {
+	bigger, smaller, difference amount
+	names                       []phrase.Value // whose bars they are, bigger's first; both or none
 }
 
-func comparison(f parts) Comparison {
-	return Comparison{Bigger: f.whole, Smaller: f.parts[0], Difference: f.parts[1]}
+func comparisonOf(s amounts) comparison {
+	return comparison{bigger: s.whole, smaller: s.parts[0], difference: s.parts[1]}
 }
 
-// WithNames returns c with the names of the two bars. The places of the values
-// are set here: LongerName and ShorterName.
-func (c Comparison) WithNames(bigger, smaller phrase.Value) Comparison {
-	bigger.Name, smaller.Name = "LongerName", "ShorterName"
-	c.Names = []phrase.Value{bigger, smaller}
+// comparing is a picture that can tell whose amounts it compares.
+type comparing interface {
+	named(names []phrase.Value) Picture
+}
+
+// WithNames returns a picture that compares with the names of the two people
+// whose amounts it shows; any other picture is returned as it is.
+func WithNames(p Picture, bigger, smaller phrase.Value) Picture {
+	if c, ok := p.(comparing); ok {
+		bigger.Name, smaller.Name = "LongerName", "ShorterName"
+		return c.named([]phrase.Value{bigger, smaller})
+	}
+	return p
+}
+
+func (c comparison) named(names []phrase.Value) Picture {
+	c.names = names
 	return c
 }
 
-// Spans gives the longer bar, the shorter bar and the gap at its end. Bars of
+const compareHeight = 40 // of each of the two bars
+
+// spans gives the longer bar, the shorter bar and the gap at its end. Bars of
 // the same length leave room for the empty gap behind both.
-func (c Comparison) Spans() (longer, shorter, gap Span) {
-	if c.Difference.N == 0 {
-		s := Share(Margin, Inner-LeastSegment, LeastSegment, 1)[0]
-		return s, s, Span{s.End(), LeastSegment}
+func (c comparison) spans() (longer, shorter, gap span) {
+	if c.difference.n == 0 {
+		s := share(margin, inner-leastSegment, leastSegment, 1)[0]
+		return s, s, span{s.end(), leastSegment}
 	}
-	s := Share(Margin, Inner, LeastSegment, c.Smaller.N, c.Difference.N)
-	return Span{Margin, Inner}, s[0], s[1]
+	s := share(margin, inner, leastSegment, c.smaller.n, c.difference.n)
+	return span{margin, inner}, s[0], s[1]
+}
+
+// Figure draws both bars, or the first while the story has not come to the
+// second.
+func (c comparison) Figure() Figure {
+	first := c.nameHeight()
+	second := first + compareHeight + first + 4
+	height := second + compareHeight + 6
+	if len(c.names) == 0 && !c.smaller.drawn() && !c.difference.drawn() {
+		height = first + compareHeight + 6
+	}
+	return Figure{"compare", height, func(d *Pen) {
+		longer, shorter, gap := c.spans()
+		c.writeNames(d, first-8, second-8)
+		d.part("longer", box{longer.X, first, longer.W, compareHeight}, 1, c.bigger)
+		d.part("shorter", box{shorter.X, second, shorter.W, compareHeight}, 1, c.smaller)
+		if c.difference.drawn() && c.bigger.drawn() {
+			for _, x := range []int{gap.X, gap.end()} {
+				d.Line(x, first+compareHeight, x, second, "guide")
+			}
+		}
+		d.part("difference", box{gap.X, second, gap.W, compareHeight}, 2, c.difference)
+	}}
+}
+
+// nameHeight is the room above each bar, for its name where there is one.
+func (c comparison) nameHeight() int {
+	if len(c.names) == 0 {
+		return 4
+	}
+	return 26
+}
+
+// writeNames writes the two names, their baselines at the given heights.
+func (c comparison) writeNames(d *Pen, heights ...int) {
+	for i, name := range c.names {
+		d.Text(margin, heights[i], d.Say(nameLine(name)), "name")
+	}
+}
+
+// nameLine is the name beside a bar or a row, alone.
+func nameLine(name phrase.Value) phrase.Line {
+	name.Name = "Name"
+	return phrase.Say("picture.name", name)
 }
 
 // Describe says both bars and the gap.
-func (c Comparison) Describe() phrase.Line {
-	id := "picture.bar-model." + c.variant()
-	values := []phrase.Value{c.Bigger.value("Bigger"), c.Smaller.value("Smaller"), c.Difference.value("Difference")}
-	return phrase.Say(id, append(values, c.Names...)...)
+func (c comparison) Describe() phrase.Line { return c.describe("picture.bar-model.") }
+
+func (c comparison) describe(id string) phrase.Line {
+	variant, values := c.inStack()
+	return phrase.Say(id+variant, values...)
 }
 
-func (c Comparison) variant() string {
-	if len(c.Names) > 0 {
-		return "compare-named"
+func (c comparison) inStack() (id string, values []phrase.Value) {
+	values = []phrase.Value{c.bigger.value("Bigger"), c.smaller.value("Smaller"), c.difference.value("Difference")}
+	if len(c.names) > 0 {
+		return "compare-named", append(values, c.names...)
 	}
-	return "compare"
+	return "compare", values
 }

@@ -5,118 +5,122 @@ import (
 	"homebuild/internal/problem"
 )
 
-// Point is a place in a picture.
-type Point struct{ X, Y int }
-
-// Most is the largest number drawn as single dots: more cannot be counted at
-// a glance on a phone.
-const Most = 20
-
-// Group is the dots of one part.
-type Group struct {
-	Amount
-	Fill    int     // which part: 1, 2 or 3
-	Dots    []Point // middles
-	Crossed int     // how many dots at the end are crossed out
-	Box     Box     // the place of the group, dots or not
-}
-
-// Box is a place with a size.
-type Box struct{ X, Y, W, H int }
-
-// Dots is a simple drawing: a group of dots for each part, or one group in
+// dots is a simple drawing: the dots of each part, or all in one heap, in
 // which what is taken away is crossed out.
-type Dots struct {
-	Parts []Amount
-	Whole Amount
-	Taken bool // the first part is crossed out of the whole
+type dots struct {
+	amounts
+	taken bool // the first part is crossed out of the whole
 }
 
-func dotsOf(p problem.Problem, stage Stage) Dots {
-	f := grown(p, stage)
-	return Dots{Parts: f.parts, Whole: f.whole, Taken: p.Kind() == problem.TakeFromResult}
-}
+func fitsDots(p problem.Problem) bool { return !isChain(p) && largest(p) <= Most }
 
-// Single reports whether the dots lie in one group: the whole, not yet taken
-// apart, or with something crossed out.
-func (d Dots) Single() bool { return d.Taken || d.undecided() }
-
-// undecided reports whether only the whole can be seen.
-func (d Dots) undecided() bool {
-	for _, a := range d.Parts {
-		if a.Written() {
-			return false
-		}
+// dotsOf shows a problem in dots; what is compared, as two rows.
+func dotsOf(p problem.Problem, stage Stage) Picture {
+	if isCompare(p) {
+		return rows{comparison: comparisonOf(grown(p, stage))}
 	}
-	return true
+	return dots{grown(p, stage), p.Kind() == problem.TakeFromResult}
+}
+
+// heap reports whether the dots lie in one heap: something is crossed out, or
+// only the whole can be seen.
+func (p dots) heap() bool {
+	return p.taken || p.all(func(a amount) bool { return !a.written() })
 }
 
 // dotSize is the room for a dot, and the columns of a group, when there are
 // one, two or three groups beside each other.
 var dotSize = [...]struct{ pitch, columns, gap int }{1: {30, 10, 0}, 2: {28, 5, 24}, 3: {18, 5, 17}}
 
-// Radius is the radius of every dot.
-func (d Dots) Radius() int { return dotSize[d.groups()].pitch * 2 / 5 }
-
-func (d Dots) groups() int {
-	if d.Single() {
-		return 1
-	}
-	return len(d.Parts)
+// dotGroup is the dots of one part, or of the whole.
+type dotGroup struct {
+	amount
+	dots    []point // middles
+	crossed int     // how many dots at the end are crossed out
+	box     box     // the place of the group, dots or not
+	span    span    // how far its dots reach, or its box where there are none
 }
 
-// Height is the height of the tallest group.
-func (d Dots) Height() int {
-	most := 1
-	size := dotSize[d.groups()]
-	for _, n := range d.numbers() {
-		most = max(most, (n+size.columns-1)/size.columns)
-	}
-	return max(most*size.pitch, 36)
-}
-
-func (d Dots) numbers() []int {
-	if d.Single() {
-		return []int{d.Whole.N}
-	}
-	return numbers(d.Parts)
-}
-
-// Groups lays the dots out from y downwards.
-func (d Dots) Groups(y int) []Group {
-	size := dotSize[d.groups()]
-	amounts := d.Parts
-	if d.Single() {
-		amounts = []Amount{d.Whole}
-	}
-	out := make([]Group, len(amounts))
-	for i, a := range amounts {
-		box := Box{Margin + i*(size.columns*size.pitch+size.gap), y, size.columns * size.pitch, d.Height()}
-		out[i] = Group{Amount: a, Fill: i + 1, Box: box}
-		if a.Written() {
-			out[i].Dots = grid(box.X, y, a.N, size.columns, size.pitch)
+// groups lays the dots out from y downwards. All groups are as tall as the
+// tallest.
+func (p dots) groups(y int) (groups []dotGroup, radius int) {
+	amounts, crossed := p.parts, 0
+	if p.heap() {
+		amounts = []amount{p.whole}
+		if p.taken && p.parts[0].drawn() {
+			crossed = p.parts[0].n
 		}
 	}
-	if d.Taken && d.Parts[0].Drawn() {
-		out[0].Crossed = d.Parts[0].N
+	size := dotSize[len(amounts)]
+	radius = size.pitch * 2 / 5
+	height := 36
+	for _, a := range amounts {
+		height = max(height, (a.n+size.columns-1)/size.columns*size.pitch)
 	}
-	return out
+	for i, a := range amounts {
+		at := box{margin + i*(size.columns*size.pitch+size.gap), y, size.columns * size.pitch, height}
+		g := dotGroup{amount: a, crossed: crossed, box: at, span: span{at.X, at.W}}
+		if a.written() && a.n > 0 {
+			g.dots = grid(at.X, y, a.n, size.columns, size.pitch)
+			g.span = span{g.dots[0].X - radius, (min(a.n, size.columns)-1)*size.pitch + 2*radius}
+		}
+		groups = append(groups, g)
+	}
+	return groups, radius
 }
 
-// grid places n dots in rows.
-func grid(x, y, n, columns, pitch int) []Point {
-	dots := make([]Point, n)
-	for i := range dots {
-		dots[i] = Point{x + i%columns*pitch + pitch/2, y + i/columns*pitch + pitch/2}
+// Figure draws the groups under the whole, and their numbers below.
+func (p dots) Figure() Figure {
+	top := below(p.whole)
+	groups, r := p.groups(top)
+	bottom := top + groups[0].box.H + 22
+	return Figure{"dots", bottom + 20, func(d *Pen) {
+		first, last := groups[0].span, groups[len(groups)-1].span
+		d.whole(span{first.X, last.end() - first.X}, p.whole)
+		if p.heap() {
+			d.group("heap", func() { groups[0].paint(d, 1, r) })
+			d.legend(bottom, p.labels())
+			return
+		}
+		for i, g := range groups {
+			if !g.written() {
+				d.part("part", g.box, i+1, g.amount)
+				continue
+			}
+			d.group("part", func() {
+				g.paint(d, i+1, r)
+				d.number(g.span.middle(), bottom, g.amount)
+			})
+		}
+	}}
+}
+
+// paint draws the dots of a group.
+func (g dotGroup) paint(d *Pen, fill, r int) {
+	d.dots(g.dots, r, fills[fill])
+	d.cross(g.dots[len(g.dots)-g.crossed:], r)
+}
+
+// labels count the dots that are crossed out and those that are left; or they
+// ask for the parts of dots that are not sorted yet.
+func (p dots) labels() []label {
+	cells := [...]cell{{mark: dashed}, {mark: dashed}, {mark: dashed}}
+	if p.taken {
+		cells = [...]cell{{fill: 1, mark: crossed}, {fill: 1}, {}}
 	}
-	return dots
+	var labels []label
+	for i, a := range p.parts {
+		if a.drawn() {
+			labels = append(labels, label{a, cells[i]})
+		}
+	}
+	return labels
 }
 
 // Describe says the groups.
-func (d Dots) Describe() phrase.Line {
-	f := parts{parts: d.Parts, whole: d.Whole}
-	if d.Taken {
-		return f.describeTaken(Drawing)
+func (p dots) Describe() phrase.Line {
+	if p.taken {
+		return p.describeTaken("picture.drawing")
 	}
-	return f.describe(Drawing)
+	return p.describe("picture.drawing")
 }

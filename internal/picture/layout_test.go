@@ -1,6 +1,7 @@
 package picture
 
 import (
+	"slices"
 	"testing"
 
 	"homebuild/internal/problem"
@@ -19,10 +20,10 @@ func digits(n int) int {
 
 func TestBarLabelsFit(t *testing.T) {
 	pairsTo1000(func(a, b int) {
-		bar := Bar{Parts: []Amount{Given(a), Given(b)}, Whole: Given(a + b)}
-		for i, s := range bar.Segments() {
-			if digitRoom*digits(bar.Parts[i].N) >= s.W {
-				t.Fatalf("%d in a bar with %d and %d: %d units are too narrow", bar.Parts[i].N, a, b, s.W)
+		bar := bar{joined(a, b)}
+		for i, s := range bar.segments() {
+			if digitRoom*digits(bar.parts[i].n) >= s.W {
+				t.Fatalf("%d in a bar with %d and %d: %d units are too narrow", bar.parts[i].n, a, b, s.W)
 			}
 		}
 	})
@@ -30,22 +31,22 @@ func TestBarLabelsFit(t *testing.T) {
 
 func TestComparisonLines(t *testing.T) {
 	pairsTo1000(func(smaller, difference int) {
-		c := Comparison{Bigger: Given(smaller + difference), Smaller: Given(smaller), Difference: Given(difference)}
-		longer, shorter, gap := c.Spans()
-		if shorter.End() != gap.X || longer.X != Margin || gap.End() > Width-Margin {
+		c := comparison{bigger: given(smaller + difference), smaller: given(smaller), difference: given(difference)}
+		longer, shorter, gap := c.spans()
+		if shorter.end() != gap.X || longer.X != margin || gap.end() > Width-margin {
 			t.Fatalf("%d and %d: %v %v %v do not meet", smaller, difference, longer, shorter, gap)
 		}
-		if difference > 0 && gap.End() != longer.End() || difference == 0 && shorter != longer {
+		if difference > 0 && gap.end() != longer.end() || difference == 0 && shorter != longer {
 			t.Fatalf("%d and %d: %v %v %v: the bars' ends tell something else", smaller, difference, longer, shorter, gap)
 		}
-		if gap.W < LeastSegment || shorter.W < LeastSegment {
+		if gap.W < leastSegment || shorter.W < leastSegment {
 			t.Fatalf("%d and %d: %v %v have no room for labels", smaller, difference, shorter, gap)
 		}
 	})
 }
 
 // apart wants dots that lie in a box and do not touch.
-func apart(t *testing.T, dots []Point, r int, in Box) {
+func apart(t *testing.T, dots []point, r int, in box) {
 	t.Helper()
 	for i, d := range dots {
 		if d.X-r < in.X || d.X+r > in.X+in.W || d.Y-r < in.Y || d.Y+r > in.Y+in.H {
@@ -60,26 +61,28 @@ func apart(t *testing.T, dots []Point, r int, in Box) {
 }
 
 // sheetBox is where anything in a picture may lie.
-var sheetBox = Box{Margin, 0, Inner, 1000}
+var sheetBox = box{margin, 0, inner, 1000}
 
 func TestDots(t *testing.T) {
 	stories(func(p problem.Problem) {
-		if !Fits(Drawing, p) || p.Kind().Situation() == problem.Compare {
+		if !Fits(Drawing, p) || isCompare(p) {
 			return
 		}
-		d := dotsOf(p, Solved)
-		var all []Point
-		for _, g := range d.Groups(40) {
-			apart(t, g.Dots, d.Radius(), g.Box)
-			if len(g.Dots) != g.N {
-				t.Fatalf("%v: %d dots for %d", p.Numbers(), len(g.Dots), g.N)
-			}
-			if g.Box.H != d.Height() || g.Crossed > g.N {
+		groups, radius := dotsOf(p, Solved).(dots).groups(40)
+		var all []point
+		for _, g := range groups {
+			apart(t, g.dots, radius, g.box)
+			if len(g.dots) != g.n || g.crossed > g.n || g.box.H != groups[0].box.H {
 				t.Fatalf("%v: group %v", p.Numbers(), g)
 			}
-			all = append(all, g.Dots...)
+			for _, d := range g.dots {
+				if d.X-radius < g.span.X || d.X+radius > g.span.end() {
+					t.Fatalf("%v: dot %v is beside %v", p.Numbers(), d, g.span)
+				}
+			}
+			all = append(all, g.dots...)
 		}
-		apart(t, all, d.Radius(), sheetBox)
+		apart(t, all, radius, sheetBox)
 		if len(all) != p.Fact().Whole.Value {
 			t.Fatalf("%v of %v: %d dots in all", p.Kind(), p.Numbers(), len(all))
 		}
@@ -89,12 +92,15 @@ func TestDots(t *testing.T) {
 func TestRows(t *testing.T) {
 	for smaller := 0; smaller <= Most; smaller++ {
 		for difference := 0; smaller+difference <= Most; difference++ {
-			r := Rows{Comparison: Comparison{Given(smaller + difference), Given(smaller), Given(difference), nil}}
-			longer, shorter, extra := r.Spans()
-			top, matched, over := r.Row(longer, 40), r.Row(shorter, 90), r.Row(extra, 40)
-			apart(t, append(append([]Point(nil), top...), matched...), r.Radius(), sheetBox)
-			if len(top) != smaller+difference || len(matched) != smaller || len(over) != difference {
-				t.Fatalf("%d and %d more: rows of %d, %d and %d", smaller, difference, len(top), len(matched), len(over))
+			bigger := smaller + difference
+			r := rows{comparison: comparison{given(bigger), given(smaller), given(difference), nil}}
+			top, matched := r.dots(0, bigger, 40), r.dots(0, smaller, 90)
+			apart(t, append(slices.Clone(top), matched...), r.radius(), sheetBox)
+			if len(top) != bigger || len(matched) != smaller {
+				t.Fatalf("%d and %d more: rows of %d and %d", smaller, difference, len(top), len(matched))
+			}
+			if extra := r.dots(smaller, bigger, 40); !slices.Equal(extra, top[smaller:]) {
+				t.Fatalf("%d and %d more: the extra dots lie at %v", smaller, difference, extra)
 			}
 			for i, d := range matched {
 				if top[i].X != d.X {
@@ -105,7 +111,7 @@ func TestRows(t *testing.T) {
 	}
 }
 
-func TestPairs(t *testing.T) {
+func TestSplits(t *testing.T) {
 	for total := 0; total <= Most; total++ {
 		p, err := problem.New(problem.TogetherBoth, 0, total)
 		if err != nil {
@@ -114,16 +120,20 @@ func TestPairs(t *testing.T) {
 		pairs, ok := AllPairs(p)
 		// CCSS-M 2010, K.OA.A.3: numbers are taken apart in more than one way;
 		// a total of n has n + 1 ordered ways.
-		if !ok || len(pairs.List) != total+1 {
-			t.Fatalf("%d: got %d rows, ok %v", total, len(pairs.List), ok)
+		s := pairs.(splits)
+		if !ok || len(s) != total+1 {
+			t.Fatalf("%d: got %d rows, ok %v", total, len(s), ok)
 		}
-		for _, pair := range pairs.List {
-			first, second := pairs.Row(pair, 40)
-			if len(first) != pair.First || len(second) != pair.Second || pair.First+pair.Second != total {
-				t.Fatalf("%d: row of %d and %d for %v", total, len(first), len(second), pair)
+		for _, pair := range s {
+			if pair.First+pair.Second != total {
+				t.Fatalf("%d: a row for %v", total, pair)
 			}
-			apart(t, append(first, second...), pairs.Radius(), Box{Margin, 0, Inner - pairLabel, 80})
 		}
+		row := s.row(40)
+		if len(row) != total {
+			t.Fatalf("%d: rows of %d dots", total, len(row))
+		}
+		apart(t, row, s.radius(), box{margin, 0, inner - splitLabel, 80})
 	}
 	if one, err := problem.New(problem.TogetherTotal, 3, 4); err != nil {
 		t.Fatal(err)
@@ -137,17 +147,30 @@ func TestLineHasRoom(t *testing.T) {
 		if hop == 0 {
 			return
 		}
-		l := Line{Stops: []Amount{Given(start), Given(start + hop)}, Hops: []Amount{Given(hop)}}
-		x := l.X()
-		ticks := l.Ticks()
-		if x[0] < Margin+20 || x[1] > Width-Margin-20 || x[1]-x[0] < 24 {
+		x, ticks := Walk(start, start+hop).(line).scale()
+		if x[0] < margin+20 || x[1] > Width-margin-20 || x[1]-x[0] < 24 {
 			t.Fatalf("%d + %d: stops at %v", start, hop, x)
 		}
-		if l.Near() && (len(ticks) != hop+1 || ticks[0] != x[0] || ticks[hop] != x[1]) {
+		if len(ticks) > 0 && (len(ticks) != hop+1 || ticks[0] != x[0] || ticks[hop] != x[1]) {
 			t.Fatalf("%d + %d: stops at %v, ticks at %v", start, hop, x, ticks)
 		}
-		if !l.Near() && x[1]-x[0] < LeastHop {
+		if len(ticks) == 0 && x[1]-x[0] < leastHop {
 			t.Fatalf("%d + %d: a hop of %d units", start, hop, x[1]-x[0])
 		}
 	})
+}
+
+// Ways of several jumps have room for each.
+func TestLineOfManyHops(t *testing.T) {
+	for _, stops := range [][]int{{49, 50, 60, 65}, {1, 2, 3, 4}, {248, 348, 418, 420, 423}, {305, 205, 135, 130, 127}, {9, 10, 100, 900, 999, 1000}, {45, 85, 84}} {
+		x, _ := Walk(stops...).(line).scale()
+		for i := range stops {
+			if x[i] < margin+20 || x[i] > Width-margin-20 {
+				t.Errorf("%v: stops at %v", stops, x)
+			}
+			if i > 0 && max(x[i]-x[i-1], x[i-1]-x[i]) < 20 {
+				t.Errorf("%v: hop %d is too narrow: %v", stops, i, x)
+			}
+		}
+	}
 }

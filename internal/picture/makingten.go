@@ -2,54 +2,79 @@ package picture
 
 import (
 	"homebuild/internal/phrase"
-	"homebuild/internal/problem"
 )
 
-// MakingTen is two ten frames before and after the first one is filled from
+// makingTen is two ten frames before and after the first one is filled from
 // the second: 8 and 6 become 10 and 4.
-type MakingTen struct {
-	Before, After Frames
-	// Moves join each ringed dot of Before with the place it goes to.
-	Moves []Move
-	// Sums are what is to be read under each side: 8 + 6 and 10 + 4.
-	Sums [2]problem.Expression
+type makingTen struct {
+	was, now   tray
+	moves      []move
+	big, small int
 }
 
-// Move is a dot's way from one place to another.
-type Move struct{ From, To int }
+// move is a dot's way from one place to another.
+type move struct{ from, to int }
 
-// makingTen wants two numbers under ten that pass ten. The first one's dots
-// have the first part's fill, whichever frame they lie in.
-func makingTen(first, second int) MakingTen {
-	big, small, bigFill := first, second, 1
+// stackedAt has two frames, one above the other, with room for arrows.
+func stackedAt(left int) tray {
+	const gap = 24
+	return tray{make([]cell, 20), []point{{left, margin}, {left, margin + 2*twoFrames + gap}}, twoFrames}
+}
+
+// MakeTen wants two numbers under ten that pass ten. The first one's dots have
+// the first part's fill, whichever frame they lie in.
+func MakeTen(first, second int) Picture {
+	m := makingTen{
+		was: stackedAt(margin), now: stackedAt(Width - margin - 5*twoFrames),
+		big: max(first, second), small: min(first, second),
+	}
+	bigFill, smallFill := 1, 2
 	if second > first {
-		big, small, bigFill = second, first, 2
+		bigFill, smallFill = 2, 1
 	}
-	smallFill, need := 3-bigFill, 10-big
-	m := MakingTen{
-		Before: Frames{Cells: make([]Cell, 20), Stacked: true, Left: Margin},
-		After:  Frames{Cells: make([]Cell, 20), Stacked: true, Left: Width - Margin - 5*cellSize[2]},
-		Sums:   [2]problem.Expression{problem.Sum(big, small), problem.Sum(10, small-need)},
-	}
-	m.Before.put(0, big, Cell{Fill: bigFill})
-	m.Before.put(big, need, Cell{Fill: smallFill, Mark: Dashed})
-	m.Before.put(10, small, Cell{Fill: smallFill})
-	m.After.put(0, big, Cell{Fill: bigFill})
-	m.After.put(big, need, Cell{Fill: smallFill, Mark: Ringed})
-	m.After.put(10, small-need, Cell{Fill: smallFill})
+	need := 10 - m.big
+	m.was.put(0, m.big, cell{fill: bigFill})
+	m.was.put(m.big, need, cell{smallFill, dashed})
+	m.was.put(10, m.small, cell{fill: smallFill})
+	m.now.put(0, m.big, cell{fill: bigFill})
+	m.now.put(m.big, need, cell{smallFill, ringed})
+	m.now.put(10, m.small-need, cell{fill: smallFill})
 	// The dots right below the empty places move up where there are such dots.
-	from := 10 + min(5, small) - need
+	from := 10 + min(5, m.small) - need
+	m.was.put(from, need, cell{smallFill, ringed})
 	for i := range need {
-		m.Before.Cells[from+i].Mark = Ringed
-		m.Moves = append(m.Moves, Move{From: from + i, To: big + i})
+		m.moves = append(m.moves, move{from + i, m.big + i})
 	}
 	return m
 }
 
+// Figure draws the frames before, an arrow for each dot that moves up into the
+// first frame, and the frames after, each with its sum below.
+func (m makingTen) Figure() Figure {
+	bottom := m.was.bottom()
+	return Figure{"make-ten", bottom + 40, func(d *Pen) {
+		side := func(class string, t tray, a, b int) {
+			d.group(class, func() {
+				t.paint(d)
+				d.text(t.corners[0].X+5*t.size/2, bottom+22, d.sum(a, b), "")
+			})
+		}
+		side("was", m.was, m.big, m.small)
+		side("now", m.now, 10, m.big+m.small-10)
+		var ways path
+		for _, way := range m.moves {
+			from, to := m.was.middle(way.from), m.was.middle(way.to)
+			from.Y, to.Y = from.Y-twoFrames/2, to.Y+twoFrames/2-4
+			ways.move(from.X, from.Y).by(to.X-from.X, to.Y-from.Y)
+			ways.head(to.X, to.Y, to.X-from.X, to.Y-from.Y)
+		}
+		d.path("move", &ways)
+	}}
+}
+
 // Describe says what moves.
-func (m MakingTen) Describe() phrase.Line {
-	sum := m.Sums[0]
+func (m makingTen) Describe() phrase.Line {
 	return phrase.Say("picture.ten-frame.make-ten",
-		phrase.Number("First", sum[0].Value), phrase.Number("Second", sum[1].Value),
-		phrase.Number("Moved", len(m.Moves)), phrase.Number("Rest", m.Sums[1][1].Value))
+		phrase.Number("First", m.big), phrase.Number("Second", m.small),
+		phrase.Number("Moved", len(m.moves)), phrase.Number("Rest", m.big+m.small-10))
 }

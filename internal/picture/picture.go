@@ -9,64 +9,28 @@ import (
 // Source: WCAG 2.2, success criterion 1.4.10.
 const Width = 320
 
-// Margin is kept free on the left and the right.
-const Margin = 8
-
-// Inner is the width that a picture can fill.
-const Inner = Width - 2*Margin
-
-// Kind is a sort of picture.
-type Kind uint8
-
 const (
-	BarModel   Kind = iota + 1 // part-whole bar, or comparison bars for Compare
-	Drawing                    // simple dots in the parts' own fill, within 20
-	TenFrame                   // one or two frames of ten, within 20
-	NumberBond                 // whole and parts in circles
-	NumberLine                 // hops
-	BaseTen                    // hundreds as squares, tens as sticks, ones as dots
-	Columns                    // expanded form: tens and ones side by side
-	lastKind   = Columns
+	margin = 8                // kept free on the left and the right
+	inner  = Width - 2*margin // what a picture can fill
 )
 
-var kindIDs = [lastKind + 1]string{
-	BarModel:   "bar-model",
-	Drawing:    "drawing",
-	TenFrame:   "ten-frame",
-	NumberBond: "number-bond",
-	NumberLine: "number-line",
-	BaseTen:    "base-ten",
-	Columns:    "columns",
+// Most is the largest number drawn as single dots: more cannot be counted at
+// a glance on a phone.
+const Most = 20
+
+// Picture is a model ready to be drawn.
+type Picture interface {
+	// Describe is the text alternative: what a sighted reader sees.
+	Describe() phrase.Line
+	// Figure lays the picture out.
+	Figure() Figure
 }
 
-// Kinds lists every kind.
-func Kinds() []Kind {
-	var all []Kind
-	for k := BarModel; k <= lastKind; k++ {
-		all = append(all, k)
-	}
-	return all
-}
-
-// ParseKind finds a kind by its id, as written in week files.
-func ParseKind(id string) (Kind, bool) {
-	for _, k := range Kinds() {
-		if kindIDs[k] == id {
-			return k, true
-		}
-	}
-	return 0, false
-}
-
-// Valid reports whether k is one of the kinds.
-func (k Kind) Valid() bool { return k >= BarModel && k <= lastKind }
-
-// String gives the id used in files and message ids: "bar-model".
-func (k Kind) String() string {
-	if !k.Valid() {
-		return "no-picture"
-	}
-	return kindIDs[k]
+// Figure is a picture laid out on a sheet of its Height and Width.
+type Figure struct {
+	Class  string // what sort of picture it is; see the package comment
+	Height int
+	Paint  func(*Pen)
 }
 
 // Stage is how far a picture has grown with the story.
@@ -81,9 +45,3 @@ const (
 
 // Stages lists the stages in the order in which a picture grows.
 func Stages() []Stage { return []Stage{FirstPart, SecondPart, Open, Solved} }
-
-// Picture is a model ready to draw.
-type Picture interface {
-	// Describe is the text alternative: what a sighted reader sees.
-	Describe() phrase.Line
-}

@@ -2,61 +2,109 @@ package picture
 
 import "homebuild/internal/phrase"
 
-// Rows is two rows of dots, one above the other, each dot of the shorter row
+// rows is two rows of dots, one above the other, each dot of the shorter row
 // under a dot of the longer one.
-type Rows struct {
-	Comparison
-	// Double marks the rows as the two parts of a double or a near double.
-	// Turned says that the longer row is the second part.
-	Double, Turned bool
+type rows struct {
+	comparison
+	// double marks the rows as the two parts of a double or a near double;
+	// turned says that the longer row is the second part.
+	double, turned bool
 }
 
-// Fills are the parts' fills of the longer row, the shorter row, and the
-// extra dots of the longer row.
-func (r Rows) Fills() (longer, shorter, extra int) {
-	switch {
-	case r.Turned:
-		return 2, 1, 2
-	case r.Double:
-		return 1, 2, 1
+// Double shows a double, or a near double with what is over. Numbers that are
+// too large for dots are shown as a bar.
+func Double(first, second int) Picture {
+	big, small := max(first, second), min(first, second)
+	if big > Most {
+		return Bar(first, second)
 	}
-	return 1, 1, 2
+	c := comparison{bigger: given(big), smaller: given(small), difference: given(big - small)}
+	return rows{comparison: c, double: true, turned: second > first}
 }
 
-// WithNames returns r with the names of the two rows.
-func (r Rows) WithNames(bigger, smaller phrase.Value) Rows {
-	r.Comparison = r.Comparison.WithNames(bigger, smaller)
+func (r rows) named(names []phrase.Value) Picture {
+	r.names = names
 	return r
 }
 
-// rowStart is where the dots begin, after the number of the row.
-const rowStart = 56
-
-// Pitch is the room for a dot: the longer row fits the width.
-func (r Rows) Pitch() int { return min(28, (Width-Margin-rowStart)/max(r.Bigger.N, 1)) }
-
-// Radius is the radius of every dot.
-func (r Rows) Radius() int { return r.Pitch() * 2 / 5 }
-
-// Spans gives the longer row, the shorter row and the extra dots at the end of
-// the longer one.
-func (r Rows) Spans() (longer, shorter, extra Span) {
-	longer = Span{rowStart, r.Bigger.N * r.Pitch()}
-	shorter = Span{rowStart, r.Smaller.N * r.Pitch()}
-	return longer, shorter, Span{shorter.End(), r.Difference.N * r.Pitch()}
+// fills are the parts' fills of the longer row, the shorter row, and the
+// extra dots of the longer row.
+func (r rows) fills() (longer, shorter, extra string) {
+	a, b := fills[1], fills[2]
+	switch {
+	case r.turned:
+		return b, a, b
+	case r.double:
+		return a, b, a
+	}
+	return a, a, b
 }
 
-// Row places the dots that lie in a span, their middles at y.
-func (r Rows) Row(s Span, y int) []Point {
-	return grid(s.X, y-r.Pitch()/2, s.W/r.Pitch(), Most, r.Pitch())
+const (
+	rowHeight = 34
+	rowLabel  = 30 // the middle of a row's number
+	rowStart  = 56 // where its dots begin
+)
+
+// pitch is the room for a dot: the longer row fits the width.
+func (r rows) pitch() int { return min(28, (Width-margin-rowStart)/max(r.bigger.n, 1)) }
+
+// radius is the radius of every dot.
+func (r rows) radius() int { return r.pitch() * 2 / 5 }
+
+// dots places the dots of a row from the first to before the last, their
+// middles at y.
+func (r rows) dots(first, last, y int) []point {
+	return grid(rowStart+first*r.pitch(), y-r.pitch()/2, last-first, Most, r.pitch())
+}
+
+// Figure draws the rows under their names.
+func (r rows) Figure() Figure {
+	first := r.nameHeight() + rowHeight/2
+	second := first + rowHeight + r.nameHeight()
+	return Figure{"rows", second + rowHeight/2 + 4, func(d *Pen) {
+		r.writeNames(d, first-rowHeight/2-8, second-rowHeight/2-8)
+		if r.bigger.drawn() || r.difference.written() {
+			d.group("longer", func() {
+				r.paintLonger(d, first)
+				d.number(rowLabel, first, r.bigger)
+			})
+		}
+		if r.smaller.drawn() {
+			d.group("shorter", func() {
+				_, fill, _ := r.fills()
+				d.dots(r.dots(0, r.smaller.n, second), r.radius(), look(r.smaller, fill))
+				d.number(rowLabel, second, r.smaller)
+			})
+		}
+		if !r.double && r.difference.n > 0 && r.difference.state >= asked {
+			extra := rowStart + (r.smaller.n+r.bigger.n)*r.pitch()/2
+			d.group("difference", func() { d.number(min(extra, Width-margin-18), second, r.difference) })
+		}
+	}}
+}
+
+// paintLonger shows the dots that have a partner below, and the extra ones.
+func (r rows) paintLonger(d *Pen, y int) {
+	fill, _, extraFill := r.fills()
+	if !r.difference.written() {
+		if r.bigger.written() {
+			d.dots(r.dots(0, r.bigger.n, y), r.radius(), fill)
+		}
+		return
+	}
+	extra := r.dots(r.smaller.n, r.bigger.n, y)
+	d.dots(r.dots(0, r.smaller.n, y), r.radius(), look(r.bigger, fill))
+	d.dots(extra, r.radius(), extraFill)
+	if r.double {
+		d.dots(extra, r.radius(), "ring")
+	}
 }
 
 // Describe says both rows.
-func (r Rows) Describe() phrase.Line {
-	line := r.Comparison.Describe()
-	line.ID = "picture.drawing." + r.variant()
-	if r.Double && r.Difference.N == 0 {
-		return phrase.Say("picture.drawing.same", r.Bigger.value("Each"))
+func (r rows) Describe() phrase.Line {
+	if r.double && r.difference.n == 0 {
+		return phrase.Say("picture.drawing.same", r.bigger.value("Each"))
 	}
-	return line
+	return r.describe("picture.drawing.")
 }

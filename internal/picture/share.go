@@ -5,28 +5,28 @@ import (
 	"slices"
 )
 
-// Span is a stretch of a picture: where it starts and how wide it is.
-type Span struct{ X, W int }
+// span is a stretch of a picture: where it starts and how wide it is.
+type span struct{ X, W int }
 
-// End is where the span stops.
-func (s Span) End() int { return s.X + s.W }
+// end is where the span stops.
+func (s span) end() int { return s.X + s.W }
 
-// Middle is the unit in the middle of the span.
-func (s Span) Middle() int { return s.X + s.W/2 }
+// middle is the unit in the middle of the span.
+func (s span) middle() int { return s.X + s.W/2 }
 
-// Share lays numbers side by side in width units, in proportion, but none
+// share lays numbers side by side in width units, in proportion, but none
 // narrower than least. The spans fill the width exactly. Each is less than a
 // unit from its true share, and a bigger number never has the narrower span:
 // the units that dividing leaves go to the numbers that lost most by it, the
 // method of largest remainders. Numbers that are all zero share equally. It
 // needs width >= least * len(numbers).
-func Share(start, width, least int, numbers ...int) []Span {
-	if sum(numbers) == 0 {
-		numbers = ones(len(numbers))
+func share(start, width, least int, numbers ...int) []span {
+	if slices.Max(numbers) == 0 {
+		numbers = equal(len(numbers))
 	}
 	small := tooSmall(width, least, numbers)
 	room, wide := wideOnes(width, least, numbers, small)
-	spans := make([]Span, len(numbers))
+	spans := make([]span, len(numbers))
 	left := room
 	var cut []int // spans that lost a part of a unit
 	for i, n := range numbers {
@@ -46,7 +46,7 @@ func Share(start, width, least int, numbers ...int) []Span {
 	}
 	for i := range spans {
 		spans[i].X = start
-		start = spans[i].End()
+		start = spans[i].end()
 	}
 	return spans
 }
@@ -83,15 +83,8 @@ func tooSmall(width, least int, numbers []int) []bool {
 	return small
 }
 
-func sum(numbers []int) int {
-	total := 0
-	for _, n := range numbers {
-		total += n
-	}
-	return total
-}
-
-func ones(count int) []int {
+// equal are as many equal numbers.
+func equal(count int) []int {
 	list := make([]int, count)
 	for i := range list {
 		list[i] = 1

@@ -3,24 +3,24 @@ package picture
 import "testing"
 
 // checkSpans wants spans side by side from start over width, none under least.
-func checkSpans(t *testing.T, spans []Span, start, width, least int, numbers ...int) {
+func checkSpans(t *testing.T, spans []span, start, width, least int, numbers ...int) {
 	t.Helper()
 	at := start
 	for i, s := range spans {
 		if s.X != at {
-			t.Fatalf("Share(%v): span %d starts at %d, want %d", numbers, i, s.X, at)
+			t.Fatalf("share(%v): span %d starts at %d, want %d", numbers, i, s.X, at)
 		}
 		if s.W < least {
-			t.Fatalf("Share(%v): span %d is %d wide, want %d or more", numbers, i, s.W, least)
+			t.Fatalf("share(%v): span %d is %d wide, want %d or more", numbers, i, s.W, least)
 		}
-		at = s.End()
+		at = s.end()
 	}
 	if at != start+width {
-		t.Fatalf("Share(%v): spans end at %d, want %d", numbers, at, start+width)
+		t.Fatalf("share(%v): spans end at %d, want %d", numbers, at, start+width)
 	}
 }
 
-// pairsTo runs over all pairs to 100, and over a sample of pairs to 1000.
+// pairsTo1000 runs over all pairs to 100, and over a sample of pairs to 1000.
 func pairsTo1000(do func(a, b int)) {
 	for a := 0; a <= 100; a++ {
 		for b := 0; a+b <= 100; b++ {
@@ -39,15 +39,15 @@ func pairsTo1000(do func(a, b int)) {
 
 func TestShareOfPairs(t *testing.T) {
 	pairsTo1000(func(a, b int) {
-		s := Share(Margin, Inner, LeastSegment, a, b)
-		checkSpans(t, s, Margin, Inner, LeastSegment, a, b)
+		s := share(margin, inner, leastSegment, a, b)
+		checkSpans(t, s, margin, inner, leastSegment, a, b)
 		if a > b && s[0].W < s[1].W || b > a && s[1].W < s[0].W {
-			t.Fatalf("Share(%d, %d) is %v: the bigger number has the shorter span", a, b, s)
+			t.Fatalf("share(%d, %d) is %v: the bigger number has the shorter span", a, b, s)
 		}
-		if a+b > 0 && s[0].W > LeastSegment && s[1].W > LeastSegment {
+		if a+b > 0 && s[0].W > leastSegment && s[1].W > leastSegment {
 			// In proportion: the cut lies within half a unit of a/(a+b).
-			if off := s[0].W*(a+b) - Inner*a; 2*max(off, -off) > a+b {
-				t.Fatalf("Share(%d, %d) is %v: not in proportion", a, b, s)
+			if off := s[0].W*(a+b) - inner*a; 2*max(off, -off) > a+b {
+				t.Fatalf("share(%d, %d) is %v: not in proportion", a, b, s)
 			}
 		}
 	})
@@ -76,23 +76,23 @@ func TestShareOfThree(t *testing.T) {
 // that the wide ones have, and none narrower than that of a smaller number.
 func fairOfThree(t *testing.T, numbers ...int) {
 	t.Helper()
-	spans := Share(Margin, Inner, LeastSegment, numbers...)
-	checkSpans(t, spans, Margin, Inner, LeastSegment, numbers...)
-	room, whole := Inner, 0
+	spans := share(margin, inner, leastSegment, numbers...)
+	checkSpans(t, spans, margin, inner, leastSegment, numbers...)
+	room, whole := inner, 0
 	for i, s := range spans {
-		if s.W == LeastSegment {
-			room -= LeastSegment
+		if s.W == leastSegment {
+			room -= leastSegment
 		} else {
 			whole += numbers[i]
 		}
 	}
 	for i, s := range spans {
-		if off := s.W*whole - numbers[i]*room; whole > 0 && s.W > LeastSegment && max(off, -off) >= whole {
-			t.Fatalf("Share(%v) is %v: span %d is a unit or more from its share", numbers, spans, i)
+		if off := s.W*whole - numbers[i]*room; whole > 0 && s.W > leastSegment && max(off, -off) >= whole {
+			t.Fatalf("share(%v) is %v: span %d is a unit or more from its share", numbers, spans, i)
 		}
 		for j := range spans[:i] {
 			if (numbers[i]-numbers[j])*(s.W-spans[j].W) < 0 {
-				t.Fatalf("Share(%v) is %v: the bigger number has the shorter span", numbers, spans)
+				t.Fatalf("share(%v) is %v: the bigger number has the shorter span", numbers, spans)
 			}
 		}
 	}
@@ -114,9 +114,9 @@ func TestShare(t *testing.T) {
 		{[]int{0, 0}, []int{50, 50}, "nothing and nothing share equally"},
 		{[]int{7, 0}, []int{90, 10}, "a part of nothing can still be labelled"},
 	} {
-		for i, s := range Share(0, 100, 10, tt.numbers...) {
+		for i, s := range share(0, 100, 10, tt.numbers...) {
 			if s.W != tt.want[i] {
-				t.Errorf("%s: Share(%v): want widths %v, span %d is %d wide", tt.why, tt.numbers, tt.want, i, s.W)
+				t.Errorf("%s: share(%v): want widths %v, span %d is %d wide", tt.why, tt.numbers, tt.want, i, s.W)
 			}
 		}
 	}

@@ -5,148 +5,169 @@ import (
 	"homebuild/internal/problem"
 )
 
-// Mark is what is special about a place of a ten frame.
-type Mark uint8
+// mark is what is special about a place of a ten frame.
+type mark uint8
 
 const (
-	Plain   Mark = iota // a dot, or nothing
-	Crossed             // a dot that is taken away
-	Ringed              // a dot that moves, or has moved
-	Dashed              // a dot that is not known yet, or a place to be filled
+	plain   mark = iota // a dot, or nothing
+	crossed             // a dot that is taken away
+	ringed              // a dot that moves, or has moved
+	dashed              // a dot that is not known yet, or a place to be filled
 )
 
-// Cell is one place of a ten frame.
-type Cell struct {
-	Fill int // which part's dot: 1, 2 or 3; 0 for none
-	Mark Mark
+// cell is one place of a ten frame.
+type cell struct {
+	fill int // which part's dot: 1, 2 or 3; 0 for none
+	mark mark
 }
 
-// Label is a number under the frames, with the dot that it counts.
-type Label struct {
-	Amount
-	Cell Cell
+// tray is ten frames on the sheet, each two rows of five, filled row by row
+// from the left.
+type tray struct {
+	cells   []cell
+	corners []point // the top left corner of each frame
+	size    int     // the side of a place
 }
 
-// Frames is one ten frame or two, filled row by row from the left.
-type Frames struct {
-	Cells   []Cell // 10 or 20
-	Labels  []Label
-	Whole   Amount
-	Stacked bool // one above the other, in half the width
-	Left    int  // where stacked frames start
-	line    phrase.Line
-}
+const twoFrames = 29 // the side of a place where two frames share the width
 
-// Describe says what lies in the frames.
-func (t Frames) Describe() phrase.Line { return t.line }
-
-// cellSize is the side of a place: one frame, or two beside each other.
-var cellSize = [...]int{1: 44, 2: 29}
-
-// stackGap is the room between stacked frames, for arrows.
-const stackGap = 24
-
-// Count is the number of frames.
-func (t Frames) Count() int { return len(t.Cells) / 10 }
-
-// Size is the side of a place.
-func (t Frames) Size() int { return cellSize[t.Count()] }
-
-// Corner is the top left corner of a frame, the first being 0.
-func (t Frames) Corner(frame int) Point {
-	width := 5 * t.Size()
-	if t.Stacked {
-		return Point{t.Left, Margin + frame*(2*t.Size()+stackGap)}
-	}
-	if t.Count() == 1 {
-		return Point{(Width - width) / 2, Margin}
-	}
-	return Point{Margin + frame*(Inner-width), Margin}
-}
-
-// Middle is the middle of a place.
-func (t Frames) Middle(cell int) Point {
-	c := t.Corner(cell / 10)
-	half, in := t.Size()/2, cell%10
-	return Point{c.X + in%5*t.Size() + half, c.Y + in/5*t.Size() + half}
-}
-
-func framesFor(n int) []Cell {
+// trayFor has frames for n beside each other.
+func trayFor(n int) tray {
 	if n <= 10 {
-		return make([]Cell, 10)
+		const size = 44
+		return tray{make([]cell, 10), []point{{(Width - 5*size) / 2, margin}}, size}
 	}
-	return make([]Cell, 20)
+	return tray{make([]cell, 20), []point{{margin, margin}, {margin + inner - 5*twoFrames, margin}}, twoFrames}
 }
 
-func framesOf(p problem.Problem, stage Stage) Frames {
-	f := grown(p, stage)
-	t := Frames{Cells: framesFor(f.whole.N), Whole: f.whole, line: f.describe(TenFrame)}
+// put fills n places from at on.
+func (t tray) put(at, n int, c cell) {
+	for i := range n {
+		t.cells[at+i] = c
+	}
+}
+
+// middle is the middle of a place.
+func (t tray) middle(i int) point {
+	corner, in := t.corners[i/10], i%10
+	return point{corner.X + in%5*t.size + t.size/2, corner.Y + in/5*t.size + t.size/2}
+}
+
+// bottom is where the lowest frame ends.
+func (t tray) bottom() int { return t.corners[len(t.corners)-1].Y + 2*t.size }
+
+// paint draws the empty frames and then the dots, those of one look together.
+func (t tray) paint(d *Pen) {
+	for _, at := range t.corners {
+		d.Rect(at.X, at.Y, 5*t.size, 2*t.size, "grid")
+		inside := new(path).move(at.X, at.Y+t.size).by(5*t.size, 0)
+		for i := 1; i < 5; i++ {
+			inside.move(at.X+i*t.size, at.Y).by(0, 2*t.size)
+		}
+		d.path("thin", inside)
+	}
+	var filled [len(fills)][]point
+	var marked [dashed + 1][]point
+	for i, c := range t.cells {
+		at := t.middle(i)
+		marked[c.mark] = append(marked[c.mark], at)
+		if c.mark != dashed {
+			filled[c.fill] = append(filled[c.fill], at)
+		}
+	}
+	r := t.size * 2 / 5
+	for fill, dots := range filled[1:] {
+		d.dots(dots, r, fills[fill+1])
+	}
+	d.dots(marked[dashed], r, "unknown")
+	d.dots(marked[ringed], r, "ring")
+	d.cross(marked[crossed], r)
+}
+
+// frames is a story on one ten frame or two.
+type frames struct {
+	tray
+	labels []label
+	whole  amount
+	line   phrase.Line
+}
+
+func fitsFrames(p problem.Problem) bool {
+	return !isChain(p) && !isCompare(p) && largest(p) <= Most
+}
+
+func framesOf(p problem.Problem, stage Stage) Picture {
+	s := grown(p, stage)
+	f := frames{tray: trayFor(s.whole.n), whole: s.whole, line: s.describe("picture.ten-frame")}
 	switch {
-	case f.whole.Written() && f.undivided():
-		t.put(0, f.whole.N, Cell{Fill: 1})
-	case f.allAsked():
-		t.put(0, f.whole.N, Cell{Fill: 1})
-		for i, a := range f.parts {
-			t.Labels = append(t.Labels, Label{a, Cell{Fill: i + 1, Mark: Dashed}})
+	case s.whole.written() && s.undivided():
+		f.put(0, s.whole.n, cell{fill: 1})
+	case s.asksAll():
+		f.put(0, s.whole.n, cell{fill: 1})
+		for i, a := range s.parts {
+			f.labels = append(f.labels, label{a, cell{i + 1, dashed}})
 		}
 	case p.Kind().Situation() == problem.TakeFrom:
-		t.takeFrom(f)
-		t.line = f.describeTaken(TenFrame)
+		f.takeFrom(s)
+		f.line = s.describeTaken("picture.ten-frame")
 	default:
-		t.join(f)
+		f.join(s)
 	}
-	return t
+	return f
 }
 
 // join fills the parts in one after the other.
-func (t *Frames) join(f parts) {
+func (f *frames) join(s amounts) {
 	at := 0
-	for i, a := range f.parts {
-		cell := Cell{Fill: i + 1}
-		if !a.Written() {
-			cell.Mark = Dashed
-		}
-		if a.Drawn() {
-			t.put(at, a.N, cell)
-			t.Labels = append(t.Labels, Label{a, cell})
-		}
-		at += a.N
+	for i, a := range s.parts {
+		f.count(a, at, cell{i + 1, markOf(a, plain)})
+		at += a.n
 	}
 }
 
 // takeFrom puts what is left first, and crosses out what is taken at the end.
-func (t *Frames) takeFrom(f parts) {
-	taken, left := f.parts[0], f.parts[1]
-	gone, rest := Cell{Fill: 1, Mark: Crossed}, Cell{Fill: 1}
-	if !taken.Written() {
-		gone.Mark = Dashed
+func (f *frames) takeFrom(s amounts) {
+	taken, left := s.parts[0], s.parts[1]
+	rest := plain
+	if !s.whole.written() {
+		rest = markOf(left, plain)
 	}
-	if !left.Written() && !f.whole.Written() {
-		rest.Mark = Dashed
+	f.count(left, 0, cell{1, rest})
+	f.count(taken, left.n, cell{1, markOf(taken, crossed)})
+}
+
+// markOf is the mark of an amount's dots, which are dashed while it is not known.
+func markOf(a amount, told mark) mark {
+	if a.written() {
+		return told
 	}
-	if left.Drawn() {
-		t.put(0, left.N, rest)
-		t.Labels = append(t.Labels, Label{left, rest})
-	}
-	if taken.Drawn() {
-		t.put(left.N, taken.N, gone)
-		t.Labels = append(t.Labels, Label{taken, gone})
+	return dashed
+}
+
+// count puts an amount's dots in, with a label that counts them.
+func (f *frames) count(a amount, at int, c cell) {
+	if a.drawn() {
+		f.put(at, a.n, c)
+		f.labels = append(f.labels, label{a, c})
 	}
 }
 
-// allAsked reports whether no part is known: both addends unknown.
-func (f parts) allAsked() bool {
-	for _, a := range f.parts {
-		if a.State != Asked {
-			return false
-		}
+// Figure draws the frames under the whole, and what they hold below them.
+func (f frames) Figure() Figure {
+	down := below(f.whole) - margin
+	height := down + f.bottom() + 6
+	if len(f.labels) > 0 {
+		height += 38
 	}
-	return true
+	return Figure{"frames", height, func(d *Pen) {
+		left, right := f.corners[0].X, f.corners[len(f.corners)-1].X+5*f.size
+		d.whole(span{left, right - left}, f.whole)
+		d.Group("", 0, down, func() {
+			f.paint(d)
+			d.legend(f.bottom()+24, f.labels)
+		})
+	}}
 }
 
-// put fills n places from at on.
-func (t *Frames) put(at, n int, cell Cell) {
-	for i := range n {
-		t.Cells[at+i] = cell
-	}
-}
+// Describe says what lies in the frames.
+func (f frames) Describe() phrase.Line { return f.line }

@@ -6,7 +6,7 @@ import (
 	"homebuild/internal/problem"
 )
 
-func countCells(cells []Cell, want Cell) int {
+func countCells(cells []cell, want cell) int {
 	n := 0
 	for _, c := range cells {
 		if c == want {
@@ -23,20 +23,20 @@ func TestFramesOfSums(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			f := framesOf(p, Solved)
-			if countCells(f.Cells, Cell{Fill: 1}) != a || countCells(f.Cells, Cell{Fill: 2}) != b {
-				t.Fatalf("%d + %d: cells %v", a, b, f.Cells)
+			f := framesOf(p, Solved).(frames)
+			if countCells(f.cells, cell{fill: 1}) != a || countCells(f.cells, cell{fill: 2}) != b {
+				t.Fatalf("%d + %d: cells %v", a, b, f.cells)
 			}
 			for i := range a + b {
-				if f.Cells[i].Fill == 0 {
+				if f.cells[i].fill == 0 {
 					t.Fatalf("%d + %d: place %d is empty before the last dot", a, b, i)
 				}
 			}
-			var middles []Point
-			for i := range f.Cells {
-				middles = append(middles, f.Middle(i))
+			var middles []point
+			for i := range f.cells {
+				middles = append(middles, f.middle(i))
 			}
-			apart(t, middles, f.Size()*2/5, sheetBox)
+			apart(t, middles, f.size*2/5, sheetBox)
 		}
 	}
 }
@@ -48,9 +48,9 @@ func TestFramesOfDifferences(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			f := framesOf(p, Open)
-			if countCells(f.Cells, Cell{Fill: 1}) != whole-taken || countCells(f.Cells, Cell{Fill: 1, Mark: Crossed}) != taken {
-				t.Fatalf("%d - %d: cells %v", whole, taken, f.Cells)
+			f := framesOf(p, Open).(frames)
+			if countCells(f.cells, cell{fill: 1}) != whole-taken || countCells(f.cells, cell{1, crossed}) != taken {
+				t.Fatalf("%d - %d: cells %v", whole, taken, f.cells)
 			}
 		}
 	}
@@ -59,35 +59,35 @@ func TestFramesOfDifferences(t *testing.T) {
 func TestMakingTen(t *testing.T) {
 	for a := 1; a <= 9; a++ {
 		for b := 11 - a; b <= 9; b++ {
-			m := makingTen(a, b)
+			m := MakeTen(a, b).(makingTen)
 			rest := a + b - 10
-			before, after := m.Before.Cells, m.After.Cells
+			before, after := m.was.cells, m.now.cells
 			if got := filled(before); got != a+b {
 				t.Fatalf("%d + %d: %d dots before", a, b, got)
 			}
 			if filled(after[:10]) != 10 || filled(after[10:]) != rest {
 				t.Fatalf("%d + %d: %d and %d dots after", a, b, filled(after[:10]), filled(after[10:]))
 			}
-			for _, move := range m.Moves {
-				if before[move.From].Mark != Ringed || before[move.To].Mark != Dashed || after[move.To].Mark != Ringed {
+			for _, move := range m.moves {
+				if before[move.from].mark != ringed || before[move.to].mark != dashed || after[move.to].mark != ringed {
 					t.Fatalf("%d + %d: the move %v is not marked", a, b, move)
 				}
 			}
-			if len(m.Moves) != 10-max(a, b) {
-				t.Fatalf("%d + %d: %d dots move", a, b, len(m.Moves))
+			if len(m.moves) != 10-max(a, b) {
+				t.Fatalf("%d + %d: %d dots move", a, b, len(m.moves))
 			}
-			if m.Sums[0].Value() != a+b || m.Sums[1].Value() != a+b {
-				t.Fatalf("%d + %d: sums %v", a, b, m.Sums)
+			if m.big+m.small != a+b {
+				t.Fatalf("%d + %d: shown as %d + %d", a, b, m.big, m.small)
 			}
 		}
 	}
 }
 
 // filled counts dots: a dashed place is waiting for one.
-func filled(cells []Cell) int {
+func filled(cells []cell) int {
 	n := 0
 	for _, c := range cells {
-		if c.Fill > 0 && c.Mark != Dashed {
+		if c.fill > 0 && c.mark != dashed {
 			n++
 		}
 	}

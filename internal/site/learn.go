@@ -118,14 +118,8 @@ func (l lesson) growing(t told) []page.Panel {
 // working is a way with its pictures, each beside the step it shows.
 func working(w strategy.Way) page.Working {
 	out := page.Working{Name: w.Name.Title(), Why: w.Name.About(), Chain: w.Chain}
-	pictures := picture.OfWay(w)
-	for i, s := range w.Steps {
-		step := page.Step{Say: w.Line(i), Equation: s.Equation}
-		// The pictures end with the last step; earlier steps go without.
-		if at := i - (len(w.Steps) - len(pictures)); at >= 0 && at < len(pictures) {
-			step.Picture = pictures[at]
-		}
-		out.Steps = append(out.Steps, step)
+	for _, s := range w.Steps {
+		out.Steps = append(out.Steps, page.Step{Say: s.Say, Equation: s.Equation, Picture: s.Picture})
 	}
 	return out
 }

@@ -55,15 +55,7 @@ func named(p picture.Picture, s story.Story) picture.Picture {
 	if !ok {
 		return p
 	}
-	switch p := p.(type) {
-	case picture.Comparison:
-		return p.WithNames(bigger, smaller)
-	case picture.Rows:
-		return p.WithNames(bigger, smaller)
-	case picture.Steps:
-		return p.WithNames(bigger, smaller)
-	}
-	return p
+	return picture.WithNames(p, bigger, smaller)
 }
 
 // equations are the story's own and, where it differs, the one that finds the

@@ -158,8 +158,8 @@ func checkResult(kind problem.Kind, x, y int) page.CheckResult {
 // page holds many.
 func plainWorking(w strategy.Way) page.Working {
 	out := page.Working{Name: w.Name.Title(), Chain: w.Chain}
-	for i, s := range w.Steps {
-		out.Steps = append(out.Steps, page.Step{Say: w.Line(i), Equation: s.Equation})
+	for _, s := range w.Steps {
+		out.Steps = append(out.Steps, page.Step{Say: s.Say, Equation: s.Equation})
 	}
 	return out
 }

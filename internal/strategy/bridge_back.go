@@ -2,23 +2,22 @@ package strategy
 
 import "homebuild/internal/problem"
 
-// bridgeBackFits wants a one-digit number to take away that passes a ten on
-// the way back: 13 - 4, 74 - 8, but not 17 - 4.
-func bridgeBackFits(c problem.Calculation) bool {
-	if !isDifference(c) {
-		return false
-	}
-	a, b := c.Numbers[0], c.Numbers[1]
-	return a > 10 && b < 10 && ones(a) > 0 && b > ones(a)
-}
-
-func bridgeBack(c problem.Calculation, w *working) {
-	a, b := c.Numbers[0], c.Numbers[1]
-	first := ones(a)
-	ten, rest := a-first, b-first
-	w.step("split", parted(first, rest), number("B", b), number("First", first), number("Rest", rest))
-	w.step("to-ten", left(a, first), number("A", a), number("First", first), number("Ten", ten))
-	w.step("rest", left(ten, rest), number("Ten", ten), number("Rest", rest), number("Answer", ten-rest))
-	w.chain(problem.Difference(a, first, rest), problem.Difference(ten, rest))
-	w.hops(a, ten, ten-rest)
+// bridgeBack wants a one-digit number to take away that passes a ten on the
+// way back: 13 - 4 = 13 - 3 - 1 = 10 - 1, 74 - 8, but not 17 - 4.
+var bridgeBack = method{
+	id: "bridge-back",
+	fits: forDifference(func(a, b int) bool {
+		return a > 10 && b < 10 && ones(a) > 0 && b > ones(a)
+	}),
+	work: func(c problem.Calculation, w *working) {
+		a, b := c.Numbers[0], c.Numbers[1]
+		first := ones(a)
+		ten, rest := a-first, b-first
+		w.step("split", parted(first, rest), number("B", b), number("First", first), number("Rest", rest))
+		w.step("to-ten", left(a, first), number("A", a), number("First", first), number("Ten", ten))
+		w.step("rest", left(ten, rest), number("Ten", ten), number("Rest", rest), number("Answer", ten-rest))
+		w.chain(problem.Difference(a, first, rest), problem.Difference(ten, rest))
+		w.walk(a, ten, ten-rest)
+		w.showTens() // dots crossed out for good: beside the step to ten they would not show ten
+	},
 }

@@ -123,12 +123,15 @@ func checkWay(t *testing.T, w strategy.Way) {
 	if len(w.Steps) == 0 {
 		fail("no steps")
 	}
+	if w.Steps[len(w.Steps)-1].Picture == nil {
+		fail("no picture beside the last step")
+	}
 	for _, s := range w.Steps {
 		if v := checkSides(s.Equation, limit); v != "" {
-			fail("step %s: %s", s.ID, v)
+			fail("step %s: %s", s.Say.ID, v)
 		}
 		if !easier(s.Equation) {
-			fail("step %s: %v is not easier", s.ID, s.Equation)
+			fail("step %s: %v is not easier", s.Say.ID, s.Equation)
 		}
 	}
 	if last := w.Steps[len(w.Steps)-1]; !mentions(last.Equation, answer) {
@@ -176,25 +179,40 @@ func mentions(q problem.Equation, n int) bool {
 	return false
 }
 
+// stops are the places of a way along the number line, read back from the
+// description of its picture; none where there is no line.
+func stops(w strategy.Way) []int {
+	for _, s := range w.Steps {
+		if s.Picture == nil || s.Picture.Describe().ID != "picture.number-line.hops" {
+			continue
+		}
+		walk := s.Picture.Describe().Values[0].Equation.Sides()[0]
+		var at []int
+		for i := range walk {
+			at = append(at, walk[:i+1].Value())
+		}
+		return at
+	}
+	return nil
+}
+
 func checkHops(t *testing.T, w strategy.Way, limit int) {
 	t.Helper()
-	for i, h := range w.Hops {
-		if h.From == h.To || h.From < 0 || h.To < 0 || h.From > limit || h.To > limit {
-			t.Fatalf("%v by %v: hop %v", w.Calculation, w.Name, h)
-		}
-		if i > 0 && w.Hops[i-1].To != h.From {
-			t.Fatalf("%v by %v: hops %v are not joined", w.Calculation, w.Name, w.Hops)
-		}
-	}
-	if len(w.Hops) == 0 {
+	at := stops(w)
+	if len(at) == 0 {
 		return
 	}
-	first, last, answer := w.Hops[0].From, w.Hops[len(w.Hops)-1].To, count(w.Calculation)
+	for i, n := range at {
+		if n < 0 || n > limit || i > 0 && at[i-1] == n {
+			t.Fatalf("%v by %v: stops %v", w.Calculation, w.Name, at)
+		}
+	}
+	first, last, answer := at[0], at[len(at)-1], count(w.Calculation)
 	up := w.Calculation.Op == problem.Minus && first == w.Calculation.Numbers[1] && last == w.Calculation.Numbers[0]
 	if last != answer && !up {
-		t.Fatalf("%v by %v: hops %v do not end at %d", w.Calculation, w.Name, w.Hops, answer)
+		t.Fatalf("%v by %v: stops %v do not end at %d", w.Calculation, w.Name, at, answer)
 	}
 	if !up && !slices.Contains(w.Calculation.Numbers, first) {
-		t.Fatalf("%v by %v: hops %v begin nowhere", w.Calculation, w.Name, w.Hops)
+		t.Fatalf("%v by %v: stops %v begin nowhere", w.Calculation, w.Name, at)
 	}
 }

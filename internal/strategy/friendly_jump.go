@@ -2,22 +2,33 @@ package strategy
 
 import "homebuild/internal/problem"
 
-// near reports whether n is one or two below a round number that is easy to
-// jump by: 9, 38, 59, 98, 199.
-func near(n int) bool { return ones(n) >= 8 && round(nextTen(n)) }
-
-func friendlyJumpFits(c problem.Calculation) bool {
-	switch {
-	case isDifference(c):
-		a, b := c.Numbers[0], c.Numbers[1]
-		return a > 10 && near(b) && nextTen(b) < a
-	case !isSum(c):
-		return false
-	case bothNear(c):
-		return nextTen(c.Numbers[0])+nextTen(c.Numbers[1]) <= limit(c)
-	}
-	stay, jump, ok := oneNear(c)
-	return ok && stay > 10 && stay+nextTen(jump) <= limit(c)
+// friendlyJump jumps by a friendly number near by, and mends what that was too
+// much: 45 + 39 = 45 + 40 - 1.
+var friendlyJump = method{
+	id: "friendly-jump",
+	fits: func(c problem.Calculation) bool {
+		switch {
+		case isDifference(c):
+			a, b := c.Numbers[0], c.Numbers[1]
+			return a > 10 && near(b) && nextTen(b) < a
+		case !isSum(c):
+			return false
+		case bothNear(c):
+			return nextTen(c.Numbers[0])+nextTen(c.Numbers[1]) <= limit(c)
+		}
+		stay, jump, ok := oneNear(c)
+		return ok && stay > 10 && stay+nextTen(jump) <= limit(c)
+	},
+	work: func(c problem.Calculation, w *working) {
+		switch {
+		case c.Op == problem.Minus:
+			w.friendlyBack(c.Numbers[0], c.Numbers[1])
+		case bothNear(c):
+			w.friendlyBoth(c.Numbers[0], c.Numbers[1])
+		default:
+			w.friendlyOn(c)
+		}
+	},
 }
 
 // bothNear asks whether both numbers are worth making friendly: 47 + 38 as
@@ -29,29 +40,6 @@ func bothNear(c problem.Calculation) bool {
 	}
 	twoDigits := a < 100 && b < 100 && ones(a) >= 7 && ones(b) >= 7
 	return (near(a) && near(b)) || (twoDigits && (near(a) || near(b)))
-}
-
-// oneNear finds the number to make friendly, the nearer one where both are.
-func oneNear(c problem.Calculation) (stay, jump int, ok bool) {
-	a, b := c.Numbers[0], c.Numbers[1]
-	switch {
-	case near(b) && (!near(a) || nextTen(b)-b <= nextTen(a)-a) && a > 10:
-		return a, b, true
-	case near(a):
-		return b, a, true
-	}
-	return a, b, near(b)
-}
-
-func friendlyJump(c problem.Calculation, w *working) {
-	switch {
-	case c.Op == problem.Minus:
-		w.friendlyBack(c.Numbers[0], c.Numbers[1])
-	case bothNear(c):
-		w.friendlyBoth(c.Numbers[0], c.Numbers[1])
-	default:
-		w.friendlyOn(c)
-	}
 }
 
 // friendlyOn: 45 + 39 = 45 + 40 - 1 = 85 - 1 = 84.
@@ -68,7 +56,7 @@ func (w *working) friendlyOn(c problem.Calculation) {
 		sum = problem.Sum(friend, a)
 	}
 	w.chain(append(sum, problem.Term{Op: problem.Minus, Value: over}), problem.Difference(landing, over))
-	w.hops(a, landing, landing-over)
+	w.walk(a, landing, landing-over)
 }
 
 // friendlyBack: 65 - 49 = 65 - 50 + 1 = 15 + 1 = 16.
@@ -80,7 +68,7 @@ func (w *working) friendlyBack(a, b int) {
 	w.step("put-back", made(landing, over),
 		number("B", b), number("Near", friend), number("Over", over), number("Landing", landing), number("Answer", landing+over))
 	w.chain(append(problem.Difference(a, friend), problem.Term{Op: problem.Plus, Value: over}), problem.Sum(landing, over))
-	w.hops(a, landing, landing+over)
+	w.walk(a, landing, landing+over)
 }
 
 // friendlyBoth: 47 + 38 = 50 + 40 - 5 = 90 - 5 = 85.
@@ -93,5 +81,5 @@ func (w *working) friendlyBoth(a, b int) {
 	w.step("over", made(overA, overB), number("OverA", overA), number("OverB", overB), number("Over", over))
 	w.step("back-both", left(landing, over), number("Over", over), number("Landing", landing), number("Answer", landing-over))
 	w.chain(append(problem.Sum(nearA, nearB), problem.Term{Op: problem.Minus, Value: over}), problem.Difference(landing, over))
-	w.hops(a, a+nearB, landing, landing-over)
+	w.walk(a, a+nearB, landing, landing-over)
 }

@@ -2,6 +2,38 @@ package strategy
 
 import "homebuild/internal/problem"
 
+// jumpUp finds the difference between two numbers on the line:
+// 65 - 49 = 1 + 10 + 5. It wants two jumps or more, or a short one between two
+// numbers of the same ten. From a one-digit number to a far one there are too
+// many.
+var jumpUp = method{
+	id: "jump-up",
+	fits: forDifference(func(high, low int) bool {
+		switch {
+		case low == 0 || high == low:
+			return false
+		case low < 10:
+			return high <= 20 && len(rises(low, high)) > 1
+		}
+		return high-low < 10 || len(rises(low, high)) > 1
+	}),
+	work: func(c problem.Calculation, w *working) {
+		at := c.Numbers[1]
+		stops := []int{at}
+		var jumps []int
+		for _, r := range rises(at, c.Numbers[0]) {
+			w.step(r.id, made(at, r.by), number("From", at), number("Jump", r.by), number("Landing", at+r.by))
+			at += r.by
+			stops, jumps = append(stops, at), append(jumps, r.by)
+		}
+		if len(jumps) > 1 {
+			w.step("together", made(jumps...), number("Answer", c.Value()))
+		}
+		w.chain(problem.Sum(jumps...))
+		w.walk(stops...)
+	},
+}
+
 // rise is one jump up, with the id of its sentence.
 type rise struct {
 	id string
@@ -30,35 +62,4 @@ func rises(low, high int) []rise {
 	up("tens", high/10*10)
 	up("ones", high)
 	return all
-}
-
-// jumpUpFits wants two jumps or more, or a short one between two numbers of
-// the same ten. From a one-digit number to a far one there are too many.
-func jumpUpFits(c problem.Calculation) bool {
-	if !isDifference(c) || c.Numbers[1] == 0 || c.Value() == 0 {
-		return false
-	}
-	high, low := c.Numbers[0], c.Numbers[1]
-	if low < 10 {
-		return high <= 20 && len(rises(low, high)) > 1
-	}
-	return c.Value() < 10 || len(rises(low, high)) > 1
-}
-
-// jumpUp finds the difference between two numbers on the line:
-// 65 - 49 = 1 + 10 + 5 = 16.
-func jumpUp(c problem.Calculation, w *working) {
-	at := c.Numbers[1]
-	stops := []int{at}
-	var jumps []int
-	for _, r := range rises(at, c.Numbers[0]) {
-		w.step(r.id, made(at, r.by), number("From", at), number("Jump", r.by), number("Landing", at+r.by))
-		at += r.by
-		stops, jumps = append(stops, at), append(jumps, r.by)
-	}
-	if len(jumps) > 1 {
-		w.step("together", made(jumps...), number("Answer", c.Value()))
-	}
-	w.chain(problem.Sum(jumps...))
-	w.hops(stops...)
 }

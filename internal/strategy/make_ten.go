@@ -1,29 +1,29 @@
 package strategy
 
-import "homebuild/internal/problem"
+import (
+	"homebuild/internal/picture"
+	"homebuild/internal/problem"
+)
 
-// makeTenFits wants two one-digit numbers that pass ten.
-func makeTenFits(c problem.Calculation) bool {
-	if !isSum(c) {
-		return false
-	}
-	big, small, _ := bySize(c)
-	return big < 10 && small > 0 && big+small > 10
-}
-
-// makeTen fills the bigger number up to ten from the smaller one, and keeps
-// the order of the calculation: 8 + 6 = 8 + 2 + 4, but 6 + 9 = 5 + 1 + 9.
-func makeTen(c problem.Calculation, w *working) {
-	big, small, turned := bySize(c)
-	need := 10 - big
-	rest := small - need
-	w.step("need", made(big, need), number("Big", big), number("Need", need), number("Ten", 10))
-	w.step("split", parted(need, rest), number("Small", small), number("Need", need), number("Rest", rest))
-	w.step("add", made(10, rest), number("Ten", 10), number("Rest", rest), number("Sum", 10+rest))
-	if turned {
-		w.chain(problem.Sum(rest, need, big), problem.Sum(rest, 10))
-	} else {
-		w.chain(problem.Sum(big, need, rest), problem.Sum(10, rest))
-	}
-	w.hops(big, 10, 10+rest)
+// makeTen wants two one-digit numbers that pass ten. It fills the bigger one
+// up to ten from the smaller one, and keeps the order of the calculation:
+// 8 + 6 = 8 + 2 + 4, but 6 + 9 = 5 + 1 + 9.
+var makeTen = method{
+	id:   "make-ten",
+	fits: forSum(func(big, small int) bool { return big < 10 && small > 0 && big+small > 10 }),
+	work: func(c problem.Calculation, w *working) {
+		big, small, turned := bySize(c)
+		need := 10 - big
+		rest := small - need
+		w.step("need", made(big, need), number("Big", big), number("Need", need), number("Ten", 10))
+		w.step("split", parted(need, rest), number("Small", small), number("Need", need), number("Rest", rest))
+		w.step("add", made(10, rest), number("Ten", 10), number("Rest", rest), number("Sum", 10+rest))
+		if turned {
+			w.chain(problem.Sum(rest, need, big), problem.Sum(rest, 10))
+		} else {
+			w.chain(problem.Sum(big, need, rest), problem.Sum(10, rest))
+		}
+		w.show(picture.MakeTen(c.Numbers[0], c.Numbers[1]))
+		w.walk(big, 10, 10+rest)
+	},
 }

@@ -1,11 +1,15 @@
-// Package strategy works calculations out the way a good teacher would: each
-// strategy says when it helps, and gives steps, every one a true equation that
-// is easier than the last. It knows no words: a step carries the id of its
-// sentence and the numbers in it.
+// Package strategy works calculations out the way a good teacher would. Each
+// strategy is one file and one value, which says when it helps and works a
+// calculation out in steps: every step is a true equation, easier than the
+// last, with its sentence and, beside the last ones, its picture. It knows no
+// words: a sentence is the id of a message and the numbers in it.
 package strategy
 
 import (
+	"fmt"
+
 	"homebuild/internal/phrase"
+	"homebuild/internal/picture"
 	"homebuild/internal/problem"
 )
 
@@ -33,23 +37,82 @@ const (
 	lastName      = TwoParts
 )
 
-// Step is one line of the working.
-type Step struct {
-	// ID ends the message id: step "fill" of MakeTen is said by
-	// "strategy.make-ten.fill".
-	ID       string
-	Values   []phrase.Value
-	Equation problem.Equation // what is written down; always true
+// Names lists every strategy.
+func Names() []Name {
+	all := make([]Name, 0, lastName)
+	for n := CountOn; n <= lastName; n++ {
+		all = append(all, n)
+	}
+	return all
 }
 
-// Hop is a jump along the number line.
-type Hop struct{ From, To int }
+// ParseName finds a strategy by its id, as written in week files.
+func ParseName(id string) (Name, bool) {
+	for _, n := range Names() {
+		if methods[n].id == id {
+			return n, true
+		}
+	}
+	return 0, false
+}
+
+// Valid reports whether n is one of the strategies.
+func (n Name) Valid() bool { return n >= CountOn && n <= lastName }
+
+// String gives the id used in files and message ids: "make-ten".
+func (n Name) String() string {
+	if !n.Valid() {
+		return "no-strategy"
+	}
+	return methods[n].id
+}
+
+// Title is the strategy's name for families.
+func (n Name) Title() phrase.Line { return phrase.Say(message(n.String(), "name")) }
+
+// About says in one sentence what the strategy is.
+func (n Name) About() phrase.Line { return phrase.Say(message(n.String(), "about")) }
+
+func message(strategy, end string) string { return "strategy." + strategy + "." + end }
+
+// Step is one line of the working.
+type Step struct {
+	Say      phrase.Line
+	Equation problem.Equation // what is written down; always true
+	Picture  picture.Picture  // what stands beside it; nil for none
+}
 
 // Way is a calculation worked out by a strategy.
 type Way struct {
 	Name        Name
 	Calculation problem.Calculation
-	Steps       []Step
+	Steps       []Step           // one has a picture at least
 	Chain       problem.Equation // the whole working in one line: 8 + 6 = 8 + 2 + 4 = 10 + 4 = 14
-	Hops        []Hop            // the same on a number line, in order; empty where a line does not show it
+}
+
+// Fits reports whether a good teacher would let n be used for c. It is false
+// for a calculation that is not sound: a number or an answer below zero, or
+// other than two or three numbers.
+func Fits(n Name, c problem.Calculation) bool {
+	return n.Valid() && sound(c) && methods[n].fits(c)
+}
+
+// Work works c out by n. The error says that n does not fit.
+func Work(n Name, c problem.Calculation) (Way, error) {
+	if !Fits(n, c) {
+		return Way{}, fmt.Errorf("%v does not fit %v", n, c)
+	}
+	return work(n, c), nil
+}
+
+func sound(c problem.Calculation) bool {
+	if len(c.Numbers) < 2 || len(c.Numbers) > 3 || (c.Op != problem.Plus && c.Op != problem.Minus) {
+		return false
+	}
+	for _, n := range c.Numbers {
+		if n < 0 {
+			return false
+		}
+	}
+	return c.Value() >= 0
 }

@@ -2,25 +2,42 @@ package strategy
 
 import "homebuild/internal/problem"
 
-// tenAndMoreFits wants a ten that can stay whole: 10 + 4, 6 + 12, 17 - 4,
-// 20 - 6. A teen number may grow or shrink by its ones, but the ones may not
-// pass ten; that is what making ten and bridging back are for.
-func tenAndMoreFits(c problem.Calculation) bool {
-	if len(c.Numbers) != 2 {
-		return false
-	}
-	if wholeAndMore(c) {
-		return true
-	}
-	if isSum(c) {
+// tenAndMore wants a ten that can stay whole: 10 + 4, 6 + 12, 17 - 4, 20 - 6.
+// A teen number may grow or shrink by its ones, but the ones may not pass ten;
+// that is what making ten and bridging back are for.
+var tenAndMore = method{
+	id: "ten-and-more",
+	fits: func(c problem.Calculation) bool {
+		if len(c.Numbers) != 2 {
+			return false
+		}
 		big, small, _ := bySize(c)
-		return teen(big) && small > 0 && ones(big)+small <= 10
-	}
-	a, b := c.Numbers[0], c.Numbers[1]
-	if b < 1 || b > 9 {
-		return false
-	}
-	return (teen(a) && b < ones(a)) || (a >= 20 && ones(a) == 0)
+		switch {
+		case wholeAndMore(c):
+			return true
+		case isSum(c):
+			return teen(big) && small > 0 && ones(big)+small <= 10
+		case small < 1 || small > 9:
+			return false
+		}
+		return (teen(big) && small < ones(big)) || (big >= 20 && ones(big) == 0)
+	},
+	work: func(c problem.Calculation, w *working) {
+		big, small, turned := bySize(c)
+		switch {
+		case wholeAndMore(c) && c.Op == problem.Plus:
+			w.step("join", made(big, small), number("Ten", big), number("More", small), number("Sum", big+small))
+			w.chain()
+		case wholeAndMore(c):
+			w.step("bare", left(big, small), number("A", big), number("More", small), number("Ten", big-small))
+			w.chain()
+		case c.Op == problem.Plus:
+			w.moreOnes(big, small, turned)
+		default:
+			w.fewerOnes(big, small)
+		}
+		w.showTens()
+	},
 }
 
 func teen(n int) bool { return n > 10 && n < 20 }
@@ -39,22 +56,6 @@ func wholeAndMore(c problem.Calculation) bool {
 		}
 	}
 	return false
-}
-
-func tenAndMore(c problem.Calculation, w *working) {
-	big, small, turned := bySize(c)
-	switch {
-	case wholeAndMore(c) && c.Op == problem.Plus:
-		w.step("join", made(big, small), number("Ten", big), number("More", small), number("Sum", big+small))
-		w.chain()
-	case wholeAndMore(c):
-		w.step("bare", left(big, small), number("A", big), number("More", small), number("Ten", big-small))
-		w.chain()
-	case c.Op == problem.Plus:
-		w.moreOnes(big, small, turned)
-	default:
-		w.fewerOnes(big, small)
-	}
 }
 
 // moreOnes: 6 + 12 = 6 + 2 + 10 = 8 + 10 = 18.

@@ -1,6 +1,9 @@
 package strategy
 
-import "homebuild/internal/problem"
+import (
+	"homebuild/internal/picture"
+	"homebuild/internal/problem"
+)
 
 // joined is a sum of three with two of its numbers joined first. Where the
 // two are not neighbours, the third is moved to the end.
@@ -35,83 +38,12 @@ func (j joined) chain(w *working) {
 	}
 }
 
-// friendly finds the pair that makes ten, else a hundred, else another round
-// number.
-func friendly(c problem.Calculation) (joined, bool) {
-	var found joined
-	best := 0
-	for _, j := range joinings(c) {
-		ten, rank := j.a+j.b, 0
-		switch {
-		case j.a == 0 || j.b == 0 || ten < 10 || !round(ten):
-			continue
-		case ten == 10:
-			rank = 3
-		case ten == 100:
-			rank = 2
-		default:
-			rank = 1
-		}
-		if rank > best {
-			found, best = j, rank
-		}
+// show draws the two that are joined, and the third: on ten frames where the
+// two make ten, else as two bars.
+func (j joined) show(w *working) {
+	if j.a+j.b == 10 && 10+j.c <= picture.Most {
+		w.showFrames(problem.TogetherThree, j.a, j.b, j.c)
+		return
 	}
-	return found, best > 0
-}
-
-func friendlyPairFits(c problem.Calculation) bool {
-	_, ok := friendly(c)
-	return ok
-}
-
-func friendlyPair(c problem.Calculation, w *working) {
-	j, _ := friendly(c)
-	ten := j.a + j.b
-	w.step("pair", made(j.a, j.b), number("A", j.a), number("B", j.b), number("Ten", ten))
-	w.step("add", made(ten, j.c), number("Ten", ten), number("C", j.c), number("Sum", ten+j.c))
-	j.chain(w)
-}
-
-// halves finds the joining with which both sums are easy: one that ends in a
-// double (4 + 9 + 5 = 9 + 9), else one that begins with a double, else the
-// two smaller numbers first.
-func halves(c problem.Calculation) (joined, bool) {
-	var found joined
-	ok := false
-	for _, j := range joinings(c) {
-		if easy(j.a, j.b) && easy(j.a+j.b, j.c) && (!ok || j.before(found)) {
-			found, ok = j, true
-		}
-	}
-	return found, ok
-}
-
-func (j joined) before(k joined) bool {
-	if d, e := j.doubling(), k.doubling(); d != e {
-		return d > e
-	}
-	return j.a+j.b < k.a+k.b
-}
-
-func (j joined) doubling() int {
-	switch {
-	case j.a+j.b == j.c && j.c > 0:
-		return 2
-	case j.a == j.b && j.a > 0:
-		return 1
-	}
-	return 0
-}
-
-func twoPartsFits(c problem.Calculation) bool {
-	_, ok := halves(c)
-	return ok
-}
-
-func twoParts(c problem.Calculation, w *working) {
-	j, _ := halves(c)
-	part := j.a + j.b
-	w.step("join", made(j.a, j.b), number("A", j.a), number("B", j.b), number("Part", part))
-	w.step("add", made(part, j.c), number("Part", part), number("C", j.c), number("Sum", part+j.c))
-	j.chain(w)
+	w.show(picture.Bars([]int{j.a, j.b}, []int{j.a + j.b, j.c}))
 }

@@ -1,7 +1,6 @@
 package strategy
 
 import (
-	"cmp"
 	"slices"
 
 	"homebuild/internal/phrase"
@@ -95,30 +94,28 @@ func orderOfDifference(c problem.Calculation) []Name {
 	return append(names, JumpOnLine, JumpUp, Expanded)
 }
 
-// Lines lists a sample of every sentence that this package can ask for, sorted
-// by message id, so that a catalogue can be checked for all of them.
+// Lines lists a sample of every sentence that this package can ask for, those
+// of its pictures too, so that a catalogue can be checked for all of them.
 func Lines() []phrase.Line {
-	found := map[string]phrase.Line{}
+	var lines []phrase.Line
 	for _, n := range Names() {
-		found[n.Title().ID], found[n.About().ID] = n.Title(), n.About()
+		lines = append(lines, n.Title(), n.About())
 	}
 	for _, c := range samples() {
 		for _, w := range Ways(c) {
-			for i := range w.Steps {
-				line := w.Line(i)
-				found[line.ID] = line
+			for _, s := range w.Steps {
+				lines = append(lines, s.Say)
+				if s.Picture != nil {
+					lines = append(lines, s.Picture.Describe())
+				}
 			}
 		}
 	}
-	lines := make([]phrase.Line, 0, len(found))
-	for _, line := range found {
-		lines = append(lines, line)
-	}
-	slices.SortFunc(lines, func(a, b phrase.Line) int { return cmp.Compare(a.ID, b.ID) })
-	return lines
+	return phrase.Distinct(lines)
 }
 
-// samples are calculations that together show every step of every strategy.
+// samples are calculations that together show every step of every strategy,
+// and every sort of picture.
 func samples() []problem.Calculation {
 	plus := func(n ...int) problem.Calculation { return problem.Calculation{Op: problem.Plus, Numbers: n} }
 	minus := func(n ...int) problem.Calculation {
@@ -127,6 +124,7 @@ func samples() []problem.Calculation {
 	return []problem.Calculation{
 		plus(7, 0), plus(9, 2), plus(7, 7), plus(6, 7), plus(8, 6), plus(10, 4), plus(6, 12), plus(6, 4),
 		plus(45, 39), plus(47, 38), plus(58, 26), plus(46, 23), plus(248, 175), plus(8, 4, 2), plus(4, 9, 5),
+		plus(25, 25), plus(40, 25, 60),
 		minus(7, 0), minus(11, 2), minus(13, 4), minus(12, 8), minus(17, 4), minus(74, 4),
 		minus(65, 49), minus(387, 254), minus(345, 167), minus(305, 178), minus(523, 298),
 	}

@@ -93,26 +93,73 @@ func TestNames(t *testing.T) {
 
 func TestHops(t *testing.T) {
 	tests := []struct {
-		c    problem.Calculation
-		by   strategy.Name
-		want []strategy.Hop
+		c      problem.Calculation
+		by     strategy.Name
+		want   []int
+		source string
 	}{
-		{plus(8, 6), strategy.MakeTen, []strategy.Hop{{8, 10}, {10, 14}}},
-		{minus(13, 4), strategy.BridgeBack, []strategy.Hop{{13, 10}, {10, 9}}},
-		{plus(45, 39), strategy.FriendlyJump, []strategy.Hop{{45, 85}, {85, 84}}},
-		{plus(39, 45), strategy.FriendlyJump, []strategy.Hop{{45, 85}, {85, 84}}},
-		{minus(65, 49), strategy.FriendlyJump, []strategy.Hop{{65, 15}, {15, 16}}},
-		{minus(65, 49), strategy.JumpUp, []strategy.Hop{{49, 50}, {50, 60}, {60, 65}}},
-		{minus(11, 2), strategy.CountBack, []strategy.Hop{{11, 10}, {10, 9}}},
-		{plus(7, 7), strategy.Doubles, nil},
+		{plus(8, 6), strategy.MakeTen, []int{8, 10, 14}, oac6},
+		{minus(13, 4), strategy.BridgeBack, []int{13, 10, 9}, oac6},
+		{plus(45, 39), strategy.FriendlyJump, []int{45, 85, 84}, klein},
+		{plus(39, 45), strategy.FriendlyJump, []int{45, 85, 84}, klein},
+		{minus(65, 49), strategy.FriendlyJump, []int{65, 15, 16}, klein},
+		{minus(65, 49), strategy.JumpUp, []int{49, 50, 60, 65}, klein},
+		{minus(11, 2), strategy.CountBack, []int{11, 10, 9}, rule},
+		{plus(7, 7), strategy.Doubles, nil, custom},
 	}
 	for _, test := range tests {
 		w, err := strategy.Work(test.by, test.c)
 		if err != nil {
 			t.Fatal(err)
 		}
-		if !slices.Equal(w.Hops, test.want) {
-			t.Errorf("%v by %v: hops %v, want %v", test.c, test.by, w.Hops, test.want)
+		if got := stops(w); !slices.Equal(got, test.want) {
+			t.Errorf("%v by %v: stops %v, want %v: %s", test.c, test.by, got, test.want, test.source)
+		}
+	}
+}
+
+// The pictures of the worked examples that the standards print, each beside
+// its step.
+func TestPictures(t *testing.T) {
+	for _, test := range []struct {
+		c       problem.Calculation
+		by      strategy.Name
+		want    []string // each step's picture
+		numbers []int    // in the description of the first picture
+		source  string
+	}{
+		{plus(8, 6), strategy.MakeTen, []string{"", "ten-frame.make-ten", "number-line.hops"}, []int{8, 6, 2, 4}, oac6},
+		// Dots that are crossed out for good stand beside the last step: beside
+		// the step to ten they would show another number than ten.
+		{minus(13, 4), strategy.BridgeBack, []string{"", "number-line.hops", "ten-frame.crossed"}, nil, oac6},
+		{plus(2, 6, 4), strategy.FriendlyPair, []string{"", "ten-frame.three"}, []int{6, 4, 2, 12}, oab3},
+		{plus(6, 7), strategy.NearDoubles, []string{"", "drawing.compare"}, []int{7, 6, 1}, oac6},
+		{plus(56, 37), strategy.SplitTens, []string{"", "", "base-ten.split"}, nil, aus2},
+		{plus(29, 36), strategy.GiveAndTake, []string{"", "", "bar-model.steps"}, []int{29, 36, 65, 30, 35, 65}, custom},
+		{minus(74, 8), strategy.BridgeBack, []string{"", "", "number-line.hops"}, nil, nz},
+		{plus(4, 9, 5), strategy.TwoParts, []string{"", "bar-model.steps"}, []int{4, 5, 9, 9, 9, 18}, custom},
+	} {
+		w, err := strategy.Work(test.by, test.c)
+		if err != nil {
+			t.Fatal(err)
+		}
+		var got []string
+		var numbers []int
+		for _, s := range w.Steps {
+			if s.Picture == nil {
+				got = append(got, "")
+				continue
+			}
+			line := s.Picture.Describe()
+			got = append(got, strings.TrimPrefix(line.ID, "picture."))
+			for _, v := range line.Values {
+				if len(numbers) < len(test.numbers) {
+					numbers = append(numbers, v.N)
+				}
+			}
+		}
+		if !slices.Equal(got, test.want) || !slices.Equal(numbers, test.numbers) {
+			t.Errorf("%v by %v: pictures %q of %v, want %q of %v: %s", test.c, test.by, got, numbers, test.want, test.numbers, test.source)
 		}
 	}
 }
@@ -141,8 +188,11 @@ func TestLinesAreComplete(t *testing.T) {
 			if err != nil {
 				continue
 			}
-			for i := range w.Steps {
-				check(w.Line(i))
+			for _, s := range w.Steps {
+				check(s.Say)
+				if s.Picture != nil {
+					check(s.Picture.Describe())
+				}
 			}
 		}
 	}
@@ -153,6 +203,7 @@ func TestLinesAreComplete(t *testing.T) {
 			walkLines(minus(a+b, b))
 		}
 	}
+	walkLines(plus(40, 25, 60))
 	for id := range known {
 		if !used[id] {
 			t.Errorf("Lines has %s, which nothing asks for", id)

@@ -4,17 +4,31 @@ import (
 	"slices"
 
 	"homebuild/internal/phrase"
+	"homebuild/internal/picture"
 	"homebuild/internal/problem"
 )
+
+// working is a Way while it is being written.
+type working struct {
+	id       string // of the strategy
+	way      Way
+	pictures []picture.Picture
+}
+
+func work(n Name, c problem.Calculation) Way {
+	w := working{id: methods[n].id, way: Way{Name: n, Calculation: c}}
+	methods[n].work(c, &w)
+	w.place()
+	return w.way
+}
 
 // number keeps the strategies short.
 func number(name string, n int) phrase.Value { return phrase.Number(name, n) }
 
-// working is a Way while it is being written.
-type working struct{ way Way }
-
+// step writes a step: the end of its message id, what is written down, and
+// the numbers of its sentence.
 func (w *working) step(id string, q problem.Equation, values ...phrase.Value) {
-	w.way.Steps = append(w.way.Steps, Step{ID: id, Values: values, Equation: q})
+	w.way.Steps = append(w.way.Steps, Step{Say: phrase.Say(message(w.id, id), values...), Equation: q})
 }
 
 // chain writes the calculation, the sides and the answer in one line, leaving
@@ -31,10 +45,62 @@ func (w *working) chain(sides ...problem.Expression) {
 	w.way.Chain = problem.Equal(line...)
 }
 
-// hops jumps from each place to the next.
-func (w *working) hops(places ...int) {
-	for i := 1; i < len(places); i++ {
-		w.way.Hops = append(w.way.Hops, Hop{places[i-1], places[i]})
+// show adds a picture. The pictures stand beside the last steps, in this order.
+func (w *working) show(p picture.Picture) { w.pictures = append(w.pictures, p) }
+
+// walk shows the way along a number line; a walk that does not move is none.
+func (w *working) walk(stops ...int) {
+	if len(stops) > 1 {
+		w.show(picture.Walk(stops...))
+	}
+}
+
+// showPlaces shows tens with tens and ones with ones, where no ten has to be
+// opened.
+func (w *working) showPlaces() {
+	if p, ok := picture.Blocks(w.way.Calculation); ok {
+		w.show(p)
+	}
+}
+
+// showTens shows a sum or difference of two within 20 on ten frames, where the
+// ten can be seen, the bigger number of a sum first since the ten is in it; a
+// bigger one in tens and ones.
+func (w *working) showTens() {
+	c := w.way.Calculation
+	big, small, _ := bySize(c)
+	switch {
+	case c.Largest() > picture.Most:
+		w.showPlaces()
+	case c.Op == problem.Plus:
+		w.showFrames(problem.TogetherTotal, big, small)
+	default:
+		w.showFrames(problem.TakeFromResult, big, small)
+	}
+}
+
+// showFrames shows a small story of a kind on ten frames.
+func (w *working) showFrames(kind problem.Kind, numbers ...int) {
+	p, err := problem.New(kind, numbers...)
+	if err != nil {
+		panic("strategy: " + err.Error()) // a way that does not fit its calculation
+	}
+	drawn, err := picture.OfProblem(p, picture.TenFrame, picture.Solved)
+	if err != nil {
+		panic("strategy: " + err.Error())
+	}
+	w.show(drawn)
+}
+
+// place puts the pictures beside the last steps. A way that has none shows the
+// calculation as a whole and its parts.
+func (w *working) place() {
+	if len(w.pictures) == 0 {
+		w.show(picture.Bond(w.way.Calculation))
+	}
+	last := w.way.Steps[len(w.way.Steps)-len(w.pictures):]
+	for i, p := range w.pictures {
+		last[i].Picture = p
 	}
 }
 

@@ -1,0 +1,107 @@
+package picture
+
+import (
+	"errors"
+	"fmt"
+
+	"homebuild/internal/problem"
+)
+
+// Kind is a sort of picture that a class can draw for its stories.
+type Kind uint8
+
+const (
+	BarModel   Kind = iota + 1 // part-whole bar, or comparison bars for Compare
+	Drawing                    // simple dots in the parts' own fill, within 20
+	TenFrame                   // one or two frames of ten, within 20
+	NumberBond                 // whole and parts in circles
+	NumberLine                 // hops
+	BaseTen                    // hundreds as squares, tens as sticks, ones as dots
+	Columns                    // expanded form: tens and ones side by side
+	lastKind   = Columns
+)
+
+// model is what the package knows about a kind. fits is asked about problems
+// up to Largest, of only about those that fit.
+type model struct {
+	id   string
+	fits func(problem.Problem) bool
+	of   func(problem.Problem, Stage) Picture
+}
+
+var models = [lastKind + 1]model{
+	BarModel:   {"bar-model", fitsBars, barsOf},
+	Drawing:    {"drawing", fitsDots, dotsOf},
+	TenFrame:   {"ten-frame", fitsFrames, framesOf},
+	NumberBond: {"number-bond", fitsBond, bondOf},
+	NumberLine: {"number-line", fitsLine, lineOf},
+	BaseTen:    {"base-ten", fitsPlaces, blocksOf},
+	Columns:    {"columns", fitsPlaces, columnsOf},
+}
+
+// Kinds lists every kind.
+func Kinds() []Kind {
+	var all []Kind
+	for k := BarModel; k <= lastKind; k++ {
+		all = append(all, k)
+	}
+	return all
+}
+
+// ParseKind finds a kind by its id, as written in week files.
+func ParseKind(id string) (Kind, bool) {
+	for _, k := range Kinds() {
+		if models[k].id == id {
+			return k, true
+		}
+	}
+	return 0, false
+}
+
+// Valid reports whether k is one of the kinds.
+func (k Kind) Valid() bool { return k >= BarModel && k <= lastKind }
+
+// String gives the id used in files and message ids: "bar-model".
+func (k Kind) String() string {
+	if !k.Valid() {
+		return "no-picture"
+	}
+	return models[k].id
+}
+
+// Largest is the largest whole that any picture shows.
+const Largest = 1000
+
+// Fits reports whether a kind of picture can show p at every stage.
+func Fits(kind Kind, p problem.Problem) bool {
+	return kind.Valid() && largest(p) <= Largest && models[kind].fits(p)
+}
+
+// ErrFit says that a problem cannot be shown by a kind of picture.
+var ErrFit = errors.New("the picture does not fit the problem")
+
+// OfProblem shows p by a kind of picture at a stage of its story. The error
+// wraps ErrFit where the kind cannot show p; see Fits.
+func OfProblem(p problem.Problem, kind Kind, stage Stage) (Picture, error) {
+	if !Fits(kind, p) {
+		return nil, fmt.Errorf("%w: %v of %v as %v", ErrFit, p.Kind(), p.Numbers(), kind)
+	}
+	return models[kind].of(p, stage), nil
+}
+
+// What the kinds ask of a problem.
+
+func largest(p problem.Problem) int {
+	most := 0
+	for _, step := range p.Steps() {
+		most = max(most, step.Fact().Whole.Value)
+	}
+	return most
+}
+
+func isChain(p problem.Problem) bool   { return p.Kind().Steps() != nil }
+func isCompare(p problem.Problem) bool { return p.Kind().Situation() == problem.Compare }
+func isBoth(p problem.Problem) bool    { return p.Kind() == problem.TogetherBoth }
+
+// fitsPlaces wants tens to show.
+func fitsPlaces(p problem.Problem) bool { return !isChain(p) && !isBoth(p) && largest(p) >= 10 }

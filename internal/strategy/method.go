@@ -1,0 +1,109 @@
+package strategy
+
+import "homebuild/internal/problem"
+
+// method is all that the package knows about a strategy; each has its own
+// file. fits is asked only about calculations that are sound, work only about
+// those that fit.
+type method struct {
+	id   string
+	fits func(problem.Calculation) bool
+	work func(problem.Calculation, *working)
+}
+
+var methods = [lastName + 1]*method{
+	CountOn:       &countOn,
+	Doubles:       &doubles,
+	NearDoubles:   &nearDoubles,
+	MakeTen:       &makeTen,
+	TenAndMore:    &tenAndMore,
+	FriendlyPair:  &friendlyPair,
+	CountBack:     &countBack,
+	BridgeBack:    &bridgeBack,
+	ThinkAddition: &thinkAddition,
+	FriendlyJump:  &friendlyJump,
+	SplitTens:     &splitTens,
+	JumpOnLine:    &jumpOnLine,
+	JumpToTen:     &jumpToTen,
+	JumpUp:        &jumpUp,
+	GiveAndTake:   &giveAndTake,
+	Expanded:      &expanded,
+	TwoParts:      &twoParts,
+}
+
+// forSum asks about the two numbers of a sum; nothing else fits.
+func forSum(fits func(big, small int) bool) func(problem.Calculation) bool {
+	return func(c problem.Calculation) bool {
+		if !isSum(c) {
+			return false
+		}
+		big, small, _ := bySize(c)
+		return fits(big, small)
+	}
+}
+
+// forDifference asks about a difference of two numbers; nothing else fits.
+func forDifference(fits func(whole, taken int) bool) func(problem.Calculation) bool {
+	return func(c problem.Calculation) bool {
+		return isDifference(c) && fits(c.Numbers[0], c.Numbers[1])
+	}
+}
+
+// isSum and isDifference pick the calculations of two numbers.
+func isSum(c problem.Calculation) bool { return c.Op == problem.Plus && len(c.Numbers) == 2 }
+
+func isDifference(c problem.Calculation) bool { return c.Op == problem.Minus && len(c.Numbers) == 2 }
+
+// bySize gives the two numbers of c, the bigger first; turned reports that
+// the second was the bigger one.
+func bySize(c problem.Calculation) (big, small int, turned bool) {
+	a, b := c.Numbers[0], c.Numbers[1]
+	return max(a, b), min(a, b), b > a
+}
+
+func ones(n int) int { return n % 10 }
+
+// nextTen is the first whole ten from n on: 58 gives 60, 60 gives 60.
+func nextTen(n int) int { return (n + 9) / 10 * 10 }
+
+// round reports whether n is a number of ones, tens or hundreds alone: it has
+// one digit that is not zero.
+func round(n int) bool {
+	if n == 0 {
+		return false
+	}
+	for n%10 == 0 {
+		n /= 10
+	}
+	return n < 10
+}
+
+// near reports whether n is one or two below a round number that is easy to
+// jump by: 9, 38, 59, 98, 199.
+func near(n int) bool { return ones(n) >= 8 && round(nextTen(n)) }
+
+// oneNear finds the number of a sum to make friendly, the nearer one where
+// both are near.
+func oneNear(c problem.Calculation) (stay, jump int, ok bool) {
+	a, b := c.Numbers[0], c.Numbers[1]
+	switch {
+	case near(b) && (!near(a) || nextTen(b)-b <= nextTen(a)-a) && a > 10:
+		return a, b, true
+	case near(a):
+		return b, a, true
+	}
+	return a, b, near(b)
+}
+
+// limit is the range that c stays in, and that no step may leave: within 10,
+// 20, 100 or 1000, as the published standards set the ranges (CCSS-M 2010,
+// K.OA.A.2, 1.OA.A.1, 2.OA.A.1, 2.NBT.B.7).
+func limit(c problem.Calculation) int {
+	most := c.Largest()
+	for _, l := range []int{10, 20, 100, 1000} {
+		if most <= l {
+			return l
+		}
+	}
+	return 10 * most
+}

@@ -52,7 +52,7 @@ func (b bar) Figure() Figure {
 			return
 		}
 		for i, s := range b.segments() {
-			d.part("part", box{s.X, top, s.W, barHeight}, i+1, b.parts[i])
+			d.segment("part", box{s.x, top, s.w, barHeight}, i+1, b.parts[i])
 		}
 	}}
 }

@@ -141,12 +141,12 @@ func (r blockRow) place(d *Pen, strikes *path, class string, n, gone int, at fun
 		b := at(i)
 		switch {
 		case i >= n-gone:
-			taken.box(b.X, b.Y, b.W, b.H)
-			strikes.move(b.X-1, b.Y+b.H).by(b.W+2, -b.H)
+			taken.box(b.x, b.y, b.w, b.h)
+			strikes.move(b.x-1, b.y+b.h).by(b.w+2, -b.h)
 		case class == "one":
-			kept.dot(b.X+b.W/2, b.Y+b.H/2, b.W/2)
+			kept.dot(b.x+b.w/2, b.y+b.h/2, b.w/2)
 		default:
-			kept.box(b.X, b.Y, b.W, b.H)
+			kept.box(b.x, b.y, b.w, b.h)
 		}
 	}
 	d.path(class+" "+fills[r.fill], &kept)

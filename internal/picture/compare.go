@@ -58,14 +58,14 @@ func (c comparison) Figure() Figure {
 	return Figure{"compare", height, func(d *Pen) {
 		longer, shorter, gap := c.spans()
 		c.writeNames(d, first-8, second-8)
-		d.part("longer", box{longer.X, first, longer.W, compareHeight}, 1, c.bigger)
-		d.part("shorter", box{shorter.X, second, shorter.W, compareHeight}, 1, c.smaller)
+		d.segment("longer", box{longer.x, first, longer.w, compareHeight}, 1, c.bigger)
+		d.segment("shorter", box{shorter.x, second, shorter.w, compareHeight}, 1, c.smaller)
 		if c.difference.drawn() && c.bigger.drawn() {
-			for _, x := range []int{gap.X, gap.end()} {
+			for _, x := range []int{gap.x, gap.end()} {
 				d.Line(x, first+compareHeight, x, second, "guide")
 			}
 		}
-		d.part("difference", box{gap.X, second, gap.W, compareHeight}, 2, c.difference)
+		d.segment("difference", box{gap.x, second, gap.w, compareHeight}, 2, c.difference)
 	}}
 }
 

@@ -1,11 +1,13 @@
-// Package picture holds the models of a story as data: bars, dots, frames,
-// bonds, lines and base-ten drawings, in whole numbers. It does not draw:
-// internal/draw does.
+// Package picture draws the models of a story: bars, dots, frames, bonds,
+// lines and base-ten drawings. Each has one file: its numbers, its text
+// alternative, its layout and its strokes, all in whole numbers.
 //
-// A picture grows with its story. Each number in it is an [Amount], which
-// knows whether it is not there yet, known, asked for, or found. Where a
-// picture has parts in proportion to their numbers, this package lays them
-// out, on a sheet [Width] units wide.
+// A picture grows with its story: each number in it is not there yet, known,
+// asked for, or found. [OfProblem] shows a story by a kind of picture at a
+// [Stage]; strategies show their working with the other constructors. A
+// picture is drawn on a [Canvas] that is [Width] units wide, as wide as the
+// narrowest screen; no text is smaller than 16 units. Pictures run from left
+// to right in every language.
 //
 // # What the groups of a drawing say
 //

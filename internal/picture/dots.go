@@ -59,10 +59,10 @@ func (p dots) groups(y int) (groups []dotGroup, radius int) {
 	}
 	for i, a := range amounts {
 		at := box{margin + i*(size.columns*size.pitch+size.gap), y, size.columns * size.pitch, height}
-		g := dotGroup{amount: a, crossed: crossed, box: at, span: span{at.X, at.W}}
+		g := dotGroup{amount: a, crossed: crossed, box: at, span: span{at.x, at.w}}
 		if a.written() && a.n > 0 {
-			g.dots = grid(at.X, y, a.n, size.columns, size.pitch)
-			g.span = span{g.dots[0].X - radius, (min(a.n, size.columns)-1)*size.pitch + 2*radius}
+			g.dots = grid(at.x, y, a.n, size.columns, size.pitch)
+			g.span = span{g.dots[0].x - radius, (min(a.n, size.columns)-1)*size.pitch + 2*radius}
 		}
 		groups = append(groups, g)
 	}
@@ -73,10 +73,10 @@ func (p dots) groups(y int) (groups []dotGroup, radius int) {
 func (p dots) Figure() Figure {
 	top := below(p.whole)
 	groups, r := p.groups(top)
-	bottom := top + groups[0].box.H + 22
+	bottom := top + groups[0].box.h + 22
 	return Figure{"dots", bottom + 20, func(d *Pen) {
 		first, last := groups[0].span, groups[len(groups)-1].span
-		d.whole(span{first.X, last.end() - first.X}, p.whole)
+		d.whole(span{first.x, last.end() - first.x}, p.whole)
 		if p.heap() {
 			d.group("heap", func() { groups[0].paint(d, 1, r) })
 			d.legend(bottom, p.labels())
@@ -84,7 +84,7 @@ func (p dots) Figure() Figure {
 		}
 		for i, g := range groups {
 			if !g.written() {
-				d.part("part", g.box, i+1, g.amount)
+				d.segment("part", g.box, i+1, g.amount)
 				continue
 			}
 			d.group("part", func() {

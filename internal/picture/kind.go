@@ -1,7 +1,6 @@
 package picture
 
 import (
-	"errors"
 	"fmt"
 
 	"homebuild/internal/problem"
@@ -22,7 +21,7 @@ const (
 )
 
 // model is what the package knows about a kind. fits is asked about problems
-// up to Largest, of only about those that fit.
+// up to mostShown, of only about those that fit.
 type model struct {
 	id   string
 	fits func(problem.Problem) bool
@@ -69,22 +68,19 @@ func (k Kind) String() string {
 	return models[k].id
 }
 
-// Largest is the largest whole that any picture shows.
-const Largest = 1000
+// mostShown is the largest whole that any picture shows.
+const mostShown = 1000
 
 // Fits reports whether a kind of picture can show p at every stage.
 func Fits(kind Kind, p problem.Problem) bool {
-	return kind.Valid() && largest(p) <= Largest && models[kind].fits(p)
+	return kind.Valid() && largest(p) <= mostShown && models[kind].fits(p)
 }
 
-// ErrFit says that a problem cannot be shown by a kind of picture.
-var ErrFit = errors.New("the picture does not fit the problem")
-
 // OfProblem shows p by a kind of picture at a stage of its story. The error
-// wraps ErrFit where the kind cannot show p; see Fits.
+// says that the kind cannot show p; see Fits.
 func OfProblem(p problem.Problem, kind Kind, stage Stage) (Picture, error) {
 	if !Fits(kind, p) {
-		return nil, fmt.Errorf("%w: %v of %v as %v", ErrFit, p.Kind(), p.Numbers(), kind)
+		return nil, fmt.Errorf("picture: %v does not fit %v of %v", kind, p.Kind(), p.Numbers())
 	}
 	return models[kind].of(p, stage), nil
 }

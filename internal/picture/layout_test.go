@@ -22,8 +22,8 @@ func TestBarLabelsFit(t *testing.T) {
 	pairsTo1000(func(a, b int) {
 		bar := bar{joined(a, b)}
 		for i, s := range bar.segments() {
-			if digitRoom*digits(bar.parts[i].n) >= s.W {
-				t.Fatalf("%d in a bar with %d and %d: %d units are too narrow", bar.parts[i].n, a, b, s.W)
+			if digitRoom*digits(bar.parts[i].n) >= s.w {
+				t.Fatalf("%d in a bar with %d and %d: %d units are too narrow", bar.parts[i].n, a, b, s.w)
 			}
 		}
 	})
@@ -33,13 +33,13 @@ func TestComparisonLines(t *testing.T) {
 	pairsTo1000(func(smaller, difference int) {
 		c := comparison{bigger: given(smaller + difference), smaller: given(smaller), difference: given(difference)}
 		longer, shorter, gap := c.spans()
-		if shorter.end() != gap.X || longer.X != margin || gap.end() > Width-margin {
+		if shorter.end() != gap.x || longer.x != margin || gap.end() > Width-margin {
 			t.Fatalf("%d and %d: %v %v %v do not meet", smaller, difference, longer, shorter, gap)
 		}
 		if difference > 0 && gap.end() != longer.end() || difference == 0 && shorter != longer {
 			t.Fatalf("%d and %d: %v %v %v: the bars' ends tell something else", smaller, difference, longer, shorter, gap)
 		}
-		if gap.W < leastSegment || shorter.W < leastSegment {
+		if gap.w < leastSegment || shorter.w < leastSegment {
 			t.Fatalf("%d and %d: %v %v have no room for labels", smaller, difference, shorter, gap)
 		}
 	})
@@ -49,11 +49,11 @@ func TestComparisonLines(t *testing.T) {
 func apart(t *testing.T, dots []point, r int, in box) {
 	t.Helper()
 	for i, d := range dots {
-		if d.X-r < in.X || d.X+r > in.X+in.W || d.Y-r < in.Y || d.Y+r > in.Y+in.H {
+		if d.x-r < in.x || d.x+r > in.x+in.w || d.y-r < in.y || d.y+r > in.y+in.h {
 			t.Fatalf("dot %v with radius %d is outside %v", d, r, in)
 		}
 		for _, e := range dots[:i] {
-			if dx, dy := d.X-e.X, d.Y-e.Y; dx*dx+dy*dy < 4*r*r {
+			if dx, dy := d.x-e.x, d.y-e.y; dx*dx+dy*dy < 4*r*r {
 				t.Fatalf("dots %v and %v with radius %d overlap", d, e, r)
 			}
 		}
@@ -72,11 +72,11 @@ func TestDots(t *testing.T) {
 		var all []point
 		for _, g := range groups {
 			apart(t, g.dots, radius, g.box)
-			if len(g.dots) != g.n || g.crossed > g.n || g.box.H != groups[0].box.H {
+			if len(g.dots) != g.n || g.crossed > g.n || g.box.h != groups[0].box.h {
 				t.Fatalf("%v: group %v", p.Numbers(), g)
 			}
 			for _, d := range g.dots {
-				if d.X-radius < g.span.X || d.X+radius > g.span.end() {
+				if d.x-radius < g.span.x || d.x+radius > g.span.end() {
 					t.Fatalf("%v: dot %v is beside %v", p.Numbers(), d, g.span)
 				}
 			}
@@ -103,7 +103,7 @@ func TestRows(t *testing.T) {
 				t.Fatalf("%d and %d more: the extra dots lie at %v", smaller, difference, extra)
 			}
 			for i, d := range matched {
-				if top[i].X != d.X {
+				if top[i].x != d.x {
 					t.Fatalf("%d and %d more: dot %d is not under its partner", smaller, difference, i)
 				}
 			}

@@ -104,7 +104,7 @@ func far(stops []int, n int) int {
 	if i == len(gaps) {
 		return start + room
 	}
-	return share(start, room, min(leastHop, room/len(gaps)), gaps...)[i].X
+	return share(start, room, min(leastHop, room/len(gaps)), gaps...)[i].x
 }
 
 // Figure draws the line, the hops and where they land.

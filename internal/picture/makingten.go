@@ -56,7 +56,7 @@ func (m makingTen) Figure() Figure {
 		side := func(class string, t tray, a, b int) {
 			d.group(class, func() {
 				t.paint(d)
-				d.text(t.corners[0].X+5*t.size/2, bottom+22, d.sum(a, b), "")
+				d.text(t.corners[0].x+5*t.size/2, bottom+22, d.sum(a, b), "")
 			})
 		}
 		side("was", m.was, m.big, m.small)
@@ -64,9 +64,9 @@ func (m makingTen) Figure() Figure {
 		var ways path
 		for _, way := range m.moves {
 			from, to := m.was.middle(way.from), m.was.middle(way.to)
-			from.Y, to.Y = from.Y-twoFrames/2, to.Y+twoFrames/2-4
-			ways.move(from.X, from.Y).by(to.X-from.X, to.Y-from.Y)
-			ways.head(to.X, to.Y, to.X-from.X, to.Y-from.Y)
+			from.y, to.y = from.y-twoFrames/2, to.y+twoFrames/2-4
+			ways.move(from.x, from.y).by(to.x-from.x, to.y-from.y)
+			ways.head(to.x, to.y, to.x-from.x, to.y-from.y)
 		}
 		d.path("move", &ways)
 	}}

@@ -31,10 +31,10 @@ type Pen struct {
 }
 
 // point is a place in a picture.
-type point struct{ X, Y int }
+type point struct{ x, y int }
 
 // box is a place with a size.
-type box struct{ X, Y, W, H int }
+type box struct{ x, y, w, h int }
 
 const (
 	digit       = 13 // the room for a digit of a big numeral
@@ -81,8 +81,8 @@ func look(a amount, fill string) string {
 // sum writes "8 + 6".
 func (d *Pen) sum(a, b int) string { return d.Number(a) + " + " + d.Number(b) }
 
-// part draws a group: a box filled for an amount, the number in its middle.
-func (d *Pen) part(class string, at box, fill int, a amount) {
+// segment draws a group: a box filled for an amount, the number in its middle.
+func (d *Pen) segment(class string, at box, fill int, a amount) {
 	if !a.drawn() {
 		return
 	}
@@ -91,8 +91,8 @@ func (d *Pen) part(class string, at box, fill int, a amount) {
 		filled = "nothing"
 	}
 	d.group(class, func() {
-		d.Rect(at.X, at.Y, at.W, at.H, filled)
-		d.number(at.X+at.W/2, at.Y+at.H/2, a)
+		d.Rect(at.x, at.y, at.w, at.h, filled)
+		d.number(at.x+at.w/2, at.y+at.h/2, a)
 	})
 }
 
@@ -109,10 +109,10 @@ func (d *Pen) whole(s span, a amount) {
 			d.RoundRect(s.middle()-20, top, 40, plateHeight, 5, "unknown")
 		}
 		d.number(s.middle(), top+plateHeight/2, a)
-		half := s.W / 2
-		d.path("brace", new(path).move(s.X, top+plateHeight+2+braceHeight).
+		half := s.w / 2
+		d.path("brace", new(path).move(s.x, top+plateHeight+2+braceHeight).
 			bend(0, -6, 6, -6).by(half-12, 0).bend(6, 0, 6, -6).
-			bend(0, 6, 6, 6).by(s.W-half-12, 0).bend(6, 0, 6, 6))
+			bend(0, 6, 6, 6).by(s.w-half-12, 0).bend(6, 0, 6, 6))
 	})
 }
 
@@ -131,7 +131,7 @@ func (d *Pen) path(class string, p *path) { d.Path(p.String(), class) }
 func (d *Pen) dots(middles []point, r int, class string) {
 	var p path
 	for _, m := range middles {
-		p.dot(m.X, m.Y, r)
+		p.dot(m.x, m.y, r)
 	}
 	d.path(class, &p)
 }
@@ -140,7 +140,7 @@ func (d *Pen) dots(middles []point, r int, class string) {
 func (d *Pen) cross(middles []point, r int) {
 	var p path
 	for _, m := range middles {
-		p.move(m.X-r, m.Y-r).by(2*r, 2*r).jump(0, -2*r).by(-2*r, 2*r)
+		p.move(m.x-r, m.y-r).by(2*r, 2*r).jump(0, -2*r).by(-2*r, 2*r)
 	}
 	d.path("cross", &p)
 }

@@ -6,13 +6,13 @@ import (
 )
 
 // span is a stretch of a picture: where it starts and how wide it is.
-type span struct{ X, W int }
+type span struct{ x, w int }
 
 // end is where the span stops.
-func (s span) end() int { return s.X + s.W }
+func (s span) end() int { return s.x + s.w }
 
 // middle is the unit in the middle of the span.
-func (s span) middle() int { return s.X + s.W/2 }
+func (s span) middle() int { return s.x + s.w/2 }
 
 // share lays numbers side by side in width units, in proportion, but none
 // narrower than least. The spans fill the width exactly. Each is less than a
@@ -31,21 +31,21 @@ func share(start, width, least int, numbers ...int) []span {
 	var cut []int // spans that lost a part of a unit
 	for i, n := range numbers {
 		if small[i] {
-			spans[i].W = least
+			spans[i].w = least
 			continue
 		}
-		spans[i].W = n * room / wide
-		left -= spans[i].W
+		spans[i].w = n * room / wide
+		left -= spans[i].w
 		cut = append(cut, i)
 	}
 	slices.SortStableFunc(cut, func(i, j int) int { // who lost most comes first
 		return cmp.Compare(numbers[j]*room%wide, numbers[i]*room%wide)
 	})
 	for _, i := range cut[:left] {
-		spans[i].W++
+		spans[i].w++
 	}
 	for i := range spans {
-		spans[i].X = start
+		spans[i].x = start
 		start = spans[i].end()
 	}
 	return spans

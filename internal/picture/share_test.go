@@ -7,11 +7,11 @@ func checkSpans(t *testing.T, spans []span, start, width, least int, numbers ...
 	t.Helper()
 	at := start
 	for i, s := range spans {
-		if s.X != at {
-			t.Fatalf("share(%v): span %d starts at %d, want %d", numbers, i, s.X, at)
+		if s.x != at {
+			t.Fatalf("share(%v): span %d starts at %d, want %d", numbers, i, s.x, at)
 		}
-		if s.W < least {
-			t.Fatalf("share(%v): span %d is %d wide, want %d or more", numbers, i, s.W, least)
+		if s.w < least {
+			t.Fatalf("share(%v): span %d is %d wide, want %d or more", numbers, i, s.w, least)
 		}
 		at = s.end()
 	}
@@ -41,12 +41,12 @@ func TestShareOfPairs(t *testing.T) {
 	pairsTo1000(func(a, b int) {
 		s := share(margin, inner, leastSegment, a, b)
 		checkSpans(t, s, margin, inner, leastSegment, a, b)
-		if a > b && s[0].W < s[1].W || b > a && s[1].W < s[0].W {
+		if a > b && s[0].w < s[1].w || b > a && s[1].w < s[0].w {
 			t.Fatalf("share(%d, %d) is %v: the bigger number has the shorter span", a, b, s)
 		}
-		if a+b > 0 && s[0].W > leastSegment && s[1].W > leastSegment {
+		if a+b > 0 && s[0].w > leastSegment && s[1].w > leastSegment {
 			// In proportion: the cut lies within half a unit of a/(a+b).
-			if off := s[0].W*(a+b) - inner*a; 2*max(off, -off) > a+b {
+			if off := s[0].w*(a+b) - inner*a; 2*max(off, -off) > a+b {
 				t.Fatalf("share(%d, %d) is %v: not in proportion", a, b, s)
 			}
 		}
@@ -80,18 +80,18 @@ func fairOfThree(t *testing.T, numbers ...int) {
 	checkSpans(t, spans, margin, inner, leastSegment, numbers...)
 	room, whole := inner, 0
 	for i, s := range spans {
-		if s.W == leastSegment {
+		if s.w == leastSegment {
 			room -= leastSegment
 		} else {
 			whole += numbers[i]
 		}
 	}
 	for i, s := range spans {
-		if off := s.W*whole - numbers[i]*room; whole > 0 && s.W > leastSegment && max(off, -off) >= whole {
+		if off := s.w*whole - numbers[i]*room; whole > 0 && s.w > leastSegment && max(off, -off) >= whole {
 			t.Fatalf("share(%v) is %v: span %d is a unit or more from its share", numbers, spans, i)
 		}
 		for j := range spans[:i] {
-			if (numbers[i]-numbers[j])*(s.W-spans[j].W) < 0 {
+			if (numbers[i]-numbers[j])*(s.w-spans[j].w) < 0 {
 				t.Fatalf("share(%v) is %v: the bigger number has the shorter span", numbers, spans)
 			}
 		}
@@ -115,8 +115,8 @@ func TestShare(t *testing.T) {
 		{[]int{7, 0}, []int{90, 10}, "a part of nothing can still be labelled"},
 	} {
 		for i, s := range share(0, 100, 10, tt.numbers...) {
-			if s.W != tt.want[i] {
-				t.Errorf("%s: share(%v): want widths %v, span %d is %d wide", tt.why, tt.numbers, tt.want, i, s.W)
+			if s.w != tt.want[i] {
+				t.Errorf("%s: share(%v): want widths %v, span %d is %d wide", tt.why, tt.numbers, tt.want, i, s.w)
 			}
 		}
 	}

@@ -50,19 +50,19 @@ func (t tray) put(at, n int, c cell) {
 // middle is the middle of a place.
 func (t tray) middle(i int) point {
 	corner, in := t.corners[i/10], i%10
-	return point{corner.X + in%5*t.size + t.size/2, corner.Y + in/5*t.size + t.size/2}
+	return point{corner.x + in%5*t.size + t.size/2, corner.y + in/5*t.size + t.size/2}
 }
 
 // bottom is where the lowest frame ends.
-func (t tray) bottom() int { return t.corners[len(t.corners)-1].Y + 2*t.size }
+func (t tray) bottom() int { return t.corners[len(t.corners)-1].y + 2*t.size }
 
 // paint draws the empty frames and then the dots, those of one look together.
 func (t tray) paint(d *Pen) {
 	for _, at := range t.corners {
-		d.Rect(at.X, at.Y, 5*t.size, 2*t.size, "grid")
-		inside := new(path).move(at.X, at.Y+t.size).by(5*t.size, 0)
+		d.Rect(at.x, at.y, 5*t.size, 2*t.size, "grid")
+		inside := new(path).move(at.x, at.y+t.size).by(5*t.size, 0)
 		for i := 1; i < 5; i++ {
-			inside.move(at.X+i*t.size, at.Y).by(0, 2*t.size)
+			inside.move(at.x+i*t.size, at.y).by(0, 2*t.size)
 		}
 		d.path("thin", inside)
 	}
@@ -160,7 +160,7 @@ func (f frames) Figure() Figure {
 		height += 38
 	}
 	return Figure{"frames", height, func(d *Pen) {
-		left, right := f.corners[0].X, f.corners[len(f.corners)-1].X+5*f.size
+		left, right := f.corners[0].x, f.corners[len(f.corners)-1].x+5*f.size
 		d.whole(span{left, right - left}, f.whole)
 		d.Group("", 0, down, func() {
 			f.paint(d)

@@ -148,8 +148,8 @@ func checkResult(kind problem.Kind, x, y int) page.CheckResult {
 		panic("site: " + err.Error()) // a bar model fits every problem
 	}
 	out := page.CheckResult{Equation: p.Equation().Solved(), Picture: drawn, Sense: checkSense(p)}
-	if ways := strategy.Ways(p.Calculation()); len(ways) > 0 {
-		out.Way = plainWorking(ways[0])
+	if best, ok := strategy.Best(p.Calculation()); ok {
+		out.Way = plainWorking(best)
 	}
 	return out
 }

@@ -1,6 +1,7 @@
 package strategy_test
 
 import (
+	"reflect"
 	"testing"
 
 	"pgregory.net/rapid"
@@ -52,6 +53,9 @@ func TestEveryCalculationTo100(t *testing.T) {
 // write the same line as one before.
 func TestWaysAreThoseThatFit(t *testing.T) {
 	each(func(c problem.Calculation) {
+		if best, ok := strategy.Best(c); !ok || !reflect.DeepEqual(best, strategy.Ways(c)[0]) {
+			t.Fatalf("%v: the best way is %v, and the first %v", c, best.Chain, strategy.Ways(c)[0].Chain)
+		}
 		listed, lines := map[strategy.Name]bool{}, map[string]bool{}
 		for _, w := range strategy.Ways(c) {
 			if line := w.Chain.String(); listed[w.Name] || lines[line] || !strategy.Fits(w.Name, c) {
@@ -118,6 +122,9 @@ func TestUnsound(t *testing.T) {
 	} {
 		if ways := strategy.Ways(c, strategy.MakeTen); ways != nil {
 			t.Errorf("Ways(%v) = %v, want none", c, ways)
+		}
+		if best, ok := strategy.Best(c); ok {
+			t.Errorf("Best(%v) = %v, want none", c, best)
 		}
 	}
 	if strategy.Fits(0, plus(8, 6)) || strategy.Fits(99, plus(8, 6)) {

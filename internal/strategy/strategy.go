@@ -6,8 +6,6 @@
 package strategy
 
 import (
-	"fmt"
-
 	"homebuild/internal/phrase"
 	"homebuild/internal/picture"
 	"homebuild/internal/problem"
@@ -95,14 +93,6 @@ type Way struct {
 // other than two or three numbers.
 func Fits(n Name, c problem.Calculation) bool {
 	return n.Valid() && sound(c) && methods[n].fits(c)
-}
-
-// Work works c out by n. The error says that n does not fit.
-func Work(n Name, c problem.Calculation) (Way, error) {
-	if !Fits(n, c) {
-		return Way{}, fmt.Errorf("%v does not fit %v", n, c)
-	}
-	return work(n, c), nil
 }
 
 func sound(c problem.Calculation) bool {

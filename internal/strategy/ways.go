@@ -40,6 +40,17 @@ func Ways(c problem.Calculation, prefer ...Name) []Way {
 	return ways
 }
 
+// Best is the first of Ways, without working out the others. It is false for a
+// calculation that is not sound.
+func Best(c problem.Calculation) (Way, bool) {
+	if !sound(c) {
+		return Way{}, false
+	}
+	names := order(c)
+	i := slices.IndexFunc(names, func(n Name) bool { return Fits(n, c) })
+	return work(names[i], c), true
+}
+
 func sameLine(p, q problem.Equation) bool {
 	return slices.EqualFunc(p.Sides(), q.Sides(), slices.Equal[problem.Expression])
 }

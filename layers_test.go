@@ -37,7 +37,7 @@ var rooms = map[string][]string{
 	"internal/page":        {"internal/qrcode", "internal/problem", "internal/phrase", "internal/strategy", "internal/picture", "internal/story", "internal/i18n", "internal/picture/svg", "internal/draw/cards", "internal/diag"},
 	"internal/reading":     {"internal/diag", "internal/problem"},
 	"internal/week":        {"internal/diag"},
-	"internal/site":        {"internal/problem", "internal/phrase", "internal/strategy", "internal/estimate", "internal/mistake", "internal/picture", "internal/activity", "internal/story", "internal/i18n", "internal/reading", "internal/draw/cards", "internal/page", "internal/week", "internal/qrcode", "internal/sms", "internal/diag", "internal/qrcode", "internal/sms"},
+	"internal/site":        {"internal/problem", "internal/phrase", "internal/strategy", "internal/estimate", "internal/mistake", "internal/picture", "internal/activity", "internal/story", "internal/i18n", "internal/reading", "internal/draw/cards", "internal/page", "internal/week", "internal/qrcode", "internal/sms", "internal/diag", "internal/readability"},
 	"internal/check":       {"internal/diag", "internal/readability", "internal/recheck", "internal/site", "internal/week"},
 	"internal/publish":     nil,
 	"internal/recheck":     {"internal/diag"}, // nothing of what made the pages

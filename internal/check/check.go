@@ -1,7 +1,7 @@
 package check
 
 import (
-	"crypto/sha256"
+	"slices"
 
 	"homebuild/internal/diag"
 	"homebuild/internal/site"
@@ -29,7 +29,7 @@ type Finding struct {
 	Mend bool
 }
 
-// Report is what was looked at and what was found.
+// Report is what was checked and what was found.
 type Report struct {
 	Weeks     int
 	Languages []string
@@ -39,25 +39,23 @@ type Report struct {
 	Week      Weighed // the heaviest week in one language: "es/2026-09-14"
 	Reading   []ReadingLevel
 
-	sums map[string]sum // of every page, by path
+	pages []weighed
 }
 
-type sum = [sha256.Size]byte
-
-// looked is everything that a look can be taken at.
-type looked struct {
+// subject is what is checked: the files, and what was made of them.
+type subject struct {
 	in      site.Input
 	notices diag.Problems
 	pages   []weighed
 }
 
-// looks are the looks that are taken, one for each thing that can go wrong. A
-// new one is a function and a line here.
-var looks = []func(looked) []Finding{plan, days, languages, notes, easy, weights}
+// checks are those that are made, one for each thing that can go wrong. A new
+// one is a function and a line here.
+var checks = []func(subject) []Finding{plan, days, languages, notes, hardNotes, weights}
 
-// Site looks at a school. Problems are those of Assemble, and keep everything
-// else from being looked at. The function rendered, if any, is called after
-// each page with how many there are, by several callers at a time.
+// Site checks a school. Problems are those of Assemble, and keep everything else
+// from being checked. The function rendered, if any, is called after each page
+// with how many there are, by several callers at a time.
 func Site(in site.Input, rendered func(of int)) (Report, diag.Problems, error) {
 	planned, notices, problems := site.Plan(in)
 	if len(problems) > 0 {
@@ -68,25 +66,19 @@ func Site(in site.Input, rendered func(of int)) (Report, diag.Problems, error) {
 	if err != nil {
 		return Report{}, nil, err
 	}
-	r := Report{Weeks: len(in.Site.Weeks), Languages: in.Site.Languages, Pages: len(files), sums: map[string]sum{}}
-	for _, p := range pages {
-		r.sums[p.Name] = p.sum
-		if p.Bytes > r.Heaviest.Bytes {
-			r.Heaviest = p.Weighed
-		}
-	}
-	r.Week = heaviestWeek(pages)
+	r := Report{Weeks: len(in.Site.Weeks), Languages: in.Site.Languages, Pages: len(files), Week: heaviestWeek(pages), pages: pages}
+	r.Heaviest = slices.MaxFunc(pages, func(a, b weighed) int { return a.Bytes - b.Bytes }).Weighed
 	r.Reading = readingLevels(planned, in.Site.Languages)
-	for _, look := range looks {
-		r.Findings = append(r.Findings, look(looked{in, notices, pages})...)
+	for _, check := range checks {
+		r.Findings = append(r.Findings, check(subject{in, notices, pages})...)
 	}
 	return r, nil, nil
 }
 
 // plan gives what the plan of the year could not meet.
-func plan(l looked) []Finding {
+func plan(s subject) []Finding {
 	var out []Finding
-	for _, n := range l.notices {
+	for _, n := range s.notices {
 		out = append(out, Finding{About: Plan, Problem: n})
 	}
 	return out

@@ -165,7 +165,7 @@ func TestWeight(t *testing.T) {
 		page("en/2026-09-14-print.html", 12_000), page("en/check/7.html", 14_500), page("2026-09-14.html", 2_000),
 	}
 	var got []string
-	for _, f := range weights(looked{in: in, pages: pages}) {
+	for _, f := range weights(subject{in: in, pages: pages}) {
 		p := f.Problem
 		p.Hint = ""
 		got = append(got, p.String())

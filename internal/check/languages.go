@@ -14,39 +14,17 @@ const shown = 6
 
 // languages says which language keeps what out of every page, and which are
 // drafts.
-func languages(l looked) []Finding {
-	held := map[string]*heldBack{}
-	for _, tag := range l.in.Site.Languages {
-		held[tag] = &heldBack{}
-	}
-	look := func(id string, note func(*heldBack)) {
-		_, without := l.in.Catalog.Told(id)
-		for _, tag := range without {
-			note(held[tag])
-		}
-	}
-	for _, f := range l.in.Stock.Frames {
-		look("story."+f.ID, func(h *heldBack) { h.stories = append(h.stories, f.ID) })
-	}
-	for _, t := range l.in.Stock.Things {
-		look(t.ID, func(h *heldBack) { h.things = append(h.things, strings.TrimPrefix(t.ID, "thing.")) })
-	}
-	for _, p := range l.in.Stock.People {
-		look(p, func(h *heldBack) { h.people = append(h.people, strings.TrimPrefix(p, "person.")) })
-	}
-	for _, e := range l.in.Stock.Extras {
-		look("story.extra."+e.ID, func(h *heldBack) { h.extras = append(h.extras, e.ID) })
-	}
+func languages(s subject) []Finding {
 	var out []Finding
-	for _, tag := range l.in.Site.Languages {
-		if text := held[tag].String(); text != "" {
+	for _, tag := range s.in.Site.Languages {
+		if missing := missingIn(s, tag); len(missing) > 0 {
 			out = append(out, Finding{About: Languages, Problem: diag.Problem{
-				File: week.SiteFile, Text: fmt.Sprintf("%s leaves out %s; so no language of this site uses them", tag, text),
+				File: week.SiteFile, Text: fmt.Sprintf("%s leaves out %s; so no language of this site uses them", tag, strings.Join(missing, "; ")),
 				Hint: "the stories use the others; who knows the language can write what is missing",
 			}})
 		}
 	}
-	if drafts := draftsOf(l); len(drafts) > 0 {
+	if drafts := draftsOf(s); len(drafts) > 0 {
 		out = append(out, Finding{About: Languages, Problem: diag.Problem{
 			File: week.SiteFile, Text: "no fluent reader has signed the words of " + strings.Join(drafts, ", ") + " yet; the pages say so",
 			Hint: "ask somebody who knows the language well to read a page",
@@ -55,9 +33,9 @@ func languages(l looked) []Finding {
 	return out
 }
 
-func draftsOf(l looked) []string {
+func draftsOf(s subject) []string {
 	var drafts []string
-	for _, lang := range l.in.Catalog.Languages() {
+	for _, lang := range s.in.Catalog.Languages() {
 		if lang.Draft() {
 			drafts = append(drafts, fmt.Sprintf("%s (%s)", lang.Tag(), lang.Name()))
 		}
@@ -65,23 +43,36 @@ func draftsOf(l looked) []string {
 	return drafts
 }
 
-// heldBack is what a language has no words for.
-type heldBack struct{ stories, things, people, extras []string }
-
-// String lists what is held back, and is empty for nothing.
-func (h *heldBack) String() string {
-	var parts []string
-	for _, p := range []struct {
-		what string
-		ids  []string
-	}{
-		{"wordings of stories", h.stories}, {"things to count", h.things}, {"people", h.people}, {"sentences that are not needed", h.extras},
-	} {
-		if len(p.ids) > 0 {
-			parts = append(parts, fmt.Sprintf("%s: %s", p.what, some(p.ids)))
+// missingIn says what a language has no words for: "people: Omar, Zuri".
+func missingIn(s subject, tag string) []string {
+	var out []string
+	add := func(what, prefix string, ids []string) {
+		ids = slices.DeleteFunc(ids, func(id string) bool {
+			_, without := s.in.Catalog.Told(prefix + id)
+			return !slices.Contains(without, tag)
+		})
+		if len(ids) > 0 {
+			out = append(out, what+": "+some(ids))
 		}
 	}
-	return strings.Join(parts, "; ")
+	var stories, things, people, extras []string
+	for _, f := range s.in.Stock.Frames {
+		stories = append(stories, f.ID)
+	}
+	for _, t := range s.in.Stock.Things {
+		things = append(things, strings.TrimPrefix(t.ID, "thing."))
+	}
+	for _, p := range s.in.Stock.People {
+		people = append(people, strings.TrimPrefix(p, "person."))
+	}
+	for _, e := range s.in.Stock.Extras {
+		extras = append(extras, e.ID)
+	}
+	add("wordings of stories", "story.", stories)
+	add("things to count", "thing.", things)
+	add("people", "person.", people)
+	add("sentences that are not needed", "story.extra.", extras)
+	return out
 }
 
 // some names the first few of a list and counts the rest.

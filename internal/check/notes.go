@@ -11,16 +11,16 @@ import (
 
 // notes finds weeks without a note, and notes that a language shows in the
 // class's language, for want of its own.
-func notes(l looked) []Finding {
+func notes(s subject) []Finding {
 	var out []Finding
 	var none []string
 	without := map[string][]string{}
-	for _, w := range l.in.Site.Weeks {
+	for _, w := range s.in.Site.Weeks {
 		if len(w.Notes) == 0 {
 			none = append(none, w.Date)
 			continue
 		}
-		for _, tag := range l.in.Site.Languages {
+		for _, tag := range s.in.Site.Languages {
 			if w.Notes[tag] == "" {
 				without[tag] = append(without[tag], w.Date)
 			}
@@ -31,32 +31,32 @@ func notes(l looked) []Finding {
 			File: week.Folder, Text: "no note to families for " + some(newestFirst(none)), Hint: "write it below the second +++ line of the week",
 		}})
 	}
-	for _, tag := range l.in.Site.Languages {
+	for _, tag := range s.in.Site.Languages {
 		dates := without[tag]
 		if len(dates) == 0 {
 			continue
 		}
 		newest := dates[len(dates)-1]
 		p := diag.Problem{
-			File: week.Folder, Text: fmt.Sprintf("no note in %s for %s; the page shows the one in %s", week.LanguageName(tag), some(newestFirst(dates)), week.LanguageName(l.in.Site.School)),
+			File: week.Folder, Text: fmt.Sprintf("no note in %s for %s; the page shows the one in %s", week.LanguageName(tag), some(newestFirst(dates)), week.LanguageName(s.in.Site.School)),
 			Hint: fmt.Sprintf("write it into %s, the words alone, without settings", path.Join(week.Folder, newest+"."+tag+".md")),
 		}
-		if tag == l.in.Site.School {
+		if tag == s.in.Site.School {
 			p.Text = fmt.Sprintf("no note in %s, the class's own language, for %s", week.LanguageName(tag), some(newestFirst(dates)))
 			p.Hint = "write it below the second +++ line of the week"
 		}
 		out = append(out, Finding{About: Notes, Problem: p})
 	}
-	return append(out, copied(l)...)
+	return append(out, copied(s)...)
 }
 
 // copied finds notes of the newest week that an earlier week has word for word:
 // a copied file whose note nobody changed.
-func copied(l looked) []Finding {
-	weeks := l.in.Site.Weeks
+func copied(s subject) []Finding {
+	weeks := s.in.Site.Weeks
 	newest := weeks[len(weeks)-1]
 	var out []Finding
-	for _, tag := range l.in.Site.Languages {
+	for _, tag := range s.in.Site.Languages {
 		note := newest.Notes[tag]
 		i := slices.IndexFunc(weeks[:len(weeks)-1], func(w week.Week) bool { return note != "" && w.Notes[tag] == note })
 		if i < 0 {
@@ -70,9 +70,9 @@ func copied(l looked) []Finding {
 
 // days finds weeks that begin on another day of the week than the one before:
 // most likely a slip in the date.
-func days(l looked) []Finding {
+func days(s subject) []Finding {
 	var out []Finding
-	weeks := l.in.Site.Weeks
+	weeks := s.in.Site.Weeks
 	for i, w := range weeks {
 		if day := w.Weekday(); i > 0 && day != weeks[i-1].Weekday() && day != weeks[0].Weekday() {
 			out = append(out, Finding{About: Plan, Problem: w.Problem("", fmt.Sprintf("%s is a %s, and the week before begins on a %s", w.Date, day, weeks[i-1].Weekday()),
@@ -83,9 +83,7 @@ func days(l looked) []Finding {
 }
 
 func newestFirst(dates []string) []string {
-	out := make([]string, len(dates))
-	for i, d := range dates {
-		out[len(dates)-1-i] = d
-	}
+	out := slices.Clone(dates)
+	slices.Reverse(out)
 	return out
 }

@@ -5,7 +5,6 @@ import (
 	"errors"
 	"fmt"
 	"io/fs"
-	"maps"
 	"slices"
 
 	"homebuild/internal/diag"
@@ -17,17 +16,17 @@ import (
 // comes to the same. The name is the folder's, for the person.
 func (r *Report) Published(public fs.FS, name string) (recheck.Report, error) {
 	var old []string
-	for _, path := range slices.Sorted(maps.Keys(r.sums)) {
-		data, err := fs.ReadFile(public, path)
+	for _, p := range r.pages {
+		data, err := fs.ReadFile(public, p.Name)
 		if err != nil && !errors.Is(err, fs.ErrNotExist) {
 			return recheck.Report{}, err
 		}
-		if sha256.Sum256(data) != r.sums[path] {
-			old = append(old, path)
+		if sha256.Sum256(data) != p.sum {
+			old = append(old, p.Name)
 		}
 	}
-	if len(old) > 0 {
-		r.add(diag.Problem{File: name, Text: fmt.Sprintf("%d of %d pages are not those of your files: %s", len(old), len(r.sums), some(old)), Hint: "build again"})
+	if slices.Sort(old); len(old) > 0 {
+		r.add(diag.Problem{File: name, Text: fmt.Sprintf("%d of %d pages are not those of your files: %s", len(old), len(r.pages), some(old)), Hint: "build again"})
 	}
 	again, problems := recheck.Site(public)
 	for _, p := range problems {

@@ -19,16 +19,16 @@ import (
 	"homebuild/internal/week"
 )
 
-// Weighed is something with the bytes it has as it travels, gzip -9.
+// Weighed is a page or a week with the bytes it has as it travels, gzip -9.
 type Weighed struct {
 	Name  string
 	Bytes int
 }
 
-// weighed is a page with its weight.
+// weighed is a page.
 type weighed struct {
 	Weighed
-	sum sum
+	sum [sha256.Size]byte
 }
 
 // weigh makes every page, on all processors.
@@ -72,10 +72,10 @@ func compressed(data []byte) (int, error) {
 var inWeek = regexp.MustCompile(`^(?:([^/]+)/)?(\d{4}-\d{2}-\d{2})[-.]`)
 
 // weights finds pages and weeks that take long to arrive on a weak connection.
-func weights(l looked) []Finding {
+func weights(s subject) []Finding {
 	const hint = "ask for fewer stories, or shorten the note"
 	byDate := map[string]week.Week{}
-	for _, w := range l.in.Site.Weeks {
+	for _, w := range s.in.Site.Weeks {
 		byDate[w.Date] = w
 	}
 	at := func(name, text string) Finding {
@@ -85,12 +85,12 @@ func weights(l looked) []Finding {
 		return Finding{About: Weight, Problem: diag.Problem{Text: text}}
 	}
 	var out []Finding
-	for _, p := range l.pages {
+	for _, p := range s.pages {
 		if p.Bytes > recheck.MostPage {
 			out = append(out, at(p.Name, fmt.Sprintf("the page %s has %d bytes, compressed; it opens at once up to %d", p.Name, p.Bytes, recheck.MostPage)))
 		}
 	}
-	sums := weeksOf(l.pages)
+	sums := weeksOf(s.pages)
 	for _, name := range slices.Sorted(maps.Keys(sums)) {
 		if n := sums[name]; n > recheck.MostWeek {
 			out = append(out, at(name+".", fmt.Sprintf("the week in %s has %d bytes, compressed; it should stay within %d", path.Dir(name), n, recheck.MostWeek)))

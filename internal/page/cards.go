@@ -1,13 +1,6 @@
 package page
 
-import (
-	"context"
-	"io"
-
-	"github.com/a-h/templ"
-
-	"homebuild/internal/draw/cards"
-)
+import "homebuild/internal/draw/cards"
 
 // The groups of cards, which name their inputs and classes: "who-3" is the
 // third character. themes/base/own.css counts on twelve of each.
@@ -43,21 +36,4 @@ func newDeck() (deck, error) {
 	}
 	d.stage, err = cards.Stage(func(id string) string { return classes[id] })
 	return d, err
-}
-
-// mover draws who shows a warm-up.
-func mover(symbol string, seated bool) templ.Component {
-	return drawn(func() (string, error) { return cards.WarmUp(symbol, seated) })
-}
-
-// drawn is a component made of a ready drawing.
-func drawn(draw func() (string, error)) templ.Component {
-	return templ.ComponentFunc(func(_ context.Context, w io.Writer) error {
-		svg, err := draw()
-		if err != nil {
-			return err
-		}
-		_, err = io.WriteString(w, svg)
-		return err
-	})
 }

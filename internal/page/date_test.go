@@ -30,8 +30,8 @@ func TestFirstOfAMonth(t *testing.T) {
 	}
 	for _, test := range tests {
 		l, _ := all.Language(test.tag)
-		for day, want := range map[int]string{1: test.first, 2: test.second} {
-			if got := l.Plain(weekOf(Date{Year: 2027, Month: 2, Day: day})); got != want {
+		for date, want := range map[string]string{"2027-02-01": test.first, "2027-02-02": test.second} {
+			if got := l.Plain(weekOf(date)); got != want {
 				t.Errorf("%s: want %q, got %q", test.tag, want, got)
 			}
 		}

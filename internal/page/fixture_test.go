@@ -20,25 +20,29 @@ func line(id string, values ...phrase.Value) phrase.Line {
 	return phrase.Say("fixture."+id, values...)
 }
 
-func (f fixture) frame(path, home string) Frame {
+func (f fixture) layout(path, home string) Layout {
 	var versions []Version
 	for _, v := range f.versions {
 		v.Href = "../" + v.Language.Tag() + "/2026-09-14.html"
 		versions = append(versions, v)
 	}
-	return Frame{Language: f.language, Theme: f.theme, School: "Room 12", Path: path,
+	return Layout{Language: f.language, Theme: f.theme, School: "Room 12", Path: path,
 		Home: home, Default: "../2026-09-14.html", Versions: versions}
 }
 
-// told is a sentence of the story.
-func told(id string, values ...phrase.Value) phrase.Line {
+func (f fixture) week(path string) WeekPage {
+	return WeekPage{Layout: f.layout(path, "index.html"), Week: week, Target: line("target"), Links: links}
+}
+
+// sentence is one of the story.
+func sentence(id string, values ...phrase.Value) phrase.Line {
 	return phrase.Say("story.add-to-result.1."+id, append(values, phrase.Person("A", "person.lina"))...)
 }
 
 var (
-	week  = Date{2026, 9, 14}
+	week  = "2026-09-14"
 	links = Links{
-		Learn: "2026-09-14.html", Try: "2026-09-14-try.html", Own: "2026-09-14-story.html",
+		Learn: "2026-09-14.html", Try: "2026-09-14-try.html", Invent: "2026-09-14-story.html",
 		Check: "check/index.html", Print: "2026-09-14-print.html",
 	}
 )
@@ -47,48 +51,48 @@ var (
 func (f fixture) views() map[string]View {
 	return map[string]View{
 		"learn.html": f.learn(),
-		"try.html": &Try{Frame: f.frame("es/2026-09-14-try.html", "index.html"), Week: week, Target: line("target"), First: 1,
-			Stories: []TryStory{f.tryStory(), f.tryStory()}, Links: links},
-		"own.html": &Own{Frame: f.frame("es/2026-09-14-story.html", "index.html"), Week: week, Target: line("target"),
+		"try.html": &Try{WeekPage: f.week("es/2026-09-14-try.html"), First: 1,
+			Stories: []*TryStory{f.tryStory(), f.tryStory()}},
+		"invent.html": &Invent{WeekPage: f.week("es/2026-09-14-story.html"),
 			Characters: cardsOf(cards.Characters()), Settings: cardsOf(cards.Settings()),
 			Story:  []phrase.Line{line("blank", phrase.Blank("Blank", "")), line("how-many")},
-			Answer: f.story().AnswerFrame, Op: problem.Plus, Strip: f.numbers("check/"), Links: links},
-		"print.html": &Print{Frame: f.frame("es/2026-09-14-print.html", "index.html"), Week: week, Target: line("target"),
+			Answer: f.story().AnswerFrame, Op: problem.Plus, Strip: f.numbers("check/")},
+		"print.html": &Print{WeekPage: f.week("es/2026-09-14-print.html"),
 			Words: []phrase.Line{line("strategy"), line("picture")}, Class: f.class, Worked: f.story(),
 			Stories: []story.Story{f.story(), f.story()}, Answers: true,
-			Own:     []phrase.Line{line("blank", phrase.Blank("Blank", "")), line("how-many")},
-			WeekURL: "https://example.org/room12/2026-09-14.html", Links: links},
-		"check-index.html": &CheckIndex{Frame: f.frame("es/check/index.html", "../index.html"), Numbers: f.numbers("")},
+			Blank:   []phrase.Line{line("blank", phrase.Blank("Blank", "")), line("how-many")},
+			WeekURL: "https://example.org/room12/2026-09-14.html"},
+		"check-index.html": &CheckIndex{Layout: f.layout("es/check/index.html", "../index.html"), Numbers: f.numbers("")},
 		"check.html":       f.check(),
-		"home.html": &Home{Frame: f.frame("es/index.html", ""), Check: "check/index.html",
-			Weeks: []WeekLink{{week, line("target"), "a.html"}, {Date{2026, 9, 7}, line("target"), "b.html"}}},
-		"weekly.html": &Weekly{Frame: f.frame("2026-09-14.html", "index.html"), Week: week, Target: line("target"), Versions: f.versions},
-		"front.html": &Front{Frame: f.frame("index.html", ""), Homes: f.versions,
+		"index.html": &Index{Layout: f.layout("es/index.html", ""), Check: "check/index.html",
+			Weeks: []WeekLink{{week, line("target"), "a.html"}, {"2026-09-07", line("target"), "b.html"}}},
+		"weekly.html": &Weekly{Layout: f.layout("2026-09-14.html", "index.html"), Week: week, Target: line("target"), Languages: f.versions},
+		"front.html": &Front{Layout: f.layout("index.html", ""), Languages: f.versions,
 			Weeks: []WeekLink{{week, line("target"), "2026-09-14.html"}}},
-		"404.html": &NotFound{Frame: f.frame("404.html", "index.html"), Homes: f.versions},
+		"answer-key.html": &Key{Layout: f.layout("2026-09-14/answer-key.html", ""), Week: week, Target: line("target"), Stories: []KeyStory{f.keyStory()}},
+		"slips.html": &Slips{Layout: f.layout("2026-09-14/slips.html", ""), Link: "https://example.org/room12/2026-09-14.html",
+			Languages: []*i18n.Language{f.language, f.class}},
+		"sample.html": &Sample{Layout: f.layout("sample-es.html", ""), Tag: "es", Name: "Español", Done: 2, Total: 3, Parts: []SamplePart{
+			{ID: "pages", Title: "The pages", Rows: []SampleRow{{ID: "page.skip", English: "Skip", Said: []i18n.Text{{{Text: "Saltar"}}}}}},
+		}},
+		"404.html": &NotFound{Layout: f.layout("404.html", "index.html"), Languages: f.versions},
 	}
 }
 
 func (f fixture) learn() *Learn {
 	another := f.way()
 	return &Learn{
-		Frame: f.frame("es/2026-09-14.html", "index.html"), Week: week, Minutes: 10,
-		Target: line("target"), About: []phrase.Line{line("about")},
+		WeekPage: f.week("es/2026-09-14.html"), Minutes: 10, About: []phrase.Line{line("about")},
 		Class: f.class, Words: []phrase.Line{line("strategy"), line("picture")},
 		WarmUp: &WarmUp{"warm-up.reach", line("reach"), []phrase.Line{line("reach-text")}, line("reach-text")},
 		Note:   &Note{Markdown: "Dear families,\n\nthis week we **make a ten first**. Ask your child to tell you *why* it works.", Tag: "en"},
-		Worked: Worked{
-			Story: f.story(), Imagine: []phrase.Line{line("imagine")},
+		Worked: &Worked{
+			Story: f.story(), Solved: f.bar(picture.Solved),
 			Growing: []Panel{
 				{f.bar(picture.FirstPart), []phrase.Line{line("first")}}, {f.bar(picture.SecondPart), []phrase.Line{line("second")}}, {f.bar(picture.Open), []phrase.Line{line("open")}},
 			},
-			Equations: []problem.Equation{
-				problem.Equal(problem.Sum(8, 6).Asking(1), problem.Number(14)),
-				problem.Equal(problem.Difference(14, 8), problem.Number(6)),
-			},
-			Way: f.way(), Another: &another, Solved: f.bar(picture.Solved), Sense: f.sense(),
+			Solution: f.solution(), Another: &another,
 		},
-		Links: links,
 	}
 }
 
@@ -100,13 +104,20 @@ func (f fixture) story() story.Story {
 	return story.Story{
 		Problem: p, A: "person.lina", Thing: "thing.shell",
 		Sentences: []story.Sentence{
-			{Role: story.Scene, Line: told("scene")},
-			{Role: story.Known, Line: told("start", phrase.Counted("Start", "thing.shell", 8))},
-			{Role: story.Known, Line: told("change", phrase.Counted("Change", "thing.shell", 6))},
-			{Role: story.Question, Line: told("ask", phrase.Asked("Ask", "thing.shell"))},
+			{Role: story.Scene, Line: sentence("scene")},
+			{Role: story.Known, Line: sentence("start", phrase.Counted("Start", "thing.shell", 8))},
+			{Role: story.Known, Line: sentence("change", phrase.Counted("Change", "thing.shell", 6))},
+			{Role: story.Question, Line: sentence("ask", phrase.Asked("Ask", "thing.shell"))},
 		},
-		AnswerFrame: told("answer", phrase.Blank("Result", "thing.shell")),
-		Answer:      told("answer", phrase.Counted("Result", "thing.shell", 14)),
+		AnswerFrame: sentence("answer", phrase.Blank("Result", "thing.shell")),
+		Answer:      sentence("answer", phrase.Counted("Result", "thing.shell", 14)),
+	}
+}
+
+func (f fixture) keyStory() KeyStory {
+	return KeyStory{
+		Story: f.story(), Kind: line("about"), Equation: f.solution().Equations[0], Picture: f.bar(picture.Solved),
+		Ways: []Working{f.way()}, Mistakes: []KeyMistake{{2, line("low"), line("near-reply")}},
 	}
 }
 
@@ -139,12 +150,22 @@ func (f fixture) sense() []Sense {
 	}
 }
 
-func (f fixture) tryStory() TryStory {
-	t := TryStory{
-		Story: f.story(), Equations: f.learn().Worked.Equations[:1], Solved: f.bar(picture.Solved), Way: f.way(), Sense: f.sense(),
+func (f fixture) solution() Solution {
+	return Solution{
+		Equations: []problem.Equation{
+			problem.Equal(problem.Sum(8, 6).Asking(1), problem.Number(14)),
+			problem.Equal(problem.Difference(14, 8), problem.Number(6)),
+		},
+		Way: f.way(), Sense: f.sense(),
+	}
+}
+
+func (f fixture) tryStory() *TryStory {
+	t := &TryStory{
+		Story: f.story(), Open: f.bar(picture.Open), Solved: f.bar(picture.Solved), Solution: f.solution(),
 		Replies: []Reply{
-			{Right: true, Picture: f.bar(picture.Solved)},
-			{Lines: []phrase.Line{line("low")}, Picture: f.bar(picture.Solved)},
+			{Right: true},
+			{Lines: []phrase.Line{line("low")}},
 			{Lines: []phrase.Line{line("near-reply")}},
 		},
 	}
@@ -179,7 +200,7 @@ func (f fixture) numbers(folder string) []Number {
 }
 
 func (f fixture) check() *Check {
-	c := &Check{Frame: f.frame("es/check/8.html", "../index.html"), First: 8, Index: "index.html"}
+	c := &Check{Layout: f.layout("es/check/8.html", "../index.html"), First: 8, Index: "index.html"}
 	for n := 0; n <= 12; n++ {
 		sum := problem.Equal(problem.Sum(8, n), problem.Number(8+n))
 		c.Seconds = append(c.Seconds, CheckPair{Second: n, Results: []CheckResult{

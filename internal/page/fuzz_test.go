@@ -97,8 +97,8 @@ func FuzzThemeColours(f *testing.F) {
 		f.Add(text)
 	}
 	base := fstest.MapFS{}
-	for _, files := range parts {
-		for _, name := range files {
+	for _, k := range kinds {
+		for _, name := range k.css {
 			base[name] = &fstest.MapFile{}
 		}
 	}
@@ -107,7 +107,7 @@ func FuzzThemeColours(f *testing.F) {
 		if err != nil {
 			return
 		}
-		css := theme.styles[kindIndex].css
+		css := theme.styles[indexKind.class].css
 		checkStyle(t, css)
 		frame := strings.NewReplacer("@media screen and (prefers-color-scheme:dark){", "", ":root{", "", "}", "")
 		if rest := frame.Replace(colour.ReplaceAllString(css, "")); rest != "" {

@@ -1,6 +1,8 @@
 package page
 
 import (
+	"context"
+	"io"
 	"strings"
 
 	"github.com/a-h/templ"
@@ -11,16 +13,22 @@ import (
 	"github.com/yuin/goldmark/util"
 )
 
+// Note is the teacher's own text to families, in Markdown.
+type Note struct {
+	Markdown    string
+	Tag         string // its language
+	RightToLeft bool
+}
+
 // note writes the teacher's Markdown. Raw HTML is left out by goldmark;
 // pictures, headings and links to elsewhere are turned into their words: a
 // page asks for nothing and has its own headings.
 func note(markdown string) templ.Component {
-	return raw(func(b *strings.Builder) {
+	return templ.ComponentFunc(func(_ context.Context, w io.Writer) error {
 		md := goldmark.New(goldmark.WithParserOptions(
 			parser.WithASTTransformers(util.Prioritized(plain{}, 100)),
 		))
-		// A strings.Builder does not fail, and goldmark has no other error.
-		_ = md.Convert([]byte(markdown), b)
+		return md.Convert([]byte(markdown), w)
 	})
 }
 

@@ -7,7 +7,6 @@ import (
 	"encoding/base64"
 	"maps"
 	"os"
-	"os/exec"
 	"path/filepath"
 	"slices"
 	"strings"
@@ -194,15 +193,6 @@ func paragraphs(t *testing.T, out []byte) {
 		case token.Data == "p":
 			open = token.Type == html.StartTagToken
 		}
-	}
-}
-
-// TestGenerated: the Go code in the repository is what the templates make.
-func TestGenerated(t *testing.T) {
-	cmd := exec.Command("go", "tool", "templ", "generate", "-check", "-path", "./internal/page")
-	cmd.Dir = "../.."
-	if out, err := cmd.CombinedOutput(); err != nil {
-		t.Errorf("run: go tool templ generate -path ./internal/page (%v)\n%s", err, out)
 	}
 }
 

@@ -3,13 +3,43 @@ package page
 import (
 	"github.com/a-h/templ"
 
+	"homebuild/internal/draw/cards"
 	"homebuild/internal/picture"
 	"homebuild/internal/picture/svg"
+	"homebuild/internal/qrcode"
 )
 
 // picture draws a picture where it stands.
-func (s *sheet) picture(p picture.Picture) templ.Component {
+func (s *state) picture(p picture.Picture) templ.Component {
 	s.pictures++
 	o := svg.Options{ID: id("picture-", s.pictures), Say: s.Language.Plain, Number: s.Language.Number}
 	return drawn(func() (string, error) { return svg.Draw(p, o), nil })
+}
+
+// mover draws who shows a warm-up.
+func mover(symbol string, seated bool) templ.Component {
+	return drawn(func() (string, error) { return cards.WarmUp(symbol, seated) })
+}
+
+// code draws the QR code of an address.
+func (s *state) code(address string) templ.Component {
+	return raw(func(m *markup) {
+		svg, err := qrcode.SVG(address, s.word("print.code"))
+		if err != nil {
+			return // longer than a code can hold: the page goes without one
+		}
+		m.write(svg)
+	})
+}
+
+// drawn is a component made of a ready drawing.
+func drawn(draw func() (string, error)) templ.Component {
+	return raw(func(m *markup) {
+		svg, err := draw()
+		if err != nil {
+			m.err = err
+			return
+		}
+		m.write(svg)
+	})
 }

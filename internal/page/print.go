@@ -3,10 +3,27 @@ package page
 import (
 	"golang.org/x/text/width"
 
+	"homebuild/internal/i18n"
 	"homebuild/internal/phrase"
 	"homebuild/internal/problem"
 	"homebuild/internal/story"
 )
+
+// Print is one sheet of paper, both sides.
+type Print struct {
+	WeekPage
+	Words   []phrase.Line
+	Class   *i18n.Language
+	Worked  story.Story   // front: the story to draw and solve together
+	Blank   []phrase.Line // front: the story to invent, with blanks
+	Stories []story.Story // back
+	Answers bool          // answers upside down at the foot; else only on the learn and try pages
+	// WeekURL is the full address of the weekly link, for the code to
+	// photograph; empty when the site's address is not known.
+	WeekURL string
+}
+
+var printKind = &kind{"print", []string{"base.css", "print.css"}}
 
 // A sheet has two sides and never a third: when the stories of the back are
 // many or long, they stand two by two, and then in smaller letters. The bounds
@@ -19,7 +36,7 @@ const (
 )
 
 // backClass is the class of the back of the sheet, by how much it has to hold.
-func (s *sheet) backClass(v *Print) string {
+func (s *state) backClass(v *Print) string {
 	size := 0
 	for _, t := range v.Stories {
 		size += s.length(t)
@@ -35,7 +52,7 @@ func (s *sheet) backClass(v *Print) string {
 
 // length is how many letters a story and its answer frame have; one of a
 // script with square letters counts for two.
-func (s *sheet) length(t story.Story) int {
+func (s *state) length(t story.Story) int {
 	n := s.letters(t.AnswerFrame)
 	if t.Own != nil {
 		for _, r := range t.Own.In(s.Language.Tag()).Runs {
@@ -48,7 +65,7 @@ func (s *sheet) length(t story.Story) int {
 	return n
 }
 
-func (s *sheet) letters(l phrase.Line) int { return letters(s.Language.Plain(l)) }
+func (s *state) letters(l phrase.Line) int { return letters(s.Language.Plain(l)) }
 
 func letters(text string) int {
 	n := 0
@@ -64,12 +81,12 @@ func letters(text string) int {
 // signs are those of the equation to write: with three numbers the story's
 // own, with two those of the calculation that finds the answer.
 func signs(p problem.Problem) []problem.Op {
-	told := p.Equation().Sides()[0]
-	if len(told) < 3 {
+	side := p.Equation().Sides()[0]
+	if len(side) < 3 {
 		return []problem.Op{p.Calculation().Op}
 	}
 	var out []problem.Op
-	for _, term := range told[1:] {
+	for _, term := range side[1:] {
 		out = append(out, term.Op)
 	}
 	return out

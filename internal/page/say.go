@@ -14,43 +14,37 @@ import (
 )
 
 // say writes a line in the page's language.
-func (s *sheet) say(l phrase.Line) templ.Component { return sayIn(s.Language, l) }
-
-// equation writes an equation, kept in its own direction.
-func (s *sheet) equation(q problem.Equation) templ.Component {
-	return raw(func(b *strings.Builder) { writeEquation(b, s.Language.EquationsRightToLeft(), s.Language.Equation(q)) })
-}
+func (s *state) say(l phrase.Line) templ.Component { return sayIn(s.Language, l) }
 
 // sayIn marks up what a reader should see at a glance: counted things, blanks
 // to fill, equations, and words whose direction is not known. It writes by
 // hand because a template would put spaces between the runs.
 func sayIn(l *i18n.Language, line phrase.Line) templ.Component {
-	return raw(func(b *strings.Builder) {
-		for _, r := range l.Say(line) {
-			writeRun(b, l.EquationsRightToLeft(), r)
-		}
-	})
+	return raw(func(m *markup) { m.line(l, line) })
 }
 
-// sentences writes sentence after sentence, each in an element of its class,
-// with what the language puts between them.
-func (s *sheet) sentences(lines []phrase.Line, class func(i int) string) templ.Component {
-	return raw(func(b *strings.Builder) {
+// equation writes an equation, kept in its own direction.
+func (s *state) equation(q problem.Equation) templ.Component {
+	return raw(func(m *markup) { m.equation(s.Language.EquationsRightToLeft(), s.Language.Equation(q)) })
+}
+
+// sentences writes those of a story, each in an element of its class, with what
+// the language puts between them.
+func (s *state) sentences(lines []phrase.Line, class func(i int) string) templ.Component {
+	return raw(func(m *markup) {
 		for i, line := range lines {
 			if i > 0 {
-				b.WriteString(s.Language.Between())
+				m.write(s.Language.Between())
 			}
-			b.WriteString("<span" + class(i) + ">")
-			for _, r := range s.Language.Say(line) {
-				writeRun(b, s.Language.EquationsRightToLeft(), r)
-			}
-			b.WriteString("</span>")
+			m.write("<span", class(i), ">")
+			m.line(s.Language, line)
+			m.write("</span>")
 		}
 	})
 }
 
-// toldLines are the lines of a story's sentences.
-func toldLines(t story.Story) []phrase.Line {
+// sentenceLines are the lines of a story's sentences.
+func sentenceLines(t story.Story) []phrase.Line {
 	lines := make([]phrase.Line, len(t.Sentences))
 	for i, x := range t.Sentences {
 		lines[i] = x.Line
@@ -60,41 +54,66 @@ func toldLines(t story.Story) []phrase.Line {
 
 func noClass(int) string { return "" }
 
-// writeRun marks up one run; turned says that equations run from right to left.
-func writeRun(b *strings.Builder, turned bool, r i18n.Run) {
-	text := templ.EscapeString(r.Text)
-	switch r.Kind {
-	case i18n.RunCounted, i18n.RunNumber:
-		b.WriteString("<b class=n>" + text + "</b>")
-	case i18n.RunBlank:
-		// The line is drawn; what is heard is the run's own text.
-		b.WriteString("<span class=gap><span class=hide>" + text + "</span></span>")
-	case i18n.RunEquation:
-		writeEquation(b, turned, r.Text)
-	case i18n.RunPerson, i18n.RunOwnText:
-		b.WriteString("<bdi>" + text + "</bdi>")
-	default:
-		b.WriteString(text)
+// isZero reports whether a line says nothing.
+func isZero(l phrase.Line) bool { return l.ID == "" }
+
+// markup writes markup by hand and keeps the first error.
+type markup struct {
+	to  io.Writer
+	err error
+}
+
+// raw is a component that is written by hand.
+func raw(write func(*markup)) templ.Component {
+	return templ.ComponentFunc(func(_ context.Context, w io.Writer) error {
+		m := markup{to: w}
+		write(&m)
+		return m.err
+	})
+}
+
+// write writes ready markup.
+func (m *markup) write(parts ...string) {
+	for _, p := range parts {
+		if m.err == nil {
+			_, m.err = io.WriteString(m.to, p)
+		}
 	}
 }
 
-func writeEquation(b *strings.Builder, turned bool, text string) {
+// line says a line in a language.
+func (m *markup) line(l *i18n.Language, line phrase.Line) {
+	for _, r := range l.Say(line) {
+		m.run(l.EquationsRightToLeft(), r)
+	}
+}
+
+// run marks up one run; turned says that equations run from right to left.
+func (m *markup) run(turned bool, r i18n.Run) {
+	text := templ.EscapeString(r.Text)
+	switch r.Kind {
+	case i18n.RunCounted, i18n.RunNumber:
+		m.write("<b class=n>", text, "</b>")
+	case i18n.RunBlank:
+		m.blank(text)
+	case i18n.RunEquation:
+		m.equation(turned, r.Text)
+	case i18n.RunPerson, i18n.RunOwnText:
+		m.write("<bdi>", text, "</bdi>")
+	default:
+		m.write(text)
+	}
+}
+
+// blank draws a line to write on; what is heard is the text.
+func (m *markup) blank(text string) {
+	m.write("<span class=gap><span class=hide>", text, "</span></span>")
+}
+
+func (m *markup) equation(turned bool, text string) {
 	text = templ.EscapeString(text)
 	if strings.Count(text, " = ") > 1 { // a long chain goes on to the next line before a "="
 		text = "<span>" + strings.ReplaceAll(text, " = ", "</span> <span>= ") + "</span>"
 	}
-	b.WriteString(`<bdi class=eq dir=` + dir(turned) + `>` + text + `</bdi>`)
+	m.write("<bdi class=eq dir=", dir(turned), ">", text, "</bdi>")
 }
-
-// raw is a component that writes ready HTML.
-func raw(write func(*strings.Builder)) templ.Component {
-	return templ.ComponentFunc(func(_ context.Context, w io.Writer) error {
-		var b strings.Builder
-		write(&b)
-		_, err := io.WriteString(w, b.String())
-		return err
-	})
-}
-
-// isZero reports whether a line says nothing.
-func isZero(l phrase.Line) bool { return l.ID == "" }

@@ -74,7 +74,7 @@ func TestNote(t *testing.T) {
 // with quiet zone: 4 modules on each side, 17 + 4 x version within (ISO/IEC
 // 18004).
 func TestCode(t *testing.T) {
-	s := &sheet{Frame: &Frame{Language: newStock(t).languages["en"]}}
+	s := &state{Layout: &Layout{Language: newStock(t).languages["en"]}}
 	tests := []struct {
 		address string
 		side    int

@@ -3,7 +3,6 @@ package page
 import (
 	"bytes"
 	"crypto/sha256"
-	"encoding/base64"
 	"errors"
 	"fmt"
 	"io/fs"
@@ -23,16 +22,13 @@ type Theme struct {
 	Name   string
 	Light  map[string]string // colour by name, "#rrggbb"
 	Dark   map[string]string
-	styles map[kind]style
+	styles map[string]style // by the class of the kind of page
 	sum    string
 	// What is the same in every page is drawn once: the fills of the pictures,
 	// and the cards.
 	patterns string
 	deck     deck
 }
-
-// style is the CSS of a kind of page and its hash for the security policy.
-type style struct{ css, hash string }
 
 // ErrTheme says that a theme's files cannot be used; the text names the file
 // and what to write.
@@ -69,10 +65,10 @@ func ReadTheme(base, theme fs.FS) (*Theme, error) {
 	if err != nil {
 		return nil, err
 	}
-	t := &Theme{Name: file.Name, Light: file.Light, Dark: file.Dark, styles: map[kind]style{}}
+	t := &Theme{Name: file.Name, Light: file.Light, Dark: file.Dark, styles: map[string]style{}}
 	start := ":root{" + light + "}@media screen and (prefers-color-scheme:dark){:root{" + dark + "}}"
-	for k, files := range parts {
-		if t.styles[k], err = join(start, base, theme, files); err != nil {
+	for _, k := range kinds {
+		if t.styles[k.class], err = join(start, base, theme, k.css); err != nil {
 			return nil, err
 		}
 	}
@@ -137,8 +133,7 @@ func join(start string, base, theme fs.FS, files []string) (style, error) {
 		return style{}, err
 	}
 	b.WriteString(css)
-	sum := sha256.Sum256([]byte(b.String()))
-	return style{css: b.String(), hash: "sha256-" + base64.StdEncoding.EncodeToString(sum[:])}, nil
+	return newStyle(b.String()), nil
 }
 
 // readCSS reads, checks and shortens a file.

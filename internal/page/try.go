@@ -1,12 +1,61 @@
 package page
 
 import (
-	"reflect"
 	"slices"
+
+	"github.com/a-h/templ"
 
 	"homebuild/internal/phrase"
 	"homebuild/internal/picture"
+	"homebuild/internal/problem"
+	"homebuild/internal/story"
 )
+
+// Try is the page of stories to try at home, with help for any answer.
+type Try struct {
+	WeekPage
+	First   int // number of the first story; a long week has more than one page
+	Stories []*TryStory
+	Next    string // link to the page with the stories after these; empty for none
+}
+
+// TryStory is a story with its number choices and a reply to each.
+type TryStory struct {
+	Story   story.Story
+	Choices []Choice
+	Replies []Reply
+	Open    picture.Picture // stands below the replies that help; nil where every answer is right
+	Solved  picture.Picture // stands below the right one, and in the whole way
+	Solution
+}
+
+// Choice is something to tap as an answer: a number, a pair, or words such as
+// "another number".
+type Choice struct {
+	Number int
+	Pair   problem.Equation // shown instead of Number when not zero: 3 + 5
+	Other  phrase.Line      // shown instead of Number when not zero
+	Reply  int              // place in Replies
+}
+
+// Reply answers one choice or several that share it.
+type Reply struct {
+	Right bool
+	Lines []phrase.Line // kind and short; the page opens the right one with a calm word
+}
+
+var tryKind = &kind{"try", []string{"base.css", pictureCSS, "try.css"}}
+
+// choice writes what stands on a choice.
+func (s *state) choice(c Choice) templ.Component {
+	switch {
+	case !isZero(c.Other):
+		return s.say(c.Other)
+	case !c.Pair.IsZero():
+		return s.equation(c.Pair)
+	}
+	return raw(func(m *markup) { m.write(templ.EscapeString(s.Language.Number(c.Number))) })
+}
 
 // grid is choices of one shape, laid out together.
 type grid struct {
@@ -68,19 +117,6 @@ func (t *TryStory) forClass(reply int) string {
 
 func storyNumber(n int) phrase.Line { return phrase.Say("try.story", phrase.Number("Number", n)) }
 
-// heading is a page's title: its own name, then what the week is about.
-func (s *sheet) heading(word string, about phrase.Line) string {
-	return s.word(word) + " · " + s.title(about)
-}
-
-func pair(first, second int) phrase.Line {
-	return phrase.Say("check.pair", phrase.Number("First", first), phrase.Number("Second", second))
-}
-
-func firstNumber(n int) phrase.Line {
-	return phrase.Say("check.with", phrase.Number("First", n))
-}
-
 // after is the link from a story to the one after it, which may be the first of
 // the next page; empty after the last.
 func (v *Try) after(i int) string {
@@ -93,31 +129,9 @@ func (v *Try) after(i int) string {
 	return ""
 }
 
-// shared is the picture of the first reply that is right, or of the first that
-// helps. Most replies of a story have the same one; drawing it once keeps the
-// page light.
-func (t *TryStory) shared(right bool) picture.Picture {
-	for _, r := range t.Replies {
-		if r.Right == right && r.Picture != nil {
-			return r.Picture
-		}
+func (r Reply) class() string {
+	if r.Right {
+		return "reply right uses"
 	}
-	return nil
-}
-
-// sharing reports whether reply i shows the shared picture.
-func (t *TryStory) sharing(i int) bool {
-	r := t.Replies[i]
-	return r.Picture != nil && reflect.DeepEqual(r.Picture, t.shared(r.Right))
-}
-
-func (t *TryStory) replyClass(i int) string {
-	class := "reply help"
-	if t.Replies[i].Right {
-		class = "reply right"
-	}
-	if t.sharing(i) {
-		class += " uses"
-	}
-	return class
+	return "reply help uses"
 }

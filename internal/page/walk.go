@@ -2,8 +2,26 @@ package page
 
 import (
 	"homebuild/internal/phrase"
+	"homebuild/internal/picture"
 	"homebuild/internal/story"
 )
+
+// Worked is a story with everything the walk shows.
+type Worked struct {
+	Story story.Story
+	// Growing is the picture as the story goes on: first part, second part,
+	// then the "?".
+	Growing []Panel
+	Solved  picture.Picture
+	Solution
+	Another *Working // another way; nil for none
+}
+
+// Panel is a picture with what to do or see in it.
+type Panel struct {
+	Picture picture.Picture
+	Caption []phrase.Line // the sentences that made it grow; empty for none
+}
 
 // walkStep is a step of the walk; its id is also in the theme's learn.css.
 type walkStep struct{ id string }
@@ -38,15 +56,7 @@ func stepCount(i int) phrase.Line {
 	return phrase.Say("learn.step", phrase.Number("Step", i+1), phrase.Number("Steps", len(walkSteps)))
 }
 
-func minutes(n int) phrase.Line { return phrase.Say("learn.minutes", phrase.Number("Minutes", n)) }
-
 // roleNames give a sentence's role its class in the CSS and its messages.
 var roleNames = map[story.Role]string{
 	story.Scene: "scene", story.Known: "known", story.Extra: "extra", story.Question: "ask",
 }
-
-func roleClass(r story.Role) string { return roleNames[r] }
-
-func roleWord(r story.Role) string { return "learn.role." + roleNames[r] }
-
-func askWord(r story.Role) string { return "learn.hint." + roleNames[r] }

@@ -37,7 +37,7 @@ func pageWords(t testing.TB) string {
 		t.Fatal(err)
 	}
 	maps.DeleteFunc(all, func(family string, _ any) bool {
-		return !slices.Contains([]string{"page", "month", "care", "learn", "try", "own", "print", "check", "index"}, family)
+		return !slices.Contains([]string{"page", "month", "care", "learn", "try", "own", "print", "check", "index", "desk", "share"}, family)
 	})
 	words, err := toml.Marshal(all)
 	if err != nil {

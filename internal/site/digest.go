@@ -1,11 +1,11 @@
 package site
 
 import (
+	"bufio"
 	"cmp"
 	"crypto/sha256"
 	"encoding/hex"
 	"fmt"
-	"hash"
 	"reflect"
 	"slices"
 	"strconv"
@@ -14,42 +14,33 @@ import (
 // digest names the values of what it is given: equal values have equal names,
 // on every machine, and other values have others. It looks into everything,
 // unexported fields too, so that a field that is added later cannot be
-// forgotten. What has no value to name, a function or a channel, is a bug of
-// the caller and panics.
+// forgotten; what is pointed at and has a sum of its own is named by that. What
+// has no value to name, a function or a channel, is a bug of the caller and
+// panics.
 func digest(values ...any) string {
-	d := digester{sha256.New(), nil}
+	sum := sha256.New()
+	d := digester{bufio.NewWriter(sum)} // neither of them fails
 	for i := range values {
 		d.value(reflect.ValueOf(&values[i]).Elem()) // with its type
 	}
-	return hex.EncodeToString(d.flush().Sum(nil)[:16])
+	_ = d.Flush()
+	return hex.EncodeToString(sum.Sum(nil)[:16])
 }
 
-type digester struct {
-	hash   hash.Hash
-	buffer []byte
-}
-
-func (d *digester) flush() hash.Hash {
-	d.hash.Write(d.buffer)
-	d.buffer = d.buffer[:0]
-	return d.hash
-}
+type digester struct{ *bufio.Writer }
 
 // number writes a number and its end, so that two numbers are never read as
 // one.
-func (d *digester) number(n int64) {
-	d.buffer = append(strconv.AppendInt(d.buffer, n, 36), ' ')
-	if len(d.buffer) > 4096 {
-		d.flush()
-	}
+func (d digester) number(n int64) {
+	_, _ = d.Write(append(strconv.AppendInt(d.AvailableBuffer(), n, 36), ' '))
 }
 
-func (d *digester) text(s string) {
+func (d digester) text(s string) {
 	d.number(int64(len(s)))
-	d.buffer = append(d.buffer, s...)
+	_, _ = d.WriteString(s)
 }
 
-func (d *digester) value(v reflect.Value) {
+func (d digester) value(v reflect.Value) {
 	switch v.Kind() {
 	case reflect.Invalid:
 		d.text("nothing")
@@ -71,7 +62,7 @@ func (d *digester) value(v reflect.Value) {
 			d.value(v.Field(i))
 		}
 	case reflect.Map:
-		d.mapped(v)
+		d.entries(v)
 	case reflect.Pointer, reflect.Interface:
 		d.pointed(v)
 	default:
@@ -79,9 +70,9 @@ func (d *digester) value(v reflect.Value) {
 	}
 }
 
-// mapped goes through a map in the order of its keys, which are words or
+// entries goes through a map in the order of its keys, which are words or
 // numbers.
-func (d *digester) mapped(v reflect.Value) {
+func (d digester) entries(v reflect.Value) {
 	keys := v.MapKeys()
 	slices.SortFunc(keys, func(a, b reflect.Value) int {
 		if a.CanInt() {
@@ -96,12 +87,19 @@ func (d *digester) mapped(v reflect.Value) {
 	}
 }
 
+// summed has a name of its own for all that it holds.
+type summed interface{ Sum() string }
+
 // pointed tells apart nothing, and what sort of thing is pointed at.
-func (d *digester) pointed(v reflect.Value) {
+func (d digester) pointed(v reflect.Value) {
 	if v.IsNil() {
 		d.text("nothing")
 		return
 	}
 	d.text(v.Elem().Type().String())
+	if v.Kind() == reflect.Pointer && v.Type().Implements(reflect.TypeFor[summed]()) {
+		d.text(v.Interface().(summed).Sum())
+		return
+	}
 	d.value(v.Elem())
 }

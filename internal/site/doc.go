@@ -6,6 +6,6 @@
 // The way of a week through this room:
 //
 //	week file ─► lesson: the same problems and stories for every language
-//	lesson + language ─► views: learn, try, own, print
-//	views ─► File: a path and a function that renders it
+//	lesson + language ─► source: all that one page is made from, and so its key
+//	source ─► File: a path and a function that makes the view and renders it
 package site

@@ -86,7 +86,7 @@ func TestExampleYearUsesEverything(t *testing.T) {
 	var ranges []int
 	for _, l := range lessons {
 		ranges = append(ranges, rangeOf(l.target.Within))
-		for _, x := range append([]told{l.worked}, l.stories...) {
+		for _, x := range l.exercises() {
 			kinds = append(kinds, x.Problem.Kind())
 			if picture.Fits(l.picture, x.Problem) {
 				pictures = append(pictures, l.picture)

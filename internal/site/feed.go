@@ -3,60 +3,48 @@ package site
 import (
 	"bytes"
 	"encoding/xml"
-
-	"homebuild/internal/i18n"
 )
 
-// An Atom feed as RFC 4287 has it: id, title and updated on the feed and on
-// every entry, an author on the feed (section 4.1, from memory).
-type atomFeed struct {
+// feedFile tells of new weeks. It is an Atom feed as RFC 4287 has it: id, title
+// and updated on the feed and on every entry, an author on the feed (section
+// 4.1, from memory). It needs full addresses, so a site that does not know its
+// own has none.
+type feedFile struct {
 	XMLName xml.Name    `xml:"http://www.w3.org/2005/Atom feed"`
 	Lang    string      `xml:"xml:lang,attr"`
 	ID      string      `xml:"id"`
 	Title   string      `xml:"title"`
 	Updated string      `xml:"updated"`
 	Author  string      `xml:"author>name"`
-	Links   []atomLink  `xml:"link"`
-	Entries []atomEntry `xml:"entry"`
+	Links   []feedLink  `xml:"link"`
+	Entries []feedEntry `xml:"entry"`
 }
 
-type atomEntry struct {
+type feedEntry struct {
 	ID      string   `xml:"id"`
 	Title   string   `xml:"title"`
 	Updated string   `xml:"updated"`
-	Link    atomLink `xml:"link"`
+	Link    feedLink `xml:"link"`
 }
 
-type atomLink struct {
+type feedLink struct {
 	Rel  string `xml:"rel,attr,omitempty"`
 	Href string `xml:"href,attr"`
 }
 
 func feedPath(tag string) string { return tag + "/feed.xml" }
 
-// feed tells of new weeks. It needs full addresses, so a site that does not
-// know its own has none.
-func (b *builder) feed(lang *i18n.Language) {
-	if b.Site.Address == "" {
-		return
+func newFeed(address string, lang *language, weeks calendar) feedFile {
+	tag := lang.Tag()
+	own := address + feedPath(tag)
+	f := feedFile{
+		Lang: tag, ID: own, Title: lang.school + " · " + lang.Word("index.title"), Author: lang.school,
+		Links: []feedLink{{Rel: "self", Href: own}, {Href: address + indexPath(tag)}},
 	}
-	own := feedPath(lang.Tag())
-	b.file(own, true, madeFrom{b.Site.Address, b.of(lang), b.ids.calendar}, func() ([]byte, error) {
-		return encodeXML(b.atom(lang, own))
-	})
-}
-
-func (b *builder) atom(lang *i18n.Language, own string) atomFeed {
-	school := b.Site.Name.In(lang.Tag(), b.Site.School)
-	f := atomFeed{
-		Lang: lang.Tag(), ID: b.Site.Address + own, Title: school + " · " + lang.Word("index.title"), Author: school,
-		Links: []atomLink{{Rel: "self", Href: b.Site.Address + own}, {Href: b.Site.Address + homePath(lang.Tag())}},
-	}
-	for i := len(b.lessons) - 1; i >= 0; i-- {
-		l := b.lessons[i]
-		href := b.Site.Address + learnPath(lang.Tag(), l.week.Date)
-		f.Entries = append(f.Entries, atomEntry{
-			ID: href, Title: lang.Plain(l.target.CanLine()), Updated: l.week.Date + "T00:00:00Z", Link: atomLink{Href: href},
+	for _, w := range weeks {
+		href := address + learnPath(tag, w.date)
+		f.Entries = append(f.Entries, feedEntry{
+			ID: href, Title: lang.Plain(w.target), Updated: w.date + "T00:00:00Z", Link: feedLink{Href: href},
 		})
 	}
 	// Everything is a function of the files, so a week's own date stands for the
@@ -67,6 +55,10 @@ func (b *builder) atom(lang *i18n.Language, own string) atomFeed {
 	}
 	return f
 }
+
+func (f feedFile) path() string { return feedPath(f.Lang) }
+
+func (f feedFile) render() ([]byte, error) { return encodeXML(f) }
 
 // encodeXML writes a document with its declaration.
 func encodeXML(document any) ([]byte, error) {

@@ -9,7 +9,6 @@ import (
 	"time"
 
 	"homebuild/internal/activity"
-	"homebuild/internal/page"
 )
 
 // rendered gives one file of a site.
@@ -117,9 +116,9 @@ func TestByTarget(t *testing.T) {
 	if len(problems) > 0 {
 		t.Fatal(problems)
 	}
-	b := p.builder()
-	weeks := b.weekLinks("en/index.html", func(date string) string { return learnPath("en", date) })
-	sorted := b.byTarget(weeks)
+	c := p.calendar()
+	to := func(date string) string { return learnPath("en", date) }
+	weeks, sorted := c.links("en/index.html", to), c.byTarget().links("en/index.html", to)
 	if len(sorted) != len(weeks) {
 		t.Fatalf("%d of %d weeks", len(sorted), len(weeks))
 	}
@@ -131,7 +130,7 @@ func TestByTarget(t *testing.T) {
 		}
 		last = i
 	}
-	if got := b.byTarget([]page.WeekLink{weeks[0]}); got != nil {
+	if got := c[:1].byTarget(); got != nil {
 		t.Error("one week is sorted by target")
 	}
 }

@@ -1,77 +1,46 @@
 package site
 
 import (
-	"homebuild/internal/i18n"
-	"homebuild/internal/phrase"
+	"slices"
+
+	"homebuild/internal/activity"
+	"homebuild/internal/mistake"
+	"homebuild/internal/page"
+	"homebuild/internal/picture"
 )
 
-// A file's key names everything that its bytes depend on, so that a file whose
-// key has not changed need not be rendered again. All files depend on the
-// program; all pages on the look, the address, whether search engines are
-// welcome, and the names of the site's languages. Each adds what its own view is
-// made from: a language with all its messages, a lesson, all weeks' targets. A week's
-// settings count only through what they lead to, so that a week planned as
-// before stays. The tests change every input in turn and hold the keys against
-// the bytes.
-
-// ids are the names of what pages share.
-type ids struct {
-	frame    string                    // what every page depends on
-	language map[*i18n.Language]string // a language and what the school is called in it
-	all      string                    // all languages
-	calendar string
+// keyPage is the answer key of a week, for the teacher.
+type keyPage struct {
+	Class  *language
+	Lesson *lesson
 }
 
-// described is what a page says of a language other than its own.
-type described struct {
-	Tag, Name string
-	RTL       bool
-	Class     bool
-}
+func (p keyPage) path() string { return p.Lesson.date + "/answer-key.html" }
 
-// listed is what an index says of a week.
-type listed struct {
-	Date   string
-	Target phrase.Line
-}
-
-func (b *builder) newIDs() ids {
-	out := ids{language: map[*i18n.Language]string{}}
-	var others []described
-	var all []string
-	for _, l := range b.languages {
-		others = append(others, described{l.Tag(), l.Name(), l.RightToLeft(), l == b.school})
-		out.language[l] = digest(l.Sum(), l.Tag(), b.schoolName(l))
-		all = append(all, out.language[l])
+func (p keyPage) view(c *common) page.View {
+	l := p.Lesson
+	v := &page.Key{Layout: c.deskLayout(p.path()), Week: l.date, Target: l.target.CanLine()}
+	for _, e := range l.exercises() {
+		v.Stories = append(v.Stories, l.keyStory(e))
 	}
-	out.frame = digest(b.Theme.Sum(), b.Site.Address, b.Site.Index, others)
-	out.all = digest(all)
-	weeks := make([]listed, len(b.lessons))
-	for i := range b.lessons {
-		weeks[i] = b.lessons[i].listed()
+	return v
+}
+
+// mostListened keeps the key of a week on one page.
+const mostListened = 4
+
+func (l *lesson) keyStory(e exercise) page.KeyStory {
+	k := page.KeyStory{
+		Story: e.Story, Kind: activity.KindName(e.Problem.Kind()), Equation: e.Problem.Equation(),
+		Picture: l.pictureOf(e, picture.Solved),
 	}
-	out.calendar = digest(weeks)
-	return out
-}
-
-func (b *builder) schoolName(l *i18n.Language) string {
-	return b.Site.Name.In(l.Tag(), b.Site.School)
-}
-
-// madeFrom is what a file is made from beyond what all files are.
-type madeFrom []any
-
-// of names a language with all its messages, and what the school is called.
-func (b *builder) of(l *i18n.Language) string { return b.ids.language[l] }
-
-// key names what a file is made from; empty when the program has no name, so
-// that every file is rendered.
-func (b *builder) key(path string, from madeFrom) string {
-	if b.Program == "" {
-		return ""
+	first := e.FirstWays()
+	for _, w := range slices.Concat(first[:min(1, len(first))], e.Ways()) {
+		k.Ways = append(k.Ways, page.Working{Name: w.Name.Title(), Chain: w.Chain})
 	}
-	return digest(b.Program, path, from)
+	mistakes := mistake.Of(e.Problem, e.ExtraNumber)
+	for _, m := range mistakes[:min(mostListened, len(mistakes))] {
+		k.Mistakes = append(k.Mistakes, page.KeyMistake{Number: m.Answer, Name: m.Cause.Name(), Ask: m.Hint()})
+	}
+	return k
 }
-
-// listed is what an index says of the lesson.
-func (l *lesson) listed() listed { return listed{l.week.Date, l.target.CanLine()} }

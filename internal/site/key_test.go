@@ -103,14 +103,14 @@ func learnOrPrint(path, date string) bool {
 	return learn(path, date) || print(path, date)
 }
 func print(path, _ string) bool { return strings.HasSuffix(path, "-print.html") }
-func learn(path, _ string) bool { return learnPage.MatchString(path) }
+func learn(path, _ string) bool { return learnPattern.MatchString(path) }
 func lessons(path, _ string) bool {
 	return strings.Count(path, "/") == 1 && dateIn.MatchString(path) || strings.HasSuffix(path, "answer-key.html")
 }
 
 var (
-	dateIn    = regexp.MustCompile(`\d{4}-\d\d-\d\d`)
-	learnPage = regexp.MustCompile(`^[a-z]+/\d{4}-\d\d-\d\d\.html$`)
+	dateIn       = regexp.MustCompile(`\d{4}-\d\d-\d\d`)
+	learnPattern = regexp.MustCompile(`^[a-z]+/\d{4}-\d\d-\d\d\.html$`)
 )
 
 type files = func(path, date string) bool
@@ -267,10 +267,25 @@ func TestDigestTellsApart(t *testing.T) {
 	if same := 1; digest(inner{&one}) != digest(inner{&same}) {
 		t.Error("two pointers to equal values: want one digest, got two")
 	}
-	defer func() {
-		if recover() == nil {
-			t.Error("a function: want a panic, got a digest")
-		}
-	}()
-	digest(inner{func() {}})
+	if digest(&withSum{"a", 1}) != digest(&withSum{"a", 2}) || digest(&withSum{"a", 1}) == digest(&withSum{"b", 1}) {
+		t.Error("what has a sum is not named by it")
+	}
+	for name, v := range map[string]any{"a function": inner{func() {}}, "a sum that cannot be asked for": struct{ n *withSum }{&withSum{"a", 1}}} {
+		func() {
+			defer func() {
+				if recover() == nil {
+					t.Errorf("%s: want a panic, got a digest", name)
+				}
+			}()
+			digest(v)
+		}()
+	}
 }
+
+// withSum has a sum of its own.
+type withSum struct {
+	sum  string
+	rest int
+}
+
+func (n *withSum) Sum() string { return n.sum }

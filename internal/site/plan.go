@@ -15,12 +15,12 @@ import (
 
 // plan works every week out, in the order of the dates, so that later weeks
 // avoid what earlier ones had.
-func plan(in Input) (lessons []lesson, notices, problems diag.Problems) {
+func plan(in Input) (lessons []*lesson, notices, problems diag.Problems) {
 	requests, own, notices, problems := requests(in)
 	if len(problems) > 0 {
 		return nil, notices, problems
 	}
-	teller := story.NewTeller(in.Stock.Only(in.told), in.Site.Key)
+	teller := story.NewTeller(in.Stock.Only(in.everywhere), in.Site.Key)
 	for i, p := range activity.Year(requests) {
 		w := in.Site.Weeks[i]
 		for _, warning := range p.Warnings {
@@ -36,9 +36,19 @@ func plan(in Input) (lessons []lesson, notices, problems diag.Problems) {
 	return lessons, notices, problems
 }
 
-// told reports whether every language of the site can tell a frame, a thing or
+// Year plans every week's problems, oldest first: the mathematics of Assemble
+// alone, for a teacher's plan and for choosing the next week.
+func Year(in Input) ([]activity.WeekPlan, diag.Problems) {
+	requests, _, _, problems := requests(in)
+	if len(problems) > 0 {
+		return nil, problems
+	}
+	return activity.Year(requests), nil
+}
+
+// everywhere reports whether every language of the site has a frame, a thing or
 // a person.
-func (in Input) told(id string) bool {
+func (in Input) everywhere(id string) bool {
 	ok, _ := in.Catalog.Told(id)
 	return ok
 }
@@ -103,35 +113,36 @@ func targetOf(w week.Week, targets []activity.Target) (activity.Target, error) {
 
 // tellWeek tells every problem of a week as a story; the teacher's own come
 // first and are told already.
-func tellWeek(teller *story.Teller, w week.Week, p activity.WeekPlan, own []written) (lesson, error) {
-	l := lesson{week: w, target: p.Request.Target, picture: p.Worked.Picture}
+func tellWeek(teller *story.Teller, w week.Week, p activity.WeekPlan, own []written) (*lesson, error) {
+	l := &lesson{date: w.Date, target: p.Request.Target, picture: p.Worked.Picture}
+	if l.picture == 0 {
+		l.picture = picture.BarModel
+	}
 	setting := ""
 	if w.Scene != "" {
 		setting = "setting." + w.Scene
 	}
 	for place, a := range p.All() {
+		e := exercise{Activity: a}
 		if a.Own {
-			st := own[place-1].story
-			st.ExtraNumber = a.ExtraNumber
-			l.stories = append(l.stories, told{a, st})
-			continue
+			e.Story = own[place-1].story
+			e.Story.ExtraNumber = a.ExtraNumber
+		} else {
+			if place > 0 {
+				place -= len(own) // a story of her own changes nothing about ours
+			}
+			var err error
+			e.Story, err = teller.Tell(story.Request{
+				Problem: a.Problem, ExtraNumber: a.ExtraNumber, Setting: setting,
+				InWords: w.NumberWords, Week: w.Date, Place: place,
+			})
+			if err != nil {
+				return nil, err
+			}
 		}
-		if place > 0 {
-			place -= len(own) // a story of her own changes nothing about ours
-		}
-		s, err := teller.Tell(story.Request{
-			Problem: a.Problem, ExtraNumber: a.ExtraNumber, Setting: setting,
-			InWords: w.NumberWords, Week: w.Date, Place: place,
-		})
-		if err != nil {
-			return lesson{}, err
-		}
-		if place == 0 {
-			l.worked = told{a, s}
-			continue
-		}
-		l.stories = append(l.stories, told{a, s})
+		l.stories = append(l.stories, e)
 	}
-	l.sum = digest(l.target, l.picture, l.worked, l.stories)
+	l.worked, l.stories = l.stories[0], l.stories[1:]
+	l.sum = digest(l.date, l.target, l.picture, l.worked, l.stories)
 	return l, nil
 }

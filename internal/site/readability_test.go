@@ -15,11 +15,7 @@ func textsOf(t *testing.T, tag string) (texts []readability.Text, names []string
 	if len(problems) > 0 {
 		t.Fatal(problems)
 	}
-	read, names := p.Texts(tag)
-	for _, x := range read {
-		texts = append(texts, readability.Text(x))
-	}
-	return texts, names
+	return p.Texts(tag)
 }
 
 // knownLong are wordings of stories with a sentence of more than ten words, and

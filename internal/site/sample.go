@@ -2,7 +2,6 @@ package site
 
 import (
 	"bytes"
-	"fmt"
 	"slices"
 	"strings"
 
@@ -20,7 +19,7 @@ import (
 // SampleInput is what the sample of a language is made from.
 type SampleInput struct {
 	Begun   *i18n.Begun
-	English *i18n.Language // in which the bench speaks
+	English *i18n.Language // the language of the page around the texts
 	Theme   *page.Theme
 	Targets []activity.Target
 	Stock   story.Stock
@@ -34,19 +33,17 @@ func samplePath(tag string) string { return "sample-" + tag + ".html" }
 func Sample(in SampleInput) File {
 	own := samplePath(in.Begun.Status.Tag)
 	return File{Path: own, Render: func() ([]byte, error) {
-		var buf bytes.Buffer
-		if err := page.Render(&buf, in.view(own)); err != nil {
-			return nil, fmt.Errorf("%s: %w", own, err)
-		}
-		return buf.Bytes(), nil
+		var b bytes.Buffer
+		err := page.Render(&b, in.view(own))
+		return b.Bytes(), err
 	}}
 }
 
 func (in SampleInput) view(own string) *page.Sample {
 	s := in.Begun.Status
 	return &page.Sample{
-		Frame: page.Frame{Language: in.English, Theme: in.Theme, Path: own, School: "homebuild"},
-		Tag:   s.Tag, Name: s.Name, RightToLeft: in.Begun.RightToLeft(), Turned: in.Begun.EquationsRightToLeft(),
+		Layout: page.Layout{Language: in.English, Theme: in.Theme, Path: own, School: "homebuild"},
+		Tag:    s.Tag, Name: s.Name, RightToLeft: in.Begun.RightToLeft(), Turned: in.Begun.EquationsRightToLeft(),
 		Done: s.Done, Total: s.Total, Stale: s.Stale, Reviewed: s.Reviewed,
 		Problems: in.Begun.Problems, Advice: in.Begun.Advice,
 		Parts: append([]page.SamplePart{in.stories()}, in.messages()...),

@@ -9,14 +9,14 @@ import (
 
 // sense shows that the answer of a story can be right: friendly numbers first,
 // where they help, then the part-whole test, then going back.
-func sense(t told) []page.Sense {
-	c := t.Problem.Calculation()
-	if t.Problem.Pairs() != nil { // the total is told: a part is looked at, and put back
+func sense(e exercise) []page.Sense {
+	c := e.Problem.Calculation()
+	if e.Problem.Pairs() != nil { // the total is told: a part is looked at, and put back
 		return partsAndBack(problem.Calculation{Op: problem.Minus, Numbers: []int{c.Value(), c.Numbers[1]}})
 	}
 	var out []page.Sense
-	if t.HasEstimate {
-		out = append(out, friendly(t.Estimate, c.Value()))
+	if e.HasEstimate {
+		out = append(out, friendly(e.Estimate, c.Value()))
 	}
 	return append(out, partsAndBack(c)...)
 }

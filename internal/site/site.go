@@ -1,10 +1,6 @@
 package site
 
 import (
-	"bytes"
-	"fmt"
-	"sync"
-
 	"homebuild/internal/activity"
 	"homebuild/internal/diag"
 	"homebuild/internal/i18n"
@@ -39,7 +35,7 @@ type File struct {
 // Planned is a site whose weeks are worked out, not yet listed as files.
 type Planned struct {
 	in      Input
-	lessons []lesson // oldest first
+	lessons []*lesson // of the weeks of the site, in their order: oldest first
 }
 
 // Plan works out every week. Problems are for the teacher to mend; when there
@@ -61,74 +57,76 @@ func Assemble(in Input) (files []File, notices, problems diag.Problems) {
 	return p.Pages(), notices, nil
 }
 
-// Pages lists the files to publish: pages first, then the indexes that link to
-// them.
+func (p *Planned) lister() *lister {
+	return &lister{common: newCommon(p.in), program: p.in.Program}
+}
+
+// Pages lists the files to publish: pages first, those of one week together,
+// then the indexes that link to them.
 func (p *Planned) Pages() []File {
-	b := p.builder()
-	for _, lang := range b.languages {
-		for i := range b.lessons {
-			b.weekPages(lang, &b.lessons[i])
-		}
-		b.checkPages(lang)
-	}
-	for i := range b.lessons {
-		b.weekly(&b.lessons[i])
-	}
-	for _, lang := range b.languages {
-		b.home(lang)
-		b.feed(lang)
-	}
-	b.front()
-	b.sitemap()
-	return b.files
-}
-
-// builder collects the files of one site.
-type builder struct {
-	Input
-	school    *i18n.Language // the language of the class
-	languages []*i18n.Language
-	lessons   []lesson // oldest first
-	ids       ids
-	checks    [checkLargest + 1]func() []page.CheckPair
-	buffers   sync.Pool // of *bytes.Buffer, to render into
-	files     []File
-}
-
-func (p *Planned) builder() *builder {
-	b := &builder{Input: p.in, lessons: p.lessons, checks: newChecks()}
-	for _, tag := range b.Site.Languages {
-		lang, ok := b.Catalog.Language(tag)
-		if !ok {
-			panic("site: language " + tag + " was not loaded")
-		}
-		b.languages = append(b.languages, lang)
-		if tag == b.Site.School {
-			b.school = lang
+	l := p.lister()
+	for i, lesson := range p.lessons {
+		for _, lang := range l.languages {
+			p.weekPages(l, lang, lesson, p.in.Site.Weeks[i])
 		}
 	}
-	b.ids = b.newIDs()
-	return b
+	for _, lang := range l.languages {
+		l.page(checkIndexPage{lang})
+		for first := range checkLargest + 1 {
+			l.page(checkPage{lang, first})
+		}
+	}
+	pages := len(l.files)
+	for _, lesson := range p.lessons {
+		l.page(weeklyPage{l.languages, lesson.date, lesson.target.CanLine()})
+	}
+	calendar := p.calendar()
+	for _, lang := range l.languages {
+		l.page(indexPage{lang, calendar})
+		if l.address != "" {
+			l.data(newFeed(l.address, lang, calendar))
+		}
+	}
+	l.page(frontPage{l.languages, calendar})
+	l.page(notFoundPage{l.languages})
+	if l.indexed && l.address != "" {
+		l.data(newSitemap(l.address, l.files))
+	}
+	for i := range l.files[pages:] {
+		l.files[pages+i].Index = true
+	}
+	return l.files
 }
 
-// add lists a page. Its view is made only when it is rendered, so that memory
-// does not grow with the site.
-func (b *builder) add(path string, index bool, from madeFrom, view func() page.View) {
-	b.file(path, index, append(from, b.ids.frame), func() ([]byte, error) {
-		buf, _ := b.buffers.Get().(*bytes.Buffer)
-		if buf == nil {
-			buf = new(bytes.Buffer)
-		}
-		defer b.buffers.Put(buf)
-		buf.Reset()
-		if err := page.Render(buf, view()); err != nil {
-			return nil, fmt.Errorf("%s: %w", path, err)
-		}
-		return bytes.Clone(buf.Bytes()), nil
-	})
+// weekPages lists the pages of one week in one language.
+func (p *Planned) weekPages(l *lister, lang *language, of *lesson, w week.Week) {
+	l.page(learnPage{lang, l.class, of, w.Minutes, warmUp(p.in.WarmUps, w.WarmUp, of), note(w.Notes, lang, l.class)})
+	first := 0
+	for place, end := range pagesToTry(of.stories) {
+		l.page(tryPage{lang, of, place, first, end})
+		first = end
+	}
+	l.page(inventPage{lang, of})
+	l.page(printPage{lang, l.class, of, p.in.Site.Answers != week.AnswersLink})
 }
 
-// file lists a file.
-func (b *builder) file(path string, index bool, from madeFrom, render func() ([]byte, error)) {
-	b.files = append(b.files, File{Path: path, Index: index, Key: b.key(path, from), Render: render})
+// Desk lists the teacher's own files, a folder a week: the answer key, the
+// messages to send, the code of the link and slips to cut. They stand beside
+// the published folder, never inside it.
+func (p *Planned) Desk() []File {
+	l := p.lister()
+	for _, lesson := range p.lessons {
+		l.page(keyPage{l.class, lesson})
+		if l.address == "" {
+			continue
+		}
+		address := l.address + weeklyPath(lesson.date)
+		for _, m := range Messages(p.in, lesson.date) {
+			l.data(m)
+		}
+		l.data(codePNG{lesson.date, address})
+		l.data(codeSVG{lesson.date, address})
+		l.page(slipsPage{l.languages, lesson.date, address})
+	}
+	return l.files
 }

@@ -4,14 +4,8 @@ import (
 	"strings"
 
 	"homebuild/internal/i18n"
+	"homebuild/internal/readability"
 )
-
-// ReadText is something that a family reads, for measuring how hard it is.
-type ReadText struct {
-	Name  string // the id of a message, or a week and a story's frame
-	Text  string
-	Story bool // for the child; else for the family
-}
 
 // forTeachers are families of messages, and endings of ids, that no family reads
 // in running text: names, fragments, and what stands on the teacher's desk.
@@ -28,7 +22,7 @@ func familyText(s i18n.Sample) bool {
 
 // Texts are every message to families and every story of the site's weeks in one
 // of its languages, and the names of people, which are easy words.
-func (p *Planned) Texts(tag string) (texts []ReadText, names []string) {
+func (p *Planned) Texts(tag string) (texts []readability.Text, names []string) {
 	lang, ok := p.in.Catalog.Language(tag)
 	if !ok {
 		return nil, nil
@@ -41,17 +35,17 @@ func (p *Planned) Texts(tag string) (texts []ReadText, names []string) {
 		}
 		if id := s.ID + s.Gender; familyText(s) && !seen[id] && (s.N < 0 || s.N == five) {
 			seen[id] = true
-			texts = append(texts, ReadText{Name: s.ID, Text: s.Text.String()})
+			texts = append(texts, readability.Text{Name: s.ID, Text: s.Text.String()})
 		}
 	}
 	for _, l := range p.lessons {
-		for _, x := range append([]told{l.worked}, l.stories...) {
+		for _, x := range l.exercises() {
 			var sentences []string
 			for _, s := range x.Story.Sentences {
 				sentences = append(sentences, lang.Plain(s.Line))
 			}
 			if len(sentences) > 0 {
-				texts = append(texts, ReadText{Name: l.week.Date + " " + x.Story.Frame, Text: strings.Join(sentences, " "), Story: true})
+				texts = append(texts, readability.Text{Name: l.date + " " + x.Story.Frame, Text: strings.Join(sentences, " "), Story: true})
 			}
 		}
 	}

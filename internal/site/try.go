@@ -3,8 +3,8 @@ package site
 import (
 	"cmp"
 	"slices"
+	"strconv"
 
-	"homebuild/internal/i18n"
 	"homebuild/internal/mistake"
 	"homebuild/internal/page"
 	"homebuild/internal/phrase"
@@ -20,18 +20,40 @@ const (
 	manyPairs     = 12
 )
 
-// try lists the stories to try, on pages of nearly the same length.
-func (b *builder) try(lang *i18n.Language, l *lesson) {
-	ends := pagesToTry(l.stories)
-	first := 0
-	for place, end := range ends {
-		b.tryPage(lang, l, place, first, end)
-		first = end
+// tryPage is a page of stories to try, from First up to End; only long weeks
+// have more than one.
+type tryPage struct {
+	Language   *language
+	Lesson     *lesson
+	Place      int // of the page among those of the week
+	First, End int
+}
+
+func tryPath(tag, date string) string { return tryPagePath(tag, date, 0) }
+
+func tryPagePath(tag, date string, place int) string {
+	if place == 0 {
+		return tag + "/" + date + "-try.html"
 	}
+	return tag + "/" + date + "-try-" + strconv.Itoa(place+1) + ".html"
+}
+
+func (p tryPage) path() string { return tryPagePath(p.Language.Tag(), p.Lesson.date, p.Place) }
+
+func (p tryPage) view(c *common) page.View {
+	l := p.Lesson
+	v := &page.Try{
+		WeekPage: c.week(p.Language, l, func(tag, date string) string { return tryPagePath(tag, date, p.Place) }),
+		First:    p.First + 1, Stories: l.tryStories()[p.First:p.End],
+	}
+	if p.End < len(l.stories) {
+		v.Next = link(v.Path, tryPagePath(p.Language.Tag(), l.date, p.Place+1))
+	}
+	return v
 }
 
 // pagesToTry says where each page to try ends: as few pages as have room.
-func pagesToTry(stories []told) (ends []int) {
+func pagesToTry(stories []exercise) (ends []int) {
 	for pages := 1; ; pages++ {
 		ends = ends[:0]
 		fits, first := true, 0
@@ -47,98 +69,77 @@ func pagesToTry(stories []told) (ends []int) {
 }
 
 // haveRoom reports whether the stories fit on one page.
-func haveRoom(stories []told) bool {
+func haveRoom(stories []exercise) bool {
 	taken := len(stories)
-	if slices.ContainsFunc(stories, func(t told) bool { return len(t.Problem.Pairs()) >= manyPairs }) {
+	if slices.ContainsFunc(stories, func(e exercise) bool { return len(e.Problem.Pairs()) >= manyPairs }) {
 		taken++
 	}
 	return taken <= storiesOnPage
-}
-
-// tryPage lists one page, with the stories from the first up to the end.
-func (b *builder) tryPage(lang *i18n.Language, l *lesson, place, first, end int) {
-	path := func(tag, date string) string { return tryPagePath(tag, date, place) }
-	own := path(lang.Tag(), l.week.Date)
-	b.add(own, false, madeFrom{b.of(lang), l.sum}, func() page.View {
-		v := &page.Try{
-			Frame: b.weekFrame(lang, l, path), Week: pageDate(l.week.Date),
-			Target: l.target.CanLine(), First: first + 1, Links: b.links(lang, l, own),
-		}
-		for _, t := range l.stories[first:end] {
-			v.Stories = append(v.Stories, l.tryStory(t))
-		}
-		if end < len(l.stories) {
-			v.Next = link(own, tryPagePath(lang.Tag(), l.week.Date, place+1))
-		}
-		return v
-	})
 }
 
 // largestListed is the largest range whose numbers are all listed as choices; in
 // a larger one a child who got another number is helped by general replies.
 const largestListed = 100
 
-// tryStory is a story with a reply to every number.
-func (l lesson) tryStory(t told) page.TryStory {
-	out := page.TryStory{
-		Story: t.Story, Equations: equations(t.Problem), Solved: l.answerOf(t), Sense: sense(t),
-	}
-	out.First, out.Way = workings(t)
-	choices := mistake.Choices(t.Problem, t.ExtraNumber)
-	if pairs := t.Problem.Pairs(); pairs != nil { // a number above the total has no pair
+// tryStories are the stories to try, each with a reply to every number.
+func (l *lesson) tryStories() []*page.TryStory {
+	return *l.tried.get(func() *[]*page.TryStory {
+		var out []*page.TryStory
+		for _, e := range l.stories {
+			out = append(out, l.tryStory(e))
+		}
+		return &out
+	})
+}
+
+func (l *lesson) tryStory(e exercise) *page.TryStory {
+	out := &page.TryStory{Story: e.Story, Solved: l.answerOf(e), Solution: solution(e)}
+	choices := mistake.Choices(e.Problem, e.ExtraNumber)
+	pairs := e.Problem.Pairs()
+	if pairs != nil { // a number above the total has no pair
 		choices = slices.DeleteFunc(choices, func(n int) bool { return n >= len(pairs) })
 	}
-	for _, g := range mistake.Groups(t.Problem, t.ExtraNumber, choices) {
+	for _, g := range mistake.Groups(e.Problem, e.ExtraNumber, choices) {
 		for _, n := range g.Numbers {
-			out.Choices = append(out.Choices, l.choice(t, n, len(out.Replies)))
+			out.Choices = append(out.Choices, choice(pairs, n, len(out.Replies)))
 		}
-		out.Replies = append(out.Replies, l.reply(t, g.Reply))
+		out.Replies = append(out.Replies, page.Reply{Right: g.Reply.Verdict == mistake.Right, Lines: g.Reply.Lines})
 	}
 	slices.SortFunc(out.Choices, func(a, b page.Choice) int { return cmp.Compare(a.Number, b.Number) })
-	if largest(t) > largestListed && t.Problem.Pairs() == nil { // of pairs, none is too big or too small
-		l.others(&out, t)
+	if largest(e) > largestListed && pairs == nil { // of pairs, none is too big or too small
+		addOthers(out, e.Problem)
+	}
+	if slices.ContainsFunc(out.Replies, func(r page.Reply) bool { return !r.Right }) {
+		out.Open = l.pictureOf(e, picture.Open)
 	}
 	return out
 }
 
 // choice shows a number, or the pair that goes with it where a total is taken
 // apart.
-func (l lesson) choice(t told, n, reply int) page.Choice {
+func choice(pairs []problem.Pair, n, reply int) page.Choice {
 	c := page.Choice{Number: n, Reply: reply}
-	if pairs := t.Problem.Pairs(); pairs != nil && n < len(pairs) {
+	if pairs != nil {
 		c.Pair = problem.Alone(problem.Sum(pairs[n].First, pairs[n].Second))
 	}
 	return c
 }
 
-// reply is what to say, with the picture that helps: solved for the right
-// number, else open.
-func (l lesson) reply(t told, r mistake.Reply) page.Reply {
-	out := page.Reply{Right: r.Verdict == mistake.Right, Lines: r.Lines}
-	if out.Right {
-		out.Picture = l.answerOf(t)
-	} else {
-		out.Picture = l.pictureOf(t, picture.Open)
-	}
-	return out
-}
-
-// others adds choices for the numbers that are not listed: below and above
+// addOthers adds choices for the numbers that are not listed: below and above
 // bounds that the hundreds alone give, so that neither tells the answer, and
 // between them.
-func (l lesson) others(s *page.TryStory, t told) {
-	small, big := mistake.General(t.Problem)
-	low, high := bounds(t.Problem.Calculation())
-	between := mistake.Reply{Lines: []phrase.Line{phrase.Say("try.close")}}
-	add := func(choice phrase.Line, r mistake.Reply) {
+func addOthers(s *page.TryStory, p problem.Problem) {
+	small, big := mistake.General(p)
+	low, high := bounds(p.Calculation())
+	add := func(choice phrase.Line, reply []phrase.Line) {
 		s.Choices = append(s.Choices, page.Choice{Other: choice, Reply: len(s.Replies)})
-		s.Replies = append(s.Replies, l.reply(t, r))
+		s.Replies = append(s.Replies, page.Reply{Lines: reply})
 	}
 	if low > 0 {
-		add(phrase.Say("try.below", phrase.Number("Number", low)), small)
+		add(phrase.Say("try.below", phrase.Number("Number", low)), small.Lines)
 	}
-	add(phrase.Say("try.between", phrase.Number("Low", low), phrase.Number("High", high)), between)
-	add(phrase.Say("try.above", phrase.Number("Number", high)), big)
+	add(phrase.Say("try.between", phrase.Number("Low", low), phrase.Number("High", high)), []phrase.Line{phrase.Say("try.close")})
+	add(phrase.Say("try.above", phrase.Number("Number", high)), big.Lines)
 }
 
 // bounds are what a calculation comes to at least and at most when only the
@@ -155,9 +156,9 @@ func bounds(c problem.Calculation) (low, high int) {
 }
 
 // largest is the largest number of a story, on the way or unneeded ones too.
-func largest(t told) int {
-	most := t.ExtraNumber
-	for _, step := range t.Problem.Steps() {
+func largest(e exercise) int {
+	most := e.ExtraNumber
+	for _, step := range e.Problem.Steps() {
 		most = max(most, step.Calculation().Largest())
 	}
 	return most

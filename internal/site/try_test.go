@@ -1,10 +1,13 @@
 package site
 
 import (
+	"fmt"
 	"slices"
+	"strings"
 	"testing"
 
 	"homebuild/internal/activity"
+	"homebuild/internal/page"
 	"homebuild/internal/problem"
 )
 
@@ -23,7 +26,7 @@ func TestGeneralRepliesOnlyWhereNumbersAreNotListed(t *testing.T) {
 			}
 			beyond := largest(x) > 100
 			if (general > 0) != beyond {
-				t.Errorf("%s %v: %d general choices for numbers up to %d", l.week.Date, x.Problem, general, largest(x))
+				t.Errorf("%s %v: %d general choices for numbers up to %d", l.date, x.Problem, general, largest(x))
 			}
 			seen[beyond]++
 		}
@@ -75,9 +78,9 @@ func TestPagesToTry(t *testing.T) {
 		{"eight of them", []problem.Problem{many, many, many, many, many, many, many, many}, []int{2, 5, 8}},
 	}
 	for _, test := range tests {
-		var stories []told
+		var stories []exercise
 		for _, p := range test.stories {
-			stories = append(stories, told{Activity: activity.Activity{Problem: p}})
+			stories = append(stories, exercise{Activity: activity.Activity{Problem: p}})
 		}
 		if got := pagesToTry(stories); !slices.Equal(got, test.want) {
 			t.Errorf("%s: want pages that end at %v, got %v", test.name, test.want, got)
@@ -92,10 +95,51 @@ func TestPairsHaveNoGeneralReplies(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	l := lesson{}
-	for _, c := range l.tryStory(told{Activity: activity.Activity{Problem: p}}).Choices {
+	story := (&lesson{}).tryStory(exercise{Activity: activity.Activity{Problem: p}})
+	for _, c := range story.Choices {
 		if c.Other.ID != "" || c.Pair.IsZero() {
 			t.Errorf("want a pair, got %+v", c)
+		}
+	}
+	helps := slices.ContainsFunc(story.Replies, func(r page.Reply) bool { return !r.Right })
+	if (story.Open != nil) != helps {
+		t.Errorf("a picture for replies that help: %t, such replies: %t", story.Open != nil, helps)
+	}
+}
+
+// A long week has its stories on more than one page, the pages of nearly the
+// same length, and each leads to the next.
+func TestTryPages(t *testing.T) {
+	for _, row := range []struct {
+		stories int
+		want    []int // stories on each page
+	}{{1, []int{1}}, {4, []int{4}}, {5, []int{2, 3}}, {8, []int{4, 4}}} {
+		in := exampleInput(t, "en")
+		in.Site.Weeks = in.Site.Weeks[:1]
+		in.Site.Weeks[0].Stories = row.stories
+		files, _, problems := Assemble(in)
+		if len(problems) > 0 {
+			t.Fatal(problems)
+		}
+		at := 0
+		for _, f := range files {
+			if f.Path != tryPagePath("en", "2026-09-14", at) {
+				continue
+			}
+			raw, err := f.Render()
+			if err != nil || at == len(row.want) {
+				t.Fatalf("%d stories: a page %d of stories, error %v", row.stories, at+1, err)
+			}
+			if got := strings.Count(string(raw), `class="story"`); got != row.want[at] {
+				t.Errorf("%d stories: page %d has %d, want %d", row.stories, at+1, got, row.want[at])
+			}
+			at++
+			if more := strings.Contains(string(raw), fmt.Sprintf("-try-%d.html#story-", at+1)); more != (at < len(row.want)) {
+				t.Errorf("%d stories: page %d leads to a next page: %t", row.stories, at, more)
+			}
+		}
+		if at != len(row.want) {
+			t.Errorf("%d stories: %d pages, want %d", row.stories, at, len(row.want))
 		}
 	}
 }

@@ -32,14 +32,14 @@ func WarmUps() ([]WarmUp, error) {
 	return file.WarmUps, nil
 }
 
-// warmUp is the week's, counted to the first of the worked story's numbers that
-// suits it; nil when the week has none.
-func (b *builder) warmUp(l *lesson) *page.WarmUp {
-	i := slices.IndexFunc(b.WarmUps, func(w WarmUp) bool { return w.ID == l.week.WarmUp })
+// warmUp is the one with the id, counted to the first of the worked story's
+// numbers that suits it; nil when there is none.
+func warmUp(all []WarmUp, id string, l *lesson) *page.WarmUp {
+	i := slices.IndexFunc(all, func(w WarmUp) bool { return w.ID == id })
 	if i < 0 {
 		return nil
 	}
-	w, id := b.WarmUps[i], "warm-up."+l.week.WarmUp
+	w := all[i]
 	count := w.Most
 	for _, q := range l.worked.Problem.Told() {
 		if q.Value >= w.Least && q.Value <= w.Most {
@@ -47,6 +47,7 @@ func (b *builder) warmUp(l *lesson) *page.WarmUp {
 			break
 		}
 	}
+	id = "warm-up." + id
 	return &page.WarmUp{
 		Symbol: id, Name: phrase.Say(id + ".name"),
 		Steps:  []phrase.Line{phrase.Say(id+".first", phrase.Number("Number", count)), phrase.Say(id + ".second")},

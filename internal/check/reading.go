@@ -6,21 +6,43 @@ import (
 
 	"homebuild/internal/diag"
 	"homebuild/internal/readability"
+	"homebuild/internal/site"
 	"homebuild/internal/week"
 )
 
-// easy says which notes are harder to read than they could be, in the languages
-// that there is a formula for.
-func easy(l looked) []Finding {
+// ReadingLevel is how hard the pages of one language are to read: the words to
+// families, and the stories for children.
+type ReadingLevel struct {
+	Tag             string
+	Family, Stories readability.Level
+}
+
+// readingLevels measures the languages that there is a formula for.
+func readingLevels(p *site.Planned, tags []string) []ReadingLevel {
+	var out []ReadingLevel
+	for _, tag := range tags {
+		if !readability.Known(tag) {
+			continue
+		}
+		texts, names := p.Texts(tag)
+		r := readability.Texts(tag, texts, names...)
+		out = append(out, ReadingLevel{tag, r.Family, r.Stories})
+	}
+	return out
+}
+
+// hardNotes says which notes are harder to read than they could be, in the
+// languages that there is a formula for.
+func hardNotes(s subject) []Finding {
 	var out []Finding
-	for _, w := range l.in.Site.Weeks {
-		for _, tag := range l.in.Site.Languages {
+	for _, w := range s.in.Site.Weeks {
+		for _, tag := range s.in.Site.Languages {
 			note := w.Notes[tag]
 			if note == "" || !readability.Known(tag) {
 				continue
 			}
 			file := path.Join(week.Folder, w.Date+"."+tag+".md")
-			if tag == l.in.Site.School {
+			if tag == s.in.Site.School {
 				file = path.Join(week.Folder, w.Date+".md")
 			}
 			for _, m := range readability.Texts(tag, paragraphs(note)).Misses {

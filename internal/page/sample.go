@@ -1,8 +1,6 @@
 package page
 
 import (
-	"strings"
-
 	"github.com/a-h/templ"
 
 	"homebuild/internal/diag"
@@ -11,9 +9,9 @@ import (
 
 // Sample is everything that a language says, on one page that a fluent reader
 // reads once. It lies on the desk and speaks English, as the command line does:
-// who translates reads en.toml. Frame.Language is English.
+// who translates reads en.toml. The language of its layout is English.
 type Sample struct {
-	Frame       Frame
+	Layout
 	Tag         string
 	Name        string // the language's own name
 	RightToLeft bool   // the direction of its texts
@@ -44,12 +42,11 @@ type SampleRow struct {
 
 // runs marks a text up as the pages do.
 func (v *Sample) runs(text i18n.Text) templ.Component {
-	return raw(func(b *strings.Builder) {
+	return raw(func(m *markup) {
 		for _, r := range text {
-			writeRun(b, v.Turned, r)
+			m.run(v.Turned, r)
 		}
 	})
 }
 
-func (v *Sample) frame() *Frame { return &v.Frame }
-func (v *Sample) kind() kind    { return kindSample }
+var sampleKind = &kind{"sample", []string{"base.css", "sample.css"}}

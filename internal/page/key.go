@@ -1,7 +1,6 @@
 package page
 
 import (
-	"homebuild/internal/i18n"
 	"homebuild/internal/phrase"
 	"homebuild/internal/picture"
 	"homebuild/internal/problem"
@@ -10,8 +9,8 @@ import (
 
 // Key is the teacher's answer key of a week: printed, never published.
 type Key struct {
-	Frame   Frame
-	Week    Date
+	Layout
+	Week    string // its first day: "2026-09-14"
 	Target  phrase.Line
 	Stories []KeyStory // the worked one first
 }
@@ -22,14 +21,8 @@ type KeyStory struct {
 	Kind     phrase.Line // its cell of the table of situations
 	Equation problem.Equation
 	Picture  picture.Picture // solved
-	Ways     []KeyWay
+	Ways     []Working       // by name and chain
 	Mistakes []KeyMistake
-}
-
-// KeyWay is a way to work a story out, in one line.
-type KeyWay struct {
-	Name  phrase.Line
-	Chain problem.Equation
 }
 
 // KeyMistake is a number to listen for, how a child comes to it, and a question
@@ -40,18 +33,8 @@ type KeyMistake struct {
 	Ask    phrase.Line
 }
 
-// Slips is a sheet of paper slips to cut, a page for each language.
-type Slips struct {
-	Frame Frame
-	Week  Date
-	Link  string // full address of the weekly link
-	Pages []SlipPage
-}
+// manyKeys is how many stories fit a page of the key in full size.
+const manyKeys = 6
 
-// SlipPage is a page of slips in one language.
-type SlipPage struct{ Language *i18n.Language }
-
-func (v *Key) frame() *Frame   { return &v.Frame }
-func (v *Slips) frame() *Frame { return &v.Frame }
-func (v *Key) kind() kind      { return kindDesk }
-func (v *Slips) kind() kind    { return kindDesk }
+// deskKind is that of the pages that lie on the teacher's desk.
+var deskKind = &kind{"desk", []string{"base.css", pictureCSS, "desk.css"}}

@@ -1,0 +1,23 @@
+package page
+
+import "homebuild/internal/phrase"
+
+// Index is the first page of a language: this week and earlier ones.
+type Index struct {
+	Layout
+	Weeks []WeekLink // newest first
+	// ByTarget are the weeks by what is learned, easiest first; empty where a
+	// look at Weeks says as much.
+	ByTarget []WeekLink
+	Check    string // link to the check pages; empty for none
+}
+
+// WeekLink is a week with its page.
+type WeekLink struct {
+	Week   string // its first day: "2026-09-14"
+	Target phrase.Line
+	Href   string
+}
+
+// indexKind is that of all pages that lead to others.
+var indexKind = &kind{"index", []string{"base.css", "index.css"}}

@@ -1,0 +1,34 @@
+package page
+
+import (
+	"homebuild/internal/i18n"
+	"homebuild/internal/phrase"
+)
+
+// Learn is the week's main page: what the class learns, and one story worked
+// in a short walk, step by step.
+type Learn struct {
+	WeekPage
+	About   []phrase.Line // what the week is about, one or two sentences
+	Minutes int           // how long it takes; 0 to say nothing
+	// Class is the language of the class: its words stand beside the
+	// family's, unless it is the page's own language.
+	Class  *i18n.Language
+	Words  []phrase.Line // the week's words (strategy, picture), said in both languages
+	WarmUp *WarmUp       // nil for none
+	Note   *Note         // nil for none
+	Worked *Worked
+}
+
+// WarmUp is a minute of moving before sitting down. The usual caution is
+// added by the page.
+type WarmUp struct {
+	Symbol string // its drawings in draw/cards: "warm-up.reach"
+	Name   phrase.Line
+	Steps  []phrase.Line
+	Seated phrase.Line // the same for someone who sits
+}
+
+var learnKind = &kind{"learn", []string{"base.css", pictureCSS, "cards.css", "learn.css"}}
+
+func minutes(n int) phrase.Line { return phrase.Say("learn.minutes", phrase.Number("Minutes", n)) }

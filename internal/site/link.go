@@ -1,0 +1,17 @@
+package site
+
+import "strings"
+
+// link is the relative link from one page of the site to another. Names are
+// flat and links relative, so that the site works from a web host, a memory
+// stick, a chat attachment or a folder on a phone.
+func link(from, to string) string {
+	for {
+		head, fromRest, inFolder := strings.Cut(from, "/")
+		same, toRest, ok := strings.Cut(to, "/")
+		if !inFolder || !ok || head != same {
+			return strings.Repeat("../", strings.Count(from, "/")) + to
+		}
+		from, to = fromRest, toRest
+	}
+}

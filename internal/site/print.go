@@ -1,0 +1,30 @@
+package site
+
+import "homebuild/internal/page"
+
+// printPage is the week on one sheet of paper.
+type printPage struct {
+	Language, Class *language
+	Lesson          *lesson
+	Answers         bool // they stand on the sheet
+}
+
+func printPath(tag, date string) string { return tag + "/" + date + "-print.html" }
+
+func (p printPage) path() string { return printPath(p.Language.Tag(), p.Lesson.date) }
+
+func (p printPage) view(c *common) page.View {
+	l := p.Lesson
+	v := &page.Print{
+		WeekPage: c.week(p.Language, l, printPath), Words: l.words(), Class: p.Class.Language,
+		Worked: l.worked.Story, Answers: p.Answers,
+	}
+	for _, e := range l.stories {
+		v.Stories = append(v.Stories, e.Story)
+	}
+	v.Blank, _ = l.blankStory()
+	if c.address != "" {
+		v.WeekURL = c.address + weeklyPath(l.date)
+	}
+	return v
+}

@@ -35,9 +35,9 @@ var rooms = map[string][]string{
 	"internal/readability": nil,
 	"internal/sms":         nil,
 	"internal/page":        {"internal/qrcode", "internal/problem", "internal/phrase", "internal/strategy", "internal/picture", "internal/story", "internal/i18n", "internal/picture/svg", "internal/draw/cards", "internal/diag"},
-	"internal/reading":     {"internal/diag", "internal/problem"},
+	"internal/ownstory":    {"internal/diag", "internal/problem", "internal/picture"},
 	"internal/week":        {"internal/diag"},
-	"internal/site":        {"internal/problem", "internal/phrase", "internal/strategy", "internal/estimate", "internal/mistake", "internal/picture", "internal/activity", "internal/story", "internal/i18n", "internal/reading", "internal/draw/cards", "internal/page", "internal/week", "internal/qrcode", "internal/sms", "internal/diag", "internal/readability"},
+	"internal/site":        {"internal/problem", "internal/phrase", "internal/strategy", "internal/estimate", "internal/mistake", "internal/picture", "internal/activity", "internal/story", "internal/i18n", "internal/ownstory", "internal/draw/cards", "internal/page", "internal/week", "internal/qrcode", "internal/sms", "internal/diag", "internal/readability"},
 	"internal/check":       {"internal/diag", "internal/readability", "internal/recheck", "internal/site", "internal/week"},
 	"internal/publish":     nil,
 	"internal/recheck":     {"internal/diag"}, // nothing of what made the pages

@@ -31,7 +31,7 @@ func newCheckCmd(s *streams) *cobra.Command {
 the files, wishes of a week that could not be met, what a language leaves out,
 notes that are in one language only, addresses and telephone numbers in notes,
 pages that take long to open. Nothing is written. For a story of your own it
-tells how the story was read, and gives the line that says yes to it; "homebuild
+lists what its numbers can tell, each with the line that chooses it; "homebuild
 help own-stories" tells all about that.
 
 It tells apart what is to be mended and what is good to know. The exit code is 0

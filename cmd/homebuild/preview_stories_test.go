@@ -53,8 +53,8 @@ func waitForState(t *testing.T, url string, want func(shownState) bool) shownSta
 	return state
 }
 
-// A story of the teacher's own while she writes it: the proposal to paste, a
-// wrong reading, and the yes, each on the page with file and line, and the last
+// A story of the teacher's own while she writes it: the lines to paste, a
+// wrong one, and the right one, each on the page with file and line, and the last
 // good pages stay until all is right.
 func TestPreviewOfOwnStories(t *testing.T) {
 	folder := filepath.Join(t.TempDir(), "my-class")
@@ -86,10 +86,10 @@ func TestPreviewOfOwnStories(t *testing.T) {
 	before := pageAt(t, try)
 
 	tests := []struct{ name, lines, place, text, hint string }{
-		{"nobody said yes", "", "2026-09-14.md, line 5", "your own story waits for your yes; read as: add to, result unknown, 8 + 6 = ?, and the answer is 14",
+		{"nothing chosen", "", "2026-09-14.md, line 5", "your own story waits for you to say what it tells; numbers that count: 8, 6",
 			`reading = "add-to-result 8 + 6 = ?"`},
-		{"a number that the story does not tell", "reading = \"add-to-result 8 + 7 = ?\"\n", "2026-09-14.md, line 6", "the story does not tell 7, which the reading needs",
-			`it was read as "add-to-result 8 + 6 = ?"`},
+		{"a number that the story does not tell", "reading = \"add-to-result 8 + 7 = ?\"\n", "2026-09-14.md, line 6", "the story does not tell what the reading needs: 7",
+			`take this line away`},
 		{"no kind of story", "reading = \"8 + 6 = ?\"\n", "2026-09-14.md, line 6", `"8" is not a kind of story`, "add-to-result 8 + 6 = ?"},
 	}
 	for _, test := range tests {
@@ -106,6 +106,6 @@ func TestPreviewOfOwnStories(t *testing.T) {
 	write("reading = \"add-to-result 8 + 6 = ?\"\n")
 	waitForState(t, url, func(s shownState) bool { return len(s.Problems) == 0 && s.Good == 2 })
 	if page := pageAt(t, try); !strings.Contains(page, "Lina has <b class=n>8</b> shells") {
-		t.Error("want the story on the page once it was confirmed")
+		t.Error("want the story on the page once it was chosen")
 	}
 }

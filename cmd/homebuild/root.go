@@ -74,8 +74,7 @@ into a chat.`,
 
 // newOwnStoriesTopic is a page to read, not a command: help own-stories.
 func newOwnStoriesTopic() *cobra.Command {
-	forTeachers, _, _ := strings.Cut(docs.OwnStories, "\n## Another language\n") // the rest is for developers
-	topic := &cobra.Command{Use: "own-stories", Short: "how to write stories of your own", Long: strings.TrimSpace(forTeachers)}
+	topic := &cobra.Command{Use: "own-stories", Short: "how to write stories of your own", Long: strings.TrimSpace(docs.OwnStories)}
 	topic.SetUsageTemplate("")
 	return topic
 }

@@ -53,11 +53,11 @@ func extraFor(r Request, p problem.Problem) (int, bool) {
 
 // extra is the number that is not needed where a child who uses it can be
 // helped: not in chains, and not where another mistake gives the same.
-func (o Own) extra() int {
-	if o.Problem.Kind().Steps() != nil || o.Problem.Kind() == problem.TogetherBoth || o.ExtraNumber <= trivialNumber || !distinct(o.Problem, o.ExtraNumber) {
+func (g Given) extra() int {
+	if g.Problem.Kind().Steps() != nil || g.Problem.Kind() == problem.TogetherBoth || g.ExtraNumber <= trivialNumber || !distinct(g.Problem, g.ExtraNumber) {
 		return 0
 	}
-	return o.ExtraNumber
+	return g.ExtraNumber
 }
 
 // distinct reports whether n is not a number of p, and using it gives no number

@@ -17,22 +17,22 @@ func TestOwnStoriesComeFirst(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	request := func(own ...Own) Request {
-		return Request{Week: "2026-09-14", Key: "k", Target: targets[len(targets)/2], Stories: 4, Extra: true, Own: own}
+	request := func(given ...Given) Request {
+		return Request{Week: "2026-09-14", Key: "k", Target: targets[len(targets)/2], Stories: 4, Extra: true, Given: given}
 	}
 	plain := Year([]Request{request()})[0]
 	for n, want := range map[int]int{1: 4, 4: 4, 6: 6} {
-		own := make([]Own, n)
-		for i := range own {
-			own[i] = Own{Problem: p, ExtraNumber: 3}
+		given := make([]Given, n)
+		for i := range given {
+			given[i] = Given{Problem: p, ExtraNumber: 3}
 		}
-		got := Year([]Request{request(own...)})[0]
+		got := Year([]Request{request(given...)})[0]
 		if len(got.Stories) != want {
 			t.Fatalf("%d own stories: want %d stories in all, got %d", n, want, len(got.Stories))
 		}
 		for i, a := range got.Stories {
-			if a.Own != (i < n) {
-				t.Errorf("%d own stories: story %d is own: %t", n, i, a.Own)
+			if a.Given != (i < n) {
+				t.Errorf("%d own stories: story %d is own: %t", n, i, a.Given)
 			}
 		}
 		if first := got.Stories[0]; first.ExtraNumber != 3 || len(first.Ways()) == 0 {
@@ -42,7 +42,7 @@ func TestOwnStoriesComeFirst(t *testing.T) {
 			t.Errorf("%d own stories: the worked story is a %v, without them a %v", n, got.Worked.Problem.Kind(), plain.Worked.Problem.Kind())
 		}
 	}
-	if c := Cover(Year([]Request{request(Own{Problem: p})}), 1); c.Facts[7][5] == 0 {
+	if c := Cover(Year([]Request{request(Given{Problem: p})}), 1); c.Facts[7][5] == 0 {
 		t.Error("8 + 6 of an own story does not count as met")
 	}
 }

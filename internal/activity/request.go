@@ -18,13 +18,13 @@ type Request struct {
 	Extra       bool          // one story has a number that is not needed
 	NumberWords bool          // numbers written as words
 	Review      bool          // a story of an earlier week comes back
-	Own         []Own         // problems of the teacher's own stories: they come first
+	Given       []Given       // problems of the teacher's own stories: they come first
 }
 
-// Own is the problem of a story that the teacher told.
-type Own struct {
+// Given is the problem of a story that the teacher wrote: it is given, not chosen.
+type Given struct {
 	Problem     problem.Problem
-	ExtraNumber int // a number that is told and not needed; 0 for none
+	ExtraNumber int // a number that the story has and does not need; 0 for none
 }
 
 // Activity is one story problem with all that helps to solve it.
@@ -35,7 +35,7 @@ type Activity struct {
 	HasEstimate bool // whether an estimate helps here; else the part-whole test does
 	Picture     picture.Kind
 	Grade       problem.Grade
-	Own         bool // of a story that the teacher told
+	Given       bool // of a story that the teacher wrote
 	Returns     bool // numbers of an earlier week, brought back on purpose
 
 	focus strategy.Name   // the week's strategy; 0 for none

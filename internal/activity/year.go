@@ -39,10 +39,10 @@ func (p *planner) week(r Request) WeekPlan {
 	// The teacher's own come first, and the others fill up. They are those that
 	// the week would have anyway: a story of her own reshuffles nothing.
 	kinds := p.kindsFor(r, r.Stories+1)
-	kinds = kinds[:max(1, len(kinds)-len(r.Own))]
-	for _, own := range r.Own {
-		p.memory.meet(own.Problem)
-		plan.Stories = append(plan.Stories, Activity{Problem: own.Problem, ExtraNumber: own.extra(), Own: true})
+	kinds = kinds[:max(1, len(kinds)-len(r.Given))]
+	for _, given := range r.Given {
+		p.memory.meet(given.Problem)
+		plan.Stories = append(plan.Stories, Activity{Problem: given.Problem, ExtraNumber: given.extra(), Given: true})
 	}
 	for place, kind := range kinds {
 		if r.Review && place == len(kinds)-1 && place > 1 {
@@ -61,7 +61,7 @@ func (p *planner) week(r Request) WeekPlan {
 		}
 		plan.Stories = append(plan.Stories, Activity{Problem: chosen})
 	}
-	ours := plan.Stories[len(r.Own):]
+	ours := plan.Stories[len(r.Given):]
 	extra := len(ours) == 0 || r.Extra && placeExtra(r, ours)
 	plan.Worked.complete(r)
 	for i := range plan.Stories {

@@ -16,9 +16,9 @@ import (
 // plan works every week out, in the order of the dates, so that later weeks
 // avoid what earlier ones had.
 func plan(in Input) (lessons []*lesson, notices, problems diag.Problems) {
-	requests, own, notices, problems := requests(in)
+	requests, own, problems := requests(in)
 	if len(problems) > 0 {
-		return nil, notices, problems
+		return nil, nil, problems
 	}
 	teller := story.NewTeller(in.Stock.Only(in.everywhere), in.Site.Key)
 	for i, p := range activity.Year(requests) {
@@ -39,7 +39,7 @@ func plan(in Input) (lessons []*lesson, notices, problems diag.Problems) {
 // Year plans every week's problems, oldest first: the mathematics of Assemble
 // alone, for a teacher's plan and for choosing the next week.
 func Year(in Input) ([]activity.WeekPlan, diag.Problems) {
-	requests, _, _, problems := requests(in)
+	requests, _, problems := requests(in)
 	if len(problems) > 0 {
 		return nil, problems
 	}
@@ -73,10 +73,10 @@ func (in Input) heldBack() string {
 
 // requests are what the week files ask of the mathematics, oldest first, and
 // the teacher's own stories of each week.
-func requests(in Input) (out []activity.Request, stories [][]written, notices, problems diag.Problems) {
-	s := newScribe(in)
+func requests(in Input) (out []activity.Request, stories [][]ownStory, problems diag.Problems) {
+	reader := newOwnStories(in)
 	for _, w := range in.Site.Weeks {
-		own := s.week(w)
+		own := reader.week(w)
 		target, err := targetOf(w, in.Targets)
 		if err != nil {
 			problems = append(problems, w.Problem("own-target", err.Error(), ""))
@@ -89,11 +89,11 @@ func requests(in Input) (out []activity.Request, stories [][]written, notices, p
 			Stories: w.Stories, Extra: w.ExtraSentence, NumberWords: w.NumberWords, Review: w.Review,
 		}
 		for _, o := range own {
-			r.Own = append(r.Own, o.Own)
+			r.Given = append(r.Given, o.given)
 		}
 		out, stories = append(out, r), append(stories, own)
 	}
-	return out, stories, s.notices, append(problems, s.problems...)
+	return out, stories, append(problems, reader.problems...)
 }
 
 // targetOf is the week's target, from the list or spelled out.
@@ -113,7 +113,7 @@ func targetOf(w week.Week, targets []activity.Target) (activity.Target, error) {
 
 // tellWeek tells every problem of a week as a story; the teacher's own come
 // first and are told already.
-func tellWeek(teller *story.Teller, w week.Week, p activity.WeekPlan, own []written) (*lesson, error) {
+func tellWeek(teller *story.Teller, w week.Week, p activity.WeekPlan, own []ownStory) (*lesson, error) {
 	l := &lesson{date: w.Date, target: p.Request.Target, picture: p.Worked.Picture}
 	if l.picture == 0 {
 		l.picture = picture.BarModel
@@ -124,7 +124,7 @@ func tellWeek(teller *story.Teller, w week.Week, p activity.WeekPlan, own []writ
 	}
 	for place, a := range p.All() {
 		e := exercise{Activity: a}
-		if a.Own {
+		if a.Given {
 			e.Story = own[place-1].story
 			e.Story.ExtraNumber = a.ExtraNumber
 		} else {

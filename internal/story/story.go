@@ -34,13 +34,13 @@ type Story struct {
 	Thing       string // "thing.shell"
 	Setting     string // "setting.harbour"
 	Sentences   []Sentence
-	Own         *Own        // nil for a story of ours
+	Own         *OwnWords   // nil for a story of ours
 	AnswerFrame phrase.Line // the question as a sentence with a blank
 	Answer      phrase.Line // the same with the answer and its label
 }
 
-// Own is a story in a teacher's words, which take the place of Sentences.
-type Own struct {
+// OwnWords are a story in a teacher's words, which take the place of Sentences.
+type OwnWords struct {
 	By     map[string]OwnText // by language tag; at least that of the class
 	Class  string             // the tag of the class's language
 	Answer OwnText            // in the class's language; no runs for none
@@ -61,11 +61,11 @@ type OwnRun struct {
 }
 
 // In is the text for a page in a language: its own, or that of the class.
-func (o *Own) In(tag string) OwnText {
-	if t, ok := o.By[tag]; ok {
+func (w *OwnWords) In(tag string) OwnText {
+	if t, ok := w.By[tag]; ok {
 		return t
 	}
-	return o.By[o.Class]
+	return w.By[w.Class]
 }
 
 // Compared says who has the bigger and who the smaller amount, where a story

@@ -72,7 +72,7 @@
 //
 // A teacher can write stories for the week; they come before ours and count as
 // stories to try. The text is in the class's language, reading says what it
-// tells ("homebuild check" proposes it), answer and translations may be left
+// tells ("homebuild check" lists what fits), answer and translations may be left
 // out:
 //
 //	+++

@@ -76,10 +76,10 @@ type Own struct {
 }
 
 // OwnStory is a story in the teacher's own words. Its texts are plain, on one
-// line; they may hold marks such as [6 kites], which internal/reading knows.
+// line; they may hold marks such as [6 kites], which internal/ownstory knows.
 type OwnStory struct {
 	Text    string            // in the class's language
-	Reading string            // what it tells, confirmed by the teacher; empty until then
+	Reading string            // what it tells, as the teacher chose; empty until then
 	Answer  string            // the answer as a sentence, in the class's language; may be empty
 	In      map[string]string // translations of Text by language tag
 }

@@ -1,0 +1,87 @@
+package ownstory
+
+import (
+	"regexp"
+	"strings"
+	"unicode"
+	"unicode/utf8"
+)
+
+// runs are digits of any script, and words with their hyphens.
+var runs = regexp.MustCompile(`\p{Nd}+|\p{L}[\p{L}\p{M}'’-]*`)
+
+// numerals finds the whole numbers of a plain text. Digits that belong to
+// something else, such as 3.50, 7:30, 1/2, 2nd or A4, are none.
+func (l Language) numerals(s string) []Numeral {
+	var out []Numeral
+	end := 0 // of the last number
+	for _, run := range runs.FindAllStringIndex(s, -1) {
+		if run[0] < end { // a later word of "treinta y uno"
+			continue
+		}
+		n, ok := Numeral{}, false
+		if first, _ := utf8.DecodeRuneInString(s[run[0]:]); unicode.IsDigit(first) {
+			n, ok = digitsAt(s, run[0], run[1])
+		} else {
+			n, ok = l.wordAt(s, run[0])
+		}
+		if ok {
+			out, end = append(out, n), n.End
+		}
+	}
+	return out
+}
+
+// digitsAt reads the digits between two places.
+func digitsAt(s string, start, end int) (Numeral, bool) {
+	value, ok := number(s[start:end])
+	return Numeral{Value: value, Start: start, End: end}, ok && alone(s, start, end)
+}
+
+// mostRead is where numbers are no longer read: a telephone number is not counted
+// with. Numbers above problem.Largest are read, so that they can be told of.
+const mostRead = 1_000_000
+
+// number reads digits of any script.
+func number(digits string) (int, bool) {
+	n := 0
+	for _, c := range digits {
+		if n = n*10 + digit(c); n > mostRead {
+			return 0, false
+		}
+	}
+	return n, true
+}
+
+// digit is the value of a decimal digit. The ten digits of a script stand together
+// and in order (The Unicode Standard, 4.6 "Numeric Value").
+func digit(c rune) int {
+	before := 0
+	for unicode.IsDigit(c - 1 - rune(before)) {
+		before++
+	}
+	return before % 10
+}
+
+// joints are signs that make one thing of the digits on both sides: 3.50, 7:30,
+// 1/2.
+const joints = ".,:/٫٬"
+
+// alone reports whether digits are not part of something longer.
+func alone(s string, start, end int) bool {
+	before, beforeSize := utf8.DecodeLastRuneInString(s[:start])
+	after, afterSize := utf8.DecodeRuneInString(s[end:])
+	switch {
+	case unicode.Is(unicode.Latin, before) || unicode.Is(unicode.Latin, after): // A4, 2nd
+		return false
+	case strings.ContainsRune("$€£%°-−", before) || strings.ContainsRune("%°", after):
+		return false
+	case strings.ContainsRune(joints, before):
+		earlier, _ := utf8.DecodeLastRuneInString(s[:start-beforeSize])
+		return !unicode.IsDigit(earlier)
+	case strings.ContainsRune(joints, after):
+		later, _ := utf8.DecodeRuneInString(s[end+afterSize:])
+		return !unicode.IsDigit(later)
+	}
+	return true
+}

@@ -1,0 +1,83 @@
+package ownstory
+
+import (
+	"fmt"
+	"regexp"
+	"strings"
+
+	"homebuild/internal/problem"
+)
+
+// Numeral is a whole number in a text: digits, a number word, or what a mark
+// says to be one.
+type Numeral struct {
+	Value      int
+	Start, End int  // bytes of Text.Plain; of a mark, all its words
+	Marked     bool // the teacher marked it as one that counts
+	Word       bool // written in words
+}
+
+// Text is a teacher's story, a translation of it or its answer, its marks taken
+// out.
+type Text struct {
+	Plain    string // what is published
+	Numerals []Numeral
+}
+
+// Error is what is wrong with a line of the teacher's, and what to write instead.
+// Both are lower case without a full stop; Hint may hold lines to paste.
+type Error struct{ Text, Hint string }
+
+func (e *Error) Error() string { return e.Text }
+
+const marksHint = "write marks like this: [6 kites], or [a dozen = 12] for words"
+
+var marks = regexp.MustCompile(`\[([^\[\]]*)\]`)
+
+// Read finds the numbers of a text and takes its marks out. The error is an
+// *Error.
+func (l Language) Read(text string) (Text, error) {
+	var t Text
+	at := 0
+	for _, mark := range marks.FindAllStringSubmatchIndex(text, -1) {
+		t.add(l, text[at:mark[0]])
+		if err := t.addMarked(l, text[mark[2]:mark[3]]); err != nil {
+			return Text{}, err
+		}
+		at = mark[1]
+	}
+	t.add(l, text[at:])
+	if strings.ContainsAny(t.Plain, "[]") {
+		return Text{}, &Error{`a "[" or a "]" stands alone`, marksHint}
+	}
+	return t, nil
+}
+
+// add adds words that stand outside of marks.
+func (t *Text) add(l Language, words string) {
+	for _, n := range l.numerals(words) {
+		n.Start, n.End = n.Start+len(t.Plain), n.End+len(t.Plain)
+		t.Numerals = append(t.Numerals, n)
+	}
+	t.Plain += words
+}
+
+// addMarked adds what stands between brackets: words with one number, which then
+// counts; or words, "=" and their number, which is one number among others.
+func (t *Text) addMarked(l Language, inside string) error {
+	shown, meant, said := strings.Cut(strings.ReplaceAll(inside, "＝", "="), "=")
+	if !said {
+		meant = inside
+	}
+	shown = strings.TrimSpace(shown)
+	found := l.numerals(meant)
+	if len(found) != 1 || shown == "" || found[0].Value > problem.Largest {
+		return &Error{fmt.Sprintf("the mark %q does not hold one number up to %d", "["+inside+"]", problem.Largest), marksHint}
+	}
+	t.Numerals = append(t.Numerals, Numeral{
+		Value: found[0].Value, Start: len(t.Plain), End: len(t.Plain) + len(shown),
+		Marked: !said, Word: found[0].Word && !said,
+	})
+	t.Plain += shown
+	return nil
+}

@@ -1,0 +1,123 @@
+package ownstory
+
+import (
+	"strings"
+	"testing"
+	"unicode"
+
+	"github.com/google/go-cmp/cmp"
+	"golang.org/x/text/unicode/runenames"
+)
+
+// read reads a text that holds nothing wrong.
+func read(t testing.TB, l Language, text string) Text {
+	t.Helper()
+	out, err := l.Read(text)
+	if err != nil {
+		t.Fatalf("%s: %v", text, err)
+	}
+	return out
+}
+
+// values are the numbers of a text, in order.
+func values(t Text) []int {
+	out := []int{}
+	for _, n := range t.Numerals {
+		out = append(out, n.Value)
+	}
+	return out
+}
+
+// What is a whole number in a text, and what belongs to something else.
+func TestNumerals(t *testing.T) {
+	tests := []struct {
+		name, text string
+		want       []int
+	}{
+		{"digits and words", "8 shells, six more and Seven.", []int{8, 6, 7}},
+		{"prices", "It costs 3.50, 3,50, $5, €5 or 5% more.", []int{}},
+		{"a word after such digits", "It costs $5 six times, 3.50 seven times.", []int{6, 7}},
+		{"clocks", "From 7:30 to 12:00.", []int{}},
+		{"parts of a whole", "1/2 a loaf", []int{}},
+		{"with letters", "the 2nd of A4, 5kg", []int{}},
+		{"below zero", "It was -5, then −3 degrees.", []int{}},
+		{"end of a sentence", "A 7-year-old has 20, then 21.", []int{7, 20, 21}},
+		{"a year is a number", "In 2026 she has 8.", []int{2026, 8}},
+		{"a dozen is a word", "2 dozen eggs", []int{2}},
+		{"too large to count with", "Call 9999999999 and 1000.", []int{1000}},
+		{"Arabic", "٨ أصداف و ٦", []int{8, 6}},
+		{"Devanagari", "८ और १६", []int{8, 16}},
+		{"Chinese, without spaces", "8个贝壳和14个", []int{8, 14}},
+		{"full width", "１４개", []int{14}},
+		{"a word inside a word", "someone, bone and tent", []int{}},
+		{"a word inside a word with a hyphen", "a ten-year-old and a twenty-first", []int{}},
+		{"tens and ones", "twenty one, twenty-five and twenty", []int{21, 25, 20}},
+		{"apostrophe", "one's hat", []int{}},
+		{"nothing", "", []int{}},
+		{"not text", "\xff8\xff", []int{8}},
+	}
+	for _, test := range tests {
+		got := values(read(t, NewLanguage("en", wordsOf(t, "en")), test.text))
+		if diff := cmp.Diff(test.want, got); diff != "" {
+			t.Errorf("%s: %s (-want +got):\n%s", test.name, test.text, diff)
+		}
+	}
+}
+
+// Every decimal digit of Unicode has the value that its name says (The Unicode
+// Standard, UnicodeData.txt: "ARABIC-INDIC DIGIT EIGHT").
+func TestDigitsOfEveryScript(t *testing.T) {
+	names := strings.Fields("ZERO ONE TWO THREE FOUR FIVE SIX SEVEN EIGHT NINE")
+	met := 0
+	for c := rune(0); c <= unicode.MaxRune; c++ {
+		words := strings.Fields(runenames.Name(c))
+		if !unicode.IsDigit(c) || len(words) == 0 {
+			continue
+		}
+		met++
+		if got, ok := number(string(c)); !ok || names[got] != words[len(words)-1] {
+			t.Errorf("%U %s: got %d, %t", c, strings.Join(words, " "), got, ok)
+		}
+	}
+	if met < 600 { // Unicode 12 has 630
+		t.Errorf("met %d digits only", met)
+	}
+}
+
+func TestMarks(t *testing.T) {
+	tests := []struct {
+		text, plain string
+		want        []Numeral
+	}{
+		{"Lina has [8 shells].", "Lina has 8 shells.", []Numeral{{Value: 8, Start: 9, End: 17, Marked: true}}},
+		{"She finds [six more].", "She finds six more.", []Numeral{{Value: 6, Start: 10, End: 18, Marked: true, Word: true}}},
+		{"[ a dozen = 12 ] eggs", "a dozen eggs", []Numeral{{Value: 12, Start: 0, End: 7}}},
+		{"[两 ＝ 2]个, [3]", "两个, 3", []Numeral{{Value: 2, Start: 0, End: 3}, {Value: 3, Start: 8, End: 9, Marked: true}}},
+		{"[half of ten = 5]", "half of ten", []Numeral{{Value: 5, Start: 0, End: 11}}},
+	}
+	for _, test := range tests {
+		got := read(t, NewLanguage("en", wordsOf(t, "en")), test.text)
+		if diff := cmp.Diff(Text{test.plain, test.want}, got); diff != "" {
+			t.Errorf("%s (-want +got):\n%s", test.text, diff)
+		}
+	}
+}
+
+func TestWrongMarks(t *testing.T) {
+	for text, want := range map[string]string{
+		"Lina has [8 shells.":       "stands alone",
+		"Lina has 8] shells.":       "stands alone",
+		"Lina has [[8] shells].":    "stands alone",
+		"[shells]":                  "does not hold one number",
+		"[8 and 6]":                 "does not hold one number",
+		"[= 8]":                     "does not hold one number",
+		"[]":                        "does not hold one number",
+		"[1001 shells]":             "one number up to 1000",
+		"How many has she now [?]":  "does not hold one number",
+		"[3.50] and [a price = $3]": "does not hold one number",
+	} {
+		if _, err := NewLanguage("en", nil).Read(text); err == nil || !strings.Contains(err.Error(), want) {
+			t.Errorf("%s: want an error with %q, got %v", text, want, err)
+		}
+	}
+}

@@ -4,7 +4,7 @@ import (
 	"strings"
 	"testing"
 
-	"homebuild/internal/draw/cards"
+	"homebuild/internal/cards"
 	"homebuild/internal/picture"
 )
 

@@ -62,7 +62,7 @@ type Learn struct {
 // WarmUp is a minute of moving before sitting down. The usual caution is
 // added by the page.
 type WarmUp struct {
-	Symbol string // its drawings in draw/cards: "warm-up.reach"
+	Symbol string // its drawings in internal/cards: "warm-up.reach"
 	Name   phrase.Line
 	Steps  []phrase.Line
 	Seated phrase.Line // the same for someone who sits

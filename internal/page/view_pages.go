@@ -25,7 +25,7 @@ type Own struct {
 
 // Card is a character or a setting to pick.
 type Card struct {
-	Symbol  string      // its drawing in draw/cards: "character.fox"
+	Symbol  string      // its drawing in internal/cards: "character.fox"
 	Name    phrase.Line // under the picture
 	Starter phrase.Line // a whole sentence that starts the story with it
 }

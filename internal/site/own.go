@@ -4,7 +4,7 @@ import (
 	"strconv"
 	"sync"
 
-	"homebuild/internal/draw/cards"
+	"homebuild/internal/cards"
 	"homebuild/internal/i18n"
 	"homebuild/internal/page"
 	"homebuild/internal/phrase"

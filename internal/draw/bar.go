@@ -7,7 +7,7 @@ const barHeight = 46
 
 func bar(p picture.Bar) figure {
 	top := 4 + above(p.Whole)
-	return figure{height: top + barHeight + 6, paint: func(b *brush) {
+	return figure{sort: "bar", height: top + barHeight + 6, paint: func(b *brush) {
 		all := picture.Span{X: picture.Margin, W: picture.Inner}
 		b.whole(all, 4, p.Whole)
 		if p.Undivided() {
@@ -15,7 +15,7 @@ func bar(p picture.Bar) figure {
 			return
 		}
 		for i, s := range p.Segments() {
-			b.part(picture.Box{X: s.X, Y: top, W: s.W, H: barHeight}, i+1, p.Parts[i])
+			b.bar("part", picture.Box{X: s.X, Y: top, W: s.W, H: barHeight}, i+1, p.Parts[i])
 		}
 	}}
 }
@@ -28,8 +28,8 @@ func steps(p picture.Steps) (figure, error) {
 	}
 	second := bar(p.Second)
 	gap := 14
-	return figure{height: first.height + gap + second.height, paint: func(b *brush) {
-		first.paint(b)
-		b.Shift(0, first.height+gap, func() { second.paint(b) })
+	return figure{sort: "stacked", height: first.height + gap + second.height, paint: func(b *brush) {
+		b.Group(first.sort, func() { first.paint(b) })
+		b.ShiftGroup(0, first.height+gap, second.sort, func() { second.paint(b) })
 	}}, nil
 }

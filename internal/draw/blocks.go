@@ -31,17 +31,21 @@ func blocks(p picture.Blocks) figure {
 	if p.Totals != nil {
 		height += 36
 	}
-	return figure{height: height, paint: func(b *brush) {
+	return figure{sort: "blocks", height: height, paint: func(b *brush) {
 		at := shapeOf(p)
 		for i, r := range p.Rows {
 			y := 4 + blockHeight*i
 			if i > 0 && r.Fill == 0 {
-				b.Line(picture.Margin, y-2, picture.Width-picture.Margin, y-2, "ink")
+				b.Line(picture.Margin, y-2, picture.Width-picture.Margin, y-2, "underline")
 			}
-			b.blockRow(r, y, at)
+			class := "part"
+			if r.Fill == 0 || r.Crossed != (picture.Places{}) {
+				class = "whole"
+			}
+			b.Group(class, func() { b.blockRow(r, y, at) })
 		}
 		if p.Totals != nil {
-			b.totals(*p.Totals, height-36, at, p.Hundreds())
+			b.Group("total", func() { b.totals(*p.Totals, height-36, at, p.Hundreds()) })
 		}
 	}}
 }
@@ -54,67 +58,54 @@ func (b *brush) blockRow(r picture.BlockRow, y int, at shape) {
 		return
 	}
 	places, gone := picture.PlacesOf(r.N), r.Crossed
-	var kept, taken []picture.Box
-	sort := func(at picture.Box, isGone bool) {
-		if isGone {
-			taken = append(taken, at)
-		} else {
-			kept = append(kept, at)
+	var strikes canvas.Path
+	block := func(name string, n, gone int, at func(i int) picture.Box) {
+		var kept, taken canvas.Path
+		for i := range n {
+			box := at(i)
+			if i < n-gone {
+				kept.Box(box.X, box.Y, box.W, box.H)
+				continue
+			}
+			taken.Box(box.X, box.Y, box.W, box.H)
+			strikes.Move(box.X-1, box.Y+box.H).By(box.W+2, -box.H)
 		}
+		b.Path(&kept, name+" "+partClass[r.Fill])
+		b.Path(&taken, name+" gone")
 	}
-	for i := range places.Hundreds {
-		sort(picture.Box{X: hundredsAt + i%5*20, Y: y + 6 + i/5*20, W: 17, H: 17}, i >= places.Hundreds-gone.Hundreds)
-	}
-	for i := range places.Tens {
-		sort(picture.Box{X: at.tens + i*at.stick, Y: y + 4, W: at.stick * 3 / 5, H: blockHeight - 14}, i >= places.Tens-gone.Tens)
-	}
-	b.boxes(kept, partClass[r.Fill])
-	b.gone(taken)
-	b.ones(r, places.Ones, y, at)
+	block("hundred", places.Hundreds, gone.Hundreds, func(i int) picture.Box {
+		return picture.Box{X: hundredsAt + i%5*20, Y: y + 6 + i/5*20, W: 17, H: 17}
+	})
+	block("ten", places.Tens, gone.Tens, func(i int) picture.Box {
+		return picture.Box{X: at.tens + i*at.stick, Y: y + 4, W: at.stick * 3 / 5, H: blockHeight - 14}
+	})
+	b.ones(r, places.Ones, y, at, &strikes)
+	b.Path(&strikes, "strike")
 }
 
 // ones draws the dots of a row; those that are taken away are struck out.
-func (b *brush) ones(r picture.BlockRow, count, y int, at shape) {
+func (b *brush) ones(r picture.BlockRow, count, y int, at shape, strikes *canvas.Path) {
 	radius := min(at.dot*2/5, 7)
-	var kept []picture.Point
-	var taken []picture.Box
+	var kept, taken canvas.Path
 	for i := range count {
 		dot := picture.Point{X: at.ones + i%5*at.dot, Y: y + 16 + i/5*20}
-		if i >= count-r.Crossed.Ones {
-			taken = append(taken, picture.Box{X: dot.X - radius, Y: dot.Y - radius, W: 2 * radius, H: 2 * radius})
-		} else {
-			kept = append(kept, dot)
+		if i < count-r.Crossed.Ones {
+			kept.Dot(dot.X, dot.Y, radius)
+			continue
 		}
+		taken.Box(dot.X-radius, dot.Y-radius, 2*radius, 2*radius)
+		strikes.Move(dot.X-radius-1, dot.Y+radius).By(2*radius+2, -2*radius)
 	}
-	b.circles(kept, radius, partClass[r.Fill])
-	b.gone(taken)
-}
-
-// boxes draws rectangles of one class as a single path.
-func (b *brush) boxes(list []picture.Box, class string) {
-	var p canvas.Path
-	for _, at := range list {
-		p.Box(at.X, at.Y, at.W, at.H)
-	}
-	b.Path(&p, class)
-}
-
-// gone leaves the outlines of what is taken away, each struck out.
-func (b *brush) gone(list []picture.Box) {
-	b.boxes(list, "gone")
-	var p canvas.Path
-	for _, at := range list {
-		p.Move(at.X-1, at.Y+at.H).By(at.W+2, -at.H)
-	}
-	b.Path(&p, "ink")
+	b.Path(&kept, "one "+partClass[r.Fill])
+	b.Path(&taken, "one gone")
 }
 
 // totals writes what each place comes to.
 func (b *brush) totals(t picture.Places, y int, at shape, hundreds bool) {
-	b.Line(picture.Margin, y, picture.Width-picture.Margin, y, "ink")
+	b.Line(picture.Margin, y, picture.Width-picture.Margin, y, "underline")
 	if hundreds {
-		b.text(hundredsAt+50, y+20, b.number(100*t.Hundreds))
+		b.Text(hundredsAt+50, y+20+baseline, b.number(100*t.Hundreds), "hundred")
 	}
-	b.text(at.tens+4*at.stick, y+20, b.number(10*t.Tens))
-	b.text(at.ones+2*at.dot, y+20, b.number(t.Ones))
+	b.Text(at.tens+4*at.stick, y+20+baseline, b.number(10*t.Tens), "ten")
+	b.Text(at.ones+2*at.dot, y+20+baseline, b.number(t.Ones), "one")
 }

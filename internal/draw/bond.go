@@ -5,13 +5,13 @@ import "homebuild/internal/picture"
 func bond(p picture.Bond) figure {
 	whole, parts := p.Circles()
 	const r = picture.BondRadius
-	return figure{height: parts[0].Y + r + picture.Margin, paint: func(b *brush) {
+	return figure{sort: "bond", height: parts[0].Y + r + picture.Margin, paint: func(b *brush) {
 		for _, at := range parts {
-			b.Line(whole.X, whole.Y, at.X, at.Y, "ink")
+			b.Line(whole.X, whole.Y, at.X, at.Y, "stem")
 		}
-		b.circle(whole, 0, p.Whole)
+		b.Group("whole", func() { b.circle(whole, 0, p.Whole) })
 		for i, at := range parts {
-			b.circle(at, i+1, p.Parts[i])
+			b.Group("part", func() { b.circle(at, i+1, p.Parts[i]) })
 		}
 	}}
 }

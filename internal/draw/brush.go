@@ -55,7 +55,7 @@ func (b *brush) part(box picture.Box, fill int, a picture.Amount) {
 	case !a.Written():
 		class = "unknown"
 	case a.N == 0:
-		class = "ink"
+		class = "nothing"
 	}
 	b.Rect(box.X, box.Y, box.W, box.H, class)
 	b.amount(box.X+box.W/2, box.Y+box.H/2, a)
@@ -66,7 +66,7 @@ func (b *brush) brace(s picture.Span, y int) {
 	half := s.W / 2
 	b.Path(new(canvas.Path).Move(s.X, y+brace).
 		Bend(0, -6, 6, -6).By(half-12, 0).Bend(6, 0, 6, -6).
-		Bend(0, 6, 6, 6).By(s.W-half-12, 0).Bend(6, 0, 6, 6), "ink")
+		Bend(0, 6, 6, 6).By(s.W-half-12, 0).Bend(6, 0, 6, 6), "brace")
 }
 
 // brace is the height of a brace.
@@ -77,11 +77,13 @@ func (b *brush) whole(s picture.Span, y int, a picture.Amount) {
 	if !a.Drawn() {
 		return
 	}
-	if a.State == picture.Empty {
-		b.RoundRect(s.Middle()-20, y, 40, plateHeight, 5, "unknown")
-	}
-	b.amount(s.Middle(), y+plateHeight/2, a)
-	b.brace(s, y+plateHeight+2)
+	b.Group("whole", func() {
+		if a.State == picture.Empty {
+			b.RoundRect(s.Middle()-20, y, 40, plateHeight, 5, "unknown")
+		}
+		b.amount(s.Middle(), y+plateHeight/2, a)
+		b.brace(s, y+plateHeight+2)
+	})
 }
 
 const wholeHeight = plateHeight + 2 + brace + 4
@@ -123,11 +125,13 @@ func (b *brush) legend(y int, labels []picture.Label) {
 		if l.Cell.Mark == picture.Dashed {
 			class = "unknown"
 		}
-		b.circles(at, r, class)
-		if l.Cell.Mark == picture.Crossed {
-			b.crosses(at, r)
-		}
-		b.amount(x+54, y, l.Amount)
+		b.Group("legend", func() {
+			b.circles(at, r, class)
+			if l.Cell.Mark == picture.Crossed {
+				b.crosses(at, r)
+			}
+			b.amount(x+54, y, l.Amount)
+		})
 		x += step
 	}
 }

@@ -16,7 +16,7 @@ const (
 // each column comes to below a line.
 func columns(p picture.Columned) figure {
 	bottom := columnHead + columnRow*len(p.Numbers)
-	return figure{height: bottom + columnRow + 4, paint: func(b *brush) {
+	return figure{sort: "columns", height: bottom + columnRow + 4, paint: func(b *brush) {
 		x := columnMiddles(p)
 		b.columnSigns(x, bottom+columnRow)
 		for i, n := range p.Numbers {
@@ -24,16 +24,18 @@ func columns(p picture.Columned) figure {
 			if !n.Drawn() {
 				continue
 			}
-			if i > 0 {
-				b.text(18, y, sign(p.Op))
-			}
-			b.text(columnFirst, y, b.number(n.N))
-			for j, v := range p.Values(p.Rows[i]) {
-				b.text(x[j], y, b.number(v))
-			}
+			b.Group("number", func() {
+				if i > 0 {
+					b.Text(18, y+baseline, sign(p.Op), "sign")
+				}
+				b.text(columnFirst, y, b.number(n.N))
+				for j, v := range p.Values(p.Rows[i]) {
+					b.text(x[j], y, b.number(v))
+				}
+			})
 		}
-		b.Line(picture.Margin, bottom, picture.Width-picture.Margin, bottom, "ink")
-		b.columnResult(p, x, bottom+columnRow/2+2)
+		b.Line(picture.Margin, bottom, picture.Width-picture.Margin, bottom, "underline")
+		b.Group("total", func() { b.columnResult(p, x, bottom+columnRow/2+2) })
 	}}
 }
 

@@ -18,11 +18,11 @@ func comparison(p picture.Comparison) figure {
 	if len(p.Names) == 0 && !p.Smaller.Drawn() && !p.Difference.Drawn() { // the story has not come to the second bar
 		height = name + compareHeight + 6
 	}
-	return figure{height: height, paint: func(b *brush) {
+	return figure{sort: "compare", height: height, paint: func(b *brush) {
 		longer, shorter, gap := p.Spans()
 		b.names(p, name-8, second-8)
-		b.part(box(longer, name, compareHeight), 1, p.Bigger)
-		b.part(box(shorter, second, compareHeight), 1, p.Smaller)
+		b.bar("longer", box(longer, name, compareHeight), 1, p.Bigger)
+		b.bar("shorter", box(shorter, second, compareHeight), 1, p.Smaller)
 		b.gap(p, gap, name+compareHeight, second)
 	}}
 }
@@ -36,7 +36,13 @@ func (b *brush) gap(p picture.Comparison, s picture.Span, above, y int) {
 		b.Line(s.X, above, s.X, y, "guide")
 		b.Line(s.End(), above, s.End(), y, "guide")
 	}
-	b.part(box(s, y, compareHeight), 2, p.Difference)
+	b.bar("difference", box(s, y, compareHeight), 2, p.Difference)
+}
+
+func (b *brush) bar(class string, at picture.Box, fill int, a picture.Amount) {
+	if a.Drawn() {
+		b.Group(class, func() { b.part(at, fill, a) })
+	}
 }
 
 func box(s picture.Span, y, height int) picture.Box {

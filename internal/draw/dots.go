@@ -5,23 +5,29 @@ import "homebuild/internal/picture"
 func dots(p picture.Dots) figure {
 	top := 4 + above(p.Whole)
 	below := top + p.Height()
-	return figure{height: below + 42, paint: func(b *brush) {
+	return figure{sort: "dots", height: below + 42, paint: func(b *brush) {
 		groups := p.Groups(top)
 		b.whole(reach(groups, p.Radius()), 4, p.Whole)
 		for _, g := range groups {
-			b.group(g, p.Radius())
+			if !g.Drawn() {
+				continue
+			}
+			class := "part"
+			if p.Single() {
+				class = "heap"
+			}
+			b.Group(class, func() {
+				b.group(g, p.Radius())
+				if !p.Single() && g.Written() {
+					b.amount(groupSpan(g, p.Radius()).Middle(), below+22, g.Amount)
+				}
+			})
 		}
 		switch {
 		case p.Taken:
 			b.legend(below+22, takenLabels(p))
 		case p.Single():
 			b.legend(below+22, openLabels(p))
-		default:
-			for _, g := range groups {
-				if g.Written() {
-					b.amount(groupSpan(g, p.Radius()).Middle(), below+22, g.Amount)
-				}
-			}
 		}
 	}}
 }

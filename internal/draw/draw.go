@@ -45,7 +45,9 @@ func Draw(p picture.Picture, o Options) (string, error) {
 	if err != nil {
 		return "", err
 	}
-	return f.svg(frameFor(p.Describe(), o), o)
+	frame := frameFor(p.Describe(), o)
+	frame.Class += " " + f.sort
+	return f.svg(frame, o)
 }
 
 // frameFor names a drawing by its description.
@@ -63,6 +65,7 @@ func frameFor(line phrase.Line, o Options) canvas.Frame {
 
 // figure is a drawing of known height.
 type figure struct {
+	sort   string // its class
 	height int
 	paint  func(*brush)
 }

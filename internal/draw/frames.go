@@ -13,7 +13,7 @@ func frames(p picture.Frames) figure {
 	if len(p.Labels) > 0 {
 		height += 38
 	}
-	return figure{height: height, paint: func(b *brush) {
+	return figure{sort: "frames", height: height, paint: func(b *brush) {
 		end := p.Corner(p.Count()-1).X + 5*p.Size()
 		b.whole(picture.Span{X: corner.X, W: end - corner.X}, 4, p.Whole)
 		b.Shift(0, top, func() {

@@ -23,9 +23,9 @@ func line(p picture.Line) figure {
 		}
 	}
 	if unused == 0 {
-		return figure{height: height, paint: func(b *brush) { b.line(p) }}
+		return figure{sort: "line", height: height, paint: func(b *brush) { b.line(p) }}
 	}
-	return figure{height: height - unused, paint: func(b *brush) {
+	return figure{sort: "line", height: height - unused, paint: func(b *brush) {
 		b.Shift(0, -unused, func() { b.line(p) })
 	}}
 }
@@ -35,7 +35,9 @@ func (b *brush) line(p picture.Line) {
 	b.axis(p)
 	x := p.X()
 	for i, hop := range p.Hops {
-		b.hop(p, i, x[i], x[i+1], hop)
+		if hop.State != picture.Hidden && hop.State != picture.Empty {
+			b.Group("hop", func() { b.hop(p, i, x[i], x[i+1], hop) })
+		}
 	}
 	var stops []picture.Point
 	for i, a := range p.Stops {
@@ -53,17 +55,16 @@ func (b *brush) axis(p picture.Line) {
 	path.Move(picture.Margin, axis).By(picture.Inner, 0)
 	arrowHead(&path, picture.Margin, axis, -1, 0)
 	arrowHead(&path, picture.Width-picture.Margin, axis, 1, 0)
+	b.Path(&path, "axis")
+	var ticks canvas.Path
 	for _, x := range p.Ticks() {
-		path.Move(x, axis-6).By(0, 12)
+		ticks.Move(x, axis-6).By(0, 12)
 	}
-	b.Path(&path, "ink")
+	b.Path(&ticks, "tick")
 }
 
 // hop draws a hop as an arch with its size on top.
 func (b *brush) hop(p picture.Line, i, from, to int, size picture.Amount) {
-	if size.State == picture.Hidden || size.State == picture.Empty {
-		return
-	}
 	wide := max(to-from, from-to)
 	rise := min(max(wide/3, 18), 40)
 	y, label := axis-6, axis-rise-20
@@ -73,11 +74,11 @@ func (b *brush) hop(p picture.Line, i, from, to int, size picture.Amount) {
 	}
 	arch := new(canvas.Path).Move(from, y).Bend((to-from)/2, -2*rise, to-from, 0)
 	if size.State == picture.Asked { // dashes would spoil the arrow's head
-		b.Path(arch, "hop guide")
+		b.Path(arch, "arch guide")
 		arch = new(canvas.Path)
 	}
 	arrowHead(arch, to, y, (to-from)/2, 2*rise)
-	b.Path(arch, "hop")
+	b.Path(arch, "arch")
 	b.Text((from+to)/2, label+6, b.signed(p.Back(i), size), "small")
 }
 

@@ -10,11 +10,13 @@ import (
 func makingTen(p picture.MakingTen) figure {
 	size := p.Before.Size()
 	bottom := p.Before.Corner(1).Y + 2*size
-	return figure{height: bottom + 40, paint: func(b *brush) {
+	return figure{sort: "make-ten", height: bottom + 40, paint: func(b *brush) {
 		for i, f := range []picture.Frames{p.Before, p.After} {
-			b.frames(f)
-			sum := p.Sums[i]
-			b.text(f.Left+5*size/2, bottom+22, b.number(sum[0].Value)+" + "+b.number(sum[1].Value))
+			b.Group([]string{"was", "now"}[i], func() {
+				b.frames(f)
+				sum := p.Sums[i]
+				b.text(f.Left+5*size/2, bottom+22, b.number(sum[0].Value)+" + "+b.number(sum[1].Value))
+			})
 		}
 		b.moves(p)
 	}}
@@ -30,5 +32,5 @@ func (b *brush) moves(p picture.MakingTen) {
 		path.Move(from.X, from.Y).By(to.X-from.X, to.Y-from.Y)
 		arrowHead(&path, to.X, to.Y, to.X-from.X, to.Y-from.Y)
 	}
-	b.Path(&path, "hop")
+	b.Path(&path, "move")
 }

@@ -4,15 +4,15 @@ import "homebuild/internal/picture"
 
 func pairs(p picture.Pairs) figure {
 	pitch := max(p.Pitch(), 24)
-	return figure{height: 8 + pitch*len(p.List), paint: func(b *brush) {
-		var a, c []picture.Point
+	return figure{sort: "splits", height: 8 + pitch*len(p.List), paint: func(b *brush) {
 		for i, pair := range p.List {
 			y := 4 + pitch*i + pitch/2
 			first, second := p.Row(pair, y)
-			a, c = append(a, first...), append(c, second...)
-			b.Text(picture.Margin+p.Total*p.Pitch()+48, y+6, b.number(pair.First)+" + "+b.number(pair.Second), "small")
+			b.Group("split", func() {
+				b.circles(first, p.Radius(), partClass[1])
+				b.circles(second, p.Radius(), partClass[2])
+				b.Text(picture.Margin+p.Total*p.Pitch()+48, y+6, b.number(pair.First)+" + "+b.number(pair.Second), "small")
+			})
 		}
-		b.circles(a, p.Radius(), partClass[1])
-		b.circles(c, p.Radius(), partClass[2])
 	}}
 }

@@ -15,15 +15,25 @@ func rows(p picture.Rows) figure {
 	}
 	first := name + rowHeight/2
 	second := first + rowHeight + name
-	return figure{height: second + rowHeight/2 + 4, paint: func(b *brush) {
+	return figure{sort: "rows", height: second + rowHeight/2 + 4, paint: func(b *brush) {
 		_, _, extra := p.Spans()
 		b.names(p.Comparison, first-rowHeight/2-8, second-rowHeight/2-8)
-		b.longerRow(p, first)
-		b.shorterRow(p, second)
-		b.amount(rowLabel, first, p.Bigger)
-		b.amount(rowLabel, second, p.Smaller)
+		if p.Bigger.Drawn() || p.Difference.Written() {
+			b.Group("longer", func() {
+				b.longerRow(p, first)
+				b.amount(rowLabel, first, p.Bigger)
+			})
+		}
+		if p.Smaller.Drawn() {
+			b.Group("shorter", func() {
+				b.shorterRow(p, second)
+				b.amount(rowLabel, second, p.Smaller)
+			})
+		}
 		if !p.Double && p.Difference.N > 0 && p.Difference.State >= picture.Known {
-			b.amount(min(extra.Middle(), picture.Width-picture.Margin-18), second, p.Difference)
+			b.Group("difference", func() {
+				b.amount(min(extra.Middle(), picture.Width-picture.Margin-18), second, p.Difference)
+			})
 		}
 	}}
 }

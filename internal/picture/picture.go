@@ -1,11 +1,3 @@
-// Package picture holds the models of a story as data: bars, dots, frames,
-// bonds, lines and base-ten drawings, in whole numbers. It does not draw:
-// internal/draw does.
-//
-// A picture grows with its story. Each number in it is an [Amount], which
-// knows whether it is not there yet, known, asked for, or found. Where a
-// picture has parts in proportion to their numbers, this package lays them
-// out, on a sheet [Width] units wide.
 package picture
 
 import (

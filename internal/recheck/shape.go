@@ -102,6 +102,9 @@ func (f *figure) walk(n *html.Node, dx, dy int) {
 
 // path sorts the strokes of a path by their form.
 func (f *figure) path(d, class string, dx, dy int) {
+	if _, fill, ok := strings.Cut(class, " "); ok && fill != "guide" {
+		class = fill // of hundreds, tens, ones
+	}
 	for _, s := range strokes(d) {
 		x, y := s.x+dx, s.y+dy
 		switch {
@@ -111,17 +114,17 @@ func (f *figure) path(d, class string, dx, dy int) {
 			} else {
 				f.dots = append(f.dots, d)
 			}
-		case s.form == "v" && class == "ink":
+		case s.form == "v" && class == "tick":
 			f.ticks = append(f.ticks, x)
 		case strings.HasPrefix(s.form, "hvh"):
 			f.blocks = append(f.blocks, rect{box{x, y, s.moves[0][0], s.moves[1][0]}, class})
-		case s.form == "q" && strings.HasPrefix(class, "hop"):
+		case s.form == "q" && strings.HasPrefix(class, "arch"):
 			f.hops = append(f.hops, hop{x, x + s.moves[0][2]})
-		case strings.HasPrefix(s.form, "qhq") && class == "ink":
+		case strings.HasPrefix(s.form, "qhq") && class == "brace":
 			f.braces = append(f.braces, box{x: x, y: y, w: s.width()})
 		case class == "cross" && s.form == "l" && min(s.moves[0][0], s.moves[0][1]) > 0:
 			f.crosses = append(f.crosses, dot{x: x + s.moves[0][0]/2, y: y + s.moves[0][1]/2, r: s.moves[0][0] / 2})
-		case class == "hop":
+		case class == "arch" || class == "move":
 			f.arrows++
 		case class == "thin":
 			f.columns = true

@@ -12,8 +12,8 @@ func TestShapes(t *testing.T) {
 	const svg = `<svg class="picture"><title>A bar: 7 + 4 = 11</title>
 		<g transform="translate(0,42)"><path d="M11 22a11 11 0 1 0 22 0a11 11 0 1 0-22 0zM40 22a11 11 0 1 0 22 0a11 11 0 1 0-22 0z" class="part-a"/></g>
 		<path d="M72 8h9v44h-9z" class="part-a"/>
-		<path d="M34 72q94-80 189 0M214 71l9 1l-3-9" class="hop"/>
-		<path d="M8 46q0-6 6-6h140q6 0 6-6q0 6 6 6h140q6 0 6 6" class="ink"/>
+		<path d="M34 72q94-80 189 0M214 71l9 1l-3-9" class="arch"/>
+		<path d="M8 46q0-6 6-6h140q6 0 6-6q0 6 6 6h140q6 0 6 6" class="brace"/>
 		<path d="M161 53l24 24m0-24l-24 24" class="cross"/>
 		<rect x="145" y="4" width="31" height="28" class="plate found"/><text x="160" y="26">11</text></svg>`
 	doc, err := html.Parse(strings.NewReader(svg))

@@ -1,5 +1,7 @@
 package canvas
 
+import "fmt"
+
 // Rect draws a rectangle from its top left corner.
 func (c *Canvas) Rect(x, y, w, h int, names string) { c.svg.Rect(x, y, w, h, class(names)...) }
 
@@ -68,6 +70,13 @@ func (c *Canvas) Group(names string, inside func()) {
 // Shift draws what inside draws, moved by x and y.
 func (c *Canvas) Shift(x, y int, inside func()) {
 	c.svg.Translate(x, y)
+	inside()
+	c.svg.Gend()
+}
+
+// ShiftGroup is Shift with a class.
+func (c *Canvas) ShiftGroup(x, y int, names string, inside func()) {
+	c.svg.Group(append(class(names), fmt.Sprintf(`transform="translate(%d,%d)"`, x, y))...)
 	inside()
 	c.svg.Gend()
 }

@@ -36,11 +36,12 @@ var rooms = map[string][]string{
 	"internal/sms":         nil,
 	"internal/page":        {"internal/qrcode", "internal/problem", "internal/phrase", "internal/strategy", "internal/picture", "internal/story", "internal/i18n", "internal/draw", "internal/cards", "internal/diag"},
 	"internal/reading":     {"internal/diag", "internal/problem"},
-	"internal/week":        {"internal/diag"},
-	"internal/site":        {"internal/problem", "internal/phrase", "internal/strategy", "internal/estimate", "internal/mistake", "internal/picture", "internal/activity", "internal/story", "internal/i18n", "internal/reading", "internal/cards", "internal/page", "internal/week", "internal/qrcode", "internal/sms", "internal/diag", "internal/qrcode", "internal/sms"},
-	"internal/check":       {"internal/diag", "internal/readability", "internal/recheck", "internal/site", "internal/week"},
+	"internal/week":        {"internal/diag", "internal/problem", "internal/activity"},
+	"internal/site":        {"internal/problem", "internal/phrase", "internal/strategy", "internal/estimate", "internal/mistake", "internal/picture", "internal/activity", "internal/story", "internal/i18n", "internal/reading", "internal/cards", "internal/page", "internal/week", "internal/qrcode", "internal/sms", "internal/diag"},
+	"internal/weight":      nil,
+	"internal/check":       {"internal/diag", "internal/readability", "internal/recheck", "internal/site", "internal/week", "internal/weight"},
 	"internal/publish":     nil,
-	"internal/recheck":     {"internal/diag"}, // nothing of what made the pages
+	"internal/recheck":     {"internal/diag", "internal/weight"}, // nothing of what made the pages
 	"internal/preview":     {"internal/diag"},
 	"locales":              nil,
 	"docs":                 nil,

@@ -10,14 +10,11 @@ import (
 // ErrFit says that a problem cannot be shown by a kind of picture.
 var ErrFit = errors.New("the picture does not fit the problem")
 
-// Largest is the largest whole that any picture shows.
-const Largest = 1000
-
 // Fits reports whether a kind of picture can show p at every stage.
 func Fits(kind Kind, p problem.Problem) bool {
 	chain, whole := p.Kind().Steps() != nil, largest(p)
 	compare, both := p.Kind().Situation() == problem.Compare, p.Kind() == problem.TogetherBoth
-	if whole > Largest {
+	if whole > problem.Largest {
 		return false
 	}
 	switch kind {

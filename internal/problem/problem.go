@@ -5,6 +5,11 @@ import (
 	"fmt"
 )
 
+// Largest is the largest number of any story, picture, target or plural form. The
+// published standards for kindergarten to grade 3 add and subtract within it
+// (CCSS-M 2010, 3.NBT.A.2).
+const Largest = 1000
+
 // Role names a quantity by the part it plays. It is also the name of its
 // place in a story sentence: "{{.A}} has {{.Start}}."
 type Role string

@@ -12,7 +12,7 @@ import (
 )
 
 // Largest is the largest number that a teacher's story may have.
-const Largest = 1000
+const Largest = problem.Largest
 
 // Line writes a problem as a reading line: "add-to-change 8 + ? = 14".
 func Line(p problem.Problem) string { return p.Kind().String() + " " + p.Equation().String() }

@@ -1,7 +1,6 @@
 package recheck
 
 import (
-	"compress/gzip"
 	"fmt"
 	"io"
 	"maps"
@@ -9,14 +8,7 @@ import (
 	"strings"
 
 	"homebuild/internal/diag"
-)
-
-// Limits of weight in bytes as they travel, compressed with gzip -9. A page of
-// 14,000 bytes comes with the first answer of a fresh connection: the initial
-// window is 14,600 bytes (RFC 6928, section 2), less what the headers take.
-const (
-	MostPage = 14_000
-	MostWeek = 60_000 // all pages of one week in one language
+	"homebuild/internal/weight"
 )
 
 // Weight is what a page weighs.
@@ -26,35 +18,12 @@ type Weight struct {
 	Gzip  int
 }
 
-// counter counts what is written to it.
-type counter int
-
-func (n *counter) Write(b []byte) (int, error) {
-	*n += counter(len(b))
-	return len(b), nil
-}
-
-func gzipped(raw []byte) int {
-	var n counter
-	w, err := gzip.NewWriterLevel(&n, gzip.BestCompression)
-	if err != nil {
-		panic(err) // the level is gzip's own
-	}
-	if _, err := w.Write(raw); err != nil {
-		panic(err) // a counter takes everything
-	}
-	if err := w.Close(); err != nil {
-		panic(err)
-	}
-	return int(n)
-}
-
 // weigh weighs the page.
 func (p *page) weigh() {
-	w := Weight{Path: p.path, Bytes: len(p.raw), Gzip: gzipped(p.raw)}
+	w := Weight{Path: p.path, Bytes: len(p.raw), Gzip: weight.Of(p.raw)}
 	p.found.Weights = []Weight{w}
-	if w.Gzip > MostPage && p.folder() != "" {
-		p.add("it weighs %d bytes compressed, and should not weigh more than %d", w.Gzip, MostPage)
+	if w.Gzip > weight.Page && p.folder() != "" {
+		p.add("it weighs %d bytes compressed, and should not weigh more than %d", w.Gzip, weight.Page)
 	}
 }
 
@@ -62,9 +31,9 @@ func (p *page) weigh() {
 func (c *checker) weeks(r Report) {
 	weeks := r.Weeks()
 	for _, week := range slices.Sorted(maps.Keys(weeks)) {
-		if weeks[week] > MostWeek {
+		if weeks[week] > weight.Week {
 			c.problems = append(c.problems, diag.Problem{
-				File: week + ".html", Text: fmt.Sprintf("its week weighs %d bytes compressed, and should not weigh more than %d", weeks[week], MostWeek),
+				File: week + ".html", Text: fmt.Sprintf("its week weighs %d bytes compressed, and should not weigh more than %d", weeks[week], weight.Week),
 			})
 		}
 	}
@@ -74,20 +43,11 @@ func (c *checker) weeks(r Report) {
 func (r Report) Weeks() map[string]int {
 	out := map[string]int{}
 	for _, w := range r.Weights {
-		if week, ok := weekOf(w.Path); ok {
+		if week, ok := weight.WeekOf(w.Path); ok {
 			out[week] += w.Gzip
 		}
 	}
 	return out
-}
-
-// weekOf is the language and the date of a week's page.
-func weekOf(path string) (string, bool) {
-	lang, file, ok := strings.Cut(path, "/")
-	if !ok || len(file) < len("2026-09-14.html") || strings.Count(file[:10], "-") != 2 {
-		return "", false
-	}
-	return lang + "/" + file[:10], true
 }
 
 // sort of page, for the table.
@@ -102,7 +62,7 @@ func kindOf(path string) string {
 	case strings.Contains(path, "/check/"):
 		return "check"
 	}
-	if _, ok := weekOf(path); ok {
+	if _, ok := weight.WeekOf(path); ok {
 		return "learn"
 	}
 	return "index"

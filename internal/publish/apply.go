@@ -8,23 +8,23 @@ import (
 	"strings"
 )
 
-// turn is a part of the files that moves into place together.
-type turn struct {
+// phase is a part of the files that moves into place together.
+type phase struct {
 	action action
 	index  bool
 }
 
-// turns puts new files first, so that nothing leads to a place that is not
+// phases puts new files first, so that nothing leads to a place that is not
 // there yet, then changed pages, then changed indexes.
-func turns() []turn {
-	return []turn{{create, false}, {create, true}, {replace, false}, {replace, true}}
+func phases() []phase {
+	return []phase{{create, false}, {create, true}, {replace, false}, {replace, true}}
 }
 
-// settle moves what is prepared into place; last it removes what is no longer
+// apply moves what is prepared into place; last it removes what is no longer
 // made.
-func (r *run) settle() error {
-	for _, turn := range turns() {
-		if err := r.move(turn); err != nil {
+func (r *run) apply() error {
+	for _, phase := range phases() {
+		if err := r.move(phase); err != nil {
 			return err
 		}
 	}
@@ -32,17 +32,17 @@ func (r *run) settle() error {
 	return r.remove()
 }
 
-// move renames the parts of one turn into place.
-func (r *run) move(turn turn) error {
+// move renames the temporary files of one phase into place.
+func (r *run) move(phase phase) error {
 	var names []string
 	for i, f := range r.files {
-		if r.results[i].action == turn.action && f.Index == turn.index {
+		if r.results[i].action == phase.action && f.Index == phase.index {
 			names = append(names, f.Path)
 		}
 	}
 	return r.each(len(names), func(i int) error {
-		if err := r.root.Rename(part(names[i]), names[i]); err != nil {
-			return r.trouble(names[i], err)
+		if err := r.root.Rename(tempName(names[i]), names[i]); err != nil {
+			return r.diskError(names[i], err)
 		}
 		return nil
 	})
@@ -60,7 +60,7 @@ func (r *run) count() {
 		case create, replace:
 			r.report.Written++
 			r.report.Bytes += res.size
-		case leave:
+		case foreign:
 			r.report.Foreign = append(r.report.Foreign, r.files[i].Path)
 		}
 		if res.edited != "" {
@@ -72,7 +72,7 @@ func (r *run) count() {
 // remove takes away files of ours that are no longer made, and the folders
 // that this leaves empty.
 func (r *run) remove() error {
-	for _, name := range r.gone() {
+	for _, name := range r.obsolete() {
 		if err := r.removeOne(name); err != nil {
 			return err
 		}
@@ -80,21 +80,21 @@ func (r *run) remove() error {
 	return nil
 }
 
-// gone lists the files of ours that are no longer made, from the last name to
+// obsolete lists the files of ours that are no longer made, from the last name to
 // the first, so that es/index.html goes before the pages that it leads to.
-func (r *run) gone() []string {
+func (r *run) obsolete() []string {
 	made := make(map[string]bool, len(r.files))
 	for _, f := range r.files {
 		made[f.Path] = true
 	}
-	var gone []string
-	for name := range r.record.ours {
+	var names []string
+	for name := range r.state.ours {
 		if !made[name] {
-			gone = append(gone, name)
+			names = append(names, name)
 		}
 	}
-	slices.SortFunc(gone, func(a, b string) int { return compare(b, a) })
-	return gone
+	slices.SortFunc(names, func(a, b string) int { return strings.Compare(b, a) })
+	return names
 }
 
 func (r *run) removeOne(name string) error {
@@ -109,28 +109,28 @@ func (r *run) removeOne(name string) error {
 	case errors.Is(err, fs.ErrNotExist):
 		return nil
 	case err != nil:
-		return r.trouble(name, err)
+		return r.diskError(name, err)
 	case !info.Mode().IsRegular():
 		r.report.Foreign = append(r.report.Foreign, name)
 		return nil
 	}
 	old, err := r.root.ReadFile(name)
 	if err != nil {
-		return r.trouble(name, err)
+		return r.diskError(name, err)
 	}
-	if !slices.Contains(r.record.ours[name], sumOf(old)) {
-		target, err := r.record.saveEdited(name, old)
+	if !slices.Contains(r.state.ours[name], sumOf(old)) {
+		target, err := r.state.saveEdited(name, old)
 		if err != nil {
 			return err
 		}
 		r.report.Edited = append(r.report.Edited, Edited{Path: name, Copy: target})
 	}
 	if err := r.root.Remove(name); err != nil {
-		return r.trouble(name, err)
+		return r.diskError(name, err)
 	}
 	r.report.Removed++
 	// The build of another part may be about to write into a folder that is empty.
-	for dir := path.Dir(name); dir != "." && r.record.shard.whole(); dir = path.Dir(dir) {
+	for dir := path.Dir(name); dir != "." && r.state.shard.whole(); dir = path.Dir(dir) {
 		if r.root.Remove(dir) != nil { // not empty: someone still lives there
 			break
 		}
@@ -138,25 +138,25 @@ func (r *run) removeOne(name string) error {
 	return nil
 }
 
-// discard takes away what an unfinished run has put beside its places.
+// discard takes away the temporary files of an unfinished run.
 func (r *run) discard() {
 	for i, f := range r.files {
 		if a := r.results[i].action; a == create || a == replace || a == 0 {
-			_ = r.root.Remove(part(f.Path))
+			_ = r.root.Remove(tempName(f.Path))
 		}
 	}
-	if r.record.shard.whole() {
+	if r.state.shard.whole() {
 		for _, dir := range slices.Backward(r.folders.made) {
 			_ = r.root.Remove(dir) // only when empty
 		}
 	}
-	_ = r.record.done()
+	_ = r.state.remove(r.state.file("running"))
 }
 
-// sweep takes away what a killed run has left beside its places.
+// sweep takes away the temporary files that a killed run has left.
 func (r *run) sweep() {
 	_ = fs.WalkDir(r.root.FS(), ".", func(name string, entry fs.DirEntry, err error) error {
-		if err == nil && entry.Type().IsRegular() && isPart(path.Base(name)) && !strings.Contains(name, "\\") && r.record.shard.Owns(whole(name)) {
+		if err == nil && entry.Type().IsRegular() && isTemp(path.Base(name)) && !strings.Contains(name, "\\") && r.state.shard.Owns(finalName(name)) {
 			_ = r.root.Remove(name)
 		}
 		return nil

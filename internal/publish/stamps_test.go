@@ -24,9 +24,9 @@ func keyed(name, version string, rendered *int) File {
 	}}
 }
 
-// settle makes everything that was published a minute older, as if the build
+// makeOlder makes everything that was published a minute older, as if the build
 // were no news; the notes of it stay as they are.
-func settleDown(t *testing.T, dir string) {
+func makeOlder(t *testing.T, dir string) {
 	t.Helper()
 	state := filepath.Join(filepath.Dir(dir), stateFolder, "public.seen")
 	later := time.Now().Add(time.Minute)
@@ -48,15 +48,15 @@ func TestKeysSaveRendering(t *testing.T) {
 		why      string
 	}{
 		{"nothing new", nil, "a", 0, Report{Unchanged: 2, Skipped: 2}, "the bytes on the disk are read and are as before"},
-		{"nothing new for a while", settleDown, "a", 0, Report{Unchanged: 2, Skipped: 2}, "size and time say so"},
-		{"another key", settleDown, "b", 2, Report{Written: 2, Bytes: 22}, "what they are made from has changed"},
-		{"no key", settleDown, "", 2, Report{Written: 2, Bytes: 20}, "nobody knows what they are made from"},
+		{"nothing new for a while", makeOlder, "a", 0, Report{Unchanged: 2, Skipped: 2}, "size and time say so"},
+		{"another key", makeOlder, "b", 2, Report{Written: 2, Bytes: 22}, "what they are made from has changed"},
+		{"no key", makeOlder, "", 2, Report{Written: 2, Bytes: 20}, "nobody knows what they are made from"},
 		{"a page is gone", func(t *testing.T, dir string) {
-			settleDown(t, dir)
+			makeOlder(t, dir)
 			_ = os.Remove(filepath.Join(dir, "x.html"))
 		}, "a", 1, Report{Written: 1, Unchanged: 1, Skipped: 1, Bytes: 11}, "it must come back"},
 		{"a page is touched", func(t *testing.T, dir string) {
-			settleDown(t, dir)
+			makeOlder(t, dir)
 			_ = os.Chtimes(filepath.Join(dir, "x.html"), time.Unix(1, 0), time.Unix(1, 0))
 		}, "a", 0, Report{Unchanged: 2, Skipped: 2}, "another time, the same bytes"},
 		{"a page is edited at once, its time and size as they were", func(t *testing.T, dir string) {
@@ -66,7 +66,7 @@ func TestKeysSaveRendering(t *testing.T) {
 			_ = os.Chtimes(name, info.ModTime(), info.ModTime())
 		}, "a", 1, Report{Written: 1, Unchanged: 1, Skipped: 1, Bytes: 11}, "a file as young as the note of it proves nothing"},
 		{"a page is edited later, its size as it was", func(t *testing.T, dir string) {
-			settleDown(t, dir)
+			makeOlder(t, dir)
 			edit("x.html", "x.html of z")(t, dir)
 			later := time.Now().Add(3 * time.Second)
 			_ = os.Chtimes(filepath.Join(dir, "x.html"), later, later)
@@ -160,12 +160,12 @@ func TestKeysNeverKeepAnOldPage(t *testing.T) {
 				if err != nil {
 					rt.Fatal(err)
 				}
-				if r.prepare() == nil && r.promise() == nil {
-					for _, turn := range turns()[:rapid.IntRange(0, len(turns())).Draw(rt, "turns")] {
-						_ = r.move(turn)
+				if r.prepare() == nil && r.writeJournal() == nil {
+					for _, phase := range phases()[:rapid.IntRange(0, len(phases())).Draw(rt, "phases")] {
+						_ = r.move(phase)
 					}
 					if rapid.Bool().Draw(rt, "with the manifest") {
-						_ = r.record.write(r.record.file("manifest"), r.next)
+						_ = r.state.write(r.state.file("manifest"), r.next)
 					}
 				}
 				r.close()

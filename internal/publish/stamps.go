@@ -18,23 +18,23 @@ type stamp struct {
 	sum  sum
 	size int64
 	time int64 // of its last change, in nanoseconds
-	// settled says that the file was older than the note of it: a change since
+	// reliable says that the file was older than the note of it: a change since
 	// shows in its time. Times of some disks tell 2 seconds apart at best (FAT,
 	// as on most memory sticks).
-	settled bool
+	reliable bool
 }
 
 const coarsest = 2 * time.Second
 
-// shows reports whether a file's size and time prove that its bytes are as
+// proves reports whether a file's size and time prove that its bytes are as
 // they were seen.
-func (s stamp) shows(info fs.FileInfo) bool {
-	return s.settled && s.size == info.Size() && s.time == info.ModTime().UnixNano()
+func (s stamp) proves(info fs.FileInfo) bool {
+	return s.reliable && s.size == info.Size() && s.time == info.ModTime().UnixNano()
 }
 
-// seen are the stamps by path. They save work and nothing depends on them:
+// stamps are kept by path. They save work and nothing depends on them:
 // stamps that cannot be read count as none.
-type seen map[string]stamp
+type stamps map[string]stamp
 
 // writeStamp writes a line of the stamps' file.
 func writeStamp(w *bufio.Writer, f File, res result) {
@@ -42,7 +42,7 @@ func writeStamp(w *bufio.Writer, f File, res result) {
 }
 
 // decode adds the stamps of a file that was written at a time.
-func (s seen) decode(from io.Reader, written time.Time) {
+func (s stamps) decode(from io.Reader, written time.Time) {
 	lines := bufio.NewScanner(from)
 	for lines.Scan() {
 		words := strings.SplitN(lines.Text(), " ", 5)
@@ -59,15 +59,15 @@ func (s seen) decode(from io.Reader, written time.Time) {
 	}
 }
 
-// goodKey reports whether a key can stand in a line.
-func goodKey(key string) bool { return key != "" && !strings.ContainsAny(key, " \n\r") }
+// validKey reports whether a key can stand in a line.
+func validKey(key string) bool { return key != "" && !strings.ContainsAny(key, " \n\r") }
 
-// asBefore gives the result for a file whose bytes need not be made: its key
+// unchanged gives the result for a file whose bytes need not be made: its key
 // is that of the bytes on the disk. Size and time show that nobody changed it
 // since; where they do not, its bytes are read and compared with the sum.
-func (r *run) asBefore(f File) (result, bool) {
-	was, ok := r.record.seen[f.Path]
-	if !ok || !goodKey(f.Key) || was.key != f.Key || !slices.Contains(r.record.ours[f.Path], was.sum) {
+func (r *run) unchanged(f File) (result, bool) {
+	was, ok := r.state.stamps[f.Path]
+	if !ok || !validKey(f.Key) || was.key != f.Key || !slices.Contains(r.state.ours[f.Path], was.sum) {
 		return result{}, false
 	}
 	if r.folders.there(f.Path) != nil {
@@ -77,7 +77,7 @@ func (r *run) asBefore(f File) (result, bool) {
 	if err != nil || !info.Mode().IsRegular() || info.Size() != was.size {
 		return result{}, false
 	}
-	if !was.shows(info) {
+	if !was.proves(info) {
 		data, err := r.root.ReadFile(f.Path)
 		if err != nil || sumOf(data) != was.sum {
 			return result{}, false
@@ -86,10 +86,10 @@ func (r *run) asBefore(f File) (result, bool) {
 	return result{action: keep, skipped: true, sum: was.sum, size: was.size, time: info.ModTime().UnixNano()}, true
 }
 
-// seenNow writes the stamps of the files in place.
-func (r *run) seenNow(w *bufio.Writer) {
+// writeStamps writes the stamps of the files in place.
+func (r *run) writeStamps(w *bufio.Writer) {
 	for _, i := range r.byPath() {
-		if f, res := r.files[i], r.results[i]; res.action != leave && res.time != 0 && goodKey(f.Key) {
+		if f, res := r.files[i], r.results[i]; res.action != foreign && res.time != 0 && validKey(f.Key) {
 			writeStamp(w, f, res)
 		}
 	}

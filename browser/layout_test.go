@@ -30,7 +30,7 @@ const wide = `(() => {
 	const out = [], root = document.scrollingElement, w = document.documentElement.clientWidth;
 	if (root.scrollWidth > w) out.push("the page is " + root.scrollWidth + " wide on a screen of " + w);
 	for (const e of document.querySelectorAll("body *")) {
-		if (!e.checkVisibility() || e.closest(".hide, .skip, .defs, .k-kit") || e.matches("input")) continue;
+		if (!e.checkVisibility() || e.closest(".hide, .skip, .defs") || e.matches("input")) continue;
 		const r = e.getBoundingClientRect(), s = getComputedStyle(e);
 		if (r.width <= 1 || s.clipPath != "none") continue;
 		if (r.right > w + 1 || r.left < -1) out.push("sticks out by " + Math.round(Math.max(r.right - w, -r.left)) + ": " + e.outerHTML.slice(0, 90));

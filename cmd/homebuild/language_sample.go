@@ -63,7 +63,7 @@ func runLanguageSample(opts sampleOptions) error {
 		return err
 	}
 	desk := filepath.Join(b.folder, "desk")
-	report, err := publish.Write(desk, published([]site.File{page}), publish.Options{Record: "sample-" + opts.tag})
+	report, err := publish.Write(desk, published([]site.File{page}), publish.Options{Manifest: "sample-" + opts.tag})
 	if err != nil {
 		return err
 	}

@@ -40,7 +40,7 @@ func runLanguageWatch(ctx context.Context, opts sampleOptions) error {
 	}
 	opts.say("the sample of %s at http://%s/", opts.tag, listener.Addr())
 	opts.say("ctrl-c ends it")
-	err = preview.Run(ctx, preview.Options{Listener: listener, Folder: b.folder, Make: w.made, Told: func(c preview.Changed) {
+	err = preview.Run(ctx, preview.Options{Listener: listener, Folder: b.folder, Watch: []string{week.SiteFile, week.Folder, localesFolder, themesFolder}, Build: w.made, Notify: func(c preview.Changed) {
 		opts.problems(c.Problems)
 		if w.begun != nil {
 			opts.say("%s  (%d ms)", begunSummary(w.begun), c.Took.Milliseconds())
@@ -76,12 +76,12 @@ type watched struct {
 
 // made makes the sample from the files as they are now, and the families'
 // pages when the language is whole.
-func (w *watched) made() preview.Made {
+func (w *watched) made() preview.Result {
 	var page site.File
 	if page, w.begun, w.err = w.sample(w.tag); w.err != nil {
-		return preview.Made{Problems: asProblems(w.err)}
+		return preview.Result{Problems: asProblems(w.err)}
 	}
-	made := preview.Made{First: page.Path, Notices: w.notices(), Pages: []preview.Page{{Path: page.Path, Render: page.Render}}}
+	made := preview.Result{First: page.Path, Notices: w.notices(), Pages: []preview.Page{{Path: page.Path, Render: page.Render}}}
 	if !w.begun.Whole() {
 		return made
 	}

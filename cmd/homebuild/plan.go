@@ -98,7 +98,7 @@ func runPlan(opts planOptions) error {
 		var b bytes.Buffer
 		err := page.RenderPlan(&b, y.sheet())
 		return b.Bytes(), err
-	}}}, publish.Options{Record: "plan"})
+	}}}, publish.Options{Manifest: "plan"})
 	if err != nil {
 		return err
 	}

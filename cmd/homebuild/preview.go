@@ -15,6 +15,7 @@ import (
 	"homebuild/internal/diag"
 	"homebuild/internal/preview"
 	"homebuild/internal/site"
+	"homebuild/internal/week"
 )
 
 // previewOptions is what a person asks of a preview.
@@ -75,7 +76,7 @@ func runPreview(ctx context.Context, opts previewOptions) error {
 	}
 	opts.say("preview at http://%s/", listener.Addr())
 	opts.say("ctrl-c ends it")
-	err = preview.Run(ctx, preview.Options{Listener: listener, Folder: opts.folder, Make: from.made, Told: opts.told})
+	err = preview.Run(ctx, preview.Options{Listener: listener, Folder: opts.folder, Watch: []string{week.SiteFile, week.Folder, localesFolder, themesFolder}, Build: from.made, Notify: opts.told})
 	if err == nil {
 		opts.say("the preview has ended")
 	}
@@ -108,17 +109,17 @@ func argument(folder string) string {
 }
 
 // made makes the site from the files as they are now.
-func (s *school) made() preview.Made {
+func (s *school) made() preview.Result {
 	in, err := s.input()
 	if err != nil {
 		var problems diag.Problems
 		if !errors.As(err, &problems) {
 			problems = diag.Problems{{Text: err.Error()}}
 		}
-		return preview.Made{Problems: problems}
+		return preview.Result{Problems: problems}
 	}
 	files, notices, problems := site.Assemble(in)
-	made := preview.Made{Notices: s.here(notices), Problems: s.here(problems)}
+	made := preview.Result{Notices: s.here(notices), Problems: s.here(problems)}
 	if len(problems) > 0 {
 		return made
 	}

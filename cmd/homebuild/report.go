@@ -70,7 +70,7 @@ var errTold = errors.New("told already")
 func (s *streams) report(err error) int {
 	var usage *usageError
 	var problems diag.Problems
-	var trouble *publish.Trouble
+	var trouble *publish.Error
 	switch {
 	case err == nil:
 		return exitFine

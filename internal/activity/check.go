@@ -25,8 +25,8 @@ func (r *targetReader) target(w written) Target {
 	if w.Grade < 0 || w.Grade > highestGrade {
 		r.add("grade", fmt.Sprintf("the grade is %d", w.Grade), "write 0 for kindergarten, or 1, 2 or 3")
 	}
-	if w.Within < Smallest || w.Within > Largest {
-		r.add("within", fmt.Sprintf("the largest number is %d", w.Within), fmt.Sprintf("write one from %d to %d", Smallest, Largest))
+	if w.Within < Smallest || w.Within > problem.Largest {
+		r.add("within", fmt.Sprintf("the largest number is %d", w.Within), fmt.Sprintf("write one from %d to %d", Smallest, problem.Largest))
 		w.Within = Smallest
 	}
 	r.bounded("first-least", &w.FirstLeast)
@@ -77,8 +77,8 @@ func (r *targetReader) short(name, text string) {
 
 // bounded notes a limit that no range can have, and lifts it.
 func (r *targetReader) bounded(name string, limit *int) {
-	if *limit < 0 || *limit > Largest {
-		r.add(name, fmt.Sprintf("%s is %d", name, *limit), fmt.Sprintf("write a number from 1 to %d, or leave it out", Largest))
+	if *limit < 0 || *limit > problem.Largest {
+		r.add(name, fmt.Sprintf("%s is %d", name, *limit), fmt.Sprintf("write a number from 1 to %d, or leave it out", problem.Largest))
 		*limit = 0
 	}
 }

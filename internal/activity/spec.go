@@ -21,18 +21,21 @@ type Spec struct {
 	Steps     int    // 1, or 2 for a chain; 0 for 1
 }
 
-// Smallest and Largest bound the range of a target.
-const (
-	Smallest = 5
-	Largest  = 1000
-)
+// Smallest is the smallest range of a target; problem.Largest is the largest.
+const Smallest = 5
+
+// Operations are the words for a spelled-out target's operation.
+func Operations() []string { return []string{"addition", "subtraction", "both"} }
+
+// Crossings are the words for whether a target crosses a ten.
+func Crossings() []string { return []string{"always", "never", "either"} }
 
 // Target makes the target that s spells out. The grade is the one that first
 // works in such a range: 10, 20, 100 and beyond for kindergarten and grades 1
 // to 3 (CCSS-M 2010: K.OA.A.2, 1.OA.A.1, 2.OA.A.1, 3.NBT.A.2).
 func (s Spec) Target() (Target, error) {
-	if s.Largest < Smallest || s.Largest > Largest {
-		return Target{}, fmt.Errorf("the largest number is %d; write one from %d to %d", s.Largest, Smallest, Largest)
+	if s.Largest < Smallest || s.Largest > problem.Largest {
+		return Target{}, fmt.Errorf("the largest number is %d; write one from %d to %d", s.Largest, Smallest, problem.Largest)
 	}
 	t := Target{ID: OwnID, Within: s.Largest, Strategies: strategy.Names(), Pictures: picturesTo(s.Largest)}
 	var ok bool

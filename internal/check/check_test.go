@@ -14,11 +14,11 @@ import (
 	"homebuild/internal/i18n"
 	"homebuild/internal/page"
 	"homebuild/internal/picture"
-	"homebuild/internal/recheck"
 	"homebuild/internal/site"
 	"homebuild/internal/story"
 	"homebuild/internal/strategy"
 	"homebuild/internal/week"
+	"homebuild/internal/weight"
 	"homebuild/locales"
 	"homebuild/themes"
 )
@@ -161,7 +161,7 @@ func TestWeight(t *testing.T) {
 	in := school(t, map[string]string{"site.toml": oneLanguage, "weeks/2026-09-14.md": "+++\nstories = 4\ntarget = \"add-within-20\"\n+++\nAsk why.\n"}, "")
 	page := func(name string, n int) weighed { return weighed{Weighed: Weighed{name, n}} }
 	pages := []weighed{
-		page("en/2026-09-14.html", recheck.MostPage+1), page("en/2026-09-14-try.html", recheck.MostPage), page("en/2026-09-14-story.html", 20_000),
+		page("en/2026-09-14.html", weight.Page+1), page("en/2026-09-14-try.html", weight.Page), page("en/2026-09-14-story.html", 20_000),
 		page("en/2026-09-14-print.html", 12_000), page("en/check/7.html", 14_500), page("2026-09-14.html", 2_000),
 	}
 	var got []string
@@ -178,16 +178,6 @@ func TestWeight(t *testing.T) {
 	}
 	if diff := cmp.Diff(want, got); diff != "" {
 		t.Errorf("weights mismatch (-want +got):\n%s", diff)
-	}
-}
-
-// The weight is what gzip says of the same bytes: RFC 1952, whose reader is the
-// standard library's.
-func TestCompressed(t *testing.T) {
-	data := []byte(strings.Repeat("eight and six make fourteen. ", 500))
-	n, err := compressed(data)
-	if err != nil || n < 18 || n > len(data)/10 {
-		t.Errorf("want far fewer than %d bytes and more than the frame of 18, got %d, error %v", len(data), n, err)
 	}
 }
 

@@ -5,6 +5,8 @@ import (
 
 	goi18n "github.com/nicksnyder/go-i18n/v2/i18n"
 	"golang.org/x/text/language"
+
+	"homebuild/internal/problem"
 )
 
 // category is a plural category of CLDR (Unicode LDML, part 3, "Language
@@ -27,7 +29,7 @@ func (c category) String() string { return categoryNames[c] }
 
 // most is the largest number that a file is proved for; bigger numbers are
 // asked from go-i18n one by one.
-const most = 1000
+const most = problem.Largest
 
 // alwaysOther lists the languages whose noun never changes after a number and
 // for which go-i18n 2.7 has another rule, or none.

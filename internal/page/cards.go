@@ -1,6 +1,10 @@
 package page
 
-import "homebuild/internal/draw/cards"
+import (
+	"github.com/a-h/templ"
+
+	"homebuild/internal/cards"
+)
 
 // The groups of cards, which name their inputs and classes: "who-3" is the
 // third character. themes/base/own.css counts on twelve of each.
@@ -11,6 +15,7 @@ const (
 
 // deck is the cards drawn, the same in every page and so made once.
 type deck struct {
+	all     *cards.Deck
 	symbols string
 	stage   string            // every card in its place; the theme shows the picked pair
 	tiles   map[string]string // one card, by id
@@ -18,22 +23,30 @@ type deck struct {
 }
 
 func newDeck() (deck, error) {
-	d := deck{tiles: map[string]string{}, names: map[string]string{}}
+	all, err := cards.Load()
+	if err != nil {
+		return deck{}, err
+	}
+	d := deck{all: all, tiles: map[string]string{}, names: map[string]string{}}
 	classes := map[string]string{}
 	for group, ids := range map[string][]string{who: cards.Characters(), where: cards.Settings()} {
 		for i, card := range ids {
-			tile, err := cards.Use(card)
-			if err != nil {
+			if d.tiles[card], err = all.Use(card); err != nil {
 				return deck{}, err
 			}
-			d.tiles[card], d.names[card] = tile, id(group, "-", i+1)
+			d.names[card] = id(group, "-", i+1)
 			classes[card] = group + " " + d.names[card]
 		}
 	}
-	var err error
-	if d.symbols, err = cards.Symbols(); err != nil {
-		return deck{}, err
-	}
-	d.stage, err = cards.Stage(func(id string) string { return classes[id] })
+	d.symbols, err = all.Symbols(append(cards.Settings(), cards.Characters()...)...)
+	d.stage = cards.Stage(func(id string) string { return classes[id] })
 	return d, err
+}
+
+// mover draws who shows a warm-up.
+func (d deck) mover(symbol string, seated bool) templ.Component {
+	if seated {
+		symbol += "-seated"
+	}
+	return drawn(func() (string, error) { return d.all.Draw(symbol) })
 }

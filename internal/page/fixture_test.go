@@ -1,7 +1,7 @@
 package page
 
 import (
-	"homebuild/internal/draw/cards"
+	"homebuild/internal/cards"
 	"homebuild/internal/i18n"
 	"homebuild/internal/phrase"
 	"homebuild/internal/picture"

@@ -528,7 +528,7 @@ func (s *state) warmUp(w *WarmUp) templ.Component {
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
-			templ_7745c5c3_Err = mover(w.Symbol, false).Render(ctx, templ_7745c5c3_Buffer)
+			templ_7745c5c3_Err = s.Theme.deck.mover(w.Symbol, false).Render(ctx, templ_7745c5c3_Buffer)
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
@@ -544,7 +544,7 @@ func (s *state) warmUp(w *WarmUp) templ.Component {
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
-			templ_7745c5c3_Err = mover(w.Symbol, true).Render(ctx, templ_7745c5c3_Buffer)
+			templ_7745c5c3_Err = s.Theme.deck.mover(w.Symbol, true).Render(ctx, templ_7745c5c3_Buffer)
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}

@@ -3,7 +3,6 @@ package page
 import (
 	"github.com/a-h/templ"
 
-	"homebuild/internal/draw/cards"
 	"homebuild/internal/picture"
 	"homebuild/internal/picture/svg"
 	"homebuild/internal/qrcode"
@@ -14,11 +13,6 @@ func (s *state) picture(p picture.Picture) templ.Component {
 	s.pictures++
 	o := svg.Options{ID: id("picture-", s.pictures), Say: s.Language.Plain, Number: s.Language.Number}
 	return drawn(func() (string, error) { return svg.Draw(p, o), nil })
-}
-
-// mover draws who shows a warm-up.
-func mover(symbol string, seated bool) templ.Component {
-	return drawn(func() (string, error) { return cards.WarmUp(symbol, seated) })
 }
 
 // code draws the QR code of an address.

@@ -4,7 +4,7 @@ import (
 	"strings"
 	"testing"
 
-	"homebuild/internal/draw/cards"
+	"homebuild/internal/cards"
 )
 
 // TestStyleKnows: some ids of the pages stand in the shared CSS too; it must

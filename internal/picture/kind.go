@@ -21,7 +21,7 @@ const (
 )
 
 // model is what the package knows about a kind. fits is asked about problems
-// up to mostShown, of only about those that fit.
+// up to problem.Largest, of only about those that fit.
 type model struct {
 	id   string
 	fits func(problem.Problem) bool
@@ -68,12 +68,9 @@ func (k Kind) String() string {
 	return models[k].id
 }
 
-// mostShown is the largest whole that any picture shows.
-const mostShown = 1000
-
 // Fits reports whether a kind of picture can show p at every stage.
 func Fits(kind Kind, p problem.Problem) bool {
-	return kind.Valid() && largest(p) <= mostShown && models[kind].fits(p)
+	return kind.Valid() && largest(p) <= problem.Largest && models[kind].fits(p)
 }
 
 // OfProblem shows p by a kind of picture at a stage of its story. The error

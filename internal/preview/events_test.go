@@ -62,14 +62,14 @@ func next(t *testing.T, heard <-chan state) state {
 }
 
 // school is a folder whose only page is its week file.
-func school(t *testing.T) (folder string, make_ func() Made) {
+func school(t *testing.T) (folder string, build func() Result) {
 	t.Helper()
 	folder = t.TempDir()
 	save(t, folder, "weeks/2026-09-14.md", "one")
-	return folder, func() Made {
+	return folder, func() Result {
 		words, err := os.ReadFile(filepath.Join(folder, "weeks", "2026-09-14.md"))
 		if err != nil || len(words) == 0 {
-			return Made{Problems: diag.Problems{{File: "weeks/2026-09-14.md", Line: 3, Text: "cannot be read", Hint: "write it"}}}
+			return Result{Problems: diag.Problems{{File: "weeks/2026-09-14.md", Line: 3, Text: "cannot be read", Hint: "write it"}}}
 		}
 		return fixed(text("en/2026-09-14.html", string(words)))()
 	}
@@ -85,8 +85,8 @@ func save(t *testing.T, folder, name, words string) {
 
 // The measure that counts: from saving a file to the event, and to the page.
 func TestFollowsWithinAMoment(t *testing.T) {
-	folder, make_ := school(t)
-	s := start(t, folder, make_)
+	folder, build := school(t)
+	s := start(t, folder, build)
 	heard := listen(t, s)
 	before := next(t, heard)
 	var times []time.Duration
@@ -146,8 +146,8 @@ func TestWaysToSave(t *testing.T) {
 		}},
 		{"again in the new folder", func(folder, words string) error { return os.WriteFile(at(folder, name), []byte(words), 0o644) }},
 	}
-	folder, make_ := school(t)
-	s := start(t, folder, make_)
+	folder, build := school(t)
+	s := start(t, folder, build)
 	for _, way := range ways {
 		t.Run(way.name, func(t *testing.T) {
 			if err := way.save(folder, way.name); err != nil {
@@ -167,18 +167,18 @@ func TestWaysToSave(t *testing.T) {
 
 // What is written beside the school's own files makes nothing anew.
 func TestOtherFilesAreNoMatter(t *testing.T) {
-	folder, make_ := school(t)
-	s := start(t, folder, make_)
+	folder, build := school(t)
+	s := start(t, folder, build)
 	for _, name := range []string{"public/index.html", "desk/plan.html", ".homebuild/public.lock", "README.txt", "weeks/.hidden", "weeks/2026-09-14.md~"} {
 		save(t, folder, name, "x")
 	}
 	time.Sleep(300 * time.Millisecond)
-	if len(s.told) > 0 {
-		t.Errorf("made anew because of %v, want it left", (<-s.told).Files)
+	if len(s.changes) > 0 {
+		t.Errorf("made anew because of %v, want it left", (<-s.changes).Files)
 	}
 	save(t, folder, "weeks/2026-09-14.md", "two")
 	select {
-	case c := <-s.told:
+	case c := <-s.changes:
 		if !slices.Equal(c.Files, []string{"weeks/2026-09-14.md"}) {
 			t.Errorf("files that changed: want the week, got %v", c.Files)
 		}
@@ -189,8 +189,8 @@ func TestOtherFilesAreNoMatter(t *testing.T) {
 
 // A slip is told with its place, and the last good page stays.
 func TestSlip(t *testing.T) {
-	folder, make_ := school(t)
-	s := start(t, folder, make_)
+	folder, build := school(t)
+	s := start(t, folder, build)
 	heard := listen(t, s)
 	next(t, heard)
 	save(t, folder, "weeks/2026-09-14.md", "")
@@ -206,12 +206,12 @@ func TestSlip(t *testing.T) {
 
 // A link in the school's folder leads nowhere: no path reaches the disk.
 func TestLinkLeadsNowhere(t *testing.T) {
-	folder, make_ := school(t)
+	folder, build := school(t)
 	secret := filepath.Join(t.TempDir(), "secret.txt")
 	if err := errors.Join(os.WriteFile(secret, []byte("nobody's business"), 0o644), os.Symlink(secret, filepath.Join(folder, "weeks", "secret.html"))); err != nil {
 		t.Skip(err)
 	}
-	s := start(t, folder, make_)
+	s := start(t, folder, build)
 	for _, path := range []string{"/pages/weeks/secret.html", "/weeks/secret.html", "/pages/secret.html", "/pages" + secret} {
 		if code, _, body := get(t, "GET", s.url, path, ""); code != http.StatusNotFound || strings.Contains(body, "business") {
 			t.Errorf("%s: want %d, got %d with %q", path, http.StatusNotFound, code, body)
@@ -222,8 +222,8 @@ func TestLinkLeadsNowhere(t *testing.T) {
 // Five hundred listen at once, some of them asleep, and all the others hear.
 func TestManyClients(t *testing.T) {
 	const clients, asleep = 500, 50
-	folder, make_ := school(t)
-	s := start(t, folder, make_)
+	folder, build := school(t)
+	s := start(t, folder, build)
 	host := strings.TrimPrefix(s.url, "http://")
 	for range asleep { // connected, and never a word more
 		conn, err := net.Dial("tcp", host)
@@ -281,8 +281,8 @@ func hears(transport *http.Transport, url string, ready func()) error {
 
 // Ctrl-c lets go of everything, also of those who still listen.
 func TestEndsCleanly(t *testing.T) {
-	folder, make_ := school(t)
-	s := start(t, folder, make_)
+	folder, build := school(t)
+	s := start(t, folder, build)
 	heard := listen(t, s)
 	next(t, heard)
 	began := time.Now()

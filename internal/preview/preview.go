@@ -18,8 +18,8 @@ type Page struct {
 	Render func() ([]byte, error)
 }
 
-// Made is what came of making the site once.
-type Made struct {
+// Result is what came of making the site once.
+type Result struct {
 	Pages    []Page // none when there are problems
 	First    string // the path to show first
 	Problems diag.Problems
@@ -30,13 +30,14 @@ type Made struct {
 type Options struct {
 	Listener net.Listener  // from Listen
 	Folder   string        // watched for changes; empty for none
-	Make     func() Made   // makes the site from the files as they are now
-	Told     func(Changed) // hears of every time the site was made, the first time too; may be nil
+	Watch    []string      // files and folders in it that the site is made from
+	Build    func() Result // makes the site from the files as they are now
+	Notify   func(Changed) // hears of every time the site was made, the first time too; may be nil
 }
 
 // Changed says that the site was made anew.
 type Changed struct {
-	Made
+	Result
 	Files []string // that changed, within the folder; none the first time
 	Took  time.Duration
 }
@@ -54,16 +55,16 @@ func Run(ctx context.Context, o Options) error {
 	s := newSite()
 	remake := func(files []string) {
 		start := time.Now()
-		made := o.Make()
+		made := o.Build()
 		s.update(made)
-		if o.Told != nil {
-			o.Told(Changed{Made: made, Files: files, Took: time.Since(start)})
+		if o.Notify != nil {
+			o.Notify(Changed{Result: made, Files: files, Took: time.Since(start)})
 		}
 	}
 	ctx, stop := context.WithCancel(ctx)
 	defer stop()
 	watched := make(chan struct{})
-	w := newWatcher(o.Folder) // before the first look at the files, so that no change is missed
+	w := newWatcher(o.Folder, o.Watch) // before the first look at the files, so that no change is missed
 	remake(nil)
 	go func() {
 		defer close(watched)

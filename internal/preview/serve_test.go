@@ -16,25 +16,25 @@ import (
 
 // started is a preview of a site that a test makes.
 type started struct {
-	url  string
-	told chan Changed
-	stop func() error // ends it, and gives what Run gave
+	url     string
+	changes chan Changed
+	stop    func() error // ends it, and gives what Run gave
 }
 
 // start serves what make gives, watching a folder if there is one.
-func start(t *testing.T, folder string, make_ func() Made) started {
+func start(t *testing.T, folder string, build func() Result) started {
 	t.Helper()
 	listener, err := net.Listen("tcp4", "127.0.0.1:0")
 	if err != nil {
 		t.Fatal(err)
 	}
 	ctx, cancel := context.WithCancel(context.Background())
-	s := started{url: "http://" + listener.Addr().String(), told: make(chan Changed, 100)}
+	s := started{url: "http://" + listener.Addr().String(), changes: make(chan Changed, 100)}
 	ended := make(chan error, 1)
 	go func() {
-		ended <- Run(ctx, Options{Listener: listener, Folder: folder, Make: make_, Told: func(c Changed) { s.told <- c }})
+		ended <- Run(ctx, Options{Listener: listener, Folder: folder, Watch: []string{"site.toml", "weeks", "locales", "themes"}, Build: build, Notify: func(c Changed) { s.changes <- c }})
 	}()
-	<-s.told // the first time
+	<-s.changes // the first time
 	once := false
 	s.stop = func() error {
 		if once {
@@ -62,8 +62,8 @@ func text(path, words string) Page {
 	return Page{Path: path, Render: func() ([]byte, error) { return []byte(words), nil }}
 }
 
-func fixed(pages ...Page) func() Made {
-	return func() Made { return Made{Pages: pages, First: pages[0].Path} }
+func fixed(pages ...Page) func() Result {
+	return func() Result { return Result{Pages: pages, First: pages[0].Path} }
 }
 
 // get asks for a path as it stands, without mending it on the way.
@@ -213,12 +213,12 @@ func TestRendersWhatIsAskedFor(t *testing.T) {
 		return Page{Path: path, Render: func() ([]byte, error) { times[path]++; return []byte(path), nil }}
 	}
 	s := newSite()
-	made := Made{Pages: []Page{count("a.html"), count("b.html")}}
+	made := Result{Pages: []Page{count("a.html"), count("b.html")}}
 	s.update(made)
 	for range 3 {
 		s.page("a.html")
 	}
-	s.update(Made{Problems: diag.Problems{{Text: "a slip"}}})
+	s.update(Result{Problems: diag.Problems{{Text: "a slip"}}})
 	if page, ok := s.page("a.html"); !ok || string(page.html) != "a.html" {
 		t.Error("want the last good page to stay while there is a slip")
 	}

@@ -17,7 +17,7 @@ type site struct {
 	pages  map[string]Page
 	groups []group
 	first  string
-	kept   map[string]rendered // rendered since the last good site
+	cache  map[string]rendered // rendered since the last good site
 	state  []byte              // as JSON for the shell
 	next   chan struct{}       // closed when state changes
 }
@@ -29,11 +29,11 @@ type rendered struct {
 	err  error
 }
 
-// mostKept bounds the memory for rendered pages.
-const mostKept = 500
+// maxCached bounds the memory for rendered pages.
+const maxCached = 500
 
 func newSite() *site {
-	return &site{pages: map[string]Page{}, kept: map[string]rendered{}, next: make(chan struct{})}
+	return &site{pages: map[string]Page{}, cache: map[string]rendered{}, next: make(chan struct{})}
 }
 
 // state is what the shell shows, in JSON.
@@ -53,7 +53,7 @@ type problem struct {
 
 // update takes in a site that was made. One with problems leaves the last good
 // pages where they are.
-func (s *site) update(made Made) {
+func (s *site) update(made Result) {
 	s.mu.Lock()
 	defer s.mu.Unlock()
 	if len(made.Problems) == 0 {
@@ -63,7 +63,7 @@ func (s *site) update(made Made) {
 			s.pages[p.Path] = p
 		}
 		s.groups, s.first = list(made.Pages), made.First
-		clear(s.kept)
+		clear(s.cache)
 	}
 	data, err := json.Marshal(state{
 		Good: s.good, First: s.first, Groups: s.groups,
@@ -89,7 +89,7 @@ func (s *site) page(path string) (page rendered, ok bool) {
 	s.mu.Lock()
 	good := s.good
 	p, known := s.pages[path]
-	page, ready := s.kept[path]
+	page, ready := s.cache[path]
 	s.mu.Unlock()
 	if !known || ready {
 		return page, known
@@ -98,10 +98,10 @@ func (s *site) page(path string) (page rendered, ok bool) {
 	s.mu.Lock()
 	defer s.mu.Unlock()
 	if s.good == good {
-		if len(s.kept) >= mostKept {
-			clear(s.kept)
+		if len(s.cache) >= maxCached {
+			clear(s.cache)
 		}
-		s.kept[path] = page
+		s.cache[path] = page
 	}
 	return page, true
 }

@@ -23,20 +23,18 @@ const (
 	lookEvery = time.Second
 )
 
-// parts of a school's folder that pages are made from.
-var parts = []string{"weeks", "locales", "themes"}
-
 // watcher follows the files that pages are made from.
 type watcher struct {
 	folder string
+	parts  []string          // files and folders in it
 	notify *fsnotify.Watcher // nil when the system has none to give
 	seen   string            // the files as they were when the site was last made
 }
 
 // newWatcher starts to follow a folder; run tells what became of it. No folder
 // gives a watcher with nothing to tell.
-func newWatcher(folder string) *watcher {
-	w := &watcher{folder: folder}
+func newWatcher(folder string, parts []string) *watcher {
+	w := &watcher{folder: folder, parts: parts}
 	if folder == "" {
 		return w
 	}
@@ -127,7 +125,7 @@ func (w *watcher) ours(path string) (string, bool) {
 		return "", false
 	}
 	top, _, _ := strings.Cut(name, "/")
-	return name, name == "site.toml" || slices.Contains(parts, top)
+	return name, slices.Contains(w.parts, top)
 }
 
 // follow watches every folder that matters; the system watches no folder inside
@@ -137,7 +135,7 @@ func (w *watcher) follow() {
 		return
 	}
 	_ = w.notify.Add(w.folder)
-	for _, part := range parts {
+	for _, part := range w.parts {
 		_ = filepath.WalkDir(filepath.Join(w.folder, part), func(path string, entry fs.DirEntry, err error) error {
 			if err == nil && entry.IsDir() {
 				_ = w.notify.Add(path)
@@ -150,7 +148,7 @@ func (w *watcher) follow() {
 // look sums up names, sizes and times of the files.
 func (w *watcher) look() string {
 	sum := sha256.New()
-	for _, part := range append([]string{"site.toml"}, parts...) {
+	for _, part := range w.parts {
 		_ = filepath.WalkDir(filepath.Join(w.folder, part), func(path string, entry fs.DirEntry, err error) error {
 			if err != nil || entry.IsDir() {
 				return nil

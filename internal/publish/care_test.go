@@ -150,20 +150,20 @@ func TestLinksInTheWay(t *testing.T) {
 		dir, other := setUp(t)
 		link(t, other, dir+"2")
 		_, err := Write(dir+"2", []File{text("a.html", "b")}, Options{})
-		checkTrouble(t, err, fmt.Sprintf("%q is a link to another place", dir+"2"))
+		checkError(t, err, fmt.Sprintf("%q is a link to another place", dir+"2"))
 	})
 	t.Run("the record", func(t *testing.T) {
 		dir, other := setUp(t)
 		state := filepath.Join(filepath.Dir(dir), stateFolder)
 		link(t, other, state)
 		_, err := Write(dir, []File{text("a.html", "b")}, Options{})
-		checkTrouble(t, err, fmt.Sprintf("%q is a link to another place", state))
+		checkError(t, err, fmt.Sprintf("%q is a link to another place", state))
 	})
 	t.Run("a folder inside", func(t *testing.T) {
 		dir, other := setUp(t)
 		link(t, other, filepath.Join(dir, "es"))
 		_, err := Write(dir, []File{text("es/a.html", "b")}, Options{})
-		checkTrouble(t, err, fmt.Sprintf("%q is a link to another place", filepath.Join(dir, "es")))
+		checkError(t, err, fmt.Sprintf("%q is a link to another place", filepath.Join(dir, "es")))
 		if got := disk(t, other)["a.html"]; got != "a" {
 			t.Errorf("the other folder: want a.html to hold %q, got %q", "a", got)
 		}
@@ -178,9 +178,9 @@ func TestLinksInTheWay(t *testing.T) {
 	})
 	t.Run("a temporary name", func(t *testing.T) {
 		dir, _ := setUp(t)
-		link(t, "keep.txt", filepath.Join(dir, part("a.html")))
+		link(t, "keep.txt", filepath.Join(dir, tempName("a.html")))
 		_, err := Write(dir, []File{text("a.html", "b")}, Options{})
-		checkTrouble(t, err, fmt.Sprintf("%q is in the way", filepath.Join(dir, part("a.html"))))
+		checkError(t, err, fmt.Sprintf("%q is in the way", filepath.Join(dir, tempName("a.html"))))
 		if got := disk(t, dir)["keep.txt"]; got != "theirs" {
 			t.Errorf("keep.txt: want %q, got %q", "theirs", got)
 		}
@@ -199,10 +199,10 @@ func TestLinksInTheWay(t *testing.T) {
 	})
 }
 
-// checkTrouble wants an error with a next step.
-func checkTrouble(t *testing.T, err error, want string) {
+// checkError wants an error with a next step.
+func checkError(t *testing.T, err error, want string) {
 	t.Helper()
-	var trouble *Trouble
+	var trouble *Error
 	if !errors.As(err, &trouble) || trouble.Text != want || trouble.Hint == "" {
 		t.Errorf("want %q and a hint, got %v", want, err)
 	}

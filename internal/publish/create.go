@@ -19,7 +19,7 @@ func Create(dir string, files []File) (taken []string, err error) {
 	}
 	root, err := os.OpenRoot(dir)
 	if err != nil {
-		return nil, trouble(dir, err)
+		return nil, diskError(dir, err)
 	}
 	defer root.Close()
 	for _, f := range files {
@@ -49,14 +49,14 @@ func createOne(folders *folders, f File) error {
 	full := filepath.Join(folders.dir, filepath.FromSlash(f.Path))
 	data, err := render(f)
 	if err != nil {
-		return trouble(full, err)
+		return diskError(full, err)
 	}
 	if err := folders.need(f.Path); err != nil {
 		return err
 	}
 	file, err := folders.root.OpenFile(f.Path, os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o644)
 	if err != nil {
-		return trouble(full, err)
+		return diskError(full, err)
 	}
 	_, err = file.Write(data)
 	if err == nil {
@@ -67,7 +67,7 @@ func createOne(folders *folders, f File) error {
 	}
 	if err != nil {
 		_ = folders.root.Remove(f.Path)
-		return trouble(full, err)
+		return diskError(full, err)
 	}
 	return nil
 }

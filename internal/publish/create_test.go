@@ -54,21 +54,21 @@ func TestCreateIsAllOrNothing(t *testing.T) {
 func TestRecordsApart(t *testing.T) {
 	dir := filepath.Join(t.TempDir(), "desk")
 	for _, step := range []struct {
-		record string
-		files  []File
-		want   map[string]string
+		manifest string
+		files    []File
+		want     map[string]string
 	}{
 		{"", []File{text("a/key.html", "key")}, map[string]string{"a/key.html": "key"}},
 		{"plan", []File{text("plan.html", "plan")}, map[string]string{"a/key.html": "key", "plan.html": "plan"}},
 		{"", []File{text("b/key.html", "key")}, map[string]string{"b/key.html": "key", "plan.html": "plan"}},
 		{"plan", []File{text("plan.html", "newer")}, map[string]string{"b/key.html": "key", "plan.html": "newer"}},
 	} {
-		report, err := Write(dir, step.files, Options{Record: step.record})
+		report, err := Write(dir, step.files, Options{Manifest: step.manifest})
 		if err != nil || len(report.Foreign)+len(report.Edited) > 0 {
-			t.Fatalf("record %q: report %+v, error %v", step.record, report, err)
+			t.Fatalf("manifest %q: report %+v, error %v", step.manifest, report, err)
 		}
 		if diff := cmp.Diff(step.want, disk(t, dir)); diff != "" {
-			t.Errorf("record %q: folder mismatch (-want +got):\n%s", step.record, diff)
+			t.Errorf("manifest %q: folder mismatch (-want +got):\n%s", step.manifest, diff)
 		}
 	}
 }

@@ -50,7 +50,7 @@ func TestFoldersThatCannotBe(t *testing.T) {
 	}
 	for _, test := range tests {
 		_, err := Write(filepath.Join(parent, test.dir), []File{text(test.page, "a")}, Options{})
-		checkTrouble(t, err, test.want)
+		checkError(t, err, test.want)
 	}
 }
 
@@ -59,7 +59,7 @@ func TestFolderGoesAway(t *testing.T) {
 	dir := filepath.Join(t.TempDir(), "public")
 	take := func() ([]byte, error) { return []byte("x"), os.RemoveAll(dir) }
 	_, err := Write(dir, []File{{Path: "a.html", Render: take}}, Options{Workers: 1})
-	checkTrouble(t, err, fmt.Sprintf("%q went away while the site was written", filepath.Join(dir, "a.html")))
+	checkError(t, err, fmt.Sprintf("%q went away while the site was written", filepath.Join(dir, "a.html")))
 }
 
 func TestFolderThatMayNotBeWritten(t *testing.T) {
@@ -71,7 +71,7 @@ func TestFolderThatMayNotBeWritten(t *testing.T) {
 		t.Skip("this user may write anywhere (root); TestWordsForTheDisk covers the words")
 	}
 	_, err := Write(dir, []File{text("a.html", "a")}, Options{})
-	checkTrouble(t, err, fmt.Sprintf("%q may not be written to by you", filepath.Join(dir, "a.html")))
+	checkError(t, err, fmt.Sprintf("%q may not be written to by you", filepath.Join(dir, "a.html")))
 }
 
 // Kernel folders refuse new files even to root.
@@ -80,7 +80,7 @@ func TestFolderThatNobodyMayWrite(t *testing.T) {
 		t.Skip("this system has no /proc")
 	}
 	_, err := Write("/proc/homebuild/public", []File{text("a.html", "a")}, Options{})
-	checkTrouble(t, err, `"/proc/homebuild/public" cannot be made: no such file or directory`)
+	checkError(t, err, `"/proc/homebuild/public" cannot be made: no such file or directory`)
 }
 
 func TestWordsForTheDisk(t *testing.T) {
@@ -95,9 +95,9 @@ func TestWordsForTheDisk(t *testing.T) {
 		{syscall.ENOENT, `"a.html" went away while the site was written`},
 	}
 	for _, test := range tests {
-		checkTrouble(t, trouble("a.html", &fs.PathError{Op: "open", Path: "x", Err: test.err}), test.want)
+		checkError(t, diskError("a.html", &fs.PathError{Op: "open", Path: "x", Err: test.err}), test.want)
 	}
-	if got, want := trouble("a.html", &fs.PathError{Op: "open", Path: "x", Err: syscall.EIO}).Error(), `"a.html" cannot be written: `+syscall.EIO.Error(); got != want {
+	if got, want := diskError("a.html", &fs.PathError{Op: "open", Path: "x", Err: syscall.EIO}).Error(), `"a.html" cannot be written: `+syscall.EIO.Error(); got != want {
 		t.Errorf("another error: want %q, got %q", want, got)
 	}
 }
@@ -112,7 +112,7 @@ func TestRecordThatCannotBeRead(t *testing.T) {
 	put(t, manifest, strings.Repeat("0", 64)+"  ../../secret\n")
 	before := disk(t, dir)
 	_, err := Write(dir, []File{text("a.html", "b")}, Options{})
-	checkTrouble(t, err, fmt.Sprintf("%q cannot be read: line 1 is not one of ours", manifest))
+	checkError(t, err, fmt.Sprintf("%q cannot be read: line 1 is not one of ours", manifest))
 	if diff := cmp.Diff(before, disk(t, dir)); diff != "" {
 		t.Errorf("the site changed (-before +after):\n%s", diff)
 	}

@@ -50,5 +50,5 @@ func TestReadOnlyDisk(t *testing.T) {
 	t.Cleanup(func() { _ = unix.Unmount(parent, unix.MNT_DETACH) })
 	dir := filepath.Join(parent, "public")
 	_, err := Write(dir, []File{text("a.html", "a")}, Options{})
-	checkTrouble(t, err, fmt.Sprintf("%q is on a disk that cannot be written to", dir))
+	checkError(t, err, fmt.Sprintf("%q is on a disk that cannot be written to", dir))
 }

@@ -24,10 +24,10 @@ func FuzzManifest(f *testing.F) {
 			t.Errorf("written and read again: %v, %d files instead of %d", err, len(again), len(m))
 		}
 		for name := range m {
-			if !goodPath(name) || strings.Contains(name, "..") && strings.HasPrefix(name, "../") {
+			if !validPath(name) || strings.Contains(name, "..") && strings.HasPrefix(name, "../") {
 				t.Errorf("a path leaves the folder: %q", name)
 			}
 		}
-		seen{}.decode(strings.NewReader(text), time.Unix(1, 0)) // ends, whatever it holds
+		stamps{}.decode(strings.NewReader(text), time.Unix(1, 0)) // ends, whatever it holds
 	})
 }

@@ -69,7 +69,7 @@ var linkIn = regexp.MustCompile(`<(.*)>`)
 func checkWhole(t *testing.T, when string, files map[string]string) {
 	t.Helper()
 	for name, data := range files {
-		if isPart(path.Base(name)) || name == "theirs.txt" {
+		if isTemp(path.Base(name)) || name == "theirs.txt" {
 			continue
 		}
 		at := max(0, len(data)-64)
@@ -161,7 +161,7 @@ func checkAfterKills(t *testing.T, dir string) {
 // A build that stops at any of its steps on the disk leaves the site whole,
 // whatever the clock: each step is stopped at in turn.
 func TestStopAtEveryTurn(t *testing.T) {
-	for stop := range len(turns()) + 1 {
+	for stop := range len(phases()) + 1 {
 		dir := filepath.Join(inMemory(t), "public")
 		put(t, filepath.Join(dir, "theirs.txt"), "theirs")
 		write(t, dir, linkedSite("a")...)
@@ -172,16 +172,16 @@ func TestStopAtEveryTurn(t *testing.T) {
 		if err := r.prepare(); err != nil {
 			t.Fatal(err)
 		}
-		if err := r.promise(); err != nil {
+		if err := r.writeJournal(); err != nil {
 			t.Fatal(err)
 		}
-		for _, turn := range turns()[:stop] {
-			if err := r.move(turn); err != nil {
+		for _, phase := range phases()[:stop] {
+			if err := r.move(phase); err != nil {
 				t.Fatal(err)
 			}
 		}
 		r.close() // as a kill would: nothing is tidied
-		checkWhole(t, fmt.Sprintf("stopped after turn %d", stop), disk(t, dir))
+		checkWhole(t, fmt.Sprintf("stopped after phase %d", stop), disk(t, dir))
 		checkAfterKills(t, dir)
 	}
 }

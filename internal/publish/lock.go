@@ -6,69 +6,67 @@ import (
 	"fmt"
 	"io/fs"
 	"os"
+	"slices"
 	"strings"
 	"time"
 
 	"github.com/gofrs/flock"
 )
 
-// unlocker is a lock that is held.
-type unlocker interface{ Close() error }
-
 // take locks the folder against a second build: a build of the whole against
 // all others, a build of a part against those of the whole and of the same
 // part. The system lets go of a lock when a process ends, however it ends.
-func (rec *record) take(published string) error {
+func (st *state) take(published string) error {
 	whole := Shard{}
-	if rec.shard == whole {
-		if err := rec.lock(published, whole, (*flock.Flock).TryLock); err != nil {
+	if st.shard == whole {
+		if err := st.lock(published, whole, (*flock.Flock).TryLock); err != nil {
 			return err
 		}
 	} else {
-		if err := rec.lock(published, whole, (*flock.Flock).TryRLock); err != nil {
+		if err := st.lock(published, whole, (*flock.Flock).TryRLock); err != nil {
 			return err
 		}
-		if err := rec.lock(published, rec.shard, (*flock.Flock).TryLock); err != nil {
+		if err := st.lock(published, st.shard, (*flock.Flock).TryLock); err != nil {
 			return err
 		}
 	}
-	_, err := rec.root.Lstat(rec.file("running"))
-	rec.interrupted = err == nil
+	_, err := st.root.Lstat(st.file("running"))
+	st.interrupted = err == nil
 	// The clock tells a person who holds the lock; no published byte knows it.
 	who := fmt.Sprintf("process %d since %s\n", os.Getpid(), time.Now().Format(time.DateTime))
-	return rec.write(rec.file("running"), func(w *bufio.Writer) { _, _ = w.WriteString(who) })
+	return st.write(st.file("running"), func(w *bufio.Writer) { _, _ = w.WriteString(who) })
 }
 
-func (rec *record) lock(published string, shard Shard, try func(*flock.Flock) (bool, error)) error {
-	name := fileOf(rec.name, shard, "lock")
-	if info, err := rec.root.Lstat(name); err == nil && !info.Mode().IsRegular() {
-		return &Trouble{Text: fmt.Sprintf("%q is not a plain file", rec.path(name)), Hint: "take it away"}
+func (st *state) lock(published string, shard Shard, try func(*flock.Flock) (bool, error)) error {
+	name := fileOf(st.name, shard, "lock")
+	if info, err := st.root.Lstat(name); err == nil && !info.Mode().IsRegular() {
+		return &Error{Text: fmt.Sprintf("%q is not a plain file", st.path(name)), Hint: "take it away"}
 	}
-	lock := flock.New(rec.path(name), flock.SetPermissions(0o644))
+	lock := flock.New(st.path(name), flock.SetPermissions(0o644))
 	got, err := try(lock)
 	if err != nil {
-		return trouble(rec.path(name), err)
+		return diskError(st.path(name), err)
 	}
 	if !got {
 		_ = lock.Close()
-		return &Trouble{
-			Text: fmt.Sprintf("another build is writing %q (%s)", published, rec.who()),
+		return &Error{
+			Text: fmt.Sprintf("another build is writing %q (%s)", published, st.who()),
 			Hint: "wait until it is done, or end it",
 		}
 	}
-	rec.locks = append(rec.locks, lock)
+	st.locks = append(st.locks, lock)
 	return nil
 }
 
 // who says which builds have begun and not ended.
-func (rec *record) who() string {
+func (st *state) who() string {
 	var all []string
-	entries, _ := fs.ReadDir(rec.root.FS(), ".")
+	entries, _ := fs.ReadDir(st.root.FS(), ".")
 	for _, e := range entries {
-		rest, ours := strings.CutPrefix(e.Name(), rec.name)
+		rest, ours := strings.CutPrefix(e.Name(), st.name)
 		_, ending, part := parseShardRecord(rest)
 		if ours && (rest == ".running" || part && ending == "running") {
-			who, _ := rec.root.ReadFile(e.Name())
+			who, _ := st.root.ReadFile(e.Name())
 			all = append(all, strings.TrimSpace(string(who)))
 		}
 	}
@@ -76,10 +74,10 @@ func (rec *record) who() string {
 }
 
 // close lets the locks go.
-func (rec *record) close() {
+func (st *state) close() {
 	var errs []error
-	for i := len(rec.locks) - 1; i >= 0; i-- {
-		errs = append(errs, rec.locks[i].Close())
+	for _, lock := range slices.Backward(st.locks) {
+		errs = append(errs, lock.Close())
 	}
-	_ = errors.Join(append(errs, rec.root.Close())...)
+	_ = errors.Join(append(errs, st.root.Close())...)
 }

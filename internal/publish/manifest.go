@@ -2,7 +2,6 @@ package publish
 
 import (
 	"bufio"
-	"cmp"
 	"crypto/sha256"
 	"encoding/hex"
 	"fmt"
@@ -46,7 +45,7 @@ func (m manifest) decode(from io.Reader, wanted func(path string) bool) error {
 	for number := 1; lines.Scan(); number++ {
 		code, name, ok := strings.Cut(lines.Text(), "  ")
 		raw, err := hex.DecodeString(code)
-		if !ok || err != nil || len(raw) != sha256.Size || !goodPath(name) {
+		if !ok || err != nil || len(raw) != sha256.Size || !validPath(name) {
 			return fmt.Errorf("line %d is not one of ours", number)
 		}
 		if wanted(name) {
@@ -61,5 +60,3 @@ func (m manifest) add(name string, s sum) {
 		m[name] = append(m[name], s)
 	}
 }
-
-func compare(a, b string) int { return cmp.Compare(a, b) }

@@ -12,41 +12,41 @@ import (
 )
 
 const (
-	partPrefix = "."
-	partSuffix = ".homebuild-part"
-	maxBase    = 200 // letters of a file's name, so that a part's name fits too
+	tempPrefix = "."
+	tempSuffix = ".homebuild-part"
+	maxBase    = 200 // letters of a file's name, so that the temporary name fits too
 )
 
-// part is the temporary name beside a file's place. It is fixed, so that a
-// part left by a kill is overwritten and never piles up.
-func part(name string) string {
+// tempName is the temporary name beside a file's place. It is fixed, so that
+// what a kill has left is overwritten and never piles up.
+func tempName(name string) string {
 	dir, base := path.Split(name)
-	return dir + partPrefix + base + partSuffix
+	return dir + tempPrefix + base + tempSuffix
 }
 
-// whole is the path whose part has a temporary name.
-func whole(name string) string {
+// finalName is the path that a temporary name stands for.
+func finalName(name string) string {
 	dir, base := path.Split(name)
-	return dir + strings.TrimSuffix(strings.TrimPrefix(base, partPrefix), partSuffix)
+	return dir + strings.TrimSuffix(strings.TrimPrefix(base, tempPrefix), tempSuffix)
 }
 
-func isPart(base string) bool {
-	return strings.HasPrefix(base, partPrefix) && strings.HasSuffix(base, partSuffix)
+func isTemp(base string) bool {
+	return strings.HasPrefix(base, tempPrefix) && strings.HasSuffix(base, tempSuffix)
 }
 
 // checkPaths refuses a list that some system could not hold as it is meant:
 // that is a mistake of the caller.
 func checkPaths(files []File) error {
 	if len(files) == 0 {
-		return &Trouble{Text: "there is nothing to publish"}
+		return &Error{Text: "there is nothing to publish"}
 	}
 	seen := make(map[string]bool, len(files)) // by small letters
 	for _, f := range files {
-		if !goodPath(f.Path) {
-			return &Trouble{Text: fmt.Sprintf("%q cannot be the path of a published file", f.Path)}
+		if !validPath(f.Path) {
+			return &Error{Text: fmt.Sprintf("%q cannot be the path of a published file", f.Path)}
 		}
 		if folded := strings.ToLower(f.Path); seen[folded] {
-			return &Trouble{Text: fmt.Sprintf("two published files are named %q", f.Path)}
+			return &Error{Text: fmt.Sprintf("two published files are named %q", f.Path)}
 		} else {
 			seen[folded] = true
 		}
@@ -54,19 +54,19 @@ func checkPaths(files []File) error {
 	for _, f := range files {
 		for dir := path.Dir(f.Path); dir != "."; dir = path.Dir(dir) {
 			if seen[strings.ToLower(dir)] {
-				return &Trouble{Text: fmt.Sprintf("%q is to be a file and a folder", dir)}
+				return &Error{Text: fmt.Sprintf("%q is to be a file and a folder", dir)}
 			}
 		}
 	}
 	return nil
 }
 
-// goodPath reports whether a path stays within the folder on every system.
-func goodPath(name string) bool {
+// validPath reports whether a path stays within the folder on every system.
+func validPath(name string) bool {
 	if !fs.ValidPath(name) || name == "." || !filepath.IsLocal(filepath.FromSlash(name)) {
 		return false
 	}
-	if len(path.Base(name)) > maxBase || isPart(path.Base(name)) {
+	if len(path.Base(name)) > maxBase || isTemp(path.Base(name)) {
 		return false
 	}
 	return !strings.ContainsFunc(name, func(c rune) bool {
@@ -82,18 +82,18 @@ func makeFolder(dir string) error {
 	case errors.Is(err, fs.ErrNotExist):
 		err := os.MkdirAll(dir, 0o755)
 		if errors.Is(err, fs.ErrNotExist) {
-			return &Trouble{Text: fmt.Sprintf("%q cannot be made: %s", dir, reason(err)), Hint: "choose another folder", Err: err}
+			return &Error{Text: fmt.Sprintf("%q cannot be made: %s", dir, reason(err)), Hint: "choose another folder", Err: err}
 		}
 		if err != nil {
-			return trouble(dir, err)
+			return diskError(dir, err)
 		}
 		return nil
 	case err != nil:
-		return trouble(dir, err)
+		return diskError(dir, err)
 	case info.Mode()&fs.ModeSymlink != 0:
-		return &Trouble{Text: fmt.Sprintf("%q is a link to another place", dir), Hint: "take the link away, or choose another folder"}
+		return &Error{Text: fmt.Sprintf("%q is a link to another place", dir), Hint: "take the link away, or choose another folder"}
 	case !info.IsDir():
-		return &Trouble{Text: fmt.Sprintf("%q is a file, and a folder is needed there", dir), Hint: "move the file, or choose another folder"}
+		return &Error{Text: fmt.Sprintf("%q is a file, and a folder is needed there", dir), Hint: "move the file, or choose another folder"}
 	}
 	return nil
 }
@@ -149,16 +149,16 @@ func (f *folders) look(dir string, create bool) error {
 			return f.look(dir, create)
 		}
 		if err != nil {
-			return trouble(full, err)
+			return diskError(full, err)
 		}
 		f.made = append(f.made, dir)
 		return nil
 	case err != nil:
-		return trouble(full, err)
+		return diskError(full, err)
 	case info.Mode()&fs.ModeSymlink != 0:
-		return &Trouble{Text: fmt.Sprintf("%q is a link to another place", full), Hint: "take the link away; pages are not written through links"}
+		return &Error{Text: fmt.Sprintf("%q is a link to another place", full), Hint: "take the link away; pages are not written through links"}
 	case !info.IsDir():
-		return &Trouble{Text: fmt.Sprintf("%q is a file, and a folder is needed there", full), Hint: "move the file away"}
+		return &Error{Text: fmt.Sprintf("%q is a file, and a folder is needed there", full), Hint: "move the file away"}
 	}
 	return nil
 }

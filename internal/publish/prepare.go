@@ -1,6 +1,7 @@
 package publish
 
 import (
+	"context"
 	"errors"
 	"fmt"
 	"io/fs"
@@ -8,8 +9,9 @@ import (
 	"path/filepath"
 	"slices"
 	"strings"
-	"sync"
 	"sync/atomic"
+
+	"golang.org/x/sync/errgroup"
 )
 
 // action is what becomes of a file.
@@ -19,7 +21,7 @@ const (
 	keep    action = iota + 1 // the bytes are there already
 	create                    // no such file yet
 	replace                   // ours, with other bytes
-	leave                     // someone else's, in our way
+	foreign                   // someone else's, in our way
 )
 
 // result is what was found out about a file.
@@ -32,16 +34,16 @@ type result struct {
 	edited  string // where the edited bytes were put; empty for most
 }
 
-// maxTold is how many pages that cannot be made are told at once.
-const maxTold = 10
+// maxListed is how many pages that cannot be made are told at once.
+const maxListed = 10
 
-// prepare renders every file that may have changed and puts what differs beside
-// its place.
+// prepare renders every file that may have changed and puts what differs under
+// a temporary name beside its place.
 func (r *run) prepare() error {
 	notMade := make([]error, len(r.files))
 	var anyNotMade atomic.Bool
 	err := r.each(len(r.files), func(i int) error {
-		if res, ok := r.asBefore(r.files[i]); ok {
+		if res, ok := r.unchanged(r.files[i]); ok {
 			r.results[i] = res
 			return nil
 		}
@@ -58,7 +60,7 @@ func (r *run) prepare() error {
 		return err
 	})
 	if err == nil && anyNotMade.Load() {
-		err = tell(r.files, notMade)
+		err = joinErrors(r.files, notMade)
 	}
 	return err
 }
@@ -73,8 +75,8 @@ func render(f File) (data []byte, err error) {
 	return f.Render()
 }
 
-// tell gathers the first errors of rendering, in the order of the files.
-func tell(files []File, notMade []error) error {
+// joinErrors gathers the first errors of rendering, in the order of the files.
+func joinErrors(files []File, notMade []error) error {
 	var lines []string
 	var first error
 	count := 0
@@ -85,17 +87,18 @@ func tell(files []File, notMade []error) error {
 		if first == nil {
 			first = err
 		}
-		if count++; count <= maxTold {
+		if count++; count <= maxListed {
 			lines = append(lines, fmt.Sprintf("the page %q cannot be made: %v", files[i].Path, err))
 		}
 	}
-	if count > maxTold {
-		lines = append(lines, fmt.Sprintf("and %d more", count-maxTold))
+	if count > maxListed {
+		lines = append(lines, fmt.Sprintf("and %d more", count-maxListed))
 	}
-	return &Trouble{Text: strings.Join(lines, "\n"), Hint: "the site on disk is as it was", Err: first}
+	return &Error{Text: strings.Join(lines, "\n"), Hint: "the site on disk is as it was", Err: first}
 }
 
-// compare decides what becomes of a file, and writes its part when it differs.
+// compare decides what becomes of a file, and writes it under its temporary
+// name when it differs.
 func (r *run) compare(name string, data []byte) (result, error) {
 	if err := r.folders.need(name); err != nil {
 		return result{}, err
@@ -105,45 +108,45 @@ func (r *run) compare(name string, data []byte) (result, error) {
 	switch {
 	case errors.Is(err, fs.ErrNotExist):
 		res.action = create
-		res.time, err = r.writePart(name, data)
+		res.time, err = r.writeTemp(name, data)
 		return res, err
 	case err != nil:
-		return res, r.trouble(name, err)
+		return res, r.diskError(name, err)
 	case !info.Mode().IsRegular():
-		res.action = leave
+		res.action = foreign
 		return res, nil
 	}
 	old, err := r.root.ReadFile(name)
 	if err != nil {
-		return res, r.trouble(name, err)
+		return res, r.diskError(name, err)
 	}
-	known, ours := r.record.ours[name]
+	known, ours := r.state.ours[name]
 	switch was := sumOf(old); {
 	case was == res.sum:
 		res.action, res.time = keep, info.ModTime().UnixNano()
 		return res, nil
 	case !ours:
-		res.action = leave
+		res.action = foreign
 		return res, nil
 	case !slices.Contains(known, was):
-		if res.edited, err = r.record.saveEdited(name, old); err != nil {
+		if res.edited, err = r.state.saveEdited(name, old); err != nil {
 			return res, err
 		}
 	}
 	res.action = replace
-	res.time, err = r.writePart(name, data)
+	res.time, err = r.writeTemp(name, data)
 	return res, err
 }
 
-// writePart writes bytes beside their place, and gives the time of the file.
-func (r *run) writePart(name string, data []byte) (int64, error) {
-	// A part that someone made a link would lead our writing elsewhere.
-	if info, err := r.root.Lstat(part(name)); err == nil && !info.Mode().IsRegular() {
-		return 0, &Trouble{Text: fmt.Sprintf("%q is in the way", filepath.Join(r.dir, part(name))), Hint: "take it away"}
+// writeTemp writes bytes beside their place, and gives the time of the file.
+func (r *run) writeTemp(name string, data []byte) (int64, error) {
+	// A link of that name would lead our writing elsewhere.
+	if info, err := r.root.Lstat(tempName(name)); err == nil && !info.Mode().IsRegular() {
+		return 0, &Error{Text: fmt.Sprintf("%q is in the way", filepath.Join(r.dir, tempName(name))), Hint: "take it away"}
 	}
-	file, err := r.root.OpenFile(part(name), os.O_WRONLY|os.O_CREATE|os.O_TRUNC, 0o644)
+	file, err := r.root.OpenFile(tempName(name), os.O_WRONLY|os.O_CREATE|os.O_TRUNC, 0o644)
 	if err != nil {
-		return 0, r.trouble(name, err)
+		return 0, r.diskError(name, err)
 	}
 	_, err = file.Write(data)
 	var time int64
@@ -151,35 +154,22 @@ func (r *run) writePart(name string, data []byte) (int64, error) {
 		time = info.ModTime().UnixNano()
 	}
 	if err := errors.Join(err, file.Close()); err != nil {
-		return 0, r.trouble(name, err)
+		return 0, r.diskError(name, err)
 	}
 	return time, nil
 }
 
 // each calls do for 0 to n-1 on all workers until one fails.
 func (r *run) each(n int, do func(int) error) error {
-	var next atomic.Int64
-	var failed atomic.Bool
-	errs := make([]error, min(r.workers, n))
-	var workers sync.WaitGroup
-	for w := range errs {
-		workers.Go(func() {
-			for !failed.Load() {
-				i := int(next.Add(1)) - 1
-				if i >= n {
-					return
-				}
-				if errs[w] = do(i); errs[w] != nil {
-					failed.Store(true)
-				}
+	workers, ctx := errgroup.WithContext(context.Background())
+	workers.SetLimit(r.workers)
+	for i := range n {
+		workers.Go(func() error {
+			if ctx.Err() != nil { // another one failed
+				return nil
 			}
+			return do(i)
 		})
 	}
-	workers.Wait()
-	for _, err := range errs {
-		if err != nil {
-			return err
-		}
-	}
-	return nil
+	return workers.Wait()
 }

@@ -7,6 +7,7 @@ import (
 	"path/filepath"
 	"runtime"
 	"slices"
+	"strings"
 )
 
 // File is a file to publish.
@@ -22,10 +23,10 @@ type File struct {
 // Options of Write; the zero value is right for most.
 type Options struct {
 	Workers int // renderers at a time; 0 for one per processor
-	// Record names the record of what is ours, so that several makers can share
+	// Manifest names the list of what is ours, so that several makers can share
 	// a folder and each keep to its own files; empty for the folder's name.
-	Record string
-	Shard  Shard // the part of the files to make; the zero value for all
+	Manifest string
+	Shard    Shard // the part of the files to make; the zero value for all
 }
 
 // Report says what Write did.
@@ -47,13 +48,13 @@ type Edited struct {
 
 // Write makes the folder hold the files, and no others of ours. For a part, the
 // files of all parts are given, and those of this one are made. The error is a
-// *Trouble, with what to do about it.
+// *Error, with what to do about it.
 func Write(dir string, files []File, o Options) (Report, error) {
 	if err := checkPaths(files); err != nil {
 		return Report{}, err
 	}
 	if !o.Shard.Valid() {
-		return Report{}, &Trouble{Text: fmt.Sprintf("there is no part %d of %d", o.Shard.I, o.Shard.N), Hint: "parts are counted from 1"}
+		return Report{}, &Error{Text: fmt.Sprintf("there is no part %d of %d", o.Shard.I, o.Shard.N), Hint: "parts are counted from 1"}
 	}
 	r, err := open(dir, files, o)
 	if err != nil {
@@ -68,11 +69,11 @@ func Write(dir string, files []File, o Options) (Report, error) {
 		r.count()
 		return r.report, r.finish()
 	}
-	if err := r.promise(); err != nil {
+	if err := r.writeJournal(); err != nil {
 		r.discard()
 		return Report{}, err
 	}
-	if err := r.settle(); err != nil {
+	if err := r.apply(); err != nil {
 		r.discard()
 		return r.report, err
 	}
@@ -85,40 +86,40 @@ type run struct {
 	files   []File
 	workers int
 	root    *os.Root // the folder
-	record  *record  // what is ours
+	state   *state   // what is ours
 	folders folders
 	results []result // one for each file
 	report  Report
 }
 
-// open takes the lock and reads what is on record.
+// open takes the lock and reads what is ours.
 func open(dir string, files []File, o Options) (*run, error) {
 	dir, err := filepath.Abs(dir)
 	if err != nil {
-		return nil, trouble(dir, err)
+		return nil, diskError(dir, err)
 	}
 	if err := makeFolder(dir); err != nil {
 		return nil, err
 	}
-	record, err := openRecord(dir, o.Record, o.Shard)
+	state, err := openState(dir, o.Manifest, o.Shard)
 	if err != nil {
 		return nil, err
 	}
 	root, err := os.OpenRoot(dir)
 	if err != nil {
-		record.close()
-		return nil, trouble(dir, err)
+		state.close()
+		return nil, diskError(dir, err)
 	}
 	files = o.Shard.of(files)
 	r := &run{
-		dir: dir, files: files, workers: o.Workers, root: root, record: record,
+		dir: dir, files: files, workers: o.Workers, root: root, state: state,
 		folders: folders{root: root, dir: dir, known: map[string]error{}},
 		results: make([]result, len(files)),
 	}
 	if r.workers <= 0 {
 		r.workers = runtime.GOMAXPROCS(0)
 	}
-	if record.interrupted {
+	if state.interrupted {
 		r.sweep()
 	}
 	return r, nil
@@ -126,7 +127,7 @@ func open(dir string, files []File, o Options) (*run, error) {
 
 func (r *run) close() {
 	r.root.Close()
-	r.record.close()
+	r.state.close()
 }
 
 // changes reports whether anything is to be put into the folder or taken away.
@@ -134,30 +135,30 @@ func (r *run) changes() bool {
 	if slices.ContainsFunc(r.results, func(res result) bool { return res.action == create || res.action == replace }) {
 		return true
 	}
-	return len(r.gone()) > 0
+	return len(r.obsolete()) > 0
 }
 
-// promise has the temporary files reach the disk and lays the list of the
+// writeJournal has the temporary files reach the disk and lays the list of the
 // coming site beside the folder, before anything changes there.
-func (r *run) promise() error {
+func (r *run) writeJournal() error {
 	if err := syncFolder(r.root); err != nil {
-		return trouble(r.dir, err)
+		return diskError(r.dir, err)
 	}
-	return r.record.promise(r.next)
+	return r.state.writeJournal(r.next)
 }
 
-// finish makes that list the record.
+// finish makes that list the manifest.
 func (r *run) finish() error {
 	slices.Sort(r.report.Foreign)
-	slices.SortFunc(r.report.Edited, func(a, b Edited) int { return compare(a.Path, b.Path) })
-	return r.record.keep(r.next, r.seenNow)
+	slices.SortFunc(r.report.Edited, func(a, b Edited) int { return strings.Compare(a.Path, b.Path) })
+	return r.state.commit(r.next, r.writeStamps)
 }
 
 // next lists the coming site's files that are ours, as a manifest does. It is
 // written as it is listed: a large site's list would be held several times.
 func (r *run) next(w *bufio.Writer) {
 	for _, i := range r.byPath() {
-		if r.results[i].action != leave {
+		if r.results[i].action != foreign {
 			writeSum(w, r.results[i].sum, r.files[i].Path)
 		}
 	}
@@ -169,6 +170,6 @@ func (r *run) byPath() []int {
 	for i := range places {
 		places[i] = i
 	}
-	slices.SortFunc(places, func(a, b int) int { return compare(r.files[a].Path, r.files[b].Path) })
+	slices.SortFunc(places, func(a, b int) int { return strings.Compare(r.files[a].Path, r.files[b].Path) })
 	return places
 }

@@ -4,6 +4,8 @@ import (
 	"bytes"
 	"errors"
 	"fmt"
+	"io"
+	"io/fs"
 	"os"
 	"path/filepath"
 )
@@ -14,30 +16,46 @@ import (
 func Replace(name string, before, after []byte) error {
 	info, err := os.Lstat(name)
 	if err != nil {
-		return trouble(name, err)
+		return diskError(name, err)
 	}
 	if !info.Mode().IsRegular() {
-		return &Trouble{Text: fmt.Sprintf("%q is not a plain file", name), Hint: "give the file itself"}
+		return &Error{Text: fmt.Sprintf("%q is not a plain file", name), Hint: "give the file itself"}
 	}
-	temp, err := os.CreateTemp(filepath.Dir(name), partPrefix+"*"+partSuffix)
+	_, err = replaceWhole(name, info.Mode().Perm(), func(w io.Writer) error {
+		_, err := w.Write(after)
+		return err
+	}, func() error {
+		now, err := os.ReadFile(name)
+		if err == nil && !bytes.Equal(now, before) {
+			err = &Error{Text: fmt.Sprintf("%q was saved by somebody at this very moment", name), Hint: "run the command again"}
+		}
+		return err
+	})
+	return err
+}
+
+// replaceWhole fills a temporary file beside its place, has it reach the disk,
+// and renames it into place when ready, asked last, has no objection. It gives
+// the size.
+func replaceWhole(name string, mode fs.FileMode, fill func(io.Writer) error, ready func() error) (int64, error) {
+	temp, err := os.CreateTemp(filepath.Dir(name), tempPrefix+"*"+tempSuffix)
 	if err != nil {
-		return trouble(name, err)
+		return 0, diskError(name, err)
 	}
 	defer os.Remove(temp.Name()) // gone already when all went well
 	defer temp.Close()
-	_, err = temp.Write(after)
-	if err := errors.Join(err, temp.Chmod(info.Mode().Perm()), temp.Sync(), temp.Close()); err != nil {
-		return trouble(name, err)
+	if err := fill(temp); err != nil {
+		return 0, diskError(name, err)
 	}
-	now, err := os.ReadFile(name)
-	if err != nil {
-		return trouble(name, err)
+	info, err := temp.Stat()
+	if err := errors.Join(err, temp.Chmod(mode), temp.Sync(), temp.Close()); err != nil {
+		return 0, diskError(name, err)
 	}
-	if !bytes.Equal(now, before) {
-		return &Trouble{Text: fmt.Sprintf("%q was saved by somebody at this very moment", name), Hint: "run the command again"}
+	if err := ready(); err != nil {
+		return 0, diskError(name, err)
 	}
 	if err := os.Rename(temp.Name(), name); err != nil {
-		return trouble(name, err)
+		return 0, diskError(name, err)
 	}
-	return nil
+	return info.Size(), nil
 }

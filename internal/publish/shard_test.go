@@ -104,7 +104,7 @@ func TestPartsAndWholeTakeTurns(t *testing.T) {
 		}
 	}
 	_, err := Write(dir, linkedSite("a"), Options{Shard: Shard{1, 2}})
-	checkTrouble(t, err, `the site in "public" was made in 3 parts, and this is one of 2`)
+	checkError(t, err, `the site in "public" was made in 3 parts, and this is one of 2`)
 	write(t, dir, linkedSite("a")...)
 	for name := range disk(t, filepath.Join(parent, stateFolder)) {
 		if !regexp.MustCompile(`^public\.(lock|manifest|seen)$`).MatchString(name) {
@@ -138,10 +138,10 @@ func TestPartsAfterAStop(t *testing.T) {
 		if err := r.prepare(); err != nil {
 			t.Fatal(err)
 		}
-		if err := r.promise(); err != nil {
+		if err := r.writeJournal(); err != nil {
 			t.Fatal(err)
 		}
-		if err := r.move(turns()[0]); err != nil {
+		if err := r.move(phases()[0]); err != nil {
 			t.Fatal(err)
 		}
 		r.close()
@@ -150,7 +150,7 @@ func TestPartsAfterAStop(t *testing.T) {
 		}
 		checkWhole(t, fmt.Sprintf("first build %v", first), disk(t, dir))
 		for name := range disk(t, dir) {
-			if isPart(filepath.Base(name)) {
+			if isTemp(filepath.Base(name)) {
 				t.Errorf("a temporary file is left: %s", name)
 			}
 		}

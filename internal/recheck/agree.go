@@ -1,6 +1,7 @@
 package recheck
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 
@@ -13,11 +14,11 @@ type fact struct {
 	parts []int
 }
 
-// factOf reads a solved equation of one step. A chain of two steps is none.
-func factOf(q equation) (fact, bool) {
+// factsOf reads a solved equation of one step. A chain of two steps is none.
+func factsOf(q equation) []fact {
 	n := q.numbers()
 	if len(q) != 2 || q.asked() > 0 || len(n) < 3 {
-		return fact{}, false
+		return nil
 	}
 	slices.Sort(n)
 	f := fact{n[len(n)-1], n[:len(n)-1]}
@@ -25,170 +26,65 @@ func factOf(q equation) (fact, bool) {
 	for _, part := range f.parts {
 		sum += part
 	}
-	return f, sum == f.whole
+	if sum != f.whole {
+		return nil
+	}
+	return []fact{f}
 }
 
-// has reports whether n is the whole or a part.
-func (w fact) has(n int) bool { return n == w.whole || slices.Contains(w.parts, n) }
-
-// agrees wants a picture to show the whole and the parts of the equation that
-// it stands with, each in its own place: dots in ten frames are as many as the
-// whole, the topmost circle of a bond is the whole, and so on.
-func (p *page) agrees(name string, svg *html.Node, q equation, solved bool) {
-	w, ok := factOf(q)
-	if !ok {
-		return
+// agrees wants a picture to show the whole and the parts of one of the facts
+// that it stands with, each in its own place: dots in ten frames are as many as
+// the whole, a bond has it in its own circle, and so on.
+func (p *page) agrees(where string, svg *html.Node, of []fact) {
+	first := ""
+	for _, w := range of {
+		fault := p.figure(svg).differs(w)
+		if fault == "" {
+			return
+		}
+		first = cmp.Or(first, fault)
 	}
-	if name != "" {
-		name += ": "
-	}
-	for _, fault := range p.figure(svg).differs(w, solved) {
-		p.add("%s#%s does not go with %s: %s", name, attr(svg, "id"), q, fault)
+	if first != "" {
+		p.add("%s#%s does not go with its calculation: %s", where, attr(svg, "id"), first)
 	}
 }
 
 // differs says what a picture shows that is not so in a fact.
-func (f *figure) differs(w fact, solved bool) []string {
-	switch {
-	case len(f.circles) > 0:
-		return f.bondDiffers(w)
-	case f.hasRect("grid") && f.arrows > 0:
-		return f.makingTenDiffers(w)
-	case f.hasRect("grid"):
-		counted, _, _ := f.split()
-		return f.dotsDiffer(w, counted)
-	case f.isLine():
-		return f.lineDiffers(w)
-	case f.columns, f.pairList():
-		return nil // their rows are held against the equation number by number
-	case len(f.blocks) > 0 || f.isRows():
-		return f.bandsDiffer(w)
-	case len(f.dots) > 0:
-		if counted, _, _ := f.split(); solved {
-			return f.dotsDiffer(w, counted)
-		}
-		return nil // a part that is asked for is an empty place
+func (f *figure) differs(w fact) string {
+	sort, known := sorts[f.name]
+	if !known {
+		return "nobody knows what it shows"
 	}
-	return f.barDiffers(w)
-}
-
-func (f *figure) bondDiffers(w fact) []string {
-	whole, parts := f.bond()
-	var out []string
-	if whole.known && whole.n != w.whole {
-		out = append(out, fmt.Sprintf("the whole is %d, and %d stands in its circle", w.whole, whole.n))
+	s := sort.shows(f)
+	if len(s.wholes) > 0 && !slices.Contains(s.wholes, w.whole) {
+		return fmt.Sprintf("the whole is %d, and it shows %v", w.whole, s.wholes)
 	}
-	left := slices.Clone(w.parts)
-	for _, a := range parts {
-		i := slices.Index(left, a.n)
-		switch {
-		case !a.known:
-		case i < 0:
-			out = append(out, fmt.Sprintf("%d is no part", a.n))
-		default:
-			left = slices.Delete(left, i, i+1)
+	for _, some := range s.parts {
+		if !slices.ContainsFunc(some, func(n int) bool { return slices.Contains(w.parts, n) }) {
+			return fmt.Sprintf("it shows %v, which is no part", some)
 		}
 	}
-	if len(parts) != len(w.parts) {
-		out = append(out, fmt.Sprintf("it has %d parts, not %d", len(parts), len(w.parts)))
-	}
-	return out
-}
-
-func (f *figure) makingTenDiffers(w fact) []string {
-	for _, l := range f.labels {
-		q, err := read(l.text)
-		if err != nil {
-			continue // told already
-		}
-		n := q.numbers()
-		if slices.Sort(n); slices.Equal(n, w.parts) {
-			return nil
+	for _, n := range s.either {
+		if n != w.whole && !slices.Contains(w.parts, n) {
+			return fmt.Sprintf("it shows %d, which is neither the whole nor a part", n)
 		}
 	}
-	return []string{fmt.Sprintf("no sum under the frames is of %v", w.parts)}
-}
-
-// dotsDiffer counts all dots: those that are taken away and those that are not
-// known yet are drawn, too.
-func (f *figure) dotsDiffer(w fact, counted []dot) []string {
-	var out []string
-	if len(counted) != w.whole {
-		out = append(out, fmt.Sprintf("it has %d dots in all, not %d", len(counted), w.whole))
-	}
-	gone := len(slices.DeleteFunc(slices.Clone(counted), func(d dot) bool { return !f.crossedOut(d) }))
-	if gone > 0 && !slices.Contains(w.parts, gone) {
-		out = append(out, fmt.Sprintf("%d dots are crossed out, and %d is no part", gone, gone))
-	}
-	return out
-}
-
-// lineDiffers wants the walk along a line to end or start at the whole, and to
-// be as long as a part or several.
-func (f *figure) lineDiffers(w fact) []string {
-	if len(f.hops) == 0 {
-		return nil
-	}
-	at, _ := f.lineNumbers()
-	start, isStart := at[f.hops[0].from]
-	end, isEnd := at[f.hops[len(f.hops)-1].to]
-	if !isStart || !isEnd {
-		return nil
-	}
-	low, high := min(start, end), max(start, end)
-	if high != w.whole {
-		return []string{fmt.Sprintf("the farthest number is %d, not %d", high, w.whole)}
-	}
-	if !slices.Contains(w.parts, low) && !slices.Contains(w.parts, high-low) {
-		return []string{fmt.Sprintf("it goes from %d to %d", start, end)}
-	}
-	return nil
-}
-
-// bandsDiffer wants each row of dots or of tens and ones to be the whole or a
-// part.
-func (f *figure) bandsDiffer(w fact) []string {
-	var out []string
-	for _, b := range f.bands() {
-		if b.value > 0 && !w.has(b.value) {
-			out = append(out, fmt.Sprintf("%d is drawn, and is neither its whole nor a part", b.value))
-		}
-		if b.crossed > 0 && !slices.Contains(w.parts, b.crossed) {
-			out = append(out, fmt.Sprintf("%d is crossed out, and is no part", b.crossed))
-		}
-	}
-	return out
-}
-
-// barDiffers wants the whole to be that of a bar, or the longer bar of two.
-func (f *figure) barDiffers(w fact) []string {
-	known := false
-	for i, row := range f.rows() {
-		whole := row.whole
-		if row.brace == nil && i == 0 && len(row.parts) == 1 {
-			whole = row.values[0]
-		}
-		if whole.known && whole.n == w.whole {
-			return nil
-		}
-		known = known || whole.known
-	}
-	if known {
-		return []string{fmt.Sprintf("no bar stands for the whole %d", w.whole)}
-	}
-	return nil
+	return ""
 }
 
 // steps holds the pictures of each way of working against the calculation that
 // it works out.
 func (p *page) steps() {
-	for _, list := range all(p.root, both(tag("ol"), class("steps"))) {
+	for _, list := range all(p.root, "ol.steps") {
 		of := worksOut(list)
-		for _, svg := range all(list, both(tag("svg"), class("picture"))) {
-			if p.figure(svg).pairList() {
+		for _, svg := range all(list, "svg.picture") {
+			if p.figure(svg).name == "splits" {
 				continue // every pair is right
 			}
-			p.agreesWithOne(svg, of)
+			if len(of) == 0 {
+				p.add("#%s stands with no calculation", attr(svg, "id"))
+			}
+			p.agrees("", svg, of)
 			p.showsStep(svg, of)
 		}
 	}
@@ -204,7 +100,7 @@ func (p *page) showsStep(svg *html.Node, of []fact) {
 	}
 	for _, q := range closed(svg.Parent) {
 		if v, _ := q[0].value(); !slices.Contains(drawn, v) {
-			p.add("#%s stands beside %s, and does not show %d", attr(svg, "id"), q, v)
+			p.add("#%s stands beside a step that comes to %d, and does not show it", attr(svg, "id"), v)
 		}
 	}
 }
@@ -212,18 +108,10 @@ func (p *page) showsStep(svg *html.Node, of []fact) {
 // worksOut gives the facts that steps can be about: the equations above them,
 // and the chain that closes them.
 func worksOut(list *html.Node) []fact {
-	var near []*html.Node
-	for n := list.PrevSibling; n != nil; n = n.PrevSibling {
-		if n.Type == html.ElementNode && class("big")(n) {
-			near = append(near, n)
-		}
-	}
-	for n := list.NextSibling; n != nil; n = n.NextSibling {
-		if n.Type == html.ElementNode {
-			near = append(near, n)
-			break
-		}
-	}
+	before, after := beside(list)
+	slices.Reverse(before) // the nearest says best what is worked out
+	near := slices.DeleteFunc(before, func(n *html.Node) bool { return !is(n, ".big") })
+	near = append(near, after[:min(1, len(after))]...)
 	var out []fact
 	for _, n := range near {
 		q, err := read(text(n))
@@ -233,29 +121,7 @@ func worksOut(list *html.Node) []fact {
 		if x, ok := q.solve(); ok {
 			q = q.fill(x)
 		}
-		if w, ok := factOf(equation{q[0], q[len(q)-1]}); ok {
-			out = append(out, w)
-		}
+		out = append(out, factsOf(equation{q[0], q[len(q)-1]})...)
 	}
 	return out
-}
-
-// agreesWithOne wants a picture to go with one of the facts: that of the
-// calculation, or of the sum that finds it.
-func (p *page) agreesWithOne(svg *html.Node, of []fact) {
-	var first []string
-	for i, w := range of {
-		faults := p.figure(svg).differs(w, true)
-		if len(faults) == 0 {
-			return
-		}
-		if i == 0 {
-			first = faults
-		}
-	}
-	if len(first) > 0 {
-		p.add("#%s does not go with its calculation: %s", attr(svg, "id"), first[0])
-	} else if len(of) == 0 {
-		p.add("#%s stands with no calculation", attr(svg, "id"))
-	}
 }

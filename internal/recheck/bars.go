@@ -1,176 +1,143 @@
 package recheck
 
-import (
-	"cmp"
-	"slices"
-)
+import "slices"
 
 // readable is the narrowest part of a bar: three digits fit in it. Smaller
 // parts are drawn so wide all the same.
 const readable = 48
 
-// row is a bar: its parts from left to right, and its whole above a brace.
-type row struct {
-	parts  []rect
-	brace  *box
-	whole  amount
-	values []amount
-}
-
-// rows finds the bars, top down.
-func (f *figure) rows() []row {
-	byHeight := map[int][]rect{}
-	var heights []int
-	for _, r := range f.rects {
-		if len(byHeight[r.y]) == 0 {
-			heights = append(heights, r.y)
-		}
-		byHeight[r.y] = append(byHeight[r.y], r)
+// bars are the bars of a picture: it may be two, one below the other.
+func (f *figure) bars() []group {
+	if f.name == "stacked" {
+		return f.groups
 	}
-	slices.Sort(heights)
-	var out []row
-	for _, y := range heights {
-		w := row{parts: byHeight[y]}
-		slices.SortFunc(w.parts, func(a, b rect) int { return cmp.Compare(a.x, b.x) })
-		for i, b := range f.braces {
-			if b.y < y && y-b.y < 12 {
-				w.brace = &f.braces[i]
-				w.whole = f.amountIn(box{b.x, b.y - 40, b.w, 32})
-			}
-		}
-		for _, part := range w.parts {
-			w.values = append(w.values, f.amountIn(part.box))
-		}
-		out = append(out, w)
-	}
-	return out
-}
-
-// amountIn reads the number in a place; names are no numbers.
-func (f *figure) amountIn(b box) amount {
-	for _, l := range f.labels {
-		if l.class == "" && b.holds(l.x, l.y-8) {
-			return l.amount()
-		}
-	}
-	return amount{}
+	return []group{f.group}
 }
 
 // barFaults rechecks bars of parts, and bars to compare.
-func (f *figure) barFaults() []string {
-	var out []string
-	rows := f.rows()
-	if len(rows) == 0 {
-		return []string{"nothing in it can be read"}
+func (f *figure) barFaults() {
+	for _, g := range f.bars() {
+		f.adds(g)
+		f.lengths(g)
 	}
-	for i := 0; i < len(rows); i++ {
-		w := rows[i]
-		if w.brace == nil && len(w.parts) == 1 && i+1 < len(rows) && rows[i+1].brace == nil {
-			out = append(out, compareFaults(w, rows[i+1])...)
-			i++
-			continue
-		}
-		out = append(out, w.faults()...)
-	}
-	return out
 }
 
-func (w row) faults() []string {
-	var out []string
-	if len(w.parts) > 1 || w.values[0].known {
-		out = makes("bar", w.whole, w.values...)
-	}
-	end := w.parts[0].x
-	for _, part := range w.parts {
-		if part.x != end {
-			out = append(out, "bar: there is a gap between its parts")
+func (f *figure) barShows() (s shown) {
+	for _, g := range f.bars() {
+		if whole, _ := g.split(); whole.amount().known {
+			s.wholes = append(s.wholes, whole.amount().n)
 		}
-		end = part.x + part.w
 	}
-	if w.brace != nil && (w.brace.x != w.parts[0].x || w.brace.x+w.brace.w != end) {
-		out = append(out, "bar: the brace does not span its parts")
-	}
-	return append(out, w.shares()...)
+	return s
 }
 
-// shares wants the parts to be in proportion, as far as their numbers are known.
-func (w row) shares() []string {
-	values := w.solved()
-	var wide, numbers []int
-	for i, a := range values {
-		if a.known {
-			wide, numbers = append(wide, w.parts[i].w), append(numbers, a.n)
-		}
+// lengths wants parts to lie side by side along their whole, in proportion to
+// their numbers, as far as these are known or follow from the whole.
+func (f *figure) lengths(g group) {
+	whole, parts := g.split()
+	if len(parts) == 0 { // in one piece, or the second bar is still to come
+		parts = []group{{marks: slices.Concat(g.marks, whole.marks), labels: whole.labels}}
 	}
-	return fair("bar", readable, wide, numbers)
-}
-
-// solved are the values with a single open one filled in from the whole.
-func (w row) solved() []amount {
-	out := slices.Clone(w.values)
-	left, open := w.whole.n, -1
-	for i, a := range out {
-		switch {
-		case a.known:
-			left -= a.n
-		case open >= 0:
-			return out
-		default:
-			open = i
-		}
+	along, first, left := whole.stretch(), parts[0].stretch(), whole.amount()
+	if a := parts[0].amount(); along.w == first.w && (a == left || !a.known || !left.known) {
+		parts = parts[:1] // nothing is left over for an empty gap, which is drawn beside
 	}
-	if open >= 0 && w.whole.known {
-		out[open] = amount{left, true}
-	}
-	return out
-}
-
-// compareFaults rechecks a longer bar above a shorter one and its gap. Bars of
-// the same length leave room for an empty gap behind both.
-func compareFaults(longer, shorter row) []string {
-	bigger, smaller := longer.values[0], shorter.values[0]
-	long, short := longer.parts[0].w, shorter.parts[0].w
-	switch {
-	case len(shorter.parts) > 1:
-		out := makes("bars", bigger, shorter.values...)
-		end := shorter.parts[len(shorter.parts)-1]
-		nothing := long == short && (!bigger.known || !smaller.known || bigger == smaller)
-		if !nothing && longer.parts[0].x+long != end.x+end.w {
-			out = append(out, "bars: the gap does not end where the longer bar ends")
-		}
-		filled := row{parts: shorter.parts, values: shorter.values, whole: bigger}
-		if nothing {
-			filled.parts, filled.values = filled.parts[:1], filled.values[:1]
-		}
-		return append(out, filled.faults()...)
-	case long < short || bigger.known && smaller.known && bigger.n < smaller.n:
-		return []string{"the longer bar stands for less"}
-	case !bigger.known || !smaller.known || long == short && bigger.n == smaller.n:
-		return nil
-	}
-	return fair("bars", readable, []int{short, long - short}, []int{smaller.n, bigger.n - smaller.n})
-}
-
-// bond reads a number bond: the topmost circle is the whole.
-func (f *figure) bond() (whole amount, parts []amount) {
-	circles := slices.Clone(f.circles)
-	slices.SortFunc(circles, func(a, b dot) int { return cmp.Or(cmp.Compare(a.y, b.y), cmp.Compare(a.x, b.x)) })
-	for i, o := range circles {
-		a := f.amountIn(box{o.x - o.r, o.y - o.r, 2 * o.r, 2 * o.r})
-		if i == 0 {
-			whole = a
+	var wide, numbers, open []int
+	for i, at := range f.sideBySide(g.name, along, parts) {
+		if a := parts[i].amount(); a.known {
+			wide, numbers, left.n = append(wide, at), append(numbers, a.n), left.n-a.n
 		} else {
-			parts = append(parts, a)
+			open = append(open, at)
 		}
 	}
-	return whole, parts
+	if left.known && len(open) == 1 {
+		wide, numbers = append(wide, open[0]), append(numbers, left.n)
+	}
+	f.fair(readable, wide, numbers)
 }
 
-// bondFaults rechecks a number bond.
-func (f *figure) bondFaults() []string {
-	whole, parts := f.bond()
-	if len(parts) < 2 {
-		return []string{"bond: it has no two parts"}
+// sideBySide wants parts to lie without a gap, and to be as long as the whole
+// where that is drawn. It gives their lengths.
+func (f *figure) sideBySide(sort string, along mark, parts []group) []int {
+	first := parts[0].stretch()
+	if first.w == 0 {
+		f.fault("%s: there is no bar", sort)
 	}
-	return makes("bond", whole, parts...)
+	var wide []int
+	end := first.x
+	for _, part := range parts {
+		at := part.stretch()
+		if at.w == 0 { // what the longer bar has more
+			at = mark{x: end, w: along.x + along.w - end}
+		}
+		if at.x != end {
+			f.fault("%s: there is a gap between its parts", sort)
+		}
+		wide, end = append(wide, at.w), at.x+at.w
+	}
+	if along.w > 0 && (along.x != first.x || along.x+along.w != end) {
+		f.fault("%s: its parts are not as long as the whole", sort)
+	}
+	return wide
+}
+
+// stretch is where a bar lies, or what its brace spans.
+func (g group) stretch() mark {
+	for _, m := range g.marks {
+		if m.class == "brace" || m.form == "box" && g.name != "whole" && m.class != "plate" && m.class != "plate found" {
+			return m
+		}
+	}
+	return mark{}
+}
+
+// fair wants lengths that lie side by side to be in proportion to their
+// numbers, as exactly as whole units allow: each is less than one unit from its
+// share of the room, since a share of 86.9 is drawn as 86 or 87. A length that
+// would be under least is drawn as least, so that its number can be read; the
+// others share what that leaves.
+func (f *figure) fair(least int, wide, numbers []int) {
+	room, sum, widened := 0, 0, false
+	for i, w := range wide {
+		if w > least {
+			room, sum = room+w, sum+numbers[i]
+		} else {
+			widened = true
+		}
+	}
+	for i, w := range wide {
+		slack := sum
+		if widened { // one of these may be as wide as that by its own right, and rounded
+			slack += numbers[i]
+		}
+		off := w*sum - numbers[i]*room
+		if w < least || w == least && -off > 2*sum || w > least && sum > 0 && max(off, -off) >= slack {
+			f.fault("%s: %v are %v wide, not in proportion", f.name, numbers, wide)
+			return
+		}
+	}
+}
+
+// bondFaults rechecks a number bond: each number stands in a circle.
+func (f *figure) bondFaults() {
+	f.adds(f.group)
+	whole, parts := f.split()
+	for _, g := range append(parts, whole) {
+		if len(parts) < 2 || len(g.those("circle")) != 1 {
+			f.fault("bond: there are not circles for a whole and its parts")
+		}
+	}
+}
+
+func (f *figure) bondShows() (s shown) {
+	whole, parts := f.split()
+	if whole.amount().known {
+		s.wholes = []int{whole.amount().n}
+	}
+	for _, part := range parts {
+		if a := part.amount(); a.known {
+			s.parts = append(s.parts, []int{a.n})
+		}
+	}
+	return s
 }

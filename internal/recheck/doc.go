@@ -12,6 +12,9 @@
 //	.known .extra .ask     what a sentence of the worked story does
 //	b.n                    a number, alone or with what it counts; a word or a
 //	                       dual may stand in its place
-//	svg.picture            a picture, its text alternative in its <title>
+//	svg.picture            a picture, its sort in a second class, its text
+//	                       alternative in its <title>; groups say what they
+//	                       are (g.part, g.hop), and a number that can be read
+//	                       stands in its own group
 //	h3 … p.chain           an estimate: what it is near to, and from where to where
 package recheck

@@ -1,89 +1,104 @@
 package recheck
 
 import (
+	"iter"
 	"slices"
 	"strings"
 
 	"golang.org/x/net/html"
 )
 
-// match picks elements.
-type match func(*html.Node) bool
-
-func tag(name string) match {
-	return func(n *html.Node) bool { return n.Data == name }
-}
-
-// class matches elements that have every one of the classes.
-func class(names ...string) match {
-	return func(n *html.Node) bool {
-		have := strings.Fields(attr(n, "class"))
-		for _, name := range names {
-			if !slices.Contains(have, name) {
-				return false
-			}
-		}
-		return true
+// is reports whether an element is what a selector names: "p", ".say", "p.slip.say",
+// "#say", "[id]" for any with that attribute, "" for any at all.
+func is(n *html.Node, selector string) bool {
+	if id, ok := strings.CutPrefix(selector, "#"); ok {
+		return n.Type == html.ElementNode && attr(n, "id") == id
 	}
+	if name, ok := strings.CutPrefix(selector, "["); ok {
+		return n.Type == html.ElementNode && slices.ContainsFunc(n.Attr, func(a html.Attribute) bool { return a.Key+"]" == name })
+	}
+	name, classes, some := strings.Cut(selector, ".")
+	if n.Type != html.ElementNode || name != "" && n.Data != name {
+		return false
+	}
+	have := ""
+	if some {
+		have = " " + attr(n, "class") + " "
+	}
+	for some {
+		var first string
+		if first, classes, some = strings.Cut(classes, "."); !strings.Contains(have, " "+first+" ") {
+			return false
+		}
+	}
+	return true
 }
 
-func both(a, b match) match {
-	return func(n *html.Node) bool { return a(n) && b(n) }
-}
-
-// all lists the elements below n that match, in the order of the page.
-func all(n *html.Node, want match) []*html.Node {
+func filter(nodes iter.Seq[*html.Node], want string) []*html.Node {
 	var out []*html.Node
-	for d := range n.Descendants() {
-		if d.Type == html.ElementNode && want(d) {
-			out = append(out, d)
+	for n := range nodes {
+		if is(n, want) {
+			out = append(out, n)
 		}
 	}
 	return out
 }
 
-// find is the first of all, or nil.
-func find(n *html.Node, want match) *html.Node {
+// all lists the elements below n that match, in the order of the page.
+func all(n *html.Node, want string) []*html.Node { return filter(n.Descendants(), want) }
+
+// children lists the elements directly below n that match.
+func children(n *html.Node, want string) []*html.Node { return filter(n.ChildNodes(), want) }
+
+// inside reports whether n stands below an element that matches.
+func inside(n *html.Node, want string) bool { return len(filter(n.Ancestors(), want)) > 0 }
+
+// beside lists the elements of n's parent before it and after it.
+func beside(n *html.Node) (before, after []*html.Node) {
+	siblings := children(n.Parent, "")
+	i := slices.Index(siblings, n)
+	return siblings[:i], siblings[i+1:]
+}
+
+// find is the first of all, or nil; below nothing is nothing.
+func find(n *html.Node, want string) *html.Node {
+	if n == nil {
+		return nil
+	}
 	for d := range n.Descendants() {
-		if d.Type == html.ElementNode && want(d) {
+		if is(d, want) {
 			return d
 		}
 	}
 	return nil
 }
 
-// children lists the elements directly below n that match.
-func children(n *html.Node, want match) []*html.Node {
-	var out []*html.Node
-	for d := range n.ChildNodes() {
-		if d.Type == html.ElementNode && want(d) {
-			out = append(out, d)
-		}
-	}
-	return out
-}
-
 func attr(n *html.Node, name string) string {
-	v, _ := lookup(n, name)
-	return v
-}
-
-// lookup finds an attribute; those of SVG may have a namespace.
-func lookup(n *html.Node, name string) (string, bool) {
 	for _, a := range n.Attr {
-		if a.Key == name {
-			return a.Val, true
+		if a.Key == name { // those of SVG may have a namespace
+			return a.Val
 		}
 	}
-	return "", false
+	return ""
 }
 
 // text is everything written below n, without what only listeners of a picture
 // hear.
 func text(n *html.Node) string {
+	if n == nil {
+		return ""
+	}
 	var b strings.Builder
 	write(&b, n)
 	return strings.Join(strings.Fields(clean(b.String())), " ")
+}
+
+func texts(nodes []*html.Node) []string {
+	var out []string
+	for _, n := range nodes {
+		out = append(out, text(n))
+	}
+	return out
 }
 
 func write(b *strings.Builder, n *html.Node) {
@@ -97,14 +112,4 @@ func write(b *strings.Builder, n *html.Node) {
 			write(b, d)
 		}
 	}
-}
-
-// inside reports whether n stands below an element that matches.
-func inside(n *html.Node, want match) bool {
-	for a := range n.Ancestors() {
-		if a.Type == html.ElementNode && want(a) {
-			return true
-		}
-	}
-	return false
 }

@@ -1,253 +1,223 @@
 package recheck
 
 import (
-	"cmp"
-	"fmt"
 	"slices"
+	"strings"
 )
 
-// legend are the dots that stand before a number to say what it counts.
-type legend struct {
-	sample dot
-	crossed,
-	rest bool // the number counts the crossed dots, or those that are left
-	label label
+// pick lists the marks that are so.
+func pick(marks []mark, is func(mark) bool) []mark {
+	return slices.DeleteFunc(slices.Clone(marks), func(m mark) bool { return !is(m) })
 }
 
-// split parts the legend from the dots that are counted.
-func (f *figure) split() (counted []dot, legends []legend, rest []label) {
-	used := map[int]bool{}
-	for _, l := range f.labels {
-		i := slices.IndexFunc(f.dots, func(d dot) bool { return d.r == 10 && l.x-d.x == 34 && l.y-d.y == 8 })
-		if i < 0 {
-			rest = append(rest, l)
-			continue
-		}
-		used[i] = true
-		d := f.dots[i]
-		crossed := slices.ContainsFunc(f.crosses, func(x dot) bool { return near(x, d) })
-		legends = append(legends, legend{sample: d, crossed: crossed, label: l})
-	}
-	anyCrossed := slices.ContainsFunc(legends, func(l legend) bool { return l.crossed })
-	for i := range legends {
-		legends[i].rest = anyCrossed && !legends[i].crossed
-	}
-	for i, d := range f.dots {
-		// A dot before an empty place belongs to the legend too.
-		if !used[i] && !(d.r == 10 && slices.ContainsFunc(legends, func(l legend) bool { return l.sample.y == d.y })) && d.class != "ring" {
-			counted = append(counted, d)
-		}
-	}
-	return counted, legends, rest
+// isDot reports whether m is a dot to count. A second ring round one is none.
+func (m mark) isDot() bool { return m.form == "dot" && m.class != "ring" && m.class != "solid" }
+
+// dots lists the dots of a group.
+func (g group) dots() []mark {
+	return pick(g.marks, mark.isDot)
 }
 
-func near(a, b dot) bool { return max(a.x-b.x, b.x-a.x) <= 1 && max(a.y-b.y, b.y-a.y) <= 1 }
-
-// crossedOut reports whether a dot is crossed out.
-func (f *figure) crossedOut(d dot) bool {
-	return slices.ContainsFunc(f.crosses, func(x dot) bool { return near(x, d) })
-}
-
-// frameFaults counts the dots in ten frames.
-func (f *figure) frameFaults() []string {
-	counted, legends, rest := f.split()
-	out := f.placeFaults(counted)
-	for _, l := range legends {
-		a := l.label.amount()
-		if got := f.count(counted, l); a.known && got != a.n {
-			out = append(out, fmt.Sprintf("frames: %d dots stand for %d", got, a.n))
-		}
-	}
-	for _, l := range rest {
-		if a := l.amount(); a.known && a.n != len(counted) {
-			out = append(out, fmt.Sprintf("frames: there are %d dots in all, not %d", len(counted), a.n))
-		}
+// everyDot lists the dots of a group and of those in it.
+func (g group) everyDot() []mark {
+	out := g.dots()
+	for _, x := range g.groups {
+		out = append(out, x.everyDot()...)
 	}
 	return out
 }
 
-// count counts what an entry of the legend stands for.
-func (f *figure) count(dots []dot, l legend) int {
-	n := 0
-	for _, d := range dots {
-		if d.class == l.sample.class && !(l.crossed && !f.crossedOut(d)) && !(l.rest && f.crossedOut(d)) {
-			n++
-		}
-	}
-	return n
+// crossed lists the dots that are crossed out.
+func (g group) crossed() []mark {
+	return pick(g.dots(), func(m mark) bool { return slices.Contains(g.marks, mark{"cross", "l", m.x, m.y, m.w, m.h}) })
 }
 
-// placeFaults wants each dot in a place of a frame, no place twice.
-func (f *figure) placeFaults(dots []dot) []string {
-	var out []string
-	seen := map[[2]int]bool{}
-	for _, d := range dots {
-		at := [2]int{d.x, d.y}
-		if seen[at] {
-			out = append(out, "frames: two dots lie in one place")
-		}
-		seen[at] = true
-		if !slices.ContainsFunc(f.rects, func(r rect) bool { return r.class == "grid" && r.holds(d.x, d.y) }) {
-			out = append(out, "frames: a dot lies beside the frames")
-		}
-	}
-	return out
+// in reports whether m lies within another mark.
+func (m mark) in(around mark) bool {
+	return around.x <= m.x && m.x+m.w <= around.x+around.w && around.y <= m.y && m.y+m.h <= around.y+around.h
 }
 
-// makingTenFaults rechecks frames before and after dots moved: each sum below
-// is that of the two frames above it, and as many arrows are drawn as dots move.
-func (f *figure) makingTenFaults() []string {
-	var out []string
-	var results []int
-	for _, l := range f.labels {
-		var above []rect
-		for _, r := range f.rects {
-			if r.class == "grid" && r.x <= l.x && l.x <= r.x+r.w {
-				above = append(above, r)
+// worth is what a block or a dot counts, by the first of its classes.
+func (m mark) worth() int {
+	switch place, _, _ := strings.Cut(m.class, " "); {
+	case place == "hundred":
+		return 100
+	case place == "ten":
+		return 10
+	case place == "one", m.isDot():
+		return 1
+	}
+	return 0
+}
+
+// count adds up what stands in a group, and what of it is taken away.
+func (g group) count() (n, gone int) {
+	for _, m := range g.marks {
+		n += m.worth()
+		if strings.HasSuffix(m.class, " gone") {
+			gone += m.worth()
+		}
+	}
+	return n, gone + len(g.crossed())
+}
+
+// counted wants the whole and each part to have as many dots as its number
+// says, and the parts to make the whole. A number above a brace, and a
+// difference, have their dots elsewhere.
+func (f *figure) counted() {
+	f.adds(f.group)
+	whole, parts := f.split()
+	for _, x := range append(parts, whole) {
+		n, _ := x.count()
+		elsewhere := x.name == "difference" || slices.ContainsFunc(x.marks, func(m mark) bool { return m.class == "brace" })
+		if a := x.amount(); a.known && n != a.n && !elsewhere {
+			f.fault("%s: %d is drawn as %d", f.name, a.n, n)
+		}
+	}
+}
+
+// countShows counts each row of dots or of blocks.
+func (f *figure) countShows() (s shown) {
+	whole, parts := f.split()
+	for _, g := range append(parts, whole) {
+		n, gone := g.count()
+		if n > 0 {
+			s.either = append(s.either, n)
+		}
+		if gone > 0 {
+			s.parts = append(s.parts, []int{gone})
+		}
+	}
+	return s
+}
+
+// pool is all the dots: those in frames or in a heap, and those of the parts.
+func (f *figure) pool() group {
+	g := group{marks: slices.Clone(f.marks)}
+	for _, x := range f.all("heap", "part") {
+		g.marks = append(g.marks, x.marks...)
+	}
+	return g
+}
+
+// whole reports whether every dot is drawn: none of the parts is an empty place.
+func (g group) whole() bool { return len(g.those("box", "unknown")) == 0 }
+
+// dotFaults counts a drawing of dots, the parts apart or all in a heap.
+func (f *figure) dotFaults() {
+	f.counted()
+	f.legends()
+}
+
+// legends wants all dots to be the whole, and each entry of the legend to count
+// those that look like its sample.
+func (f *figure) legends() {
+	pool, whole := f.pool(), f.one("whole").amount()
+	dots, crossed := pool.dots(), pool.crossed()
+	if whole.known && pool.whole() && len(dots) != whole.n {
+		f.fault("%s: there are %d dots in all, not %d", f.name, len(dots), whole.n)
+	}
+	if n := len(pool.those("l", "cross")); n != 2*len(crossed) {
+		f.fault("%s: a cross lies beside the dots", f.name)
+	}
+	entries := f.all("legend")
+	for _, entry := range entries {
+		for _, sample := range entry.dots() {
+			like := func(m mark) bool { return m.class == sample.class }
+			got := len(pick(dots, like))
+			if len(entry.crossed()) > 0 {
+				got = len(pick(crossed, like))
+			} else if slices.ContainsFunc(entries, func(g group) bool { return len(g.crossed()) > 0 }) {
+				got -= len(pick(crossed, like))
+			}
+			if a := entry.amount(); a.known && got != a.n {
+				f.fault("%s: %d dots stand for %d", f.name, got, a.n)
 			}
 		}
-		slices.SortFunc(above, func(a, b rect) int { return cmp.Compare(a.y, b.y) })
-		q, err := read(l.text)
-		if err != nil || len(q) != 1 || len(q[0]) != len(above) {
-			out = append(out, fmt.Sprintf("frames: %q is not the sum of the frames above it", l.text))
-			continue
-		}
-		for i, r := range above {
-			got := len(slices.DeleteFunc(slices.Clone(f.dots), func(d dot) bool {
-				return !r.holds(d.x, d.y) || d.class == "ring" || d.class == "unknown"
-			}))
-			if got != q[0][i].n {
-				out = append(out, fmt.Sprintf("frames: %d dots lie where %q says %d", got, l.text, q[0][i].n))
-			}
-		}
-		v, _ := q[0].value()
-		results = append(results, v)
 	}
-	if moved := f.ofClass("unknown"); f.arrows != 2*moved || f.ofClass("ring") != 2*moved {
-		out = append(out, fmt.Sprintf("frames: %d places are filled by %d arrows", moved, f.arrows/2))
+}
+
+// frameFaults counts the dots in ten frames; each has a place of its own.
+func (f *figure) frameFaults() {
+	f.legends()
+	seen := map[mark]bool{}
+	for _, m := range f.dots() {
+		m.class = ""
+		if seen[m] {
+			f.fault("frames: two dots lie in one place")
+		}
+		seen[m] = true
+		if !slices.ContainsFunc(f.those("box", "grid"), m.in) {
+			f.fault("frames: a dot lies beside the frames")
+		}
 	}
-	if len(unique(results)) != 1 {
-		out = append(out, fmt.Sprintf("frames: before and after are not the same: %v", results))
+}
+
+// dotShows counts all dots: those that are taken away and those that are not
+// known yet are drawn, too.
+func (f *figure) dotShows() (s shown) {
+	pool := f.pool()
+	if pool.whole() {
+		s.wholes = []int{len(pool.dots())}
+	}
+	if n := len(pool.crossed()); n > 0 {
+		s.parts = [][]int{{n}}
+	}
+	return s
+}
+
+// sumFaults rechecks dots that stand with a sum: each of its numbers is that of
+// a pile of dots, and all sums come to the same.
+func (f *figure) sumFaults() {
+	for _, g := range f.groups {
+		if n := g.sum().numbers(); !slices.Equal(n, g.piles()) {
+			f.fault("%s: %v dots stand for %v", f.name, g.piles(), n)
+		}
+		v, _ := g.sum().value()
+		if want, _ := f.groups[0].sum().value(); v != want {
+			f.fault("%s: one sum is %d, another %d", f.name, want, v)
+		}
+	}
+}
+
+// sum is what is written below or beside dots.
+func (g group) sum() side {
+	q, err := read(append(g.labels, label{})[0].text)
+	if err != nil || len(q) != 1 {
+		return nil
+	}
+	return q[0]
+}
+
+// piles counts dots by the ten frame that they lie in, or else by their fill.
+func (g group) piles() []int {
+	var out []int
+	for _, grid := range g.those("box", "grid") {
+		out = append(out, len(pick(g.dots(), func(m mark) bool { return m.in(grid) && m.class != "unknown" })))
+	}
+	if len(out) == 0 {
+		out = []int{len(g.those("dot", "part-a")), len(g.those("dot", "part-b"))}
 	}
 	return out
 }
 
-func (f *figure) ofClass(class string) int {
-	n := 0
-	for _, d := range f.dots {
-		if d.class == class {
-			n++
-		}
+// makingTenFaults rechecks frames before and after dots move: as many arrows
+// are drawn as dots leave their place and have a ring in another.
+func (f *figure) makingTenFaults() {
+	f.sumFaults()
+	was, now := f.one("was"), f.one("now")
+	moved := len(was.those("dot", "unknown"))
+	if f.moves() != moved || len(was.those("dot", "ring")) != moved || len(now.those("dot", "ring")) != moved {
+		f.fault("make-ten: %d places are filled by %d arrows", moved, f.moves())
 	}
-	return n
 }
 
-// dotFaults counts drawings: lists of pairs, rows and blocks with their number
-// at the left, groups with their number below.
-func (f *figure) dotFaults() []string {
-	switch {
-	case f.pairList():
-		return f.pairFaults()
-	case f.isBands():
-		return f.bandFaults()
-	}
-	return f.groupFaults()
-}
+// moves counts the arrows; each has one head.
+func (f *figure) moves() int { return len(f.those("ll", "move")) }
 
-// groupFaults counts groups of dots.
-func (f *figure) groupFaults() []string {
-	counted, legends, rest := f.split()
-	var out []string
-	for _, l := range legends {
-		a := l.label.amount()
-		if l.sample.class == "unknown" || !a.known {
-			continue
-		}
-		if got := f.count(counted, l); got != a.n {
-			out = append(out, fmt.Sprintf("drawing: %d dots stand for %d", got, a.n))
-		}
+func (f *figure) makingTenShows() (s shown) {
+	for _, n := range f.one("was").sum().numbers() {
+		s.parts = append(s.parts, []int{n})
 	}
-	groups := map[string][]dot{}
-	lowest := 0
-	for _, d := range counted {
-		groups[d.class] = append(groups[d.class], d)
-		lowest = max(lowest, d.y)
-	}
-	for _, l := range rest {
-		a := l.amount()
-		switch {
-		case !a.known:
-		case l.y > lowest:
-			out = append(out, labelFault(groups, l, a.n)...)
-		case len(f.hidden()) == 0 && a.n != len(counted):
-			out = append(out, fmt.Sprintf("drawing: there are %d dots in all, not %d", len(counted), a.n))
-		}
-	}
-	return out
-}
-
-// hidden are the places of parts that are asked for.
-func (f *figure) hidden() []rect {
-	return slices.DeleteFunc(slices.Clone(f.rects), func(r rect) bool { return r.class != "unknown" && r.class != "ink" })
-}
-
-// labelFault counts the group above a number: the one that starts nearest to
-// its left.
-func labelFault(groups map[string][]dot, l label, want int) []string {
-	best, got := 0, 0
-	for _, group := range groups {
-		left := slices.MinFunc(group, func(a, b dot) int { return cmp.Compare(a.x, b.x) })
-		if at := left.x - left.r; at <= l.x && at >= best {
-			best, got = at, len(group)
-		}
-	}
-	if got != want {
-		return []string{fmt.Sprintf("drawing: %d dots stand above %d", got, want)}
-	}
-	return nil
-}
-
-// pairList reports whether the picture lists pairs: "3 + 5" beside its dots.
-func (f *figure) pairList() bool {
-	return len(f.rects) == 0 && len(f.dots) > 0 && slices.ContainsFunc(f.labels, func(l label) bool {
-		q, err := read(l.text)
-		return err == nil && len(q[0]) == 2
-	})
-}
-
-func (f *figure) pairWhole() int {
-	v := 0
-	if q, err := read(f.labels[0].text); err == nil {
-		v, _ = q[0].value()
-	}
-	return v
-}
-
-// pairFaults counts the dots beside each pair; all pairs have the same whole.
-func (f *figure) pairFaults() []string {
-	var out []string
-	for _, l := range f.labels {
-		q, err := read(l.text)
-		if err != nil {
-			out = append(out, err.Error())
-			continue
-		}
-		got := [2]int{}
-		for _, d := range f.dots {
-			if y := l.y - 6; max(d.y-y, y-d.y) < d.r+2 {
-				if d.class == "part-b" {
-					got[1]++
-				} else {
-					got[0]++
-				}
-			}
-		}
-		if want := q.numbers(); len(want) != 2 || got[0] != want[0] || got[1] != want[1] {
-			out = append(out, fmt.Sprintf("pairs: %q has %d and %d dots", l.text, got[0], got[1]))
-		}
-		if v, _ := q[0].value(); v != f.pairWhole() {
-			out = append(out, fmt.Sprintf("pairs: %q is another whole than %d", l.text, f.pairWhole()))
-		}
-	}
-	return out
+	return s
 }

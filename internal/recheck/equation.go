@@ -2,18 +2,19 @@ package recheck
 
 import (
 	"fmt"
+	"regexp"
+	"slices"
+	"strconv"
 	"strings"
-	"unicode"
 
 	"golang.org/x/net/html"
 )
 
 // term is a number, or a "?", with its sign.
 type term struct {
-	sign   int
-	n      int
-	asked  bool
-	filled bool // it was a "?"
+	sign  int
+	n     int
+	asked bool
 }
 
 // side is what stands on one side of an equals sign.
@@ -26,33 +27,27 @@ type equation []side
 // "dash" and breaks over lines.
 const minus = '\u2212'
 
+var token = regexp.MustCompile(`[0-9]+|\S`)
+
 // read reads an equation, in the digits of any script.
 func read(s string) (equation, error) {
 	q := equation{side{}}
 	sign, want := 1, true // want: a number or "?" comes next
-	for rest := []rune(clean(s)); len(rest) > 0; {
-		r := rest[0]
-		_, isDigit := digit(r)
+	for _, t := range token.FindAllString(european(s), -1) {
 		last := &q[len(q)-1]
+		n, err := strconv.Atoi(t)
 		switch {
-		case unicode.IsSpace(r):
-			rest = rest[1:]
-		case want && r == '?':
-			*last = append(*last, term{sign: sign, asked: true})
-			sign, want, rest = 1, false, rest[1:]
-		case want && isDigit:
-			n, used := number(rest)
-			*last = append(*last, term{sign: sign, n: n})
-			sign, want, rest = 1, false, rest[used:]
-		case !want && (r == '+' || r == minus):
-			if r == minus {
-				sign = -1
-			}
-			want, rest = true, rest[1:]
-		case !want && r == '=':
-			q, want, rest = append(q, side{}), true, rest[1:]
+		case want && (t == "?" || err == nil):
+			*last = append(*last, term{sign, n, t == "?"})
+			sign, want = 1, false
+		case !want && t == "=":
+			q, want = append(q, side{}), true
+		case !want && t == "+":
+			want = true
+		case !want && t == string(minus):
+			sign, want = -1, true
 		default:
-			return nil, fmt.Errorf("%q cannot stand there in the equation %q", string(r), strings.TrimSpace(s))
+			return nil, fmt.Errorf("%q cannot stand there in the equation %q", t, strings.TrimSpace(s))
 		}
 	}
 	if want {
@@ -61,30 +56,9 @@ func read(s string) (equation, error) {
 	return q, nil
 }
 
-// number reads the number at the start of s and says how long it is.
-func number(s []rune) (n, used int) {
-	for _, r := range s {
-		d, ok := digit(r)
-		if !ok {
-			break
-		}
-		n = 10*n + d
-		used++
-	}
-	return n, used
-}
-
 // asked counts the question marks.
 func (q equation) asked() int {
-	count := 0
-	for _, s := range q {
-		for _, t := range s {
-			if t.asked {
-				count++
-			}
-		}
-	}
-	return count
+	return len(slices.DeleteFunc(slices.Concat(q...), func(t term) bool { return !t.asked }))
 }
 
 // value is what a side comes to; every step on the way must be a whole number.
@@ -117,7 +91,7 @@ func (q equation) fill(values ...int) equation {
 		out[i] = append(side{}, s...)
 		for j := range out[i] {
 			if out[i][j].asked && len(values) > 0 {
-				out[i][j] = term{sign: out[i][j].sign, n: values[0], filled: true}
+				out[i][j] = term{sign: out[i][j].sign, n: values[0]}
 				values = values[1:]
 			}
 		}
@@ -153,43 +127,17 @@ func (q equation) solve() (int, bool) {
 // numbers are the numbers that are written, in order.
 func (q equation) numbers() []int {
 	var out []int
-	for _, s := range q {
-		for _, t := range s {
-			if !t.asked {
-				out = append(out, t.n)
-			}
+	for _, t := range slices.Concat(q...) {
+		if !t.asked {
+			out = append(out, t.n)
 		}
 	}
 	return out
 }
 
-// String writes the equation.
-func (q equation) String() string {
-	var b strings.Builder
-	for i, s := range q {
-		if i > 0 {
-			b.WriteString(" = ")
-		}
-		for j, t := range s {
-			switch {
-			case t.sign < 0:
-				b.WriteString(" − ")
-			case j > 0:
-				b.WriteString(" + ")
-			}
-			if t.asked {
-				b.WriteByte('?')
-			} else {
-				fmt.Fprint(&b, t.n)
-			}
-		}
-	}
-	return b.String()
-}
-
 // equations works out every equation, chain and sum of a page.
 func (p *page) equations() {
-	for _, n := range all(p.root, both(tag("bdi"), class("eq"))) {
+	for _, n := range all(p.root, "bdi.eq") {
 		p.found.Equations++
 		q, err := read(text(n))
 		switch {
@@ -210,7 +158,7 @@ func (p *page) equations() {
 // closed lists the equations below n that have an end and no "?".
 func closed(n *html.Node) []equation {
 	var out []equation
-	for _, x := range all(n, both(tag("bdi"), class("eq"))) {
+	for _, x := range all(n, "bdi.eq") {
 		if q, err := read(text(x)); err == nil && len(q) > 1 && q.asked() == 0 {
 			out = append(out, q)
 		}

@@ -4,33 +4,28 @@ import (
 	"fmt"
 	"hash/fnv"
 	"slices"
-	"strings"
 
 	"golang.org/x/net/html"
 )
 
-// languages wants a page to have the same numbers in every language, so that
-// child, family and class talk about the same story.
-func (c *checker) languages() {
+// alike wants a page to have the same numbers in every language, so that child,
+// family and class talk about the same story.
+func (c *checker) alike() {
 	first := map[string]*page{}
 	for _, name := range c.paths {
 		p := c.pages[name]
 		if p.folder() == "" {
 			continue
 		}
-		with := first[p.name()]
-		if with == nil {
-			first[p.name()] = p
-			continue
-		}
-		p.same(with)
-	}
-	for _, name := range c.paths {
-		p := c.pages[name]
-		for _, lang := range c.tags() {
-			if path := lang + "/" + p.name(); p.folder() != "" && !c.files[path] {
+		for _, lang := range c.languages {
+			if !c.files[lang+"/"+p.name()] {
 				p.add("there is no such page in %s", lang)
 			}
+		}
+		if with := first[p.name()]; with != nil {
+			p.same(with)
+		} else {
+			first[p.name()] = p
 		}
 	}
 }
@@ -50,73 +45,60 @@ func (p *page) same(with *page) {
 
 // part is a piece of a page whose numbers belong together.
 type part struct {
-	id        string
-	equations []string // sorted: a language may name them in another order
-	choices   []string
-	pictures  []uint64 // what is drawn, words apart
-	told      []int
-	hidden    int
+	id string
+	// What is the same in every language: equations, which it may name in another
+	// order, choices, and what is drawn, words apart.
+	facts    [2][]string
+	pictures []uint64
+	told     []int
+	hidden   int
 }
 
 // cut cuts a page into its sections, and the numbers to tap that stand in none.
 func (p *page) cut() []part {
-	section := tag("section")
 	var out []part
-	for _, n := range all(p.root, func(n *html.Node) bool { return section(n) || class("nums")(n) && !inside(n, section) }) {
-		out = append(out, p.part(n))
+	for _, n := range all(p.root, "") {
+		if is(n, "section") || is(n, ".nums") && !inside(n, "section") {
+			out = append(out, p.part(n))
+		}
 	}
 	return out
 }
 
 func (p *page) part(n *html.Node) part {
-	out := part{id: attr(n, "id")}
-	for _, x := range all(n, both(tag("bdi"), class("eq"))) {
-		out.equations = append(out.equations, european(text(x)))
+	var equations, choices []string
+	var pictures []uint64
+	for _, x := range all(n, "bdi.eq") {
+		equations = append(equations, european(text(x)))
 	}
-	slices.Sort(out.equations)
-	for _, x := range all(n, both(tag("a"), class("num"))) {
+	slices.Sort(equations)
+	for _, x := range all(n, "a.num") {
 		said, _ := told(x)
 		ch := numbers(text(x))
 		if len(said) > 0 { // words around numbers, in the order of the language
 			ch = unique(ch)
 		}
-		out.choices = append(out.choices, fmt.Sprint(ch, attr(x, "href")))
+		choices = append(choices, fmt.Sprint(ch, attr(x, "href")))
 	}
-	for _, x := range all(n, both(tag("svg"), class("picture"))) {
-		out.pictures = append(out.pictures, p.figure(x).sum())
+	for _, x := range all(n, "svg.picture") {
+		h := fnv.New64a()
+		fmt.Fprint(h, p.figure(x).group)
+		pictures = append(pictures, h.Sum64())
 	}
+	out := part{id: attr(n, "id"), facts: [2][]string{equations, choices}, pictures: pictures}
 	out.told, out.hidden = told(n)
 	return out
 }
 
-// sum stands for everything that is drawn, words apart.
-func (f *figure) sum() uint64 {
-	labels := slices.Clone(f.labels)
-	for i := range labels {
-		labels[i].text = european(labels[i].text)
-		if labels[i].class == "name" {
-			labels[i].text = ""
-		}
-	}
-	h := fnv.New64a()
-	fmt.Fprint(h, labels, f.rects, f.plates, f.circles, f.dots, f.blocks, f.crosses, f.hops, f.arrows, f.braces, f.rules)
-	return h.Sum64()
-}
-
 // differs says in what two parts are not the same.
 func (p part) differs(q part) string {
-	switch {
-	case !slices.Equal(p.equations, q.equations):
-		return fmt.Sprintf("equations %q, there %q", p.equations, q.equations)
-	case !slices.Equal(p.choices, q.choices):
-		return fmt.Sprintf("choices %q, there %q", p.choices, q.choices)
-	case len(p.pictures) != len(q.pictures):
-		return fmt.Sprintf("%d pictures, there %d", len(p.pictures), len(q.pictures))
-	}
-	for i := range p.pictures {
-		if p.pictures[i] != q.pictures[i] {
-			return fmt.Sprintf("picture %d shows something else", i+1)
+	for i := range p.facts {
+		if here, there := p.facts[i], q.facts[i]; !slices.Equal(here, there) {
+			return fmt.Sprintf("%q, there %q", here, there)
 		}
+	}
+	if !slices.Equal(p.pictures, q.pictures) {
+		return "its pictures show something else"
 	}
 	here, there := less(p.told, q.told), less(q.told, p.told)
 	if len(here) > q.hidden || len(there) > p.hidden {
@@ -129,14 +111,4 @@ func (p part) differs(q part) string {
 // them once more than another does.
 func less(a, b []int) []int {
 	return slices.DeleteFunc(unique(a), func(n int) bool { return slices.Contains(b, n) })
-}
-
-// european writes the digits of any script as European ones.
-func european(s string) string {
-	return strings.Map(func(r rune) rune {
-		if d, ok := digit(r); ok {
-			return rune('0' + d)
-		}
-		return r
-	}, clean(s))
 }

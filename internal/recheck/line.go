@@ -2,83 +2,164 @@ package recheck
 
 import (
 	"cmp"
-	"fmt"
+	"maps"
 	"slices"
+	"strings"
 )
 
-// isLine reports whether the picture is a number line: an arrow at both ends of
-// it, hops or marks.
-func (f *figure) isLine() bool {
-	return len(f.hops) > 0 || len(f.rects) == 0 && len(f.dots) == 0 && len(f.blocks) == 0 && len(f.circles) == 0
+// leastHop is the narrowest stretch of a number line: the numbers under its
+// ends do not touch. Many stretches are narrower, and then all the same.
+const leastHop = 46
+
+// hop is a jump along a number line.
+type hop struct {
+	from, to int // places of the sheet
+	text     string
+	size     amount // less than 0 for a jump back
 }
 
-// lineFaults hops along a number line again: each hop ends as far on as it says.
-func (f *figure) lineFaults() []string {
-	var out []string
-	at := map[int]amount{}
-	var stops []label
+// line is a number line: its hops, every place that something stands at or a
+// hop lands at, in order, and the numbers of those where it is written or can
+// be hopped to.
+func (f *figure) line() (hops []hop, places []int, at map[int]int) {
+	at = map[int]int{}
+	seen := map[int]bool{}
 	for _, l := range f.labels {
-		if l.class == "small" {
-			continue
-		}
-		at[l.x] = l.amount()
-		if at[l.x].known {
-			stops = append(stops, l)
+		seen[l.x] = true
+		if a := l.amount(); a.known {
+			at[l.x] = a.n
 		}
 	}
-	slices.SortFunc(stops, func(a, b label) int { return cmp.Compare(a.x, b.x) })
-	for i := range stops[min(1, len(stops)):] {
-		if a, b := stops[i].amount().n, stops[i+1].amount().n; a >= b {
-			out = append(out, fmt.Sprintf("line: %d stands before %d", a, b))
+	for _, x := range f.stops() {
+		seen[x] = true
+	}
+	for _, g := range f.all("hop") {
+		arch, l := append(g.those("q"), mark{})[0], append(g.labels, label{})[0]
+		h := hop{arch.x, arch.x + arch.w, l.text, l.amount()}
+		if strings.HasPrefix(h.text, string(minus)) {
+			h.size.n = -h.size.n
+		}
+		seen[h.from], seen[h.to] = true, true
+		hops = append(hops, h)
+	}
+	for range hops { // as often as there are hops, each can reach one place more
+		for _, h := range hops {
+			from, isFrom := at[h.from]
+			to, isTo := at[h.to]
+			switch {
+			case h.size.known && isFrom && !isTo:
+				at[h.to] = from + h.size.n
+			case h.size.known && isTo && !isFrom:
+				at[h.from] = to - h.size.n
+			}
 		}
 	}
-	here := amount{}
-	for i, h := range f.hops {
-		if i == 0 {
-			here = at[h.from]
-		} else if h.from != f.hops[i-1].to {
-			out = append(out, "line: a hop does not start where the one before ended")
-		}
-		size, fault := f.hopSize(h)
-		out = append(out, fault...)
-		end, isEnd := at[h.to]
-		if here.known && size.known {
-			here.n += size.n
-		} else {
-			here = amount{}
-		}
-		switch {
-		case !isEnd || !end.known:
-		case here.known && here.n != end.n:
-			out = append(out, fmt.Sprintf("line: a hop ends at %d, and %d is written there", here.n, end.n))
-		default:
-			here = end
-		}
-	}
-	return append(out, f.scaleFaults()...)
+	return hops, slices.Sorted(maps.Keys(seen)), at
 }
 
-// hopSize reads what is written on a hop, with its sign, and compares the sign
-// with the way it goes.
-func (f *figure) hopSize(h hop) (amount, []string) {
-	for _, l := range f.labels {
-		if l.class != "small" || max(l.x-(h.from+h.to)/2, (h.from+h.to)/2-l.x) > 1 {
-			continue
-		}
-		a := l.amount()
-		runes := []rune(clean(l.text))
-		switch {
-		case !a.known:
-			return a, nil
-		case runes[0] == minus:
-			a.n = -a.n
-		case runes[0] != '+':
-			return a, []string{fmt.Sprintf("line: %q has no sign", l.text)}
-		}
-		if a.n*(h.to-h.from) < 0 {
-			return a, []string{fmt.Sprintf("line: the hop %q goes the wrong way", l.text)}
-		}
-		return a, nil
+// stops are the places of the marks on the line.
+func (f *figure) stops() []int {
+	var out []int
+	for _, m := range f.those("dot", "solid") {
+		out = append(out, m.x+m.w/2)
 	}
-	return amount{}, []string{"line: a hop has no number"}
+	return out
+}
+
+// lineFaults hops along a number line again. Its numbers stand in order, each
+// under a mark.
+func (f *figure) lineFaults() {
+	hops, places, at := f.line()
+	for i, h := range hops {
+		if i > 0 && h.from != hops[i-1].to {
+			f.fault("line: a hop does not start where the one before ended")
+		}
+		f.hop(h, at)
+	}
+	before, stops := -1, f.stops()
+	for _, l := range slices.SortedFunc(slices.Values(f.labels), func(a, b label) int { return cmp.Compare(a.x, b.x) }) {
+		if a := l.amount(); a.known {
+			if a.n <= before {
+				f.fault("line: %d stands before %d", before, a.n)
+			}
+			before = a.n
+		}
+		if len(stops) > 0 && !slices.Contains(stops, l.x) {
+			f.fault("line: %q stands under no mark", l.text)
+		}
+	}
+	f.scale(places, at)
+}
+
+// hop wants a hop to go the way that its sign says, and as far as it says.
+func (f *figure) hop(h hop, at map[int]int) {
+	from, isFrom := at[h.from]
+	to, isTo := at[h.to]
+	switch {
+	case h.text == "" || h.from == h.to:
+		f.fault("line: a hop has no arch or no number")
+	case h.size.known && !strings.ContainsAny(h.text, "+"+string(minus)):
+		f.fault("line: %q has no sign", h.text)
+	case h.size.n*(h.to-h.from) < 0:
+		f.fault("line: the hop %q goes the wrong way", h.text)
+	case h.size.known && isFrom && isTo && from+h.size.n != to:
+		f.fault("line: a hop ends at %d, and %d is written there", from+h.size.n, to)
+	}
+}
+
+// scale wants the numbers of a line to stand where they belong: on their own
+// tick where it has ticks, else as far apart as they are.
+func (f *figure) scale(places []int, at map[int]int) {
+	if ticks := f.those("v", "tick"); len(ticks) > 0 {
+		f.ticks(ticks, places, at)
+		return
+	}
+	if len(places) < 2 || len(at) < len(places) { // a number in the middle is not known
+		return
+	}
+	var wide, apart []int
+	for i := range places[1:] {
+		wide = append(wide, places[i+1]-places[i])
+		apart = append(apart, at[places[i+1]]-at[places[i]])
+	}
+	f.fair(min(leastHop, (places[len(places)-1]-places[0])/len(wide)), wide, apart)
+}
+
+// ticks wants ticks to be equally far apart, one for each whole number.
+func (f *figure) ticks(ticks []mark, places []int, at map[int]int) {
+	slices.SortFunc(ticks, func(a, b mark) int { return cmp.Compare(a.x, b.x) })
+	for i := range ticks[min(2, len(ticks)):] {
+		if ticks[i+2].x-ticks[i+1].x != ticks[1].x-ticks[0].x {
+			f.fault("line: its ticks are not equally far apart")
+			return
+		}
+	}
+	first := -1
+	for _, x := range places {
+		i := slices.IndexFunc(ticks, func(m mark) bool { return m.x == x })
+		n, known := at[x]
+		switch {
+		case i < 0:
+			f.fault("line: a number or a hop is beside the ticks")
+			return
+		case known && first >= 0 && n-i != first:
+			f.fault("line: %d does not stand on its own tick", n)
+		case known:
+			first = n - i
+		}
+	}
+}
+
+// lineShows is where the walk along a line ends or starts, and how far it goes.
+func (f *figure) lineShows() (s shown) {
+	hops, _, at := f.line()
+	if len(hops) == 0 {
+		return s
+	}
+	start, isStart := at[hops[0].from]
+	end, isEnd := at[hops[len(hops)-1].to]
+	if low, high := min(start, end), max(start, end); isStart && isEnd {
+		s = shown{wholes: []int{high}, parts: [][]int{{low, high - low}}}
+	}
+	return s
 }

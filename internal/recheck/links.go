@@ -11,22 +11,20 @@ import (
 	"slices"
 	"strings"
 
-	"golang.org/x/net/html"
-
 	"homebuild/internal/diag"
 )
 
 // checkIDs wants every id to be there once.
 func (p *page) checkIDs() {
 	p.ids = map[string]int{}
-	for _, n := range all(p.root, func(n *html.Node) bool { _, ok := lookup(n, "id"); return ok }) {
+	for _, n := range all(p.root, "[id]") {
 		id := attr(n, "id")
 		if p.ids[id]++; p.ids[id] == 2 || id == "" {
 			p.add("the id %q is not there once", id)
 		}
 	}
 	for _, key := range []string{"aria-labelledby", "aria-describedby", "for"} {
-		for _, n := range all(p.root, func(n *html.Node) bool { return attr(n, key) != "" }) {
+		for _, n := range all(p.root, "["+key+"]") {
 			for id := range strings.FieldsSeq(attr(n, key)) {
 				if p.ids[id] == 0 {
 					p.add("%s points to #%s, which is not there", key, id)
@@ -39,7 +37,7 @@ func (p *page) checkIDs() {
 // links notes the links of a page, those to itself and to the site at the head
 // of the file apart from those to follow.
 func (p *page) links() {
-	for _, n := range all(p.root, func(n *html.Node) bool { _, ok := lookup(n, "href"); return ok }) {
+	for _, n := range all(p.root, "[href]") {
 		p.found.Links++
 		href := attr(n, "href")
 		u, err := url.Parse(href)
@@ -47,7 +45,11 @@ func (p *page) links() {
 		case n.Data == "link" && attr(n, "rel") == "canonical":
 			p.canonical = href
 		case n.Data == "link" && attr(n, "hreflang") != "":
-			p.versions = append(p.versions, version{attr(n, "hreflang"), href})
+			lang := attr(n, "hreflang")
+			if p.versions[lang] != "" {
+				p.add("hreflang %s is named twice", lang)
+			}
+			p.versions[lang] = href
 		case err != nil || href == "":
 			p.add("the link %q cannot be read", href)
 		case u.IsAbs() || u.Host != "":
@@ -105,50 +107,30 @@ func (c *checker) addresses() {
 	c.follows(base)
 }
 
-// names is where a page says that a language is; "" when it does not say.
-func (p *page) names(lang string) string {
-	for _, v := range p.versions {
-		if v.lang == lang {
-			return v.href
-		}
-	}
-	return ""
-}
-
 // named rechecks the other languages of a page: each is there, is what it is
 // named, and names this page in turn. A page that stands in a language folder
 // names every language that has the same page, and where to pick one.
 func (c *checker) named(p *page, base string) {
-	named := map[string]string{}
-	for _, v := range p.versions {
-		to := c.inFolder(p, base, v.href)
-		other := c.pages[to]
-		if other == nil {
-			p.add("hreflang %s leads to no page: %q", v.lang, v.href)
-			continue
-		}
-		if named[v.lang] != "" {
-			p.add("hreflang %s is named twice", v.lang)
-		}
-		named[v.lang] = to
-		if v.lang == "x-default" {
-			continue
-		}
-		if other.lang != v.lang {
-			p.add("hreflang %s leads to a page in %q", v.lang, other.lang)
-		}
-		if c.inFolder(other, base, other.names(p.lang)) != p.path {
-			p.add("hreflang %s leads to %s, which does not name this page in turn", v.lang, to)
+	for _, lang := range slices.Sorted(maps.Keys(p.versions)) {
+		to := c.inFolder(p, base, p.versions[lang])
+		switch other := c.pages[to]; {
+		case other == nil:
+			p.add("hreflang %s leads to no page: %q", lang, p.versions[lang])
+		case lang == "x-default":
+		case other.lang != lang:
+			p.add("hreflang %s leads to a page in %q", lang, other.lang)
+		case c.inFolder(other, base, other.versions[p.lang]) != p.path:
+			p.add("hreflang %s leads to %s, which does not name this page in turn", lang, to)
 		}
 	}
 	if p.folder() == "" {
 		return
 	}
-	if named["x-default"] == "" {
+	if p.versions["x-default"] == "" {
 		p.add("there is no hreflang x-default: nobody can pick a language")
 	}
-	for _, lang := range c.tags() {
-		if path := lang + "/" + p.name(); c.pages[path] != nil && named[lang] != path {
+	for _, lang := range c.languages {
+		if path := lang + "/" + p.name(); c.pages[path] != nil && c.inFolder(p, base, p.versions[lang]) != path {
 			p.add("hreflang does not name %s", path)
 		}
 	}
@@ -163,17 +145,6 @@ func (c *checker) inFolder(p *page, base, href string) string {
 		return ""
 	}
 	return path.Join(path.Dir(p.path), href)
-}
-
-// tags are the language folders.
-func (c *checker) tags() []string {
-	var out []string
-	for _, name := range c.paths {
-		if f := c.pages[name].folder(); f != "" && !slices.Contains(out, f) {
-			out = append(out, f)
-		}
-	}
-	return out
 }
 
 // follows follows the links of Atom files (RFC 4287): each leads to a file.

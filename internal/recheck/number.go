@@ -1,6 +1,8 @@
 package recheck
 
 import (
+	"regexp"
+	"strconv"
 	"strings"
 	"unicode"
 
@@ -11,17 +13,14 @@ import (
 // that the ten digits of a script stand in order and together (The Unicode
 // Standard, 4.6 "Numeric Value").
 func digit(r rune) (int, bool) {
-	for _, t := range unicode.Nd.R16 {
-		if rune(t.Lo) <= r && r <= rune(t.Hi) {
-			return int(r-rune(t.Lo)) % 10, true
-		}
+	if !unicode.IsDigit(r) {
+		return 0, false
 	}
-	for _, t := range unicode.Nd.R32 {
-		if rune(t.Lo) <= r && r <= rune(t.Hi) {
-			return int(r-rune(t.Lo)) % 10, true
-		}
+	zero := r
+	for unicode.IsDigit(zero - 1) {
+		zero--
 	}
-	return 0, false
+	return int(r-zero) % 10, true
 }
 
 // clean drops the marks that only steer the direction of writing, and the soft
@@ -36,19 +35,24 @@ func clean(s string) string {
 	}, s)
 }
 
+// european writes the digits of any script as European ones.
+func european(s string) string {
+	return strings.Map(func(r rune) rune {
+		if d, ok := digit(r); ok {
+			return rune('0' + d)
+		}
+		return r
+	}, clean(s))
+}
+
+var number = regexp.MustCompile(`[0-9]+`)
+
 // numbers reads the numbers of a text, in order.
 func numbers(s string) []int {
 	var out []int
-	open := false
-	for _, r := range clean(s) {
-		d, ok := digit(r)
-		switch {
-		case !ok:
-			open = false
-		case open:
-			out[len(out)-1] = out[len(out)-1]*10 + d
-		default:
-			out, open = append(out, d), true
+	for _, word := range number.FindAllString(european(s), -1) {
+		if n, err := strconv.Atoi(word); err == nil {
+			out = append(out, n)
 		}
 	}
 	return out
@@ -57,7 +61,7 @@ func numbers(s string) []int {
 // told are the numbers of the marked runs below n. A run without a digit, a
 // number word or a dual, is counted in hidden.
 func told(n *html.Node) (seen []int, hidden int) {
-	for _, run := range all(n, both(tag("b"), class("n"))) {
+	for _, run := range all(n, "b.n") {
 		if found := numbers(text(run)); len(found) > 0 {
 			seen = append(seen, found...)
 		} else {

@@ -2,6 +2,7 @@ package recheck
 
 import (
 	"bytes"
+	"cmp"
 	"fmt"
 	"io/fs"
 	"strings"
@@ -23,17 +24,15 @@ type page struct {
 	ids       map[string]int // how often each id is there
 	hrefs     []string       // links to follow
 	canonical string
-	versions  []version
+	versions  map[string]string // links to the same page in other languages
 	parts     []part
 	told      []string // its stories, each in one piece
 	answers   []string // their answers said in full
 	foot      []string // answers at the foot of the paper
+	weight    int
 	found     Report
 	problems  diag.Problems
 }
-
-// version is the same page in another language, as a page names it.
-type version struct{ lang, href string }
 
 // folder is the language folder that the page is in; "" at the top.
 func (p *page) folder() string {
@@ -54,16 +53,14 @@ func (p *page) add(text string, values ...any) {
 // read reads the page and rechecks all that can be seen on it alone.
 func (p *page) read(fsys fs.FS) {
 	raw, err := fs.ReadFile(fsys, p.path)
-	if err != nil {
+	doc, wrong := html.Parse(bytes.NewReader(raw))
+	if err = cmp.Or(err, wrong); err != nil {
 		p.add("it cannot be read: %v", err)
 		return
 	}
-	doc, err := html.Parse(bytes.NewReader(raw))
-	if err != nil {
-		p.add("it cannot be read: %v", err)
-		return
-	}
-	p.raw, p.root, p.figures = raw, find(doc, tag("html")), map[*html.Node]*figure{}
+	p.found.Pages = 1
+	p.raw, p.root, p.figures = raw, find(doc, "html"), map[*html.Node]*figure{}
+	p.versions = map[string]string{}
 	p.lang = attr(p.root, "lang")
 	p.head()
 	p.checkIDs()

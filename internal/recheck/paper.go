@@ -59,38 +59,23 @@ func (c *checker) tryPages(start string) []*page {
 // their answers said in full, and its numbers.
 func (p *page) keep() {
 	p.parts = p.cut()
-	say := both(tag("p"), class("say"))
 	keep := func(story, answer *html.Node) {
-		p.told, p.answers = append(p.told, textOf(story)), append(p.answers, textOf(answer))
+		p.told, p.answers = append(p.told, text(story)), append(p.answers, text(answer))
 	}
-	if walk := find(p.root, class("walk")); walk != nil {
-		var answer *html.Node
-		if step := byID(walk, "say"); step != nil {
-			answer = find(step, class("slip", "say"))
-		}
-		keep(find(walk, class("again")), answer)
+	if walk := find(p.root, ".walk"); walk != nil {
+		keep(find(walk, ".again"), find(find(walk, "#say"), ".slip.say"))
 	}
-	for _, n := range all(p.root, both(tag("section"), class("story"))) {
-		if found := find(n, class("found")); found != nil {
-			keep(find(n, say), find(found, say))
+	for _, n := range all(p.root, "section.story") {
+		if found := find(n, ".found"); found != nil {
+			keep(find(n, "p.say"), find(found, "p.say"))
 		}
 	}
-	for _, n := range all(p.root, class("task")) {
-		p.told = append(p.told, textOf(find(n, say)))
+	for _, n := range all(p.root, ".task") {
+		p.told = append(p.told, text(find(n, "p.say")))
 	}
-	if foot := find(p.root, class("turned")); foot != nil {
-		for _, n := range children(foot, tag("span")) {
-			p.foot = append(p.foot, text(n))
-		}
+	if foot := find(p.root, ".turned"); foot != nil {
+		p.foot = texts(children(foot, "span"))
 	}
-}
-
-// textOf is the text of an element that may be missing.
-func textOf(n *html.Node) string {
-	if n == nil {
-		return ""
-	}
-	return text(n)
 }
 
 // sameAnswer compares an answer on paper with the one on another page, which a

@@ -1,155 +1,152 @@
 package recheck
 
 import (
-	"fmt"
+	"regexp"
 	"slices"
+	"strings"
 
 	"golang.org/x/net/html"
 )
 
-// amount is a number that a picture shows, or its "?" or empty place.
-type amount struct {
-	n     int
-	known bool
+// sort is a sort of picture, as its class names it.
+type sort struct {
+	groups  string // that it may have
+	recheck func(*figure)
+	shows   func(*figure) shown
+	exact   bool // its text alternative has the very numbers that are written in it
 }
 
-func (l label) amount() amount {
-	if n := numbers(l.text); len(n) == 1 {
-		return amount{n[0], true}
-	}
-	return amount{}
+// shown is what a picture shows of a whole and its parts.
+type shown struct {
+	wholes []int   // one of them is the whole; none where it is not known
+	parts  [][]int // of each, one is a part
+	either []int   // each is the whole or a part
 }
+
+var sorts = map[string]sort{
+	"bar":      {"whole part", (*figure).barFaults, (*figure).barShows, true},
+	"compare":  {"longer shorter difference", (*figure).barFaults, (*figure).barShows, true},
+	"stacked":  {"bar compare", (*figure).barFaults, (*figure).barShows, true},
+	"bond":     {"whole part", (*figure).bondFaults, (*figure).bondShows, true},
+	"dots":     {"whole part heap legend", (*figure).dotFaults, (*figure).dotShows, true},
+	"frames":   {"whole legend", (*figure).frameFaults, (*figure).dotShows, true},
+	"rows":     {"longer shorter difference", (*figure).counted, (*figure).countShows, false},
+	"blocks":   {"whole part total", (*figure).blockFaults, (*figure).countShows, false},
+	"line":     {"hop", (*figure).lineFaults, (*figure).lineShows, false},
+	"make-ten": {"was now", (*figure).makingTenFaults, (*figure).makingTenShows, false},
+	// Their rows are held against the equation number by number.
+	"splits":  {"split", (*figure).sumFaults, (*figure).nothing, false},
+	"columns": {"number total", (*figure).columnFaults, (*figure).nothing, false},
+}
+
+func (f *figure) nothing() (s shown) { return s }
+
+func (f *figure) exact() bool { return sorts[f.name].exact }
 
 // pictures takes every picture apart and counts it again.
 func (p *page) pictures() {
-	for _, svg := range all(p.root, both(tag("svg"), class("picture"))) {
+	for _, svg := range all(p.root, "svg.picture") {
 		p.found.Pictures++
 		f := p.figure(svg)
-		p.found.Dots += len(f.dots)
-		for _, fault := range append(f.faults(), f.titleFaults()...) {
+		p.found.Dots += len(f.everyDot())
+		f.recheck()
+		for _, fault := range f.faults {
 			p.add("#%s: %s", attr(svg, "id"), fault)
 		}
 	}
 }
 
-// faults says what does not add up, by the sort of picture.
-func (f *figure) faults() []string {
-	switch {
-	case len(f.circles) > 0:
-		return f.bondFaults()
-	case f.hasRect("grid") && f.arrows > 0:
-		return f.makingTenFaults()
-	case f.hasRect("grid"):
-		return f.frameFaults()
-	case f.isLine():
-		return f.lineFaults()
-	case f.columns:
-		return f.columnFaults()
-	case len(f.blocks) > 0 || len(f.dots) > 0:
-		return f.dotFaults()
+// recheck notes what does not add up, and compares the picture with its text
+// alternative.
+func (f *figure) recheck() {
+	sort, known := sorts[f.name]
+	if !known {
+		f.fault("%q is no sort of picture", f.name)
+		return
 	}
-	return f.barFaults()
-}
-
-// exact are the pictures whose text alternative has the very numbers that are
-// written in them.
-func (f *figure) exact() bool {
-	return !f.columns && len(f.blocks) == 0 && !f.isLine() && f.arrows == 0 && !f.pairList() && !f.isRows()
-}
-
-// titleFaults compares a picture with its text alternative.
-func (f *figure) titleFaults() []string {
-	var out []string
+	f.known(f.group)
+	sort.recheck(f)
 	said, drawn := numbers(f.title), f.numbers()
 	for _, q := range sums(f.title) {
-		if len(q) > 1 && q.asked() == 0 && !q.holds() {
-			out = append(out, fmt.Sprintf("its description says %q, which is not true", f.title))
+		if q.asked() == 0 && !q.holds() {
+			f.fault("its description says %q, which is not true", f.title)
 		}
 	}
-	if f.arrows > 0 && f.hasRect("grid") {
-		drawn = append(drawn, f.arrows/2)
+	if missing := without(said, append(drawn, f.silent()...)); len(missing) > 0 {
+		f.fault("its description says %v, which is not drawn", missing)
 	}
-	if f.pairList() {
-		drawn = append(drawn, f.pairWhole())
-	}
-	if f.isRows() {
-		drawn = append(drawn, f.ofClass("ring")) // the dots without a partner
-	}
-	if missing := without(said, drawn); len(missing) > 0 && !f.takesAway() {
-		out = append(out, fmt.Sprintf("its description says %v, which is not drawn", missing))
-	}
-	if missing := without(drawn, said); f.exact() && len(missing) > 0 {
-		out = append(out, fmt.Sprintf("%v is drawn, and its description does not say so", missing))
+	if missing := without(drawn, said); sort.exact && len(missing) > 0 {
+		f.fault("%v is drawn, and its description does not say so", missing)
 	}
 	if f.title == "" {
-		out = append(out, "it has no description")
+		f.fault("it has no description")
 	}
-	return out
 }
 
-// sums finds the equations in a sentence.
-func sums(s string) []equation {
-	var out []equation
-	var run []rune
-	flush := func() {
-		if q, err := read(string(run)); err == nil && len(q[0])+len(q) > 2 {
-			out = append(out, q)
+// known wants each group to say something that its picture can have: another
+// one would not be read.
+func (f *figure) known(g group) {
+	for _, x := range g.groups {
+		if !slices.Contains(strings.Fields(sorts[g.name].groups), x.name) {
+			f.fault("a group says that it is %q, which no %s has", x.name, g.name)
 		}
-		run = nil
+		f.known(x)
 	}
-	for _, r := range clean(s) {
-		_, isDigit := digit(r)
-		if isDigit || r == '+' || r == minus || r == '=' || r == '?' || r == ' ' {
-			run = append(run, r)
-		} else {
-			flush()
-		}
-	}
-	flush()
-	return out
 }
 
-// makes says why parts and whole do not fit; one of them may be unknown.
-func makes(what string, whole amount, parts ...amount) []string {
-	sum, open := 0, 0
-	for _, a := range parts {
-		if a.known {
-			sum += a.n
-		} else {
-			open++
-		}
-	}
-	switch {
-	case !whole.known:
-	case open == 0 && sum != whole.n:
-		return []string{fmt.Sprintf("%s: the parts make %d, not %d", what, sum, whole.n)}
-	case open > 0 && sum > whole.n:
-		return []string{fmt.Sprintf("%s: a part is more than the whole %d", what, whole.n)}
+// silent are the numbers that a picture shows without writing them: the dots
+// that move, the whole of all its sums, the dots without a partner, what is
+// struck out.
+func (f *figure) silent() []int {
+	switch f.name {
+	case "make-ten":
+		return []int{f.moves()}
+	case "splits":
+		v, _ := f.one("split").sum().value()
+		return []int{v}
+	case "rows":
+		return []int{len(f.one("longer").those("dot", "ring"))}
+	case "blocks":
+		_, gone := f.one("whole").count()
+		return []int{gone}
 	}
 	return nil
 }
 
+var sumLike = regexp.MustCompile(`[0-9+\x{2212}=? ]+`)
+
+// sums finds the equations in a sentence.
+func sums(s string) []equation {
+	var out []equation
+	for _, run := range sumLike.FindAllString(european(s), -1) {
+		if q, err := read(run); err == nil && len(q) > 1 {
+			out = append(out, q)
+		}
+	}
+	return out
+}
+
 // storyPictures compares the pictures of a story to try with its equation.
 func (p *page) storyPictures(s *story, n *html.Node) {
-	for _, after := range all(n, class("after")) {
+	for _, after := range all(n, ".after") {
 		switch {
-		case class("found")(after):
+		case is(after, ".found"):
 			p.solvedPicture(s, after)
-			for _, x := range children(after, both(tag("p"), class("say"))) {
+			for _, x := range children(after, "p.say") {
 				p.answerSentence(s, x)
 			}
-		case class("again")(after):
+		case is(after, ".again"):
 			p.openPicture(s, after)
 		}
 	}
-	for _, reply := range all(n, class("reply")) {
-		if class("right")(reply) {
+	for _, reply := range all(n, ".reply") {
+		if is(reply, ".right") {
 			p.solvedPicture(s, reply)
 		} else {
 			p.openPicture(s, reply)
 		}
 	}
-	if details := find(n, tag("details")); details != nil {
+	if details := find(n, "details"); details != nil {
 		p.solvedPicture(s, details)
 	}
 }
@@ -163,7 +160,7 @@ func (p *page) solvedPicture(s *story, n *html.Node) {
 	}
 	f := p.figure(svg)
 	drawn := f.numbers()
-	for _, l := range f.labels {
+	for _, l := range f.everyLabel("") {
 		if l.text == "?" {
 			p.add("%s: #%s still asks, and should show the answer", s.name, attr(svg, "id"))
 		}
@@ -171,11 +168,11 @@ func (p *page) solvedPicture(s *story, n *html.Node) {
 	if missing := without(s.whole().numbers(), drawn); len(missing) > 0 {
 		p.add("%s: #%s does not show %v", s.name, attr(svg, "id"), missing)
 	}
-	found := slices.DeleteFunc(slices.Clone(f.labels), func(l label) bool { return !l.found })
+	found := slices.DeleteFunc(f.everyLabel(""), func(l label) bool { return !l.found })
 	if len(found) > 0 && !slices.ContainsFunc(found, func(l label) bool { return slices.Contains(s.answers, l.amount().n) }) {
 		p.add("%s: #%s marks another answer than %v", s.name, attr(svg, "id"), s.answers)
 	}
-	p.agrees(s.name, svg, s.whole(), true)
+	p.agrees(s.name+": ", svg, factsOf(s.whole()))
 }
 
 // openPicture wants the first picture to keep the answer back, and to show
@@ -186,10 +183,7 @@ func (p *page) openPicture(s *story, n *html.Node) {
 		return
 	}
 	f := p.figure(svg)
-	for _, l := range f.labels {
-		if f.columns && len(f.rules) > 0 && l.y < f.rules[0] {
-			continue // the places of a number that the story tells
-		}
+	for _, l := range f.everyLabel("number") { // whose places the story tells
 		if a := l.amount(); l.found || a.known && slices.Contains(s.answers, a.n) && !s.tells(a.n) {
 			p.add("%s: #%s should still ask, and shows %s", s.name, attr(svg, "id"), l.text)
 		}
@@ -197,7 +191,7 @@ func (p *page) openPicture(s *story, n *html.Node) {
 	if other := without(f.numbers(), s.own.numbers()); f.exact() && len(other) > 0 {
 		p.add("%s: #%s shows %v, which the equation does not have", s.name, attr(svg, "id"), other)
 	}
-	p.agrees(s.name, svg, s.whole(), false)
+	p.agrees(s.name+": ", svg, factsOf(s.whole()))
 }
 
 // pictureOf wants the picture of a bare calculation to show it.
@@ -206,14 +200,14 @@ func (p *page) pictureOf(q equation, n *html.Node) {
 		if missing := without(q.numbers(), p.figure(svg).numbers()); len(missing) > 0 {
 			p.add("#%s does not show %v", attr(svg, "id"), missing)
 		}
-		p.agrees("", svg, q, true)
+		p.agrees("", svg, factsOf(q))
 	}
 }
 
 // firstPicture is the first picture below n that is not part of a step.
 func firstPicture(n *html.Node) *html.Node {
-	for _, svg := range all(n, both(tag("svg"), class("picture"))) {
-		if !inside(svg, class("steps")) {
+	for _, svg := range all(n, "svg.picture") {
+		if !inside(svg, ".steps") {
 			return svg
 		}
 	}

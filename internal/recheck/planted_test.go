@@ -27,6 +27,7 @@ const (
 	making   = "target = \"add-past-ten-within-20\"\nfocus = \"make-ten\"\npicture = \"drawing\"\n"
 	back     = "target = \"subtract-past-ten-within-20\"\nfocus = \"bridge-back\"\npicture = \"bar-model\"\n"
 	apart    = "target = \"take-apart-within-10\"\n"
+	columns  = "target = \"add-within-100\"\nfocus = \"expanded\"\n"
 )
 
 // The pages of the week that faults are planted in.
@@ -54,15 +55,36 @@ var pictureFaults = []struct {
 	{"compared bars are those of another story", compare, try, otherStory, "does not go with"},
 	{"a dot that is not known yet is missing", filled, try, instead(`(class="after again".*?<path d="[^"]*)M[^"z]*z(" class="unknown")`, `$1$2`), "dots in all, not"},
 	{"ten frames are those of another story", frames, try, otherStory, "does not go with"},
-	{"the whole of a bond is another", bonds, try, more(1, `class="after again".*?<circle.*?<text[^>]*>(\d+)<`), "stands in its circle"},
-	{"a bond is that of another story", bonds, try, otherStory, "is no part"},
+	{"the whole of a bond is another", bonds, try, more(1, `class="after again".*?<circle.*?<text[^>]*>(\d+)<`), "the whole is"},
+	{"a bond is that of another story", bonds, try, otherStory, "does not go with its calculation: the whole is"},
 	{"dots are those of another story", dots, try, otherStory, "which the equation does not have"},
-	{"rows of dots are those of another story", rows, try, otherStory, "is neither its whole nor a part"},
-	{"tens and ones are those of another story", blocks, try, otherStory, "is neither its whole nor a part"},
-	{"dots that make ten are those of another story", making, try, otherSteps, "no sum under the frames"},
+	{"rows of dots are those of another story", rows, try, otherStory, "is neither the whole nor a part"},
+	{"tens and ones are those of another story", blocks, try, otherStory, "is neither the whole nor a part"},
+	{"dots that make ten are those of another story", making, try, otherSteps, "is no part"},
 	{"dots stand beside another step than theirs", back, learn, otherStep, "and does not show"},
 	{"a choice is no pair", apart, try, instead(`<bdi class=eq[^>]*>(\d+) \+ \d+</bdi></a>`, `$1</a>`), "is no pair"},
 	{"a picture is ahead of its story", bonds, learn, ahead, "before it is told"},
+
+	// Groups that say what they are not, or are not as many as they say.
+	{"a part has a dot less than it says", making, try, withoutDot("part-a"), "is drawn as"},
+	{"a row has a dot less than it says", rows, try, withoutDot("part-a"), "is drawn as"},
+	{"the ones are a dot less than they say", blocks, try, withoutDot("one part-a"), "is drawn as"},
+	{"a legend says more than lie in the frames", frames, try, withoutDot("part-a"), "dots stand for"},
+	{"a pair is other dots than its sum says", apart, try, instead(`class="part-a"`, `class="part-b"`), "dots stand for"},
+	{"fewer dots are crossed out than the legend says", dots, try, instead(`d="M\d+ \d+l\d+ \d+m0-\d+l-\d+ \d+(M[^"]*" class="cross")`, `d="$1`), "dots stand for"},
+	{"a cross lies beside the dots", dots, try, more(5, `d="M(\d+) \d+l[^"]*" class="cross"`), "beside the dots"},
+	{"a dot lies beside the frames", frames, try, more(-100, `d="M(\d+) \d+a[^"]*" class="part-a"`), "lies beside the frames"},
+	{"a dot moves without an arrow", making, try, instead(`class="move"`, `class="guide"`), "by 0 arrows"},
+	{"a ten is drawn as a hundred", blocks, try, instead(`class="ten part-a"`, `class="hundred part-a"`), "drawn as something else"},
+	{"what is taken away is not struck out", blocks, try, instead(`d="M\d+ \d+l\d+-\d+(M[^"]*" class="strike")`, `d="$1`), "struck out"},
+	{"a column comes to another number", columns, try, more(1, `class="total".*?<text.*?<text[^>]*>(\d+)<`), "below a column of"},
+	{"a number is split into others", columns, try, more(1, `class="number".*?<text.*?<text[^>]*>(\d+)<`), "is split into"},
+	{"the whole of a bond says that it is a part", bonds, try, instead(`class="whole" >`, `class="part" >`), "circles for a whole"},
+	{"the longer bar says that it is the shorter", compare, try, exchanged("longer", "shorter"), "compare: the parts make"},
+	{"a hop goes the other way than it says", farLine, learn, instead(`class="small" >\+`, `class="small" >−`), "the wrong way"},
+	{"a hop says that it is something else", farLine, learn, instead(`class="hop"`, `class="skip"`), "which no line has"},
+	{"bars say that they are a bond", bars, try, instead(`class="picture bar"`, `class="picture bond"`), "circles for a whole"},
+	{"a picture says that it is of no known sort", bars, try, instead(`class="picture bar"`, `class="picture stripes"`), "no sort of picture"},
 }
 
 // more adds to the number that a group of the pattern finds first.
@@ -92,6 +114,17 @@ func instead(pattern, with string) func(string) string {
 		}
 		return html[:at[0]] + string(re.ExpandString(nil, with, html, at)) + html[at[1]:]
 	}
+}
+
+// withoutDot takes away the first dot of a path that has more, and of a class.
+func withoutDot(class string) func(string) string {
+	return instead(`d="M\d+ \d+a[^M"]*z(M[^"]*" class="`+class+`")`, `d="$1`)
+}
+
+// exchanged has groups of two classes say the other one.
+func exchanged(a, b string) func(string) string {
+	quoted := func(s string) string { return `class="` + s + `"` }
+	return strings.NewReplacer(quoted(a), quoted(b), quoted(b), quoted(a)).Replace
 }
 
 var svg = regexp.MustCompile(`(?s)<svg id="picture.*?</svg>`)

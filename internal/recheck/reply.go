@@ -9,7 +9,7 @@ import (
 // replies rechecks what is said to every answer that a child can tap.
 func (p *page) replies(s *story, n *html.Node) {
 	boxes := map[string]*html.Node{}
-	for _, x := range all(n, class("reply")) {
+	for _, x := range all(n, ".reply") {
 		boxes[attr(x, "id")] = x
 	}
 	used := map[string][]choice{}
@@ -23,7 +23,7 @@ func (p *page) replies(s *story, n *html.Node) {
 			continue
 		}
 		used[ch.reply] = append(used[ch.reply], ch)
-		isRight := class("right")(box)
+		isRight := is(box, ".right")
 		if isRight {
 			right++
 		}
@@ -71,10 +71,8 @@ func (p *page) rightOnes(s *story, right int) {
 func (p *page) reply(s *story, box *html.Node, from []choice) {
 	id := attr(box, "id")
 	var named, linked []string
-	if head := find(box, class("for")); head != nil {
-		for _, b := range children(head, tag("b")) {
-			named = append(named, text(b))
-		}
+	if head := find(box, ".for"); head != nil {
+		named = texts(children(head, "b"))
 	}
 	for _, ch := range from {
 		linked = append(linked, ch.label)
@@ -82,7 +80,7 @@ func (p *page) reply(s *story, box *html.Node, from []choice) {
 	if !slices.Equal(named, linked) {
 		p.add("%s: #%s is headed %q, and %q lead to it", s.name, id, named, linked)
 	}
-	if class("right")(box) {
+	if is(box, ".right") {
 		p.rightReply(s, box)
 	} else if !s.pairs() {
 		p.wrongReply(s, box, from)
@@ -102,11 +100,9 @@ func (p *page) rightReply(s *story, box *html.Node) {
 // of other numbers to be on the way to them.
 func (p *page) wrongReply(s *story, box *html.Node, from []choice) {
 	answer := s.answers[0]
-	for x := range box.ChildNodes() {
-		if x.Type == html.ElementNode && !class("for")(x) {
-			if said, _ := told(x); slices.Contains(said, answer) && !s.tells(answer) {
-				p.add("%s: #%s is not right, and tells the answer: %q", s.name, attr(box, "id"), text(x))
-			}
+	for _, x := range children(box, "") {
+		if said, _ := told(x); !is(x, ".for") && slices.Contains(said, answer) && !s.tells(answer) {
+			p.add("%s: #%s is not right, and tells the answer: %q", s.name, attr(box, "id"), text(x))
 		}
 	}
 	for _, q := range closed(box) {

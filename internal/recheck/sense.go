@@ -17,7 +17,7 @@ type estimate struct {
 // senses rechecks every estimate of a page: the friendly equation is true, and
 // the answer lies within the bounds that are said.
 func (p *page) senses() {
-	for _, h := range all(p.root, tag("h3")) {
+	for _, h := range all(p.root, "h3") {
 		e, isEstimate, fault := estimateAfter(h)
 		if !isEstimate {
 			continue
@@ -42,24 +42,12 @@ func (p *page) senses() {
 // estimateAfter reads the estimate under a heading. It is one when it closes
 // with a single equation and works nothing out step by step.
 func estimateAfter(h *html.Node) (e estimate, isEstimate bool, fault string) {
-	var paragraphs []*html.Node
-	var chain *html.Node
-	for n := h.NextSibling; n != nil; n = n.NextSibling {
-		if n.Type != html.ElementNode {
-			continue
-		}
-		if n.Data != "p" {
-			break
-		}
-		if class("chain")(n) {
-			chain = n
-			break
-		}
-		paragraphs = append(paragraphs, n)
-	}
-	if chain == nil || len(paragraphs) < 2 {
+	_, next := beside(h)
+	end := slices.IndexFunc(next, func(n *html.Node) bool { return !is(n, "p") || is(n, ".chain") })
+	if end < 2 || !is(next[end], "p") {
 		return e, false, ""
 	}
+	paragraphs, chain := next[:end], next[end]
 	friendly, err := read(text(chain))
 	if err != nil || len(friendly) != 2 {
 		return e, true, "the friendly equation cannot be read"
@@ -78,7 +66,7 @@ func estimateAfter(h *html.Node) (e estimate, isEstimate bool, fault string) {
 // readSums reads "9 + 5 is close to 10 + 5": the friendly sum must be that of
 // the friendly equation, the other one is the true one.
 func (e *estimate) readSums(p *html.Node, friendly equation) string {
-	sums := all(p, class("eq"))
+	sums := all(p, ".eq")
 	found := false
 	for _, n := range sums {
 		q, err := read(text(n))

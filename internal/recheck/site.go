@@ -4,7 +4,9 @@ import (
 	"io/fs"
 	"path"
 	"runtime"
-	"sync"
+	"slices"
+
+	"golang.org/x/sync/errgroup"
 
 	"homebuild/internal/diag"
 )
@@ -20,16 +22,16 @@ type Report struct {
 	Dots      int // counted one by one
 	Estimates int
 	Links     int
-	Weights   []Weight // of every page, by path
 }
 
 // checker gathers what is found.
 type checker struct {
-	files    map[string]bool   // every file
-	feeds    map[string][]byte // Atom files
-	pages    map[string]*page
-	paths    []string // of the pages, sorted
-	problems diag.Problems
+	files     map[string]bool   // every file
+	feeds     map[string][]byte // Atom files
+	pages     map[string]*page
+	paths     []string // of the pages, sorted
+	languages []string // the folders with pages
+	problems  diag.Problems
 }
 
 // Site rechecks a published folder. Problems are for the person who publishes
@@ -48,9 +50,14 @@ func Site(fsys fs.FS) (Report, diag.Problems) {
 	c.each(c.follow)
 	c.addresses()
 	c.papers()
-	c.languages()
-	report := c.report()
-	c.weeks(report)
+	c.alike()
+	c.weeks()
+	var report Report
+	for _, name := range c.paths {
+		p := c.pages[name]
+		c.problems = append(c.problems, p.problems...)
+		report.Add(p.found)
+	}
 	c.problems.Sort()
 	return report, c.problems
 }
@@ -64,8 +71,12 @@ func (c *checker) list(fsys fs.FS) error {
 		c.files[name] = true
 		switch path.Ext(name) {
 		case ".html":
-			c.pages[name] = &page{path: name}
+			p := &page{path: name}
+			c.pages[name] = p
 			c.paths = append(c.paths, name) // WalkDir is in the order of the names
+			if f := p.folder(); f != "" && !slices.Contains(c.languages, f) {
+				c.languages = append(c.languages, f)
+			}
 		case ".xml":
 			c.feeds[name], err = fs.ReadFile(fsys, name)
 		}
@@ -76,37 +87,25 @@ func (c *checker) list(fsys fs.FS) error {
 // each does something with every page, as many at a time as there are
 // processors. It may change that page alone.
 func (c *checker) each(do func(*page)) {
-	var wait sync.WaitGroup
-	next := make(chan *page)
-	for range runtime.GOMAXPROCS(0) {
-		wait.Go(func() {
-			for p := range next {
-				do(p)
-			}
+	var workers errgroup.Group
+	workers.SetLimit(runtime.GOMAXPROCS(0))
+	for _, name := range c.paths {
+		workers.Go(func() error {
+			do(c.pages[name])
+			return nil
 		})
 	}
-	for _, name := range c.paths {
-		next <- c.pages[name]
-	}
-	close(next)
-	wait.Wait()
+	workers.Wait() // none of them fails
 }
 
-// report adds up what was found on the pages.
-func (c *checker) report() Report {
-	var r Report
-	for _, name := range c.paths {
-		p := c.pages[name]
-		c.problems = append(c.problems, p.problems...)
-		r.Pages++
-		r.Equations += p.found.Equations
-		r.Stories += p.found.Stories
-		r.Choices += p.found.Choices
-		r.Pictures += p.found.Pictures
-		r.Dots += p.found.Dots
-		r.Estimates += p.found.Estimates
-		r.Links += p.found.Links
-		r.Weights = append(r.Weights, p.found.Weights...)
-	}
-	return r
+// Add adds what was found elsewhere.
+func (r *Report) Add(o Report) {
+	r.Pages += o.Pages
+	r.Equations += o.Equations
+	r.Stories += o.Stories
+	r.Choices += o.Choices
+	r.Pictures += o.Pictures
+	r.Dots += o.Dots
+	r.Estimates += o.Estimates
+	r.Links += o.Links
 }

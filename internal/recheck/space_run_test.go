@@ -85,7 +85,7 @@ func TestSpace(t *testing.T) {
 				lock.Lock()
 				defer lock.Unlock()
 				weeks += len(s.weeks) * len(s.languages)
-				add(&sum, report)
+				sum.Add(report)
 				for _, p := range problems {
 					sort := plain(p.Text)
 					isKnown := slices.ContainsFunc(reported, func(text string) bool { return strings.Contains(p.Text, text) })
@@ -107,17 +107,6 @@ func TestSpace(t *testing.T) {
 	t.Logf("the heaviest page above the limit: %d bytes", heavy)
 	t.Logf("%d schools, %d weeks (each language counted), %d pages, %d equations, %d stories, %d choices, %d pictures, %d dots, %d estimates, %d links",
 		len(schools), weeks, sum.Pages, sum.Equations, sum.Stories, sum.Choices, sum.Pictures, sum.Dots, sum.Estimates, sum.Links)
-}
-
-func add(sum *recheck.Report, r recheck.Report) {
-	sum.Pages += r.Pages
-	sum.Equations += r.Equations
-	sum.Stories += r.Stories
-	sum.Choices += r.Choices
-	sum.Pictures += r.Pictures
-	sum.Dots += r.Dots
-	sum.Estimates += r.Estimates
-	sum.Links += r.Links
 }
 
 // weekOf is the week file that a page was made from.

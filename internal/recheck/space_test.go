@@ -185,8 +185,8 @@ func (w *workshop) weeksOf(target activity.Target, words, extra bool) []string {
 func ownTargets() []string {
 	var out []string
 	for _, largest := range []int{5, 10, 20, 50, 100, 500, 1000} {
-		for _, operation := range week.Operations() {
-			for _, crossing := range week.Crossings() {
+		for _, operation := range activity.Operations() {
+			for _, crossing := range activity.Crossings() {
 				for _, size := range []struct{ parts, steps int }{{2, 1}, {3, 1}, {2, 2}} {
 					if size.parts == 3 && operation == "subtraction" || size.steps == 2 && (operation != "both" || largest <= 20) || largest <= 10 && (crossing == "always" || size.parts+size.steps > 3) {
 						continue

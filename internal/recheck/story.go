@@ -33,18 +33,18 @@ func (s *story) tells(n int) bool {
 
 // stories rechecks the stories to try.
 func (p *page) stories() {
-	for i, n := range all(p.root, both(tag("section"), class("story"))) {
+	for i, n := range all(p.root, "section.story") {
 		p.found.Stories++
 		s := &story{name: fmt.Sprintf("story %d", i+1)}
-		say := children(n, both(tag("p"), class("say")))
+		say := children(n, "p.say")
 		if len(say) == 0 {
 			p.add("%s: there is no story", s.name)
 			continue
 		}
 		s.told, s.hidden = told(say[0])
-		details := find(n, tag("details"))
+		details := find(n, "details")
 		if details == nil || !p.ownEquation(s, details) {
-			p.add("%s: there is no equation with a question mark", s.name)
+			p.add("%s: there is no equation with a question mark and an answer", s.name)
 			continue
 		}
 		p.toldNumbers(s, false)
@@ -57,7 +57,7 @@ func (p *page) stories() {
 // ownEquation reads the story's own equation, and those that find its answer
 // where they are others: the last of them must have the same answer.
 func (p *page) ownEquation(s *story, n *html.Node) bool {
-	all := children(n, both(tag("p"), class("big")))
+	all := children(n, "p.big")
 	for i, x := range all {
 		q, err := read(text(x))
 		if err != nil {
@@ -74,7 +74,7 @@ func (p *page) ownEquation(s *story, n *html.Node) bool {
 			p.add("%s: %q has another answer than the story's own equation", s.name, text(x))
 		}
 	}
-	return s.own.asked() > 0
+	return s.pairs() || len(s.answers) == 1
 }
 
 // toldNumbers compares the sentences with the equation: every number of the
@@ -92,16 +92,15 @@ func (p *page) toldNumbers(s *story, strict bool) {
 
 // solvedBy checks how the answer is found and said in full.
 func (p *page) solvedBy(s *story, n *html.Node) {
-	for _, x := range all(n, both(tag("p"), both(class("slip"), class("say")))) {
+	for _, x := range all(n, "p.slip.say") {
 		p.answerSentence(s, x)
 	}
-	ends := false
 	chains := workings(n)
-	for _, q := range chains {
+	ends := func(q equation) bool {
 		v, _ := q[len(q)-1].value()
-		ends = ends || slices.Contains(s.whole().numbers(), v)
+		return slices.Contains(s.whole().numbers(), v)
 	}
-	if len(chains) > 0 && !ends {
+	if len(chains) > 0 && !slices.ContainsFunc(chains, ends) {
 		p.add("%s: it is worked out, but not to the answer", s.name)
 	}
 }
@@ -109,16 +108,11 @@ func (p *page) solvedBy(s *story, n *html.Node) {
 // workings are the chains that close a calculation worked out step by step.
 func workings(n *html.Node) []equation {
 	var out []equation
-	for _, x := range all(n, both(tag("p"), class("chain"))) {
-		before := x.PrevSibling
-		for before != nil && before.Type != html.ElementNode {
-			before = before.PrevSibling
-		}
-		if before == nil || before.Data != "ol" {
-			continue
-		}
-		if q, err := read(text(x)); err == nil {
-			out = append(out, q)
+	for _, x := range all(n, "p.chain") {
+		if before, _ := beside(x); len(before) > 0 && is(before[len(before)-1], "ol") {
+			if q, err := read(text(x)); err == nil {
+				out = append(out, q)
+			}
 		}
 	}
 	return out
@@ -129,12 +123,12 @@ func (p *page) answerSentence(s *story, n *html.Node) {
 	said, hidden := told(n)
 	switch {
 	case s.pairs():
-		if hidden == 0 && find(n, class("gap")) == nil && (len(said) != 2 || !s.own.fill(said...).holds()) {
+		if hidden == 0 && find(n, ".gap") == nil && (len(said) != 2 || !s.own.fill(said...).holds()) {
 			p.add("%s: %q is not a pair for the equation", s.name, text(n))
 		}
 	case len(said) > 0 && !slices.Equal(said, s.answers):
 		p.add("%s: %q says another answer than %v", s.name, text(n), s.answers)
-	case len(said) == 0 && hidden == 0 && find(n, class("gap")) == nil:
+	case len(said) == 0 && hidden == 0 && find(n, ".gap") == nil:
 		p.add("%s: %q says no number", s.name, text(n))
 	}
 }
@@ -160,7 +154,7 @@ type choice struct {
 
 func choices(story *html.Node) []choice {
 	var out []choice
-	for _, a := range all(story, both(tag("a"), class("num"))) {
+	for _, a := range all(story, "a.num") {
 		ch := choice{label: text(a), n: -1, reply: strings.TrimPrefix(attr(a, "href"), "#")}
 		q, err := read(ch.label)
 		switch {

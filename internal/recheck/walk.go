@@ -10,30 +10,30 @@ import (
 
 // walk rechecks the story that is worked step by step.
 func (p *page) walk() {
-	n := find(p.root, class("walk"))
+	n := find(p.root, ".walk")
 	if n == nil {
 		return
 	}
 	p.found.Stories++
 	s := &story{name: "the worked story"}
-	for _, x := range all(n, class("known")) {
+	for _, x := range all(n, ".known") {
 		said, hidden := told(x)
 		s.told, s.hidden = append(s.told, said...), s.hidden+hidden
 	}
-	write := byID(n, "write")
+	write := find(n, "#write")
 	if write == nil || !p.ownEquation(s, write) {
-		p.add("%s: there is no equation with a question mark", s.name)
+		p.add("%s: there is no equation with a question mark and an answer", s.name)
 		return
 	}
 	p.toldNumbers(s, true)
 	p.solvedBy(s, n)
 	p.grows(s, n)
-	if say := byID(n, "say"); say != nil {
+	if say := find(n, "#say"); say != nil {
 		p.solvedPicture(s, say)
 	}
-	again := find(n, class("again"))
-	tell := find(n, class("tell"))
-	if again == nil || tell == nil || !slices.Equal(sentences(again, tag("span")), sentences(tell, class("say"))) {
+	again := find(n, ".again")
+	tell := find(n, ".tell")
+	if again == nil || tell == nil || !slices.Equal(sentences(again, "span"), sentences(tell, ".say")) {
 		p.add("%s: it is not told again as it was told step by step", s.name)
 	}
 }
@@ -41,11 +41,11 @@ func (p *page) walk() {
 // grows wants the picture that grows with the story to show what is told so
 // far and no more, and at its end all but the answer.
 func (p *page) grows(s *story, walk *html.Node) {
-	list := find(walk, both(tag("ol"), class("grow")))
+	list := find(walk, "ol.grow")
 	if list == nil || s.pairs() {
 		return
 	}
-	stages := children(list, tag("li"))
+	stages := children(list, "li")
 	var so []int
 	hidden := 0
 	for i, stage := range stages {
@@ -62,41 +62,31 @@ func (p *page) grows(s *story, walk *html.Node) {
 	}
 }
 
-func byID(n *html.Node, id string) *html.Node {
-	return find(n, func(x *html.Node) bool { return attr(x, "id") == id })
-}
-
-// sentences are the texts of what matches below n, each outermost match once.
-func sentences(n *html.Node, want match) []string {
-	var out []string
-	for _, x := range all(n, want) {
-		if !class("hide")(x) && !class("gap")(x) {
-			out = append(out, text(x))
-		}
-	}
-	return out
+// sentences are the texts of what matches below n.
+func sentences(n *html.Node, want string) []string {
+	return texts(slices.DeleteFunc(all(n, want), func(x *html.Node) bool { return is(x, ".hide") || is(x, ".gap") }))
 }
 
 // pairs rechecks the pages that know any two numbers: the equations are of the
 // two numbers in the heading, and the answers are found.
 func (p *page) pairs() {
-	for _, n := range all(p.root, both(tag("section"), class("reply"))) {
-		h := find(n, tag("h2"))
+	for _, n := range all(p.root, "section.reply") {
+		h := find(n, "h2")
 		if h == nil {
 			p.add("#%s has no heading", attr(n, "id"))
 			continue
 		}
 		two, _ := told(h)
-		for _, r := range all(n, class("result")) {
+		for _, r := range all(n, ".result") {
 			p.result(two, r)
 		}
 	}
-	for _, a := range all(p.root, both(tag("a"), class("num"))) {
-		file, isFile := strings.CutSuffix(path.Base(attr(a, "href")), ".html")
-		if want := numbers(text(a)); isFile && (len(want) != 1 || !slices.Equal(want, numbers(file))) {
-			p.add("the number %q leads to %q", text(a), attr(a, "href"))
+	for _, a := range all(p.root, "a.num") {
+		to, ok := strings.CutPrefix(attr(a, "href"), "#with-")
+		if !ok {
+			to, ok = strings.CutSuffix(path.Base(attr(a, "href")), ".html")
 		}
-		if pair, isPair := strings.CutPrefix(attr(a, "href"), "#with-"); isPair && !slices.Equal(numbers(text(a)), numbers(pair)) {
+		if ok && !slices.Equal(numbers(text(a)), numbers(to)) {
 			p.add("the number %q leads to %q", text(a), attr(a, "href"))
 		}
 	}
@@ -104,7 +94,7 @@ func (p *page) pairs() {
 
 // result rechecks one calculation of two numbers.
 func (p *page) result(two []int, n *html.Node) {
-	big := find(n, both(tag("p"), class("big")))
+	big := find(n, "p.big")
 	if big == nil {
 		p.add("%v: there is no equation", two)
 		return

@@ -1,7 +1,7 @@
 package site
 
 import (
-	"homebuild/internal/draw/cards"
+	"homebuild/internal/cards"
 	"homebuild/internal/page"
 	"homebuild/internal/phrase"
 	"homebuild/internal/problem"

@@ -10,6 +10,7 @@ import (
 	"testing"
 	"testing/fstest"
 
+	"homebuild/internal/activity"
 	"homebuild/internal/i18n"
 	"homebuild/internal/page"
 	"homebuild/internal/week"
@@ -66,7 +67,7 @@ var keyChanges = []keyChange{
 	{"the date", "Week.Date", changed(func(w *week.Week) { w.Date = "2026-10-07" }), anyOf(lessons, home, feed, front, weekly, desk), false},
 	{"the target", "Week.Target", changed(func(w *week.Week) { w.Target = "compare-within-20" }), anyOf(fromThen, home, feed, front, weekly), false},
 	{"a target of its own", "Week.Own", changed(func(w *week.Week) {
-		w.Target, w.Own = "", &week.Own{Operation: "both", Largest: 20, Parts: 2, Crossing: "either", Steps: 1}
+		w.Target, w.Own = "", &activity.Spec{Operation: "both", Largest: 20, Parts: 2, Crossing: "either", Steps: 1}
 	}), anyOf(fromThen, home, feed, front, weekly), false},
 	{"the strategy", "Week.Focus", changed(func(w *week.Week) { w.Focus = "think-addition" }), fromThen, false},
 	{"the picture", "Week.Picture", changed(func(w *week.Week) { w.Picture = "number-line" }), thisWeek, false},

@@ -99,10 +99,7 @@ func requests(in Input) (out []activity.Request, stories [][]ownStory, problems 
 // targetOf is the week's target, from the list or spelled out.
 func targetOf(w week.Week, targets []activity.Target) (activity.Target, error) {
 	if w.Own != nil {
-		return activity.Spec{
-			Operation: w.Own.Operation, Largest: w.Own.Largest, Kinds: w.Own.Kinds,
-			Parts: w.Own.Parts, Crossing: w.Own.Crossing, Steps: w.Own.Steps,
-		}.Target()
+		return w.Own.Target()
 	}
 	i := slices.IndexFunc(targets, func(t activity.Target) bool { return t.ID == w.Target })
 	if i < 0 {

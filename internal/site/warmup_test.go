@@ -1,21 +1,26 @@
 package site
 
 import (
-	"slices"
 	"testing"
 
-	"homebuild/internal/draw/cards"
+	"homebuild/internal/cards"
 )
 
-// Every warm-up that a week can have is drawn.
+// Every warm-up that a week can have is drawn, standing and seated.
 func TestWarmUpsAreDrawn(t *testing.T) {
 	all, err := WarmUps()
 	if err != nil || len(all) == 0 {
 		t.Fatalf("%d warm-ups, error %v", len(all), err)
 	}
+	deck, err := cards.Load()
+	if err != nil {
+		t.Fatal(err)
+	}
 	for _, w := range all {
-		if id := "warm-up." + w.ID; !slices.Contains(cards.WarmUps(), id) {
-			t.Errorf("%s has no drawing; there are %v", id, cards.WarmUps())
+		for _, id := range []string{"warm-up." + w.ID, "warm-up." + w.ID + "-seated"} {
+			if _, err := deck.Draw(id); err != nil {
+				t.Error(err)
+			}
 		}
 	}
 }

@@ -9,6 +9,8 @@ import (
 
 	"github.com/google/go-cmp/cmp"
 	"github.com/google/go-cmp/cmp/cmpopts"
+
+	"homebuild/internal/activity"
 )
 
 // someAllowed is a small set of the words that other rooms know.
@@ -109,7 +111,7 @@ steps = 2
 	if problems != nil {
 		t.Fatalf("Read problems:\n%v", problems)
 	}
-	want := &Own{Operation: "subtraction", Largest: 100, Kinds: []string{"add-to-result"}, Parts: 2, Crossing: "never", Steps: 2}
+	want := &activity.Spec{Operation: "subtraction", Largest: 100, Kinds: []string{"add-to-result"}, Parts: 2, Crossing: "never", Steps: 2}
 	if diff := cmp.Diff(want, site.Weeks[0].Own); diff != "" {
 		t.Errorf("own target mismatch (-want +got):\n%s", diff)
 	}

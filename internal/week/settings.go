@@ -1,6 +1,10 @@
 package week
 
-import "fmt"
+import (
+	"fmt"
+
+	"homebuild/internal/activity"
+)
 
 // weekKeys are the settings of a week file.
 type weekKeys struct {
@@ -90,15 +94,15 @@ func (t *table) target(value any) string {
 }
 
 // own reads a target spelled out.
-func (t *table) own(k *ownKeys) *Own {
+func (t *table) own(k *ownKeys) *activity.Spec {
 	if k == nil {
 		return nil
 	}
-	o := &Own{
-		Operation: t.oneOf("own-target.operation", "an operation", k.Operation, Operations()),
+	o := &activity.Spec{
+		Operation: t.oneOf("own-target.operation", "an operation", k.Operation, activity.Operations()),
 		Largest:   t.whole("own-target.largest", k.Largest),
 		Parts:     t.whole("own-target.parts", k.Parts),
-		Crossing:  t.oneOf("own-target.crossing", "a word for crossing a ten", k.Crossing, Crossings()),
+		Crossing:  t.oneOf("own-target.crossing", "a word for crossing a ten", k.Crossing, activity.Crossings()),
 		Steps:     t.whole("own-target.steps", k.Steps),
 	}
 	if o.Operation == "" {

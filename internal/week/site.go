@@ -55,7 +55,7 @@ func (r *reader) site() Site {
 	site.School = t.school(k.SchoolLanguage, site.Languages)
 	site.Name = t.says("name", k.Name, site.Languages)
 	site.Class = t.says("class", k.Class, site.Languages)
-	if k.Name == nil && !t.broken["name"] {
+	if blank(k.Name) && !t.broken["name"] {
 		r.add(SiteFile, 1, "the site has no name", `write name = "...", as families know the school or the class`)
 	}
 	return site
@@ -169,4 +169,10 @@ func sortedKeys(m map[string]any) []string {
 	}
 	slices.Sort(keys)
 	return keys
+}
+
+// blank reports whether a setting is left out or says nothing.
+func blank(value any) bool {
+	word, ok := value.(string)
+	return value == nil || ok && strings.TrimSpace(word) == ""
 }

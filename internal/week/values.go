@@ -5,6 +5,9 @@ import (
 	"regexp"
 	"strconv"
 	"strings"
+
+	"homebuild/internal/activity"
+	"homebuild/internal/problem"
 )
 
 // amount is what a setting that takes a number can be.
@@ -12,9 +15,9 @@ type amount struct{ low, high, otherwise int }
 
 // amounts are the settings that take a whole number.
 var amounts = map[string]amount{
-	"stories":            {1, MaxStories, defaultStories},
-	"minutes":            {1, MaxMinutes, defaultMinutes},
-	"own-target.largest": {5, largestNumber, 20},
+	"stories":            {1, MaxStories, DefaultStories},
+	"minutes":            {1, MaxMinutes, DefaultMinutes},
+	"own-target.largest": {activity.Smallest, problem.Largest, 20},
 	"own-target.parts":   {2, 3, 2},
 	"own-target.steps":   {1, 2, 1},
 }

@@ -7,6 +7,7 @@ import (
 	"strings"
 	"time"
 
+	"homebuild/internal/activity"
 	"homebuild/internal/diag"
 )
 
@@ -45,34 +46,24 @@ type Site struct {
 
 // Week is one week file with its notes.
 type Week struct {
-	Date          string // 2026-09-14
-	Target        string // a target's id; empty when Own is set
-	Own           *Own   // a target spelled out
-	Focus         string // the strategy the class practises; may be empty
-	Picture       string // may be empty
-	Stories       int    // to try at home, 1 to 8
-	Scene         string // where the stories happen; may be empty
-	ExtraSentence bool   // one sentence that is not needed
-	NumberWords   bool   // numbers written as words
-	WarmUp        string // one minute of moving first; may be empty
-	Review        bool   // whether stories of earlier weeks come back
-	Minutes       int    // the time it takes at home
+	Date          string         // 2026-09-14
+	Target        string         // a target's id; empty when Own is set
+	Own           *activity.Spec // a target spelled out
+	Focus         string         // the strategy the class practises; may be empty
+	Picture       string         // may be empty
+	Stories       int            // to try at home, 1 to 8
+	Scene         string         // where the stories happen; may be empty
+	ExtraSentence bool           // one sentence that is not needed
+	NumberWords   bool           // numbers written as words
+	WarmUp        string         // one minute of moving first; may be empty
+	Review        bool           // whether stories of earlier weeks come back
+	Minutes       int            // the time it takes at home
 	Allow         []string
 	Notes         map[string]string // Markdown by language tag
 	OwnStories    []OwnStory        // told by the teacher, in the file's order
 
 	file  string
 	lines map[string]int
-}
-
-// Own is a target spelled out by the teacher instead of one from the list.
-type Own struct {
-	Operation string   // "addition", "subtraction" or "both"
-	Largest   int      // no number is larger
-	Kinds     []string // situations; empty for all that fit
-	Parts     int      // addends: 2 or 3
-	Crossing  string   // "always", "never" or "either": whether a ten is crossed
-	Steps     int      // 1, or 2 for a chain
 }
 
 // OwnStory is a story in the teacher's own words. Its texts are plain, on one
@@ -121,12 +112,6 @@ type Allowed struct {
 	Languages  []string // tags that have a language file
 }
 
-// Operations are the words for a spelled-out target's operation.
-func Operations() []string { return []string{"addition", "subtraction", "both"} }
-
-// Crossings are the words for whether a spelled-out target crosses a ten.
-func Crossings() []string { return []string{"always", "never", "either"} }
-
 // Where families find the answers to the printed stories.
 const (
 	AnswersFoot = "foot" // on the paper, upside down at its foot
@@ -140,9 +125,8 @@ func Answers() []string { return []string{AnswersFoot, AnswersLink} }
 const (
 	MaxStories     = 8
 	MaxMinutes     = 60
-	defaultStories = 4
-	defaultMinutes = 10
-	largestNumber  = 1000
+	DefaultStories = 4
+	DefaultMinutes = 10
 )
 
 // hasNote reports whether the week has a note in a language.

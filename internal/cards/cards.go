@@ -1,0 +1,158 @@
+// Package cards holds the drawings of the people, animals and places that a
+// child picks to invent a story, and of the warm-ups. Each is an SVG file in
+// art/, for an illustrator to open and change; art/README.md tells how.
+//
+// A drawing's id is that of its name in the language files: "character.fox" is
+// art/character/fox.svg. A page holds the Symbols of the drawings it needs and
+// shows them through Use and Stage, or has a single one by itself from Draw.
+// All are decorations, hidden from people who listen: the words beside them
+// say what they show.
+package cards
+
+import (
+	"embed"
+	"fmt"
+	"html"
+	"io/fs"
+	"path"
+	"strings"
+)
+
+//go:embed art/*/*.svg
+var files embed.FS
+
+// Where a character stands in a setting, at full size: the feet, 114 units
+// down in every character, come to 140 of 150. Settings keep what they are
+// about to the right of it and leave the left to paler things behind.
+const (
+	standX = 8
+	standY = 26
+)
+
+// Characters lists the ids of the characters in the order of the page, animals
+// first.
+func Characters() []string {
+	return ids("character", "fox", "hedgehog", "heron", "beetle", "tortoise", "otter",
+		"grandfather", "baker", "captain", "gardener", "kite-flyer", "inventor")
+}
+
+// Settings lists the ids of the settings in the order of the page.
+func Settings() []string {
+	return ids("setting", "harbour", "market", "forest", "garden", "library", "night-train",
+		"kitchen", "playground", "mountain-hut", "desert-well", "rainy-street", "reef")
+}
+
+func ids(group string, names ...string) []string {
+	all := make([]string, len(names))
+	for i, name := range names {
+		all[i] = group + "." + name
+	}
+	return all
+}
+
+// viewBox is the one that all drawings of a group share; empty for no group.
+func viewBox(group string) string {
+	switch group {
+	case "character", "warm-up":
+		return "0 0 120 120"
+	case "setting":
+		return "0 0 240 150"
+	}
+	return ""
+}
+
+// Deck is all drawings, read and checked. It does not change.
+type Deck struct {
+	shapes map[string]string // markup by id
+}
+
+// Load reads the drawings. The error says file, line, and what to change.
+func Load() (*Deck, error) { return load(files) }
+
+func load(art fs.FS) (*Deck, error) {
+	names, err := fs.Glob(art, "art/*/*.svg")
+	if err != nil {
+		return nil, fmt.Errorf("cards: %w", err)
+	}
+	d := &Deck{shapes: map[string]string{}}
+	for _, name := range names {
+		group := path.Base(path.Dir(name))
+		shapes, err := readFile(art, name, viewBox(group))
+		if err != nil {
+			return nil, err
+		}
+		d.shapes[group+"."+strings.TrimSuffix(path.Base(name), ".svg")] = shapes
+	}
+	return d, nil
+}
+
+// Draw is one drawing by itself, needing no symbols.
+func (d *Deck) Draw(id string) (string, error) {
+	shapes, err := d.find(id)
+	if err != nil {
+		return "", err
+	}
+	return frame(id, shapes), nil
+}
+
+// Symbols holds drawings for Use and Stage. A page has each only once; the
+// theme gives it display: none.
+func (d *Deck) Symbols(ids ...string) (string, error) {
+	var b strings.Builder
+	b.WriteString(`<svg class="defs" aria-hidden="true"><defs>`)
+	for _, id := range ids {
+		shapes, err := d.find(id)
+		if err != nil {
+			return "", err
+		}
+		fmt.Fprintf(&b, "\n<g id=%q>%s</g>", symbol(id), shapes)
+	}
+	b.WriteString("</defs></svg>")
+	return b.String(), nil
+}
+
+// Use shows one of the page's Symbols.
+func (d *Deck) Use(id string) (string, error) {
+	if _, err := d.find(id); err != nil {
+		return "", err
+	}
+	return frame(id, fmt.Sprintf(`<use href="#%s"/>`, symbol(id))), nil
+}
+
+// Stage is one picture of the page's Symbols: every setting and, before them,
+// every character where it stands. Each has the classes that class gives for
+// its id, so that a theme shows only the picked pair; without a class it is
+// left out.
+func Stage(class func(id string) string) string {
+	var b strings.Builder
+	for _, id := range Settings() {
+		if names := class(id); names != "" {
+			fmt.Fprintf(&b, "\n<use href=\"#%s\" class=\"%s\"/>", symbol(id), html.EscapeString(names))
+		}
+	}
+	for _, id := range Characters() {
+		if names := class(id); names != "" {
+			fmt.Fprintf(&b, "\n<use href=\"#%s\" x=\"%d\" y=\"%d\" class=\"%s\"/>", symbol(id), standX, standY, html.EscapeString(names))
+		}
+	}
+	return frame("setting.", b.String())
+}
+
+// frame puts the <svg> element around the shapes of a drawing.
+func frame(id, shapes string) string {
+	group, _, _ := strings.Cut(id, ".")
+	return fmt.Sprintf("<svg class=\"k\" viewBox=%q aria-hidden=\"true\">%s</svg>", viewBox(group), shapes)
+}
+
+// symbol is the id that a drawing has in a page: "c-fox" for "character.fox".
+func symbol(id string) string {
+	group, name, _ := strings.Cut(id, ".")
+	return group[:1] + "-" + name
+}
+
+func (d *Deck) find(id string) (string, error) {
+	if shapes, ok := d.shapes[id]; ok {
+		return shapes, nil
+	}
+	return "", fmt.Errorf("cards: there is no drawing %q", id)
+}

@@ -1,0 +1,269 @@
+package cards
+
+import (
+	"bytes"
+	"compress/gzip"
+	"flag"
+	"math"
+	"os"
+	"regexp"
+	"strconv"
+	"strings"
+	"testing"
+
+	"homebuild/themes"
+)
+
+// All stand on one ground line, fill the same height as well as they can, and
+// stay inside of their card with the whole ink line.
+func TestOneGround(t *testing.T) {
+	d := deck(t)
+	for id := range d.shapes {
+		if strings.HasPrefix(id, "setting.") {
+			continue
+		}
+		b := bounds(t, must(t)(d.Draw(id)))
+		if b.bottom < 112 || b.bottom > 114 || b.top < 2 || b.left < 1 || b.right > 119 {
+			t.Errorf("%s: want its feet between 112 and 114 and all of it inside its card, got %v", id, b)
+		}
+		if tall := b.bottom - b.top; tall < 75 {
+			t.Errorf("%s: want it 75 units tall or more, got %v", id, tall)
+		}
+	}
+}
+
+type box struct{ left, top, right, bottom float64 }
+
+func (b *box) add(x, y float64) {
+	b.left, b.top, b.right, b.bottom = min(b.left, x), min(b.top, y), max(b.right, x), max(b.bottom, y)
+}
+
+// bounds is where the pen goes through, mirrors left out: they are as far from
+// the middle as what they mirror.
+func bounds(t *testing.T, svg string) box {
+	b := box{math.Inf(1), math.Inf(1), math.Inf(-1), math.Inf(-1)}
+	for _, e := range elements(t, svg) {
+		n := func(name string) float64 {
+			v, err := strconv.ParseFloat(attribute(e, name), 64)
+			if err != nil {
+				t.Fatalf("<%s %s>: %v", e.Name.Local, name, err)
+			}
+			return v
+		}
+		switch e.Name.Local {
+		case "circle":
+			b.add(n("cx")-n("r"), n("cy")-n("r"))
+			b.add(n("cx")+n("r"), n("cy")+n("r"))
+		case "ellipse":
+			b.add(n("cx")-n("rx"), n("cy")-n("ry"))
+			b.add(n("cx")+n("rx"), n("cy")+n("ry"))
+		case "rect":
+			b.add(n("x"), n("y"))
+			b.add(n("x")+n("width"), n("y")+n("height"))
+		case "path":
+			b.path(t, attribute(e, "d"))
+		}
+	}
+	return b
+}
+
+// path goes through the ends of a path's steps. Source of the commands:
+// SVG 1.1 (W3C 2011), section 8.3.
+func (b *box) path(t *testing.T, data string) {
+	sizes := map[byte]int{'M': 2, 'm': 2, 'l': 2, 't': 2, 'q': 4, 'h': 1, 'v': 1}
+	x, y := 0.0, 0.0
+	for _, c := range regexp.MustCompile(`[a-zA-Z][^a-zA-Z]*`).FindAllString(data, -1) {
+		var n []float64
+		for _, w := range regexp.MustCompile(`-?[\d.]+`).FindAllString(c, -1) {
+			v, err := strconv.ParseFloat(w, 64)
+			if err != nil {
+				t.Fatal(err)
+			}
+			n = append(n, v)
+		}
+		size := sizes[c[0]]
+		if size == 0 && c != "z" || size > 0 && (len(n) == 0 || len(n)%size > 0) {
+			t.Fatalf("cannot read %q in the path %q", c, data)
+		}
+		for ; len(n) > 0; n = n[size:] {
+			switch step := n[:size]; c[0] {
+			case 'M':
+				x, y = step[0], step[1]
+			case 'h':
+				x += step[0]
+			case 'v':
+				y += step[0]
+			default:
+				x, y = x+step[size-2], y+step[size-1]
+			}
+			b.add(x, y)
+		}
+	}
+}
+
+// A page weighs at most 14,000 bytes compressed (the first round trip of a
+// fresh connection, RFC 6928); the cards leave room for its words.
+func TestWeight(t *testing.T) {
+	d := deck(t)
+	symbols := must(t)(d.Symbols(everyCard()...))
+	page := symbols + Stage(func(id string) string { return "who " + id[:3] })
+	for _, id := range everyCard() {
+		page += must(t)(d.Use(id))
+	}
+	if got := zipped(t, symbols); got > 7000 {
+		t.Errorf("want the symbols within 7000 bytes compressed, got %d", got)
+	}
+	if got := zipped(t, page); got > 7600 {
+		t.Errorf("want symbols, cards and stage within 7600 bytes compressed, got %d", got)
+	}
+	t.Logf("symbols %d bytes, compressed %d; with all cards and a stage %d", len(symbols), zipped(t, symbols), zipped(t, page))
+}
+
+func zipped(t *testing.T, s string) int {
+	var b bytes.Buffer
+	w, err := gzip.NewWriterLevel(&b, gzip.BestCompression)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if _, err := w.Write([]byte(s)); err != nil {
+		t.Fatal(err)
+	}
+	if err := w.Close(); err != nil {
+		t.Fatal(err)
+	}
+	return b.Len()
+}
+
+// style is the cards' part of the themes: the colour that each class gives,
+// and the ink in light and in dark.
+func style(t *testing.T) (css string, fills map[string]string, light, dark string) {
+	text, err := themes.Files.ReadFile("base/cards.css")
+	if err != nil {
+		t.Fatal(err)
+	}
+	fills = map[string]string{}
+	for _, m := range regexp.MustCompile(`(?m)^\.(k-[a-z0-9]+) \{(?: fill: #([0-9a-f]{6}))?`).FindAllStringSubmatch(string(text), -1) {
+		fills[m[1]] = m[2]
+	}
+	inks := regexp.MustCompile(`\.k \{ background: #[0-9a-f]{6}; stroke: #([0-9a-f]{6})`).FindAllStringSubmatch(string(text), -1)
+	if len(inks) != 2 {
+		t.Fatalf("want the ink in light and in dark, got %v", inks)
+	}
+	return string(text), fills, inks[0][1], inks[1][1]
+}
+
+// A theme's author finds every class in cards.css, and none in vain. Ink needs
+// no rule: it is the line that everything has, without a fill.
+func TestClasses(t *testing.T) {
+	_, rules, _, _ := style(t)
+	used := map[string]bool{}
+	for id := range deck(t).shapes {
+		for _, e := range elements(t, must(t)(deck(t).Draw(id)))[1:] {
+			for _, c := range strings.Fields(attribute(e, "class")) {
+				used[c] = true
+			}
+		}
+	}
+	for c := range used {
+		if _, ok := rules[c]; !ok && c != "k-ink" {
+			t.Errorf("class %s has no rule in themes/base/cards.css", c)
+		}
+	}
+	for c := range rules {
+		if !used[c] {
+			t.Errorf("class %s has a rule in themes/base/cards.css and no shape", c)
+		}
+	}
+}
+
+// Ink stands out from every fill it draws on, so that the pictures read
+// without their colours too; in the dark all is dimmed alike. Source: WCAG 2.1,
+// 1.4.11 (3:1), and its definitions of contrast ratio and relative luminance.
+func TestContrast(t *testing.T) {
+	css, fills, light, dark := style(t)
+	if !strings.Contains(css, "filter: brightness(.8)") {
+		t.Error("want the dark pictures dimmed by .8, as is counted here")
+	}
+	for mode, tt := range map[string]struct {
+		ink string
+		dim float64
+	}{"light": {light, 1}, "dark": {dark, .8}} {
+		n := 0
+		for class, fill := range fills {
+			if fill == "" || class == "k-dark" || class == "k-dot" || class == "k-blush" { // no line is drawn on them
+				continue
+			}
+			n++
+			a, b := luminance(t, fill, tt.dim), luminance(t, tt.ink, tt.dim)
+			if ratio := (a + 0.05) / (b + 0.05); ratio < 3 {
+				t.Errorf("%s: ink on %s: want 3, got %.2f", mode, class, ratio)
+			}
+		}
+		if n < 16 {
+			t.Errorf("%s: only %d colours were found", mode, n)
+		}
+	}
+}
+
+func luminance(t *testing.T, hex string, dim float64) float64 {
+	n, err := strconv.ParseUint(hex, 16, 32)
+	if err != nil {
+		t.Fatal(err)
+	}
+	channel := func(shift uint) float64 {
+		c := float64(n>>shift&0xff) / 255 * dim
+		if c <= 0.04045 {
+			return c / 12.92
+		}
+		return math.Pow((c+0.055)/1.055, 2.4)
+	}
+	return 0.2126*channel(16) + 0.7152*channel(8) + 0.0722*channel(0)
+}
+
+var sheet = flag.String("sheet", "", "file to write the contact sheet to")
+
+// TestContactSheet writes all drawings and all pairs to a page to look at:
+//
+//	go test ./internal/cards -run ContactSheet -sheet cards.html
+//
+// Looking is the check; without the flag it is skipped.
+func TestContactSheet(t *testing.T) {
+	if *sheet == "" {
+		t.Skip("no -sheet file named")
+	}
+	d := deck(t)
+	css, _, _, _ := style(t)
+	var b strings.Builder
+	b.WriteString("<!DOCTYPE html><meta charset=utf-8><title>Cards</title><style>\n" + css +
+		".defs { inline-size: 0; block-size: 0 } body { margin: 8px; background: #f7f1e3 }\n" +
+		"@media (prefers-color-scheme: dark) { body { background: #211d1a } }\n" +
+		"svg { border-radius: 10px; margin: 2px }</style>\n" + must(t)(d.Symbols(everyCard()...)))
+	show := func(width, svg string) {
+		b.WriteString(strings.Replace(svg, "<svg", "<svg width="+width, 1))
+	}
+	for _, width := range []string{"120", "230"} {
+		for _, id := range everyCard() {
+			show(width, must(t)(d.Use(id)))
+		}
+		b.WriteString("<br>")
+	}
+	for id := range d.shapes {
+		if strings.HasPrefix(id, "warm-up.") {
+			show("230", must(t)(d.Draw(id)))
+		}
+	}
+	b.WriteString("<br>")
+	for _, c := range Characters() {
+		for _, s := range Settings() {
+			show("230", Stage(func(id string) string {
+				if id == c || id == s {
+					return "pick"
+				}
+				return ""
+			}))
+		}
+	}
+	if err := os.WriteFile(*sheet, []byte(b.String()), 0o644); err != nil {
+		t.Fatal(err)
+	}
+}

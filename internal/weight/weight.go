@@ -1,0 +1,52 @@
+// Package weight says what a page may weigh, and weighs it.
+package weight
+
+import (
+	"compress/gzip"
+	"path"
+	"regexp"
+)
+
+// The budget, in bytes as they travel, compressed with gzip -9. A page of 14,000
+// bytes comes with the first answer of a fresh connection: the initial window is
+// 14,600 bytes (RFC 6928, section 2), less what the headers take.
+const (
+	Page = 14_000
+	Week = 60_000 // all pages of one week in one language
+)
+
+// Of is what a page weighs.
+func Of(page []byte) int {
+	var n counter
+	w, err := gzip.NewWriterLevel(&n, gzip.BestCompression)
+	if err != nil {
+		panic(err) // the level is gzip's own
+	}
+	if _, err := w.Write(page); err != nil {
+		panic(err) // a counter takes everything
+	}
+	if err := w.Close(); err != nil {
+		panic(err)
+	}
+	return int(n)
+}
+
+// counter counts what is written to it.
+type counter int
+
+func (n *counter) Write(b []byte) (int, error) {
+	*n += counter(len(b))
+	return len(b), nil
+}
+
+var inWeek = regexp.MustCompile(`^([^/]+)/(\d{4}-\d{2}-\d{2})[-.]`)
+
+// WeekOf is the week that a page's path belongs to, with its language:
+// "es/2026-09-14". It reports false for pages of no week.
+func WeekOf(name string) (string, bool) {
+	m := inWeek.FindStringSubmatch(name)
+	if m == nil {
+		return "", false
+	}
+	return path.Join(m[1], m[2]), true
+}

@@ -14,8 +14,9 @@ import (
 
 	"github.com/google/go-cmp/cmp"
 
+	"homebuild/internal/output"
 	"homebuild/internal/publish"
-	"homebuild/internal/site"
+	"homebuild/internal/school"
 	"homebuild/locales"
 	example "homebuild/site"
 	"homebuild/themes"
@@ -61,7 +62,7 @@ func putFile(t testing.TB, name, text string) {
 func homebuild(t testing.TB, args ...string) string {
 	t.Helper()
 	var out, errs bytes.Buffer
-	if code := run(args, strings.NewReader(""), &out, &errs); code != exitFine {
+	if code := testStreams(&out, &errs).run(args); code != exitFine {
 		t.Fatalf("homebuild %v: exit code %d\n%s", args, code, errs.String())
 	}
 	return out.String()
@@ -191,23 +192,14 @@ func keysOf(files map[string]string) []string {
 func TestReproducible(t *testing.T) {
 	dir := ownSchool(t, "en", "es", "ar", "ru", "zh-Hans")
 	removeNotes(t, dir, "")
-	listed := func() []publish.File {
-		from, err := openSchool(dir)
-		if err != nil {
-			t.Fatal(err)
-		}
-		defer from.close()
-		in, err := from.input()
-		if err != nil {
-			t.Fatal(err)
-		}
-		planned, _, problems := site.Plan(in)
+	listed := func() []output.File {
+		made, problems := school.Open(dir, os.DirFS(dir)).Assemble(nil)
 		if len(problems) > 0 {
 			t.Fatal(problems)
 		}
-		return published(planned.Pages())
+		return made.Pages()
 	}
-	write := func(files []publish.File, options ...publish.Options) map[string]string {
+	write := func(files []output.File, options ...publish.Options) map[string]string {
 		parent := t.TempDir()
 		for _, o := range options {
 			if _, err := publish.Write(filepath.Join(parent, publicFolder), files, o); err != nil {
@@ -249,7 +241,7 @@ func TestBuildInParts(t *testing.T) {
 		t.Error("three parts are not the whole")
 	}
 	for _, typed := range []string{"0/3", "4/3", "3", "1/0", "a/b", "1/3x", "-1/3", "01/3"} {
-		if code := run([]string{"build", dir, "--shard", typed}, strings.NewReader(""), io.Discard, io.Discard); code != exitWrongUse {
+		if code := testStreams(io.Discard, io.Discard).run([]string{"build", dir, "--shard", typed}); code != exitWrongUse {
 			t.Errorf("--shard %s: want exit code %d, got %d", typed, exitWrongUse, code)
 		}
 	}

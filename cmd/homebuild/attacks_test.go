@@ -164,7 +164,7 @@ func checkAttack(t *testing.T, a attack, dir string) {
 	}
 	var said, errs bytes.Buffer
 	start := time.Now()
-	code := run([]string{"build", dir, "--out", out}, strings.NewReader(""), &said, &errs)
+	code := testStreams(&said, &errs).run([]string{"build", dir, "--out", out})
 	if took := time.Since(start); took > patience {
 		t.Errorf("it took %v", took)
 	}

@@ -10,6 +10,7 @@ import (
 	"testing/fstest"
 
 	"homebuild/internal/recheck"
+	"homebuild/internal/school"
 	"homebuild/internal/site"
 	"homebuild/internal/week"
 )
@@ -203,13 +204,9 @@ func plant(t *testing.T, good fstest.MapFS, f planted) {
 // know only two numbers each, to keep the test quick.
 func oneWeek(t *testing.T, date string) fstest.MapFS {
 	t.Helper()
-	from, err := openSchool("")
-	if err != nil {
-		t.Fatal(err)
-	}
-	in, err := from.input()
-	if err != nil {
-		t.Fatal(err)
+	in, problems := school.Example().Load()
+	if len(problems) > 0 {
+		t.Fatal(problems)
 	}
 	in.Site.Languages = []string{"en", "es"}
 	in.Site.Weeks = slices.DeleteFunc(in.Site.Weeks, func(w week.Week) bool { return w.Date != date })

@@ -44,7 +44,7 @@ func TestFilesChangeWhileRead(t *testing.T) {
 	made, named := 0, 0
 	for i := range 30 {
 		var errs bytes.Buffer
-		if code := run([]string{"build", school, "--quiet"}, strings.NewReader(""), &bytes.Buffer{}, &errs); code == exitFine {
+		if code := testStreams(&bytes.Buffer{}, &errs).run([]string{"build", school, "--quiet"}); code == exitFine {
 			made++
 		} else if named++; !placed.MatchString(errs.String()) {
 			t.Errorf("build %d: the file is not named: %s", i, errs.String())

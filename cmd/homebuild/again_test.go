@@ -22,15 +22,24 @@ import (
 	"homebuild/themes"
 )
 
-// ownSchool copies the example school's first weeks into a folder.
-func ownSchool(t testing.TB, languages ...string) string {
+// ownSchool copies the example school's first weeks into a folder, with their
+// notes in the languages.
+func ownSchool(t testing.TB, weeks int, languages ...string) string {
 	t.Helper()
 	dir := filepath.Join(t.TempDir(), "school")
 	entries, err := fs.ReadDir(example.Files, "weeks")
 	if err != nil {
 		t.Fatal(err)
 	}
-	for _, e := range entries[:min(14, len(entries))] {
+	dates := map[string]bool{}
+	for _, e := range entries {
+		name := strings.Split(e.Name(), ".") // 2026-09-14.es.md
+		if dates[name[0]] = true; len(dates) > weeks {
+			break
+		}
+		if len(name) > 2 && !slices.Contains(languages, name[1]) {
+			continue
+		}
 		putFile(t, filepath.Join(dir, "weeks", e.Name()), readFile(t, example.Files, "weeks/"+e.Name()))
 	}
 	text := readFile(t, example.Files, "site.toml")
@@ -104,7 +113,8 @@ func copied(t testing.TB, dir string) string {
 // After any edit a build leaves what a first build would make, and writes no
 // more pages than have other bytes.
 func TestEveryEditIsAFreshBuild(t *testing.T) {
-	dir := ownSchool(t, "en", "es", "ar")
+	t.Parallel()
+	dir := ownSchool(t, 5, "en", "es")
 	edit := func(name, old, new string) func() {
 		return func() {
 			path := filepath.Join(dir, filepath.FromSlash(name))
@@ -190,7 +200,8 @@ func keysOf(files map[string]string) []string {
 // One worker or many, one order or another, once or twice, in one piece or in
 // parts: the same bytes.
 func TestReproducible(t *testing.T) {
-	dir := ownSchool(t, "en", "es", "ar", "ru", "zh-Hans")
+	t.Parallel()
+	dir := ownSchool(t, 5, "en", "ar", "zh-Hans")
 	removeNotes(t, dir, "")
 	listed := func() []output.File {
 		made, problems := school.Open(dir, os.DirFS(dir)).Assemble(nil)
@@ -213,7 +224,7 @@ func TestReproducible(t *testing.T) {
 	slices.Reverse(backwards)
 	same := listed()
 	want := write(same, publish.Options{Workers: 1})
-	if len(want) < 5*(9*4+20) {
+	if len(want) < 3*(5*4+20) {
 		t.Fatalf("only %d files were built", len(want))
 	}
 	for name, got := range map[string]map[string]string{
@@ -231,7 +242,8 @@ func TestReproducible(t *testing.T) {
 
 // The parts of the command line are the whole.
 func TestBuildInParts(t *testing.T) {
-	dir := ownSchool(t, "en", "es", "ar")
+	t.Parallel()
+	dir := ownSchool(t, 2, "en", "ar")
 	whole, parts := copied(t, dir), copied(t, dir)
 	homebuild(t, "build", whole, "--quiet")
 	for _, part := range []string{"3/3", "1/3", "2/3"} {

@@ -12,6 +12,7 @@ import (
 // Every number on every page of the example year is read again and worked out
 // again, by a checker that shares no code with what made it.
 func TestEveryNumberIsRight(t *testing.T) {
+	t.Parallel()
 	report, problems := recheck.Site(publishedExample(t))
 	for _, p := range problems {
 		t.Error(p)

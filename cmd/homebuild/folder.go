@@ -90,40 +90,49 @@ func (s *streams) schoolCommand(use, short string, example exampleRule, do func(
 // find opens the school that a command is about, or says what to type.
 func (s *streams) find(cmd *cobra.Command, args []string, example exampleRule) (*folder, error) {
 	if len(args) > 0 {
-		return openSchool(args[0])
+		return openSchool(cmd, args[0])
 	}
 	if isSchool(here) {
-		return openSchool(here)
+		return openSchool(cmd, here)
 	}
 	above, below := schoolsNear(here)
+	absent := fmt.Sprintf("there is no %q here", week.SiteFile)
 	if !bool(example) || above != "" {
-		return nil, wrongUse(fmt.Sprintf("there is no %q here", week.SiteFile), notHere(cmd.CommandPath(), above, below))
+		return nil, wrongUse(absent, orNear(cmd, above, below, cmd.CommandPath()+" my-class, or homebuild start my-class for a new site"))
 	}
 	if quiet, _ := cmd.Flags().GetBool("quiet"); !quiet {
-		s.tellExample(below)
+		s.tell("this is the example school: no folder was given, and "+absent, orNear(cmd, "", below, "homebuild start my-class begins one of your own"))
 	}
 	return openFolder("")
 }
 
-// tellExample says that the example school stands in.
-func (s *streams) tellExample(below []string) {
-	hint := "homebuild start my-class begins one of your own"
-	if len(below) > 0 {
-		hint = "type the folder of yours after the command: " + strings.Join(below, ", or ")
+// openSchool opens a school that must be there: a folder in which nothing is a
+// school's is most likely the wrong one.
+func openSchool(cmd *cobra.Command, path string) (*folder, error) {
+	from, err := openFolder(path)
+	if err != nil || school.IsSchool(from.files) {
+		return from, err
 	}
-	s.tell(fmt.Sprintf("this is the example school: no folder was given, and there is no %q here", week.SiteFile), hint)
+	from.close()
+	above, below := schoolsNear(path)
+	hint := fmt.Sprintf("homebuild start%s begins a school there", argument(path))
+	if path == here {
+		hint = "go to the folder that holds it, or type the folder; homebuild start my-class begins a new one"
+	}
+	return nil, wrongUse(fmt.Sprintf("%q is not a school's folder: there is no %q in it", path, week.SiteFile), orNear(cmd, above, below, hint))
 }
 
-// notHere says what to type where no school is.
-func notHere(command, above string, below []string) string {
-	if above != "" {
-		return "the school's folder is the one above: " + command + argument(above)
-	}
-	if len(below) == 0 {
-		return command + " my-class, or homebuild start my-class for a new site"
-	}
+// orNear says which schools near a person may mean; otherwise something else.
+func orNear(cmd *cobra.Command, above string, below []string, otherwise string) string {
+	command := func(folder string) string { return cmd.CommandPath() + argument(folder) }
 	const shown = 3
-	return strings.Join(each(below[:min(shown, len(below))], func(folder string) string { return command + argument(folder) }), ", or ")
+	switch {
+	case above != "":
+		return "the school's folder is the one above: " + command(above)
+	case len(below) > 0:
+		return strings.Join(each(below[:min(shown, len(below))], command), ", or ")
+	}
+	return otherwise
 }
 
 // isSchool reports whether a folder has the settings of a school.
@@ -153,27 +162,6 @@ func schoolsNear(folder string) (above string, below []string) {
 		}
 	}
 	return "", below
-}
-
-// openSchool opens a school that must be there: a folder in which nothing is a
-// school's is most likely the wrong one.
-func openSchool(path string) (*folder, error) {
-	from, err := openFolder(path)
-	if err != nil || school.IsSchool(from.files) {
-		return from, err
-	}
-	from.close()
-	above, below := schoolsNear(path)
-	hint := fmt.Sprintf("homebuild start%s begins a school there", argument(path))
-	switch {
-	case above != "":
-		hint = fmt.Sprintf("the school's folder is the one above: %s", above)
-	case len(below) > 0:
-		hint = "there is one in it: " + strings.Join(below, ", ")
-	case path == here:
-		hint = "go to the folder that holds it, or type the folder; homebuild start my-class begins a new one"
-	}
-	return nil, wrongUse(fmt.Sprintf("%q is not a school's folder: there is no %q in it", path, week.SiteFile), hint)
 }
 
 // folderMissing is what is told of a folder that is not there, with the one of

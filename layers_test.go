@@ -19,6 +19,7 @@ import (
 // cmd knows flags.
 var rooms = map[string][]string{
 	"internal/diag":        nil,
+	"internal/output":      nil,
 	"internal/problem":     nil,
 	"internal/phrase":      {"internal/problem"},
 	"internal/picture":     {"internal/problem", "internal/phrase"},
@@ -36,12 +37,13 @@ var rooms = map[string][]string{
 	"internal/page":        {"internal/qrcode", "internal/problem", "internal/phrase", "internal/strategy", "internal/picture", "internal/story", "internal/i18n", "internal/picture/svg", "internal/cards", "internal/diag"},
 	"internal/ownstory":    {"internal/diag", "internal/problem", "internal/picture"},
 	"internal/week":        {"internal/diag", "internal/problem", "internal/activity"},
-	"internal/site":        {"internal/problem", "internal/phrase", "internal/strategy", "internal/estimate", "internal/mistake", "internal/picture", "internal/activity", "internal/story", "internal/i18n", "internal/ownstory", "internal/cards", "internal/page", "internal/week", "internal/qrcode", "internal/sms", "internal/diag", "internal/readability"},
+	"internal/site":        {"internal/output", "internal/problem", "internal/phrase", "internal/strategy", "internal/estimate", "internal/mistake", "internal/picture", "internal/activity", "internal/story", "internal/i18n", "internal/ownstory", "internal/cards", "internal/page", "internal/week", "internal/qrcode", "internal/sms", "internal/diag", "internal/readability"},
 	"internal/weight":      nil,
 	"internal/check":       {"internal/diag", "internal/readability", "internal/recheck", "internal/site", "internal/week", "internal/weight"},
-	"internal/publish":     nil,
+	"internal/school":      {"internal/diag", "internal/output", "internal/problem", "internal/strategy", "internal/picture", "internal/activity", "internal/story", "internal/i18n", "internal/page", "internal/week", "internal/site", "locales", "themes", "site"},
+	"internal/publish":     {"internal/output"},
 	"internal/recheck":     {"internal/diag", "internal/weight"}, // nothing of what made the pages
-	"internal/preview":     {"internal/diag"},
+	"internal/preview":     {"internal/diag", "internal/output"},
 	"locales":              nil,
 	"docs":                 nil,
 	"themes":               nil,
@@ -60,9 +62,8 @@ var owners = map[string][]string{
 	"github.com/nicksnyder/go-i18n/v2": {"internal/i18n"},
 	"net/http":                         {"internal/preview"},
 	"github.com/fsnotify/fsnotify":     {"internal/preview"},
-	"github.com/charmbracelet/huh":     {"cmd/homebuild"},
 	"os":                               {"internal/publish", "cmd/homebuild", "browser", "."},
-	"time":                             {"internal/publish", "internal/preview", "internal/week", "internal/site", "cmd/homebuild", "browser"},
+	"time":                             {"internal/publish", "internal/preview", "internal/week", "internal/site", "internal/school", "cmd/homebuild", "browser"},
 	"math/rand":                        nil,
 	"math/rand/v2":                     nil,
 }

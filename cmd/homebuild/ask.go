@@ -1,104 +1,106 @@
 package main
 
 import (
-	"errors"
 	"fmt"
+	"slices"
+	"strconv"
+	"strings"
 
-	"github.com/charmbracelet/huh"
-
-	"homebuild/internal/i18n"
-	"homebuild/locales"
+	"homebuild/internal/diag"
 )
 
-// Questions are asked on a terminal and nowhere else, and each has a flag that
-// answers it beforehand. With ACCESSIBLE set, or on a terminal that cannot move
-// its cursor, they are plain lines, which a screen reader reads well.
+// Questions are asked on a terminal and nowhere else, a line each, which a screen
+// reader reads well; each has a flag that answers it beforehand. An answer that
+// cannot stand is asked again, with what to write. Nothing is written before the
+// last answer, so ctrl-c ends all.
 
-// ask shows questions on one screen; none is fine. Ctrl-c ends it with nothing
-// written.
-func (s *streams) ask(questions []huh.Field) error {
-	if len(questions) == 0 {
-		return nil
+// ask reads answers until one is taken; take says what is wrong with it.
+func (s *streams) ask(question string, take func(answer string) *diag.Problem) error {
+	for {
+		fmt.Fprint(s.err, s.bold(question)+" ")
+		answer, err := s.in.ReadString('\n')
+		if err != nil {
+			return wrongUse("nobody answers; nothing was written", "flags answer beforehand: --help lists them")
+		}
+		wrong := take(strings.TrimSpace(answer))
+		if wrong == nil {
+			return nil
+		}
+		s.tell(wrong.Text, wrong.Hint)
 	}
-	theme := huh.ThemeBase()
-	if s.colour {
-		theme = huh.ThemeBase16()
-	}
-	err := huh.NewForm(huh.NewGroup(questions...)).WithInput(s.in).WithOutput(s.err).WithAccessible(s.simple).WithTheme(theme).Run()
-	if errors.Is(err, huh.ErrUserAborted) {
-		s.tell("ended; nothing was written", "")
-		return errTold
-	}
-	return err
 }
 
 // line asks for a line of text. A value that is there already is proposed, and
 // an empty answer takes it.
-func (s *streams) line(title, about string, value *string, check func(string) error) *huh.Input {
+func (s *streams) line(question string, value *string, check func(string) *diag.Problem) error {
 	proposed := *value
-	if s.simple { // such a terminal shows neither
-		if about != "" {
-			title += " (" + about + ")"
-		}
-		if proposed != "" {
-			title += " [" + proposed + "]"
-		}
-		title += ":"
+	if proposed != "" {
+		question += " [" + proposed + "]"
 	}
-	return huh.NewInput().Title(title).Description(about).Value(value).Validate(func(text string) error {
-		if text == "" && proposed != "" {
-			return nil
+	return s.ask(question+":", func(answer string) *diag.Problem {
+		if answer == "" {
+			answer = proposed
 		}
-		return onOneLine(check(text))
+		*value = answer
+		return check(answer)
 	})
 }
 
-// onOneLine puts the next step beside what is wrong: a form shows one line.
-func onOneLine(err error) error {
-	var usage *usageError
-	if errors.As(err, &usage) {
-		return fmt.Errorf("%s: %s", usage.text, usage.hint)
-	}
-	return err
+// choose asks for one of a list and gives its place. The one at the proposed
+// place is taken by an empty answer.
+func (s *streams) choose(question string, words []string, proposed int) (int, error) {
+	s.list(question, words)
+	chosen := proposed
+	err := s.ask(fmt.Sprintf("1 to %d [%d]:", len(words), proposed+1), func(answer string) (wrong *diag.Problem) {
+		if answer != "" {
+			chosen, wrong = place(answer, len(words))
+		}
+		return wrong
+	})
+	return chosen, err
 }
 
-// choose asks for one of a list. The value that is there already is proposed.
-func choose[T comparable](s *streams, title, about string, value *T, list []T, word func(T) string) *huh.Select[T] {
-	const shown = 12
-	options := make([]huh.Option[T], len(list))
-	for i, v := range list {
-		name := word(v)
-		if s.simple && v == *value {
-			name += "  (or enter)"
+// chooseSome asks for any of a list, by their numbers.
+func (s *streams) chooseSome(question string, words []string) ([]int, error) {
+	s.list(question, words)
+	var chosen []int
+	err := s.ask("their numbers, such as 1 3; enter for none:", func(answer string) *diag.Problem {
+		chosen = nil
+		for _, typed := range strings.FieldsFunc(answer, func(c rune) bool { return c == ' ' || c == ',' }) {
+			i, wrong := place(typed, len(words))
+			if wrong != nil {
+				return wrong
+			}
+			chosen = append(chosen, i)
 		}
-		options[i] = huh.NewOption(name, v)
-	}
-	if s.simple && about != "" {
-		title += " Proposed: " + about
-	}
-	// The list begins to be seen at the value it has when it gets its options:
-	// at the first of them, so that all can be seen.
-	top := list[0]
-	field := huh.NewSelect[T]().Title(title).Description(about).Value(&top).Options(options...).Value(value)
-	if len(list) > shown {
-		field.Height(shown)
-	}
-	return field
+		return nil
+	})
+	slices.Sort(chosen)
+	return slices.Compact(chosen), err
 }
 
-// readyLanguages are the languages whose files are whole, by tag in order, with
-// their own names.
-func readyLanguages() (tags []string, names map[string]string, err error) {
-	all, problems := i18n.StatusOf(locales.Files)
-	if len(problems) > 0 {
-		return nil, nil, problems
+func (s *streams) list(question string, words []string) {
+	fmt.Fprintln(s.err, s.bold(question))
+	for i, word := range words {
+		fmt.Fprintf(s.err, "  %2d  %s\n", i+1, word)
 	}
-	names = map[string]string{}
-	for _, l := range all {
-		if l.Problems == 0 && l.Missing() == 0 {
-			tags = append(tags, l.Tag)
-			names[l.Tag] = l.Name
+}
+
+// place is where the entry of a typed number stands in a list.
+func place(typed string, of int) (int, *diag.Problem) {
+	n, err := strconv.Atoi(typed)
+	if err != nil || n < 1 || n > of {
+		return 0, &diag.Problem{Text: fmt.Sprintf("%q is not in the list", typed), Hint: fmt.Sprintf("type a number from 1 to %d", of)}
+	}
+	return n - 1, nil
+}
+
+// inTurn asks one question after the other.
+func inTurn(questions []func() error) error {
+	for _, ask := range questions {
+		if err := ask(); err != nil {
+			return err
 		}
 	}
-	return tags, names, nil
+	return nil
 }

@@ -1,34 +1,42 @@
 package main
 
 import (
+	"bufio"
 	"bytes"
-	"fmt"
 	"io"
 	"os"
 	"path/filepath"
 	"slices"
+	"strconv"
 	"strings"
+	"sync"
 	"testing"
-	"testing/iotest"
 	"time"
 
-	"github.com/charmbracelet/huh"
+	"homebuild/internal/school"
 )
 
-// asked runs a command as on a terminal that is read line by line, with these
-// answers.
+// asked runs a command as on a terminal, with these answers.
 func asked(t *testing.T, answers []string, args ...string) (code int, out, errs string) {
 	t.Helper()
 	var stdout, stderr bytes.Buffer
-	// A terminal gives a line at a time, and no more.
-	in := iotest.OneByteReader(strings.NewReader(strings.Join(answers, "\n") + "\n"))
-	s := &streams{in: in, out: &stdout, err: &stderr, watched: true, person: true, simple: true,
-		today: func() time.Time { return time.Date(2026, 9, 9, 12, 0, 0, 0, time.UTC) }}
-	root := newRootCmd(s)
-	root.SetArgs(args)
-	code = s.report(root.Execute())
-	return code, stdout.String(), stderr.String()
+	s := testStreams(&stdout, &stderr)
+	s.in = bufio.NewReader(strings.NewReader(strings.Join(answers, "\n") + "\n"))
+	s.person = true
+	return s.run(args), stdout.String(), stderr.String()
 }
+
+// testStreams are those of nobody, on a day in September, with one name for the
+// running program.
+func testStreams(out, errs io.Writer) *streams {
+	s := newStreams(strings.NewReader(""), out, errs)
+	s.now = func() time.Time { return time.Date(2026, 9, 9, 12, 0, 0, 0, time.UTC) }
+	s.program = theProgram
+	return s
+}
+
+// theProgram is asked for in every build, and does not change while tests run.
+var theProgram = sync.OnceValue(programSum)
 
 // has wants every text in the file.
 func has(t *testing.T, file string, texts ...string) {
@@ -44,47 +52,47 @@ func has(t *testing.T, file string, texts ...string) {
 	}
 }
 
-// place is where a word stands among the ready languages, as a person types it.
-func place(t *testing.T, tag, without string) string {
+// numberOf is the number of a language among the ready ones, as a person types
+// it.
+func numberOf(t *testing.T, tag, without string) string {
 	t.Helper()
-	ready, _, err := readyLanguages()
-	if err != nil {
-		t.Fatal(err)
+	ready := slices.DeleteFunc(school.Ready(), func(l school.Language) bool { return l.Tag == without })
+	i := slices.IndexFunc(ready, func(l school.Language) bool { return l.Tag == tag })
+	if i < 0 {
+		t.Fatalf("%q is not ready", tag)
 	}
-	ready = slices.DeleteFunc(ready, func(r string) bool { return r == without })
-	for i, r := range ready {
-		if r == tag {
-			return string(rune('1' + i))
-		}
-	}
-	t.Fatalf("%q is not ready", tag)
-	return ""
+	return strconv.Itoa(i + 1)
 }
 
 func TestStartAsks(t *testing.T) {
 	folder := filepath.Join(t.TempDir(), "my-class")
-	english, arabic := place(t, "en", ""), place(t, "ar", "en")
 	code, out, errs := asked(t, []string{
-		"",                   // no name: asked again
-		"Pebble Lane School", // the name
-		english,              // the class's language
-		arabic, "0",          // another language, and no more
+		"",                    // no name: asked again
+		"Call 555 123 4567",   // a number of a person: asked again
+		"Pebble Lane School",  // the name
+		"99",                  // no such language: asked again
+		numberOf(t, "en", ""), // the class's language
+		"x",                   // no number: asked again
+		numberOf(t, "ar", "en") + "," + numberOf(t, "es", "en") + " " + numberOf(t, "ar", "en"), // others, one twice
 		"2026-09-15",                  // a Tuesday: asked again
 		"",                            // the Monday that is proposed
 		"1",                           // kindergarten
 		"2",                           // its second target
-		"pebblelane.example",          // no web address: asked again
+		"https://",                    // no web address: asked again
 		"https://pebblelane.example/", // the address
 	}, "start", folder)
 	if code != exitFine {
 		t.Fatalf("exit code %d\n%s\n%s", code, out, errs)
 	}
-	for _, want := range []string{"the name is empty", "2026-09-15 is a Tuesday", "is not a web address", "First Monday (year-month-day) [2026-09-14]:"} {
+	for _, want := range []string{
+		"the site has no name", "name holds a phone number", `"99" is not in the list`, `"x" is not in the list`, "hint: type a number from 1 to ",
+		"2026-09-15 is a Tuesday", `"https://" is not where a site can live`, "First Monday, year-month-day [2026-09-14]: ", "1 to 4 [2]: ",
+	} {
 		if !strings.Contains(errs, want) {
 			t.Errorf("want %q among the questions, got\n%s", want, errs)
 		}
 	}
-	has(t, filepath.Join(folder, "site.toml"), `name = "Pebble Lane School"`, `languages = ["en", "ar"]`, `address = "https://pebblelane.example/"`)
+	has(t, filepath.Join(folder, "site.toml"), `name = "Pebble Lane School"`, `languages = ["en", "ar", "es"]`, `address = "https://pebblelane.example/"`)
 	has(t, filepath.Join(folder, "weeks", "2026-09-14.md"), `target = "subtract-within-5"`, "weeks/2026-09-14.ar.md")
 }
 
@@ -100,35 +108,6 @@ func TestStartAsksTheRestOnly(t *testing.T) {
 	_, _, errs = asked(t, nil, "start", folder+"2", "--yes")
 	if errs != "" {
 		t.Errorf("--yes: want nothing asked, got\n%s", errs)
-	}
-}
-
-// A form on a terminal shows every choice, whichever is proposed, and says on
-// its one line what to write instead.
-func TestFormShowsAll(t *testing.T) {
-	s := &streams{}
-	for _, proposed := range []int{0, 1, 2} { // 0 stands last, as "none" does
-		value := proposed
-		field := choose(s, "Which?", "", &value, []int{1, 2, 0}, func(n int) string { return []string{"none", "count-on", "doubles"}[n] })
-		field.WithTheme(huh.ThemeBase()).WithWidth(60)
-		seen := field.View()
-		for _, word := range []string{"none", "count-on", "doubles"} {
-			if !strings.Contains(seen, word) {
-				t.Errorf("proposed %d: want %q to be seen, got\n%s", proposed, word, seen)
-			}
-		}
-		if chosen := "> " + []string{"none", "count-on", "doubles"}[proposed]; !strings.Contains(seen, chosen) || value != proposed {
-			t.Errorf("want %q proposed, got %d\n%s", chosen, value, seen)
-		}
-	}
-	for typed, want := range map[string]string{
-		"14.9.2026":  `"14.9.2026" is not a day of the calendar: write year-month-day, such as 2026-09-14`,
-		"2026-09-15": "2026-09-15 is a Tuesday: a week is named by its Monday: 2026-09-14",
-		"2026-09-14": "<nil>",
-	} {
-		if got := fmt.Sprint(onOneLine(checkMonday(typed))); got != want {
-			t.Errorf("%s: want %q, got %q", typed, want, got)
-		}
 	}
 }
 
@@ -154,42 +133,12 @@ func TestWeekAsks(t *testing.T) {
 func TestNoAnswer(t *testing.T) {
 	folder := filepath.Join(t.TempDir(), "my-class")
 	var stderr bytes.Buffer
-	s := &streams{in: strings.NewReader(""), out: io.Discard, err: &stderr, person: true, simple: true, today: time.Now}
-	root := newRootCmd(s)
-	root.SetArgs([]string{"start", folder})
-	if code := s.report(root.Execute()); code != exitWrongUse {
+	s := testStreams(io.Discard, &stderr)
+	s.person = true
+	if code := s.run([]string{"start", folder}); code != exitWrongUse || !strings.Contains(stderr.String(), "nobody answers; nothing was written") {
 		t.Errorf("exit code: want %d, got %d\n%s", exitWrongUse, code, stderr.String())
 	}
 	if _, err := os.Stat(folder); err == nil {
 		t.Error("want nothing written")
-	}
-}
-
-func TestMondays(t *testing.T) {
-	// The calendar of 2026, as printed: 14 September is a Monday.
-	for _, row := range []struct{ day, from, after string }{
-		{"2026-09-13", "2026-09-14", "2026-09-14"},
-		{"2026-09-14", "2026-09-14", "2026-09-21"},
-		{"2026-09-15", "2026-09-21", "2026-09-21"},
-		{"2026-12-29", "2027-01-04", "2027-01-04"},
-		{"2028-02-28", "2028-02-28", "2028-03-06"},
-	} {
-		day, err := time.Parse(time.DateOnly, row.day)
-		if err != nil {
-			t.Fatal(err)
-		}
-		if from, after := mondayFrom(day), mondayAfter(row.day); from != row.from || after != row.after {
-			t.Errorf("%s: want %s and %s, got %s and %s", row.day, row.from, row.after, from, after)
-		}
-	}
-}
-
-func TestQuoted(t *testing.T) {
-	for _, row := range []struct{ text, want string }{
-		{"Pebble Lane", `"Pebble Lane"`}, {"l'École", `"l'École"`}, {`The "Heron" class`, `'The "Heron" class'`}, {`a\b`, `'a\b'`},
-	} {
-		if got := quoted(row.text); got != row.want {
-			t.Errorf("quoted(%s): want %s, got %s", row.text, row.want, got)
-		}
 	}
 }

@@ -123,7 +123,7 @@ func TestAttacksOnTheDisk(t *testing.T) {
 			test.make(t, dir)
 			out := filepath.Join(parent, "out")
 			var said, errs strings.Builder
-			code := run([]string{"build", dir, "--out", out}, strings.NewReader(""), &said, &errs)
+			code := testStreams(&said, &errs).run([]string{"build", dir, "--out", out})
 			first, _, _ := strings.Cut(strings.TrimPrefix(errs.String(), filepath.ToSlash(dir)+"/"), "\n")
 			if wantCode := map[bool]int{true: exitFine, false: exitProblems}[test.want == ""]; code != wantCode || !strings.HasPrefix(first, test.want) {
 				t.Errorf("want exit code %d and %q, got %d and %.200q", wantCode, test.want, code, first)

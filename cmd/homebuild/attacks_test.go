@@ -82,14 +82,15 @@ func many(text string) string {
 }
 
 const (
-	plainSite = "name = \"Pebble\"\nlanguages = [\"en\", \"es\"]\n"
-	plainWeek = "+++\ntarget = \"add-within-20\"\n"
+	plainSite   = "name = \"Pebble\"\nlanguages = [\"en\", \"es\"]\n"
+	oneLanguage = "name = \"Pebble\"\nlanguages = [\"en\"]\n" // where languages are not the point
+	plainWeek   = "+++\ntarget = \"add-within-20\"\n"
 )
 
 // prepare makes a school with the attack in it.
 func (a attack) prepare(t *testing.T, dir string) {
 	t.Helper()
-	site, week := plainSite, plainWeek+"+++\nDear families"
+	site, week := oneLanguage, plainWeek+"+++\nDear families"
 	own, whole := strings.CutPrefix(a.Text, "=")
 	more, adds := strings.CutPrefix(a.Text, "+")
 	switch a.kind {
@@ -108,6 +109,7 @@ func (a attack) prepare(t *testing.T, dir string) {
 		}
 		week = plainWeek + allow + "+++\n" + a.Text
 	case "languages":
+		site = plainSite
 		es := readFile(t, locales.Files, "es.toml")
 		switch {
 		case whole:
@@ -164,7 +166,7 @@ func checkAttack(t *testing.T, a attack, dir string) {
 	}
 	var said, errs bytes.Buffer
 	start := time.Now()
-	code := run([]string{"build", dir, "--out", out}, strings.NewReader(""), &said, &errs)
+	code := testStreams(&said, &errs).run([]string{"build", dir, "--out", out})
 	if took := time.Since(start); took > patience {
 		t.Errorf("it took %v", took)
 	}
@@ -210,7 +212,7 @@ func checkInert(t *testing.T, a attack, public string) {
 		}
 		return nil
 	})
-	if err != nil || pages < 50 {
+	if err != nil || pages < 25 {
 		t.Errorf("%d pages, %v", pages, err)
 	}
 }

@@ -2,6 +2,7 @@ package main
 
 import (
 	"bytes"
+	"errors"
 	"fmt"
 	"io/fs"
 	"os"
@@ -11,6 +12,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"homebuild/internal/diag"
+	"homebuild/internal/school"
 	"homebuild/internal/week"
 	example "homebuild/site"
 )
@@ -20,67 +22,117 @@ import (
 // A command that only shows or makes pages takes the example school when there
 // is neither, and says so; the others end with the next step.
 
-// someFolder is what commands that take a folder say of it; exampleFolder is
-// for those that can take the example school.
-const (
-	someFolder    = `Without a folder it takes the one you are in, when "site.toml" is there.`
-	exampleFolder = `Without a folder it takes the one you are in, when "site.toml" is there; else
-the example school, and says so.`
-)
-
 // here is the folder that a person is in.
 const here = "."
 
-// schoolFolder gives the folder that a command is about, or what to type.
-func schoolFolder(cmd *cobra.Command, args []string) (string, error) {
+// Where pages go in a school's folder: those for families, and those for the
+// teacher alone.
+const (
+	publicFolder = "public"
+	deskFolder   = "desk"
+)
+
+// folder is a school's folder on the disk, or the example school.
+type folder struct {
+	*school.School
+	path  string // as typed; empty for the example school
+	files fs.FS
+	close func() error
+}
+
+// place is the folder that something is written into.
+func (f *folder) place() string {
+	if f.path == "" {
+		return here
+	}
+	return f.path
+}
+
+// openFolder opens a folder, or the example school when none is given. Links
+// that lead out of the folder are not followed.
+func openFolder(path string) (*folder, error) {
+	if path == "" {
+		return &folder{School: school.Example(), files: example.Files, close: func() error { return nil }}, nil
+	}
+	root, err := os.OpenRoot(path)
+	switch {
+	case errors.Is(err, fs.ErrNotExist):
+		return nil, folderMissing(path)
+	case err != nil:
+		return nil, wrongUse(fmt.Sprintf("%q cannot be opened as a folder", path), `give the folder that holds "site.toml"`)
+	}
+	files := root.FS()
+	return &folder{school.Open(filepath.ToSlash(path), files), path, files, root.Close}, nil
+}
+
+// exampleRule says whether a command can take the example school.
+type exampleRule bool
+
+const (
+	orExample exampleRule = true
+	noExample exampleRule = false
+)
+
+// schoolCommand is a command about a school: it opens the one that was typed or
+// that the person is in. A person who is in a folder of a school does not mean
+// the example.
+func (s *streams) schoolCommand(use, short string, example exampleRule, do func(*cobra.Command, *folder) error) *cobra.Command {
+	return &cobra.Command{Use: use, Short: short, Args: atMostOneFolder, ValidArgsFunction: folders, RunE: func(cmd *cobra.Command, args []string) error {
+		from, err := s.find(cmd, args, example)
+		if err != nil {
+			return err
+		}
+		defer from.close()
+		return do(cmd, from)
+	}}
+}
+
+// find opens the school that a command is about, or says what to type.
+func (s *streams) find(cmd *cobra.Command, args []string, example exampleRule) (*folder, error) {
 	if len(args) > 0 {
-		return args[0], nil
+		return openSchool(cmd, args[0])
 	}
 	if isSchool(here) {
-		return here, nil
+		return openSchool(cmd, here)
 	}
-	return "", wrongUse(fmt.Sprintf("there is no %q here", week.SiteFile), notHere(cmd))
-}
-
-// schoolOrExample is schoolFolder for a command that can take the example
-// school: its folder is empty. A person who is in a folder of a school does not
-// mean the example.
-func schoolOrExample(cmd *cobra.Command, args []string) (string, error) {
-	folder, err := schoolFolder(cmd, args)
-	if above, _ := schoolsNear(here); err == nil || above != "" {
-		return folder, err
-	}
-	return "", nil
-}
-
-// tellExample says that the example school stands in.
-func (s *streams) tellExample() {
-	hint := "homebuild start my-class begins one of your own"
-	if _, below := schoolsNear(here); len(below) > 0 {
-		hint = "type the folder of yours after the command: " + strings.Join(below, ", or ")
-	}
-	s.tell(fmt.Sprintf("this is the example school: no folder was given, and there is no %q here", week.SiteFile), hint)
-}
-
-// notHere says what to type where no school is.
-func notHere(cmd *cobra.Command) string {
 	above, below := schoolsNear(here)
+	absent := fmt.Sprintf("there is no %q here", week.SiteFile)
+	if !bool(example) || above != "" {
+		return nil, wrongUse(absent, orNear(cmd, above, below, cmd.CommandPath()+" my-class, or homebuild start my-class for a new site"))
+	}
+	if quiet, _ := cmd.Flags().GetBool("quiet"); !quiet {
+		s.tell("this is the example school: no folder was given, and "+absent, orNear(cmd, "", below, "homebuild start my-class begins one of your own"))
+	}
+	return openFolder("")
+}
+
+// openSchool opens a school that must be there: a folder in which nothing is a
+// school's is most likely the wrong one.
+func openSchool(cmd *cobra.Command, path string) (*folder, error) {
+	from, err := openFolder(path)
+	if err != nil || school.IsSchool(from.files) {
+		return from, err
+	}
+	from.close()
+	above, below := schoolsNear(path)
+	hint := fmt.Sprintf("homebuild start%s begins a school there", argument(path))
+	if path == here {
+		hint = "go to the folder that holds it, or type the folder; homebuild start my-class begins a new one"
+	}
+	return nil, wrongUse(fmt.Sprintf("%q is not a school's folder: there is no %q in it", path, week.SiteFile), orNear(cmd, above, below, hint))
+}
+
+// orNear says which schools near a person may mean; otherwise something else.
+func orNear(cmd *cobra.Command, above string, below []string, otherwise string) string {
+	command := func(folder string) string { return cmd.CommandPath() + argument(folder) }
+	const shown = 3
 	switch {
 	case above != "":
-		return "the school's folder is the one above: " + asTyped(cmd, []string{above})
+		return "the school's folder is the one above: " + command(above)
 	case len(below) > 0:
-		return asTyped(cmd, below)
+		return strings.Join(each(below[:min(shown, len(below))], command), ", or ")
 	}
-	return asTyped(cmd, []string{"my-class"}) + ", or homebuild start my-class for a new site"
-}
-
-// asTyped is the command for each of these folders.
-func asTyped(cmd *cobra.Command, folders []string) string {
-	const most = 3
-	if len(folders) > most {
-		folders = folders[:most]
-	}
-	return strings.Join(each(folders, func(folder string) string { return cmd.CommandPath() + argument(folder) }), ", or ")
+	return otherwise
 }
 
 // isSchool reports whether a folder has the settings of a school.
@@ -112,66 +164,6 @@ func schoolsNear(folder string) (above string, below []string) {
 	return "", below
 }
 
-// openOne opens a school that must be there: a folder in which nothing is a
-// school's is most likely the wrong one.
-func openOne(folder string) (*school, error) {
-	from, err := openSchool(folder)
-	if err != nil || folder == "" {
-		return from, err
-	}
-	for _, name := range []string{week.Folder, week.SiteFile} {
-		if _, err := fs.Lstat(from.files, name); err == nil {
-			return from, nil
-		}
-	}
-	entries, _ := fs.ReadDir(from.files, ".")
-	for _, e := range entries {
-		if strings.HasPrefix(strings.ToLower(e.Name()), "site.") {
-			return from, nil // week says how to name it
-		}
-	}
-	from.close()
-	above, below := schoolsNear(folder)
-	hint := fmt.Sprintf("homebuild start%s begins a school there", argument(folder))
-	switch {
-	case folder == here && above == "" && len(below) == 0:
-		hint = "go to the folder that holds it, or type the folder; homebuild start my-class begins a new one"
-	case above != "":
-		hint = fmt.Sprintf("the school's folder is the one above: %s", above)
-	case len(below) > 0:
-		hint = "there is one in it: " + strings.Join(below, ", ")
-	}
-	return nil, wrongUse(fmt.Sprintf("%q is not a school's folder: there is no %q in it", folder, week.SiteFile), hint)
-}
-
-// atMostOneFolder is the rule for commands that take a folder or none.
-func atMostOneFolder(cmd *cobra.Command, args []string) error {
-	for i, word := range args {
-		if flag := plainFlag(cmd, word); flag != "" && (i > 0 || !isFolder(word)) {
-			return wrongUse(fmt.Sprintf("%s cannot do anything with %q", cmd.Name(), word), "write two plain dashes before it: "+flag)
-		}
-	}
-	if len(args) > 1 {
-		return wrongUse(fmt.Sprintf("%s takes one folder, not %d", cmd.Name(), len(args)), `put quotes around a name with spaces: "my class"`)
-	}
-	return nil
-}
-
-func isFolder(name string) bool {
-	info, err := os.Stat(name)
-	return err == nil && info.IsDir()
-}
-
-// plainFlag is the flag that was meant by a word with a word processor's dash,
-// one dash or none; empty when none was.
-func plainFlag(cmd *cobra.Command, word string) string {
-	name, _, _ := strings.Cut(strings.TrimLeft(word, "-‐‑‒–—―−"), "=")
-	if name == "" || cmd.Flags().Lookup(name) == nil {
-		return ""
-	}
-	return "--" + name
-}
-
 // folderMissing is what is told of a folder that is not there, with the one of
 // a similar name if there is one.
 func folderMissing(folder string) error {
@@ -187,4 +179,20 @@ func folderMissing(folder string) error {
 		hint = fmt.Sprintf("did you mean %q?", filepath.Join(filepath.Dir(folder), near))
 	}
 	return wrongUse(fmt.Sprintf("there is no folder %q", folder), hint)
+}
+
+func isFolder(name string) bool {
+	info, err := os.Stat(name)
+	return err == nil && info.IsDir()
+}
+
+// argument is a folder as one types it after a command.
+func argument(folder string) string {
+	switch {
+	case folder == "" || folder == here:
+		return ""
+	case strings.ContainsAny(folder, " '()&;"):
+		return fmt.Sprintf(" %q", folder)
+	}
+	return " " + folder
 }

@@ -21,11 +21,11 @@ var linkOf = regexp.MustCompile(`(?:href|content)="([^":#?]+\.html)`)
 // two versions of it: every page is that of one of the two, whole, and every
 // link of every page that can be reached from the first leads to a page. The next build finishes what was begun.
 func TestKillTheProgram(t *testing.T) {
-	program := filepath.Join(t.TempDir(), "homebuild")
-	if out, err := exec.Command("go", "build", "-o", program, ".").CombinedOutput(); err != nil {
-		t.Fatalf("%v\n%s", err, out)
+	program, err := exec.LookPath("homebuild") // this one, as TestMain makes it a command
+	if err != nil {
+		t.Fatal(err)
 	}
-	school := ownSchool(t, "en", "es", "ar")
+	school := ownSchool(t, 10, "en", "ar")
 	removeNotes(t, school, "")
 	settings, err := os.ReadFile(filepath.Join(school, "site.toml"))
 	if err != nil {
@@ -131,7 +131,7 @@ func checkKilled(t *testing.T, kill int, files map[string]string, whole map[stri
 			}
 		}
 	}
-	if len(reached) < 100 {
+	if len(reached) < 60 { // one language of version b
 		t.Errorf("kill %d: only %d pages can be reached", kill, len(reached))
 	}
 }

@@ -2,6 +2,7 @@ package main
 
 import (
 	"fmt"
+	"slices"
 
 	"github.com/spf13/cobra"
 
@@ -11,91 +12,90 @@ import (
 
 func newLanguageCheckCmd(s *streams) *cobra.Command {
 	return &cobra.Command{
-		Use:   "check [xx] [folder]",
-		Short: "what is still to mend, line by line",
-		Long: `Check reads a language's file and says everything that keeps it from being used,
-and everything that is surely a slip, with the line and what to write instead:
-texts that are missing or still English, places such as {{.Start}} that are lost
-or misspelt, forms that a sentence asks for and a thing does not have, letters of
-another script, end marks.
-
-Without xx it looks at every language of the folder. For one language it also
-tells, as a note, what you may leave as it is: texts much longer than the English.`,
-		Example: `  homebuild language check so my-class
-  homebuild language check my-class`,
-		Args: atMostTagAndFolder,
-		RunE: func(_ *cobra.Command, args []string) error {
-			tag, folder := tagOrFolder(args)
-			return runLanguageCheck(s, tag, folder)
+		Use: "check [xx] [folder]", Short: "what is still to mend, line by line", ValidArgsFunction: tagsAndFolders,
+		Args: func(cmd *cobra.Command, args []string) error {
+			if len(args) > 2 {
+				return wrongUse(fmt.Sprintf("%s takes a language and a folder, not %d words", cmd.Name(), len(args)), seeHelp(cmd))
+			}
+			return nil
 		},
-		ValidArgsFunction: tagsAndFolders,
+		RunE: func(_ *cobra.Command, args []string) error {
+			tag, path := tagOrFolder(args)
+			from, err := openLanguages(path)
+			if err != nil {
+				return err
+			}
+			defer from.close()
+			return checkLanguages(s, from, tag)
+		},
 	}
 }
 
-// runLanguageCheck tells the problems of one language, or of all.
-func runLanguageCheck(s *streams, tag, folder string) error {
-	b, err := openBench(folder)
-	if err != nil {
-		return err
+// tagOrFolder reads the words of a command that takes either, both or none. One
+// word is a folder when there is one of that name and no such language.
+func tagOrFolder(args []string) (tag, path string) {
+	switch len(args) {
+	case 0:
+		return "", ""
+	case 1:
+		if isFolder(args[0]) && !slices.Contains(languageWords(), args[0]) {
+			return "", args[0]
+		}
+		return args[0], ""
 	}
-	defer b.close()
+	return args[0], args[1]
+}
+
+// checkLanguages tells the problems of one language, or of all.
+func checkLanguages(s *streams, from *folder, tag string) error {
 	tags := []string{tag}
 	if tag == "" {
-		tags = b.tags()
+		if tags = from.OwnLanguages(); len(tags) == 0 {
+			tags = languageWords()
+		}
 	}
 	toMend := 0
 	var summary []string
 	for _, each := range tags {
-		begun, problems := i18n.Open(each, b.languages()...)
-		if begun != nil {
-			problems = begun.Problems
-			summary = append(summary, begunSummary(begun))
-			toMend += len(begun.Empty)
+		begun, problems := i18n.Open(each, from.Languages()...)
+		if begun == nil {
+			toMend += len(problems)
+			s.problems(from.Locate(problems))
+			continue
 		}
-		toMend += len(problems)
-		if begun != nil && tag != "" {
-			s.problems(b.here(notes(begun.Advice)))
+		toMend += len(begun.ToDo())
+		summary = append(summary, languageSummary(begun))
+		if tag != "" {
+			s.notices(from.Locate(begun.Advice))
 		}
-		s.problems(b.here(problems))
-		if begun != nil {
-			s.empty(b.here(begun.Empty))
-		}
+		s.problems(from.Locate(begun.Problems))
+		s.untranslated(from.Locate(begun.Empty))
 	}
 	for _, line := range summary {
 		s.say("%s", line)
 	}
 	if toMend > 0 {
 		s.tell(amount(toMend, "thing", "things")+" to do", "")
-		return errTold
+		return errReported
 	}
 	return nil
 }
 
-// mostEmpty is how many texts that are still to be written are told one by one.
-const mostEmpty = 8
+// maxEmpty is how many texts that are still to be written are told one by one.
+const maxEmpty = 8
 
-// empty tells which texts are still to be written; of a file that was just begun,
+// untranslated tells which texts are still to be written; of a file that was just begun,
 // the first ones.
-func (s *streams) empty(texts diag.Problems) {
-	shown := min(len(texts), mostEmpty)
+func (s *streams) untranslated(texts diag.Problems) {
+	shown := min(len(texts), maxEmpty)
 	s.problems(texts[:shown])
 	if more := len(texts) - shown; more > 0 {
 		s.tell(fmt.Sprintf("%s %s still to be written", s.bold(texts[0].File+":"), amount(more, "more text", "more texts")), "")
 	}
 }
 
-// notes are what a person may leave as it is.
-func notes(advice diag.Problems) diag.Problems {
-	out := make(diag.Problems, len(advice))
-	for i, p := range advice {
-		p.Text = "note: " + p.Text
-		out[i] = p
-	}
-	return out
-}
-
-// begunSummary is one line about a language.
-func begunSummary(b *i18n.Begun) string {
+// languageSummary is one line about a language.
+func languageSummary(b *i18n.Begun) string {
 	st := b.Status
 	line := fmt.Sprintf("%-8s %d of %d messages", st.Tag, st.Done, st.Total)
 	if len(st.LeftOut) > 0 {

@@ -11,86 +11,62 @@ import (
 
 	"homebuild/internal/diag"
 	"homebuild/internal/i18n"
+	"homebuild/internal/output"
 	"homebuild/internal/publish"
 	"homebuild/locales"
 )
 
 func newLanguageNewCmd(s *streams) *cobra.Command {
-	return &cobra.Command{
-		Use:   "new xx [folder]",
-		Short: "begin the file of a language",
-		Long: `New writes "locales/xx.toml" into the folder: every message with a note, the
-English text, and an empty text to fill in, with as many plural forms as the
-language needs. What it guesses about the language is marked "please confirm".
-
-Where the program brings the language along, new writes a copy of its file, for
-you to improve; your folder's own file is then the one that is used.
-
-A file that is there already is never changed.`,
-		Example: `  homebuild language new so my-class
-  homebuild language new pt-BR`,
-		Args: tagAndFolder,
-		RunE: func(_ *cobra.Command, args []string) error {
-			return runLanguageNew(s, args[0], secondWord(args))
-		},
-		ValidArgsFunction: tagsAndFolders,
-	}
+	return languageCommand("new xx [folder]", "begin the file of a language", func(_ *cobra.Command, from *folder, tag string) error {
+		return newLanguage(s, from, tag)
+	})
 }
 
-// runLanguageNew writes the file and says how to go on.
-func runLanguageNew(s *streams, tag, folder string) error {
-	b, err := openBench(folder)
-	if err != nil {
-		return err
-	}
-	defer b.close()
-	if b.folder == "" {
+// newLanguage writes the file and says how to go on.
+func newLanguage(s *streams, from *folder, tag string) error {
+	if from.path == "" {
 		return wrongUse(`there is neither "site.toml" nor a folder "locales" here`,
 			"give a school's folder: homebuild language new "+tag+" my-class; homebuild start my-class makes one")
 	}
-	data, copied, err := newLanguageFile(b, tag)
+	data, copied, err := newLanguageFile(from, tag)
 	if err != nil {
 		return err
 	}
-	path := filepath.Join(b.folder, localesFolder, tag+".toml")
-	taken, err := publish.Create(filepath.Join(b.folder, localesFolder), []publish.File{{Path: tag + ".toml", Render: func() ([]byte, error) { return data, nil }}})
+	file := from.languagePath(tag)
+	taken, err := publish.Create(filepath.Dir(file), []output.File{output.Text(filepath.Base(file), string(data))})
 	if err != nil {
 		return err
 	}
 	if len(taken) > 0 {
-		s.tell(fmt.Sprintf("there is already a file %q, and nothing was changed", path), "homebuild language check "+tag+argument(b.folder)+" says what is still to do")
-		return errTold
+		s.tell(fmt.Sprintf("there is already a file %q, and nothing was changed", file), "homebuild language check "+tag+argument(from.path)+" says what is still to do")
+		return errReported
 	}
-	sayBegun(s, b, tag, path, copied)
+	begun, problems := i18n.Open(tag, from.Languages()...)
+	switch {
+	case copied:
+		s.say("%s is a copy of the words that come with the program, to improve", file)
+	case len(problems) == 0:
+		s.say("%s is ready for %d messages, and for what it guessed:", file, begun.Status.Total)
+		s.say(`  look for "please confirm" at its head`)
+	}
+	s.say("")
+	s.say("write        open it in any editor that saves UTF-8 text")
+	s.say("see it       homebuild language sample %s%s --watch", tag, argument(from.path))
+	s.say("still to do  homebuild language check %s%s", tag, argument(from.path))
+	s.say(`on pages     add "%s" to languages in site.toml when check finds nothing`, tag)
 	return nil
 }
 
 // newLanguageFile is an empty file, or a copy of the program's own.
-func newLanguageFile(b *bench, tag string) (data []byte, copied bool, err error) {
-	if slices.Contains(i18n.Tags(locales.Files), tag) {
+func newLanguageFile(from *folder, tag string) (data []byte, copied bool, err error) {
+	if slices.Contains(languageWords(), tag) {
 		data, err = fs.ReadFile(locales.Files, tag+".toml")
 		return data, true, err
 	}
-	data, err = i18n.NewFile(tag, b.languages()...)
+	data, err = i18n.NewFile(tag, from.Languages()...)
 	var problems diag.Problems
 	if err != nil && !errors.As(err, &problems) {
 		return nil, false, wrongUse(err.Error(), "")
 	}
 	return data, false, err
-}
-
-func sayBegun(s *streams, b *bench, tag, path string, copied bool) {
-	begun, problems := i18n.Open(tag, b.languages()...)
-	switch {
-	case copied:
-		s.say("%s is a copy of the words that come with the program, to improve", path)
-	case len(problems) == 0:
-		s.say("%s is ready for %d messages, and for what it guessed:", path, begun.Status.Total)
-		s.say(`  look for "please confirm" at its head`)
-	}
-	s.say("")
-	s.say("write        open it in any editor that saves UTF-8 text")
-	s.say("see it       homebuild language sample %s%s --watch", tag, argument(b.folder))
-	s.say("still to do  homebuild language check %s%s", tag, argument(b.folder))
-	s.say(`on pages     add "%s" to languages in site.toml when check finds nothing`, tag)
 }

@@ -1,99 +1,93 @@
 package main
 
 import (
+	"fmt"
 	"path/filepath"
 
 	"github.com/spf13/cobra"
 
-	"homebuild/internal/activity"
+	"homebuild/internal/diag"
 	"homebuild/internal/i18n"
+	"homebuild/internal/output"
+	"homebuild/internal/preview"
 	"homebuild/internal/publish"
-	"homebuild/internal/site"
-	"homebuild/internal/story"
 )
 
-// sampleOptions is what a person asks of a sample.
-type sampleOptions struct {
-	*streams
-	tag, folder string
-	watch       bool
-	port        int
-}
-
 func newLanguageSampleCmd(s *streams) *cobra.Command {
-	opts := sampleOptions{streams: s}
-	cmd := &cobra.Command{
-		Use:   "sample xx [folder]",
-		Short: "everything the language says, on one page to read and sign",
-		Long: `Sample makes one page, "desk/sample-xx.html", with everything that the language
-says: every wording of a story told several times with other people, things and
-numbers, and every message in all its forms. A fluent reader reads it once; the
-page says how to sign. A file that is half done shows what is written so far.
-
-With --watch it shows the page in your browser, as wide as a phone, and follows
-while you write: save the file, and the page is there within a second. Once check
-finds nothing, the pages that families will see are listed beside it. Only this
-computer can see it, and nothing is written. Press ctrl-c to end it.`,
-		Example: `  homebuild language sample so my-class
-  homebuild language sample so my-class --watch`,
-		Args: tagAndFolder,
-		RunE: func(cmd *cobra.Command, args []string) error {
-			opts.tag, opts.folder = args[0], secondWord(args)
-			if opts.watch {
-				return runLanguageWatch(cmd.Context(), opts)
-			}
-			return runLanguageSample(opts)
-		},
-		ValidArgsFunction: tagsAndFolders,
-	}
-	cmd.Flags().BoolVar(&opts.watch, "watch", false, "show it in the browser and follow while you write")
-	cmd.Flags().IntVar(&opts.port, "port", 0, "with --watch, use this `number`")
+	var watch bool
+	var port int
+	cmd := languageCommand("sample xx [folder]", "everything the language says, on one page to read and sign", func(cmd *cobra.Command, from *folder, tag string) error {
+		if watch {
+			return watchSample(s, cmd, from, tag, port)
+		}
+		return writeSample(s, from, tag)
+	})
+	cmd.Flags().BoolVar(&watch, "watch", false, "show it in the browser and follow while you write")
+	cmd.Flags().IntVar(&port, "port", 0, "with --watch, use this `number`")
+	cmd.PreRunE = func(*cobra.Command, []string) error { return checkPort(port) }
 	return cmd
 }
 
-// runLanguageSample puts the page on the desk.
-func runLanguageSample(opts sampleOptions) error {
-	b, err := openBench(opts.folder)
+// writeSample puts the page on the desk.
+func writeSample(s *streams, from *folder, tag string) error {
+	sample, begun, problems := from.Sample(tag)
+	if len(problems) > 0 {
+		return problems
+	}
+	desk := filepath.Join(from.path, deskFolder)
+	report, err := publish.Write(desk, []output.File{sample}, publish.Options{Manifest: "sample-" + tag})
 	if err != nil {
 		return err
 	}
-	defer b.close()
-	page, begun, err := b.sample(opts.tag)
-	if err != nil {
-		return err
-	}
-	desk := filepath.Join(b.folder, "desk")
-	report, err := publish.Write(desk, published([]site.File{page}), publish.Options{Manifest: "sample-" + opts.tag})
-	if err != nil {
-		return err
-	}
-	opts.say("%s", begunSummary(begun))
-	opts.say("to read  %s", filepath.Join(desk, page.Path))
-	return buildOptions{streams: opts.streams}.inTheWay(desk, report)
+	s.say("%s", languageSummary(begun))
+	s.say("to read  %s", filepath.Join(desk, sample.Path))
+	return s.foreign(desk, report)
 }
 
-// sample is the page of a language as its file is now.
-func (b *bench) sample(tag string) (site.File, *i18n.Begun, error) {
-	begun, problems := i18n.Open(tag, b.languages()...)
+// watchSample serves the sample until it is told to end.
+func watchSample(s *streams, cmd *cobra.Command, from *folder, tag string, port int) error {
+	if _, _, problems := from.Sample(tag); len(problems) > 0 {
+		return problems // a slip in the language's name, most often
+	}
+	var begun *i18n.Begun // nil while the file cannot be understood
+	return s.serve(cmd, from, port, serving{
+		command: fmt.Sprintf("%s %s%s --watch", cmd.CommandPath(), tag, argument(from.path)),
+		begins:  "the sample of " + tag, ends: "the sample is no longer shown",
+		build: func() (result preview.Result) {
+			result, begun = from.previewSample(tag)
+			return result
+		},
+		notify: func(c preview.Changed) {
+			s.problems(c.Problems)
+			if begun != nil {
+				s.say("%s  (%d ms)", languageSummary(begun), c.Took.Milliseconds())
+			}
+		},
+	})
+}
+
+// previewSample makes the sample from the files as they are now, and the
+// families' pages when the language is whole.
+func (f *folder) previewSample(tag string) (preview.Result, *i18n.Begun) {
+	sample, begun, problems := f.Sample(tag)
 	if len(problems) > 0 {
-		return site.File{}, nil, b.here(problems)
+		return preview.Result{Problems: problems}, nil
 	}
-	begun.Problems, begun.Advice = b.here(begun.Problems), b.here(begun.Advice)
-	catalog, problems := b.catalog([]string{i18n.SourceTag})
-	if len(problems) > 0 {
-		return site.File{}, nil, b.here(problems)
+	result := preview.Result{First: sample.Path, Notices: f.fewProblems(tag, begun.Problems)}
+	result.Pages = []output.File{sample}
+	if begun.Whole() {
+		pages, problems := f.PagesIn(tag)
+		result.Pages, result.Notices = append(result.Pages, pages...), append(result.Notices, problems...)
 	}
-	theme, problems := b.look("")
-	if len(problems) > 0 {
-		return site.File{}, nil, b.here(problems)
+	return result, begun
+}
+
+// fewProblems are those that stand beside the page; check tells all.
+func (f *folder) fewProblems(tag string, found diag.Problems) diag.Problems {
+	const shown = 12
+	if len(found) <= shown {
+		return found
 	}
-	targets, err := activity.Targets()
-	if err != nil {
-		return site.File{}, nil, err
-	}
-	stock, err := story.LoadStock()
-	if err != nil {
-		return site.File{}, nil, err
-	}
-	return site.Sample(site.SampleInput{Begun: begun, English: catalog.Source(), Theme: theme, Targets: targets, Stock: stock}), begun, nil
+	more := diag.Problem{Text: fmt.Sprintf("and %d more", len(found)-shown), Hint: "homebuild language check " + tag + argument(f.path)}
+	return append(found[:shown:shown], more)
 }

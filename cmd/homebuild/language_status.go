@@ -1,7 +1,6 @@
 package main
 
 import (
-	"encoding/json"
 	"fmt"
 	"strings"
 
@@ -10,89 +9,62 @@ import (
 	"homebuild/internal/i18n"
 )
 
-// statusOptions is what a person asks of the state of the languages.
-type statusOptions struct {
-	*streams
-	folder string
-	json   bool
-}
-
 func newLanguageStatusCmd(s *streams) *cobra.Command {
-	opts := statusOptions{streams: s}
+	var asJSON bool
 	cmd := &cobra.Command{
 		Use:   "status [folder]",
 		Short: "how far each language has come",
-		Long: `Status lists the languages, the folder's own and the program's: how many messages
-have a text and how many are missing, in how many the English has changed since
-they were translated, what the language leaves out, and who signed it.`,
-		Example: `  homebuild language status
-  homebuild language status my-class --json`,
-		Args: atMostOneFolder,
+		Args:  atMostOneFolder,
 		RunE: func(_ *cobra.Command, args []string) error {
-			opts.folder = strings.Join(args, "")
-			return runLanguageStatus(opts)
+			from, err := openLanguages(strings.Join(args, ""))
+			if err != nil {
+				return err
+			}
+			defer from.close()
+			return languageStatus(s, from, asJSON)
 		},
 		ValidArgsFunction: folders,
 	}
-	cmd.Flags().BoolVar(&opts.json, "json", false, "write JSON")
+	cmd.Flags().BoolVar(&asJSON, "json", false, "write JSON")
 	return cmd
 }
 
-// statusEntry is a language as other programs read it.
+// statusEntry is a language as people and other programs read it.
 type statusEntry struct {
-	Tag      string   `json:"tag"`
-	Name     string   `json:"name"`
-	Total    int      `json:"total"`
-	Done     int      `json:"done"`
-	Missing  int      `json:"missing"`
-	Stale    int      `json:"stale"`
-	Problems int      `json:"problems"`
-	LeftOut  []string `json:"leftOut"`
-	Review   string   `json:"review"` // "source", "draft", or who signed it and when
+	i18n.Status
+	Missing int    `json:"missing"`
+	Review  string `json:"review"` // "source", "draft", or who signed it and when
 }
 
-func runLanguageStatus(opts statusOptions) error {
-	b, err := openBench(opts.folder)
-	if err != nil {
-		return err
-	}
-	defer b.close()
-	status, problems := i18n.StatusOf(b.languages()...)
+func languageStatus(s *streams, from *folder, asJSON bool) error {
+	status, problems := i18n.StatusOf(from.Languages()...)
 	if len(problems) > 0 {
-		return b.here(problems)
+		return from.Locate(problems)
 	}
-	entries := make([]statusEntry, len(status))
-	for i, st := range status {
-		entries[i] = newStatusEntry(st)
+	entries := each(status, newStatusEntry)
+	if asJSON {
+		return s.writeJSON(entries)
 	}
-	if opts.json {
-		out := json.NewEncoder(opts.out)
-		out.SetEscapeHTML(false)
-		out.SetIndent("", "  ")
-		return out.Encode(entries)
-	}
-	opts.table(entries)
+	s.statusTable(entries)
 	return nil
 }
 
 func newStatusEntry(s i18n.Status) statusEntry {
-	e := statusEntry{
-		Tag: s.Tag, Name: s.Name, Total: s.Total, Done: s.Done, Missing: s.Missing(), Stale: s.Stale,
-		Problems: s.Problems, LeftOut: append([]string{}, s.LeftOut...), Review: "draft",
-	}
+	review := "draft"
 	switch {
 	case s.Source:
-		e.Review = "source"
+		review = "source"
 	case s.Reviewed != "":
-		e.Review = s.Reviewed
+		review = s.Reviewed
 	}
-	return e
+	s.LeftOut = append([]string{}, s.LeftOut...) // [] in JSON
+	return statusEntry{s, s.Missing(), review}
 }
 
-// table writes the own names last: not every script keeps to columns.
-func (o statusOptions) table(entries []statusEntry) {
+// statusTable writes the own names last: not every script keeps to columns.
+func (s *streams) statusTable(entries []statusEntry) {
 	row := func(tag, done, missing, stale, left, mend, review, name any) {
-		o.say("%s", strings.TrimRight(fmt.Sprintf("%-8v %6v %8v %6v %9v %8v  %-10v %v", tag, done, missing, stale, left, mend, review, name), " "))
+		s.say("%s", strings.TrimRight(fmt.Sprintf("%-8v %6v %8v %6v %9v %8v  %-10v %v", tag, done, missing, stale, left, mend, review, name), " "))
 	}
 	row("", "done", "missing", "stale", "left out", "to mend", "review", "")
 	for _, e := range entries {

@@ -47,7 +47,7 @@ func schoolWith(t *testing.T, tags ...string) string {
 func said(t *testing.T, want int, args ...string) string {
 	t.Helper()
 	var out bytes.Buffer
-	if got := run(args, strings.NewReader(""), &out, &out); got != want {
+	if got := testStreams(&out, &out).run(args); got != want {
 		t.Fatalf("homebuild %s: want exit code %d, got %d\n%s", strings.Join(args, " "), want, got, out.String())
 	}
 	return out.String()
@@ -114,7 +114,7 @@ func TestSampleFollowsTheFile(t *testing.T) {
 	var out heard
 	done := make(chan error, 1)
 	go func() {
-		done <- runLanguageWatch(ctx, sampleOptions{streams: &streams{out: &out, err: &out}, tag: "vi", folder: folder, watch: true})
+		done <- runUntil(ctx, testStreams(&out, &out), "language", "sample", "vi", folder, "--watch")
 	}()
 	out.waitFor(t, "a draft, ready for pages")
 	address := regexp.MustCompile(`http://127\.0\.0\.1:\d+/`).FindString(out.String())

@@ -21,8 +21,12 @@ const (
 
 // run is the whole program but for its end.
 func run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
-	s := newStreams(stdin, stdout, stderr)
+	return newStreams(stdin, stdout, stderr).run(args)
+}
+
+// run runs a command line and gives the exit code.
+func (s *streams) run(args []string) int {
 	root := newRootCmd(s)
 	root.SetArgs(args)
-	return s.report(root.Execute())
+	return s.exitCode(root.Execute())
 }

@@ -72,7 +72,7 @@ func TestPreviewOfOwnStories(t *testing.T) {
 	ctx, cancel := context.WithCancel(context.Background())
 	ended := make(chan error, 1)
 	go func() {
-		ended <- runPreview(ctx, previewOptions{streams: &streams{out: &out, err: &errs}, folder: folder})
+		ended <- runUntil(ctx, testStreams(&out, &errs), "preview", folder)
 	}()
 	defer func() {
 		cancel()

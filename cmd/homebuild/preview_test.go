@@ -46,6 +46,13 @@ func (h *heard) waitFor(t *testing.T, text string) {
 	t.Fatalf("waited in vain for %q, heard\n%s", text, h)
 }
 
+// runUntil runs a command until the context ends.
+func runUntil(ctx context.Context, s *streams, args ...string) error {
+	root := newRootCmd(s)
+	root.SetArgs(args)
+	return root.ExecuteContext(ctx)
+}
+
 // The whole preview of a real school: its words, its pages, a slip and its end.
 func TestPreview(t *testing.T) {
 	folder := filepath.Join(t.TempDir(), "my-class")
@@ -57,7 +64,7 @@ func TestPreview(t *testing.T) {
 	defer cancel()
 	ended := make(chan error, 1)
 	go func() {
-		ended <- runPreview(ctx, previewOptions{streams: &streams{out: &out, err: &errs}, folder: folder})
+		ended <- runUntil(ctx, testStreams(&out, &errs), "preview", folder)
 	}()
 	out.waitFor(t, "pages ready")
 	url, _, _ := strings.Cut(strings.TrimPrefix(out.String(), "preview at "), "/\n")
@@ -114,38 +121,11 @@ func TestPreviewPortInUse(t *testing.T) {
 	defer taken.Close()
 	_, port, _ := strings.Cut(taken.Addr().String(), ":")
 	var out, errs bytes.Buffer
-	code := run([]string{"preview", "--port", port}, strings.NewReader(""), &out, &errs)
-	if want := fmt.Sprintf("port %s is in use\n  hint: it may be another preview; port ", port); code != exitProblems || !strings.HasPrefix(errs.String(), want) {
+	code := testStreams(&out, &errs).run([]string{"preview", "--port", port})
+	if want := fmt.Sprintf("port %s is in use\n  hint: it may be another preview; port ", port); code != exitProblems || !strings.Contains(errs.String(), want) {
 		t.Errorf("want %q and exit code %d, got %q and %d", want, exitProblems, errs.String(), code)
 	}
 	if !strings.Contains(errs.String(), "is free: homebuild preview --port ") || out.Len() > 0 {
 		t.Errorf("want the free port as a command, got %q and %q", errs.String(), out.String())
-	}
-}
-
-// What is slow to read is kept while its files stay the same, and no longer.
-func TestKept(t *testing.T) {
-	folder := filepath.Join(t.TempDir(), "my-class")
-	if code, _, errs := asked(t, nil, "start", folder, "--yes", "--monday", "2026-09-14"); code != exitFine {
-		t.Fatal(errs)
-	}
-	from, err := openSchool(folder)
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer from.close()
-	first, _ := from.input()
-	second, _ := from.input()
-	if first.Catalog != second.Catalog || first.Theme != second.Theme {
-		t.Error("want languages and look kept from one reading to the next")
-	}
-	if err := os.MkdirAll(filepath.Join(folder, "locales"), 0o755); err != nil {
-		t.Fatal(err)
-	}
-	if err := os.WriteFile(filepath.Join(folder, "locales", "en.toml"), []byte("[language]\nname = \"English\"\n"), 0o644); err != nil {
-		t.Fatal(err)
-	}
-	if _, err := from.input(); err == nil {
-		t.Error("want the school's own language file read when it comes, and its gaps told")
 	}
 }

@@ -18,7 +18,8 @@ import (
 // those that the teacher allowed, no form, cookie, storage or script, and no
 // person but the invented ones and whom the teacher wrote of.
 func TestPrivacy(t *testing.T) {
-	dir := ownSchool(t, "en", "es", "ar")
+	t.Parallel()
+	dir := ownSchool(t, 10, "en", "ar")
 	removeNotes(t, dir, "")
 	const allowed = "https://library.example/stories"
 	putFile(t, dir+"/weeks/2026-09-14.md", "+++\ntarget = \"add-within-20\"\nallow = [\""+allowed+"\"]\n+++\nDear families,\n\n[stories]("+allowed+") await you. Oluwaseun")
@@ -64,7 +65,7 @@ func TestPrivacy(t *testing.T) {
 			}
 		}
 	}
-	if pages < 200 || links < 200 {
+	if pages < 120 || links < 120 {
 		t.Errorf("only %d pages with %d full links were looked at", pages, links)
 	}
 }

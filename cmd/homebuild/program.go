@@ -8,8 +8,6 @@ import (
 	"os"
 	"runtime"
 	"runtime/debug"
-
-	"homebuild/internal/publish"
 )
 
 // version is set when a release is linked: -ldflags "-X main.version=1.2.0".
@@ -46,18 +44,4 @@ func programSum() string {
 		return ""
 	}
 	return hex.EncodeToString(sum.Sum(nil))
-}
-
-// readShard reads what part of a build is asked for: "3/8". Nothing is the
-// whole.
-func readShard(typed string) (publish.Shard, error) {
-	if typed == "" {
-		return publish.Shard{}, nil
-	}
-	var s publish.Shard
-	count, _ := fmt.Sscanf(typed, "%d/%d", &s.I, &s.N)
-	if count == 2 && s.N > 0 && s.Valid() && fmt.Sprintf("%d/%d", s.I, s.N) == typed {
-		return s, nil
-	}
-	return s, wrongUse(fmt.Sprintf("--shard cannot be %q", typed), "write the part and the number of parts, such as 3/8 for the third of eight")
 }

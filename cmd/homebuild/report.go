@@ -12,10 +12,13 @@ package main
 // is set (no-color.org).
 
 import (
+	"bufio"
+	"encoding/json"
 	"errors"
 	"fmt"
 	"io"
 	"os"
+	"slices"
 	"strings"
 	"time"
 	"unicode"
@@ -28,23 +31,29 @@ import (
 
 // streams are where words come from and go to.
 type streams struct {
-	in       io.Reader
+	in       *bufio.Reader
 	out, err io.Writer
 	colour   bool             // whether err is a terminal that shows colours
-	watched  bool             // whether a person reads err as it is written
+	watched  bool             // whether a person reads err as it is written, and it can be rewritten
 	person   bool             // whether there is someone to ask, too
-	simple   bool             // whether to ask line by line, without moving the cursor
-	today    func() time.Time // to propose a date to a person; nothing else looks at a calendar
+	now      func() time.Time // to propose a date to a person; nothing else looks at a calendar
+	program  func() string    // names the bytes of the running program
 }
 
 func newStreams(in io.Reader, out, err io.Writer) *streams {
-	s := &streams{in: in, out: out, err: err, today: time.Now}
+	shown := terminal(err)
 	dumb := os.Getenv("TERM") == "dumb"
-	s.watched = terminal(err)
-	s.person = s.watched && terminal(in)
-	s.colour = s.watched && os.Getenv("NO_COLOR") == "" && !dumb
-	s.simple = dumb || os.Getenv("ACCESSIBLE") != ""
-	return s
+	return &streams{
+		in: bufio.NewReader(in), out: out, err: err, now: time.Now, program: programSum,
+		watched: shown && !dumb, person: shown && terminal(in), colour: shown && !dumb && os.Getenv("NO_COLOR") == "",
+	}
+}
+
+// silenced says nothing but what a person must act on.
+func (s *streams) silenced() *streams {
+	quiet := *s
+	quiet.out, quiet.watched = io.Discard, false
+	return &quiet
 }
 
 // terminal reports whether a stream is a person's terminal.
@@ -53,8 +62,19 @@ func terminal(stream any) bool {
 	return ok && (isatty.IsTerminal(file.Fd()) || isatty.IsCygwinTerminal(file.Fd()))
 }
 
+// today is the date.
+func (s *streams) today() string { return s.now().Format(time.DateOnly) }
+
 // say writes a line of the result.
 func (s *streams) say(format string, args ...any) { fmt.Fprintf(s.out, format+"\n", args...) }
+
+// writeJSON writes a value for another program.
+func (s *streams) writeJSON(value any) error {
+	encoder := json.NewEncoder(s.out)
+	encoder.SetIndent("", "  ")
+	encoder.SetEscapeHTML(false)
+	return encoder.Encode(value)
+}
 
 // usageError is a command line that cannot be understood.
 type usageError struct{ text, hint string }
@@ -63,26 +83,35 @@ func (e *usageError) Error() string { return e.text }
 
 func wrongUse(text, hint string) error { return &usageError{text, hint} }
 
-// errTold says that the person has been told all there is.
-var errTold = errors.New("told already")
+// refused is wrongUse for an answer or a flag that cannot stand; nil for one
+// that can.
+func refused(p *diag.Problem) error {
+	if p == nil {
+		return nil
+	}
+	return wrongUse(p.Text, p.Hint)
+}
 
-// report tells an error and gives the exit code.
-func (s *streams) report(err error) int {
+// errReported says that the person has been told all there is.
+var errReported = errors.New("reported already")
+
+// exitCode tells an error and gives the exit code.
+func (s *streams) exitCode(err error) int {
 	var usage *usageError
 	var problems diag.Problems
-	var trouble *publish.Error
+	var disk *publish.Error
 	switch {
 	case err == nil:
 		return exitFine
-	case errors.Is(err, errTold):
+	case errors.Is(err, errReported):
 	case errors.As(err, &usage):
 		s.tell(usage.text, usage.hint)
 		return exitWrongUse
 	case errors.As(err, &problems):
 		s.problems(problems)
 		s.tell(amount(len(problems), "thing", "things")+" to mend; nothing was written", "")
-	case errors.As(err, &trouble):
-		s.tell(trouble.Text, trouble.Hint)
+	case errors.As(err, &disk):
+		s.tell(disk.Text, disk.Hint)
 	default:
 		s.tell(err.Error(), "")
 	}
@@ -95,12 +124,12 @@ const maxOfAFile = 30
 
 // problems tells each problem of the files.
 func (s *streams) problems(problems diag.Problems) {
-	told := map[string]int{}
+	count := map[string]int{}
 	for i, p := range problems {
-		told[p.File]++
-		if last := i+1 == len(problems) || problems[i+1].File != p.File; told[p.File] > maxOfAFile {
+		count[p.File]++
+		if last := i+1 == len(problems) || problems[i+1].File != p.File; count[p.File] > maxOfAFile {
 			if last {
-				s.tell(fmt.Sprintf("%s and %d more", s.bold(p.File+":"), told[p.File]-maxOfAFile), "")
+				s.tell(fmt.Sprintf("%s and %d more", s.bold(p.File+":"), count[p.File]-maxOfAFile), "")
 			}
 			continue
 		}
@@ -109,6 +138,15 @@ func (s *streams) problems(problems diag.Problems) {
 		place.Text, place.Hint = "", ""
 		s.tell(s.bold(strings.TrimRight(place.String(), " "))+" "+p.Text, p.Hint)
 	}
+}
+
+// notices tells what a person may want to know and need not mend.
+func (s *streams) notices(notices diag.Problems) {
+	notes := slices.Clone(notices)
+	for i := range notes {
+		notes[i].Text = "note: " + notes[i].Text
+	}
+	s.problems(notes)
 }
 
 // tell writes one thing for a person to act on.
@@ -129,15 +167,15 @@ func shown(name string) string {
 	}, name)
 }
 
-// mostTold is how long a told text may be, in bytes: several pages that cannot
-// be made are told in one. A file can hold a word of a million letters.
-const mostTold = 4000
+// maxText is how long a text may be, in bytes: several pages that cannot be made
+// are told in one. A file can hold a word of a million letters.
+const maxText = 4000
 
 func clipped(text string) string {
-	if len(text) <= mostTold {
+	if len(text) <= maxText {
 		return text
 	}
-	return strings.ToValidUTF8(text[:mostTold], "") + " ..."
+	return strings.ToValidUTF8(text[:maxText], "") + " ..."
 }
 
 func (s *streams) bold(text string) string  { return s.paint("1", text) }

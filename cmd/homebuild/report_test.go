@@ -2,7 +2,6 @@ package main
 
 import (
 	"bytes"
-	"encoding/json"
 	"os"
 	"strings"
 	"testing"
@@ -27,7 +26,7 @@ func TestColourOnlyHelpsTheEye(t *testing.T) {
 		t.Fatal(err)
 	}
 	defer file.Close()
-	if newStreams(nil, nil, file).colour || newStreams(nil, nil, &plain).colour {
+	if newStreams(strings.NewReader(""), nil, file).colour || newStreams(strings.NewReader(""), nil, &plain).colour {
 		t.Error("colour without a terminal: want none")
 	}
 }
@@ -58,24 +57,31 @@ func TestSize(t *testing.T) {
 	}
 }
 
-// Every target can be written into a week file and says what a child can do.
-func TestTargetsAsJSON(t *testing.T) {
-	var out, errs bytes.Buffer
-	if code := run([]string{"targets", "--json"}, nil, &out, &errs); code != exitFine {
-		t.Fatalf("exit code %d: %s", code, errs.String())
+// The program names its own bytes, the same every time.
+func TestProgramSum(t *testing.T) {
+	if a, b := programSum(), programSum(); len(a) != 64 || a != b {
+		t.Errorf("want one SHA-256, got %q and %q", a, b)
 	}
-	var entries []targetEntry
-	if err := json.Unmarshal(out.Bytes(), &entries); err != nil {
-		t.Fatal(err)
-	}
-	seen := map[string]bool{}
-	for _, e := range entries {
-		if seen[e.ID] || !strings.HasPrefix(e.Can, "I can ") || len(e.Standards) == 0 || len(e.Kinds) == 0 || e.Within < 5 {
-			t.Errorf("target %+v: want a new id, \"I can\", standards, kinds and a range", e)
+}
+
+// A line of progress is for long work and for people alone, and is taken away.
+func TestProgress(t *testing.T) {
+	var out bytes.Buffer
+	for _, row := range []struct {
+		watched bool
+		pages   int
+		want    string // a part
+	}{{true, fewPages, "\rmaking pages  200 of 400  50%\r"}, {true, fewPages - 1, ""}, {false, fewPages, ""}} {
+		out.Reset()
+		p := (&streams{err: &out, watched: row.watched}).progress("making pages")
+		for range row.pages {
+			p.step(row.pages)
 		}
-		seen[e.ID] = true
-	}
-	if !seen["add-within-20"] {
-		t.Error("want add-within-20, which the documentation names")
+		p.end()
+		if got := out.String(); !strings.Contains(got, row.want) || (row.want == "") != (got == "") {
+			t.Errorf("%d pages, watched %t: want %q, got %q", row.pages, row.watched, row.want, got)
+		} else if row.want != "" && strings.TrimSpace(got[strings.LastIndex(strings.TrimSuffix(got, "\r"), "\r"):]) != "" {
+			t.Errorf("want the line taken away, got %q", got)
+		}
 	}
 }

@@ -15,9 +15,20 @@ var update = flag.Bool("update", false, "rewrite what the scripts expect")
 
 func TestMain(m *testing.M) {
 	testscript.Main(m, map[string]func(){
-		"homebuild": func() { os.Exit(run(os.Args[1:], os.Stdin, os.Stdout, os.Stderr)) },
+		"homebuild": func() {
+			tuneMemory(0)
+			s := newStreams(os.Stdin, os.Stdout, os.Stderr)
+			if os.Getenv(oneProgram) != "" { // the same one all the time, and large
+				s.program = func() string { return "under test" }
+			}
+			os.Exit(s.run(os.Args[1:]))
+		},
 	})
 }
+
+// oneProgram, set for the scripts, saves naming the program's bytes anew in each
+// of their commands.
+const oneProgram = "HOMEBUILD_TEST_ONE_PROGRAM"
 
 // The scripts are what the command line promises: output, errors, exit codes.
 func TestScripts(t *testing.T) {
@@ -26,7 +37,11 @@ func TestScripts(t *testing.T) {
 		UpdateScripts:       *update,
 		RequireExplicitExec: true,
 		RequireUniqueNames:  true,
-		Cmds:                map[string]func(*testscript.TestScript, bool, []string){"code": code},
+		Setup: func(env *testscript.Env) error {
+			env.Setenv(oneProgram, "1")
+			return nil
+		},
+		Cmds: map[string]func(*testscript.TestScript, bool, []string){"code": code},
 	})
 }
 

@@ -20,7 +20,7 @@ import (
 	"time"
 
 	"homebuild/internal/i18n"
-	"homebuild/internal/site"
+	"homebuild/internal/school"
 	"homebuild/locales"
 	example "homebuild/site"
 )
@@ -244,20 +244,11 @@ func (m *measured) plainLoop(end func()) cost {
 
 // renderAlone makes every page and forgets it.
 func (m *measured) renderAlone() cost {
-	from, err := openSchool(m.folder)
-	if err != nil {
-		m.t.Fatal(err)
-	}
-	defer from.close()
-	in, err := from.input()
-	if err != nil {
-		m.t.Fatal(err)
-	}
-	planned, _, problems := site.Plan(in)
+	made, problems := school.Open(m.folder, os.DirFS(m.folder)).Assemble(nil)
 	if len(problems) > 0 {
 		m.t.Fatal(problems)
 	}
-	pages := planned.Pages()
+	pages := made.Pages()
 	tuneMemory(len(pages))
 	var before, after runtime.MemStats
 	runtime.ReadMemStats(&before)

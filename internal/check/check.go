@@ -12,6 +12,7 @@ type About string
 
 // The parts of a report, in its order.
 const (
+	Files     About = "files"     // what cannot be built
 	Plan      About = "plan"      // what the week's mathematics could not give
 	Languages About = "languages" // what a language holds back
 	Notes     About = "notes"     // what the teacher writes to families
@@ -24,22 +25,33 @@ func Parts() []About { return []About{Plan, Languages, Notes, Weight, Published}
 
 // Finding is one thing to know, or to mend before families see it.
 type Finding struct {
-	About About
+	About About `json:"about"`
 	diag.Problem
-	Mend bool
+	Mend bool `json:"mend"`
 }
 
 // Report is what was checked and what was found.
 type Report struct {
-	Weeks     int
-	Languages []string
-	Pages     int
-	Findings  []Finding
-	Heaviest  Weighed // the heaviest page
-	Week      Weighed // the heaviest week in one language: "es/2026-09-14"
-	Reading   []ReadingLevel
+	Weeks     int            `json:"weeks"`
+	Languages []string       `json:"languages"`
+	Pages     int            `json:"pages"`
+	Findings  []Finding      `json:"findings"`
+	Heaviest  Weighed        `json:"heaviest-page"`
+	Week      Weighed        `json:"heaviest-week"` // in one language: "es/2026-09-14"
+	Reading   []ReadingLevel `json:"-"`
 
 	pages []weighed
+}
+
+// ToMend lists what is to be mended before families see it.
+func (r Report) ToMend() diag.Problems {
+	var out diag.Problems
+	for _, f := range r.Findings {
+		if f.Mend {
+			out = append(out, f.Problem)
+		}
+	}
+	return out
 }
 
 // subject is what is checked: the files, and what was made of them.

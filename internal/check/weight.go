@@ -19,8 +19,8 @@ import (
 
 // Weighed is a page or a week with the bytes it has as it travels, gzip -9.
 type Weighed struct {
-	Name  string
-	Bytes int
+	Name  string `json:"name"`
+	Bytes int    `json:"bytes"`
 }
 
 // weighed is a page.

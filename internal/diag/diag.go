@@ -13,11 +13,11 @@ import (
 // Problem is one thing to mend. Text is lower case without a full stop and
 // quotes what was typed; Hint is the next step and may be empty.
 type Problem struct {
-	File   string // path as the person knows it, slash separated
-	Line   int    // from 1; 0 when the file as a whole is meant
-	Column int    // from 1; 0 when unknown
-	Text   string
-	Hint   string
+	File   string `json:"file"`           // path as the person knows it, slash separated
+	Line   int    `json:"line,omitempty"` // from 1; 0 when the file as a whole is meant
+	Column int    `json:"-"`              // from 1; 0 when unknown
+	Text   string `json:"text"`
+	Hint   string `json:"hint,omitempty"`
 }
 
 // String is "file:line: text", then the hint on its own line.

@@ -8,15 +8,15 @@ import (
 
 // Status is how far a language file has come.
 type Status struct {
-	Tag      string
-	Name     string   // own name; empty when the file cannot be read
-	Total    int      // messages that the file needs with the blocks it has
-	Done     int      // of Total, with a text
-	Stale    int      // of Done, made from an English text that has changed
-	LeftOut  []string // stories, things, people and settings that the language leaves out
-	Problems int      // that keep it from being used
-	Reviewed string   // who signed it and when; empty for a draft
-	Source   bool     // English, which the others are made from
+	Tag      string   `json:"tag"`
+	Name     string   `json:"name"`     // own name; empty when the file cannot be read
+	Total    int      `json:"total"`    // messages that the file needs with the blocks it has
+	Done     int      `json:"done"`     // of Total, with a text
+	Stale    int      `json:"stale"`    // of Done, made from an English text that has changed
+	LeftOut  []string `json:"leftOut"`  // stories, things, people and settings that the language leaves out
+	Problems int      `json:"problems"` // that keep it from being used
+	Reviewed string   `json:"-"`        // who signed it and when; empty for a draft
+	Source   bool     `json:"-"`        // English, which the others are made from
 }
 
 // Missing is how many messages have no text yet.

@@ -10,13 +10,11 @@ import (
 	"golang.org/x/net/netutil"
 
 	"homebuild/internal/diag"
+	"homebuild/internal/output"
 )
 
 // Page is a page of the site, rendered when somebody asks for it.
-type Page struct {
-	Path   string // slash separated, within the site
-	Render func() ([]byte, error)
-}
+type Page = output.File
 
 // Result is what came of making the site once.
 type Result struct {

@@ -43,6 +43,7 @@ func (r *run) prepare() error {
 	notMade := make([]error, len(r.files))
 	var anyNotMade atomic.Bool
 	err := r.each(len(r.files), func(i int) error {
+		defer r.done(len(r.files))
 		if res, ok := r.unchanged(r.files[i]); ok {
 			r.results[i] = res
 			return nil

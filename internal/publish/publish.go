@@ -8,17 +8,13 @@ import (
 	"runtime"
 	"slices"
 	"strings"
+
+	"homebuild/internal/output"
 )
 
-// File is a file to publish.
-type File struct {
-	Path   string                 // slash separated, within the folder
-	Render func() ([]byte, error) // pure; called at most once, on any worker
-	Index  bool                   // leads to other files, and so is replaced after them
-	// Key names everything that the bytes depend on: a file whose key is that of
-	// the bytes on the disk is not rendered. Empty when that is not known.
-	Key string
-}
+// File is a file to publish. It is rendered at most once, on any worker; one
+// whose key is that of the bytes on the disk is not rendered.
+type File = output.File
 
 // Options of Write; the zero value is right for most.
 type Options struct {
@@ -27,6 +23,9 @@ type Options struct {
 	// a folder and each keep to its own files; empty for the folder's name.
 	Manifest string
 	Shard    Shard // the part of the files to make; the zero value for all
+	// Rendered is called after each file with how many there are, by several
+	// callers at a time; may be nil.
+	Rendered func(of int)
 }
 
 // Report says what Write did.
@@ -90,6 +89,7 @@ type run struct {
 	folders folders
 	results []result // one for each file
 	report  Report
+	done    func(of int)
 }
 
 // open takes the lock and reads what is ours.
@@ -114,7 +114,10 @@ func open(dir string, files []File, o Options) (*run, error) {
 	r := &run{
 		dir: dir, files: files, workers: o.Workers, root: root, state: state,
 		folders: folders{root: root, dir: dir, known: map[string]error{}},
-		results: make([]result, len(files)),
+		results: make([]result, len(files)), done: o.Rendered,
+	}
+	if r.done == nil {
+		r.done = func(int) {}
 	}
 	if r.workers <= 0 {
 		r.workers = runtime.GOMAXPROCS(0)

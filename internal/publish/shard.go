@@ -14,6 +14,16 @@ import (
 // make every file once.
 type Shard struct{ I, N int }
 
+// ParseShard reads "3/8" as the third part of eight, and nothing as the whole.
+func ParseShard(text string) (Shard, bool) {
+	var s Shard
+	if text == "" {
+		return s, true
+	}
+	count, _ := fmt.Sscanf(text, "%d/%d", &s.I, &s.N)
+	return s, count == 2 && s.N > 0 && s.Valid() && fmt.Sprintf("%d/%d", s.I, s.N) == text
+}
+
 // Valid reports whether there is such a part.
 func (s Shard) Valid() bool { return s == Shard{} || s.I >= 1 && s.I <= s.N }
 

@@ -4,6 +4,7 @@ import (
 	"homebuild/internal/activity"
 	"homebuild/internal/diag"
 	"homebuild/internal/i18n"
+	"homebuild/internal/output"
 	"homebuild/internal/page"
 	"homebuild/internal/story"
 	"homebuild/internal/week"
@@ -23,14 +24,7 @@ type Input struct {
 }
 
 // File is one file of the site, not yet rendered.
-type File struct {
-	Path  string // slash separated, relative to the published folder
-	Index bool   // leads to other pages, and so is published after them
-	// Key names everything that the bytes depend on: files of one path and key
-	// have the same bytes. Empty when that is not known.
-	Key    string
-	Render func() ([]byte, error)
-}
+type File = output.File
 
 // Planned is a site whose weeks are worked out, not yet listed as files.
 type Planned struct {

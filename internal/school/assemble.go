@@ -1,0 +1,54 @@
+package school
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"homebuild/internal/diag"
+	"homebuild/internal/site"
+	"homebuild/internal/week"
+)
+
+// Site is a school whose weeks are worked out, ready to be rendered.
+type Site struct {
+	site.Input
+	*site.Planned
+	Notices diag.Problems // good to know; they keep nothing from being made
+}
+
+// Assemble loads the school and works every week out. With problems only the
+// notices are there. The name of the program
+// is asked for after the files were read, and may be nil where no file needs a
+// key.
+func (s *School) Assemble(program func() string) (*Site, diag.Problems) {
+	in, problems := s.Load()
+	if len(problems) > 0 {
+		return &Site{}, problems
+	}
+	if program != nil {
+		in.Program = program()
+	}
+	planned, notices, problems := site.Plan(in)
+	return &Site{in, planned, s.Locate(notices)}, s.Locate(problems)
+}
+
+// Newest is the week that families see first.
+func (s *Site) Newest() week.Week { return s.Site.Weeks[len(s.Site.Weeks)-1] }
+
+// Messages are the texts that send the link of a week home, by language. The
+// problem has no file when it is the date that there is no week of.
+func (s *School) Messages(in site.Input, date string) ([]site.Message, *diag.Problem) {
+	if in.Site.Address == "" {
+		return nil, &s.Locate(diag.Problems{{File: week.SiteFile, Text: "the site has no address, so there is no link to send",
+			Hint: `write where the pages will be, such as address = "https://school.example/home/"`}})[0]
+	}
+	dates := each(in.Site.Weeks, func(w week.Week) string { return w.Date })
+	if !slices.Contains(dates, date) {
+		const shown = 6
+		newest := slices.Clone(dates[max(0, len(dates)-shown):])
+		slices.Reverse(newest)
+		return nil, &diag.Problem{Text: fmt.Sprintf("there is no week %q", date), Hint: "the newest are: " + strings.Join(newest, ", ")}
+	}
+	return site.Messages(in, date), nil
+}

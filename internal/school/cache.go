@@ -1,0 +1,40 @@
+package school
+
+import (
+	"crypto/sha256"
+	"fmt"
+	"io/fs"
+
+	"homebuild/internal/diag"
+)
+
+// cached is a value with what it was read from.
+type cached[T any] struct {
+	from     string
+	value    T
+	problems diag.Problems
+}
+
+// get reads the value unless it was read from the same before.
+func (c *cached[T]) get(from string, read func() (T, diag.Problems)) (T, diag.Problems) {
+	if c.from != from {
+		value, problems := read()
+		*c = cached[T]{from, value, problems}
+	}
+	return c.value, c.problems
+}
+
+// sum names the bytes of a folder of the school's own.
+func (s *School) sum(folder string) string {
+	sum := sha256.New()
+	_ = fs.WalkDir(s.files, folder, func(name string, entry fs.DirEntry, err error) error {
+		if err != nil || !entry.Type().IsRegular() {
+			return nil
+		}
+		data, _ := fs.ReadFile(s.files, name) // its reader tells of a file that cannot be read
+		fmt.Fprintf(sum, " %s %d ", name, len(data))
+		sum.Write(data)
+		return nil
+	})
+	return string(sum.Sum(nil))
+}

@@ -1,0 +1,138 @@
+package school
+
+import (
+	"crypto/sha256"
+	"fmt"
+	"slices"
+	"strconv"
+	"strings"
+	"testing/fstest"
+
+	"github.com/pelletier/go-toml/v2"
+
+	"homebuild/internal/diag"
+	"homebuild/internal/i18n"
+	"homebuild/internal/output"
+	"homebuild/internal/week"
+	"homebuild/locales"
+)
+
+// Draft is a new school, as a person described it.
+type Draft struct {
+	Name      string   // as families know it
+	Languages []string // tags, the class's own first
+	Address   string   // empty for none
+	Week      Wishes   // for the first week; its date is needed
+}
+
+// Check reads the draft as a build will, in its words. The problem has no place:
+// nothing is written yet.
+func (d Draft) Check() *diag.Problem {
+	school := Open("", d.memory())
+	in, problems := school.readFiles()
+	if problems = slices.DeleteFunc(problems, week.OnlyNoWeek); len(problems) > 0 {
+		return first(problems)
+	}
+	return school.refused(in, d.Week)
+}
+
+// memory is the folder of the draft, without a week.
+func (d Draft) memory() fstest.MapFS {
+	return fstest.MapFS{week.SiteFile: {Data: []byte(d.settings())}}
+}
+
+// Files are the files of the new school: its settings, a first week, and how to
+// go on. A build will take them; what it would refuse is a problem.
+func (d Draft) Files() ([]output.File, *diag.Problem) {
+	if wrong := d.Check(); wrong != nil {
+		return nil, wrong
+	}
+	folder := d.memory()
+	school := Open("", folder)
+	year, problems := school.Year()
+	if len(problems) > 0 {
+		return nil, first(problems)
+	}
+	proposal, wrong := year.Propose("", d.Week)
+	if wrong != nil {
+		return nil, wrong
+	}
+	d.Name, d.Languages, d.Address = year.Site.Name.Plain, year.Site.Languages, year.Site.Address // as they were understood
+	files := []output.File{output.Text(week.SiteFile, d.settings()), year.WeekFile(proposal), d.readme(proposal.Date)}
+	for _, f := range files {
+		folder[f.Path] = &fstest.MapFile{Data: must(f.Render())}
+	}
+	_, problems = school.Assemble(nil)
+	return files, first(problems)
+}
+
+// settings are the site.toml of the draft.
+func (d Draft) settings() string {
+	name := strings.TrimSpace(d.Name)
+	return fill("site.toml.tmpl", map[string]string{
+		"Name": quoted(name), "Tags": remark(each(i18n.Tags(locales.Files), func(tag string) string { return week.LanguageList([]string{tag}) })),
+		"Languages": strings.Join(each(d.Languages, strconv.Quote), ", "), "Address": quotedOrNone(d.Address), "Key": keyOf(name),
+	})
+}
+
+// readme says how to go on, week by week.
+func (d Draft) readme(date string) output.File {
+	zip := strings.Join(strings.FieldsFunc(strings.ToLower(d.Name), notPlain), "-")
+	if zip == "" {
+		zip = "pages"
+	}
+	address := d.Address
+	if address == "" {
+		address = "https://your-school.example/home/"
+	}
+	return output.Text("README.txt", fill("README.txt.tmpl", map[string]string{
+		"Title": d.Name, "Line": strings.Repeat("=", len([]rune(d.Name))), "Link": address + date + ".html", "Zip": zip,
+		"Date": date, "Other": otherThan(d.Languages),
+	}))
+}
+
+// otherThan is a language that a note could be in besides the class's own.
+func otherThan(languages []string) string {
+	if len(languages) > 1 {
+		return languages[1]
+	}
+	if languages[0] != "es" {
+		return "es"
+	}
+	return i18n.SourceTag
+}
+
+// notPlain is what some computer does not take in the name of a file.
+func notPlain(c rune) bool { return (c < 'a' || c > 'z') && (c < '0' || c > '9') }
+
+// quoted is a text as TOML, in straight double quotes where it can be.
+func quoted(text string) string {
+	if !strings.ContainsAny(text, `"\`) && !strings.ContainsFunc(text, func(c rune) bool { return c < ' ' || c == 0x7f }) {
+		return `"` + text + `"`
+	}
+	data, err := toml.Marshal(map[string]string{"v": text})
+	if err != nil {
+		panic(err) // a text can always be written
+	}
+	return strings.TrimSpace(strings.TrimPrefix(string(data), "v = "))
+}
+
+func quotedOrNone(text string) string {
+	if text == "" {
+		return ""
+	}
+	return quoted(text)
+}
+
+// keyWords make a key that is easy to copy by hand.
+var keyWords = []string{
+	"acorn", "badger", "basket", "bridge", "candle", "cedar", "clover", "copper", "drum", "ember", "fern", "feather", "garden", "harbour", "heron", "kettle",
+	"lantern", "lemon", "marble", "meadow", "mitten", "otter", "pebble", "pepper", "puddle", "river", "saddle", "sparrow", "thimble", "tulip", "walnut", "willow",
+}
+
+// keyOf makes a key from a name: the same name gives the same key.
+func keyOf(name string) string {
+	sum := sha256.Sum256([]byte(name))
+	n := len(keyWords)
+	return fmt.Sprintf("%s-%s", keyWords[int(sum[0])%n], keyWords[int(sum[1])%n])
+}

@@ -1,0 +1,180 @@
+package school
+
+import (
+	"fmt"
+	"slices"
+	"testing/fstest"
+	"time"
+
+	"homebuild/internal/activity"
+	"homebuild/internal/diag"
+	"homebuild/internal/picture"
+	"homebuild/internal/site"
+	"homebuild/internal/strategy"
+	"homebuild/internal/week"
+)
+
+// FirstTarget is proposed for the first week there is.
+const FirstTarget = "add-within-20"
+
+// None is the wish that leaves a setting out.
+const None = "none"
+
+// Wishes are what a person has decided about a new week. What is empty is
+// proposed.
+type Wishes struct {
+	Date    string
+	Target  string
+	Focus   string // a word, or None
+	Picture string // a word, or None
+}
+
+// Proposal is a new week, with the reasons.
+type Proposal struct {
+	Date    string
+	Target  activity.Target
+	Focus   string // empty for none
+	Picture string // empty for none
+
+	Why     activity.Suggestion // why this target is next
+	ByRule  bool                // the rule gave the target
+	Helps   int                 // stories that the focus helps with
+	Shows   int                 // stories that the picture can show
+	Stories int                 // stories that these were counted in
+	// Whether the person wished for another one than the best.
+	FocusAsked, PictureAsked bool
+}
+
+// Propose chooses what was left open. Today is a date, for the first week there
+// is. A wish that cannot stand is a problem without a file.
+func (y *Year) Propose(today string, w Wishes) (Proposal, *diag.Problem) {
+	p := Proposal{Date: w.Date}
+	switch {
+	case w.Date == "" && len(y.Weeks) == 0:
+		p.Date = MondayFrom(today)
+	case w.Date == "":
+		p.Date = mondayAfter(y.Weeks[len(y.Weeks)-1].Request.Week)
+	}
+	w.Date = p.Date
+	if wrong := y.Check(w); wrong != nil {
+		return p, wrong
+	}
+	if wrong := y.chooseTarget(&p, w.Target); wrong != nil {
+		return p, wrong
+	}
+	y.chooseWays(&p, w)
+	return p, nil
+}
+
+// Check says what is wrong with wishes, in the words of a build; nil for nothing.
+func (y *Year) Check(w Wishes) *diag.Problem {
+	if slices.ContainsFunc(y.Site.Weeks, func(known week.Week) bool { return known.Date == w.Date }) {
+		return &diag.Problem{Text: fmt.Sprintf("the week of %s is there already", w.Date), Hint: "choose another Monday, or open its file"}
+	}
+	return y.school.refused(y.Input, w)
+}
+
+// refused wants a Monday, and gives what a reading of a week file with these
+// settings says.
+func (s *School) refused(in site.Input, w Wishes) *diag.Problem {
+	if wrong := checkMonday(w.Date); wrong != nil {
+		return wrong
+	}
+	if w.Target == "" {
+		w.Target = FirstTarget
+	}
+	draft := weekText{Target: w.Target, Focus: without(None, w.Focus), Picture: without(None, w.Picture)}
+	_, problems := week.Read(fstest.MapFS{
+		week.SiteFile:    {Data: []byte("name = \"x\"\nlanguages = [\"en\"]\n")},
+		WeekPath(w.Date): {Data: []byte(draft.String())},
+	}, s.allowed(in))
+	return first(problems)
+}
+
+func without(none, word string) string {
+	if word == none {
+		return ""
+	}
+	return word
+}
+
+// first gives the first problem without its place in a file that is not written
+// yet; nil where there is none.
+func first(problems diag.Problems) *diag.Problem {
+	if len(problems) == 0 {
+		return nil
+	}
+	return &diag.Problem{Text: problems[0].Text, Hint: problems[0].Hint}
+}
+
+// chooseTarget takes the one that was wished for, or the next by the rule.
+func (y *Year) chooseTarget(p *Proposal, wish string) *diag.Problem {
+	targets := y.Tellable()
+	var found bool
+	p.Why, found = activity.Next(y.Weeks, targets)
+	id := wish
+	switch {
+	case id == "" && found:
+		id = p.Why.Target.ID
+	case id == "":
+		id = FirstTarget
+	}
+	i := slices.IndexFunc(targets, func(t activity.Target) bool { return t.ID == id })
+	if i < 0 {
+		return &diag.Problem{
+			Text: fmt.Sprintf("%q cannot be told in all languages of the site yet", id),
+			Hint: `choose another target; "homebuild check" says which language holds what back`,
+		}
+	}
+	p.Target, p.ByRule = targets[i], found && id == p.Why.Target.ID
+	return nil
+}
+
+// chooseWays chooses the focus and the picture that suit the target.
+func (y *Year) chooseWays(p *Proposal, w Wishes) {
+	earlier := make([]activity.Request, len(y.Weeks))
+	for i := range y.Weeks {
+		earlier[i] = y.Weeks[i].Request
+	}
+	r := activity.Request{Week: p.Date, Key: y.Site.Key, Target: p.Target, Stories: week.DefaultStories}
+	r.Focus, p.Helps, p.Stories = activity.BestFocus(earlier, r)
+	if r.Focus.Valid() {
+		p.Focus = r.Focus.String()
+	}
+	if p.FocusAsked = w.Focus != "" && without(None, w.Focus) != p.Focus; p.FocusAsked {
+		p.Focus = without(None, w.Focus)
+		r.Focus, _ = strategy.ParseName(p.Focus)
+	}
+	var kind picture.Kind
+	kind, p.Shows, p.Stories = activity.BestPicture(earlier, r)
+	if kind.Valid() {
+		p.Picture = kind.String()
+	}
+	if p.PictureAsked = w.Picture != "" && without(None, w.Picture) != p.Picture; p.PictureAsked {
+		p.Picture = without(None, w.Picture)
+	}
+}
+
+// checkMonday wants a day of the calendar that is a Monday.
+func checkMonday(date string) *diag.Problem {
+	day, err := time.Parse(time.DateOnly, date)
+	if err != nil {
+		return &diag.Problem{Text: fmt.Sprintf("%q is not a day of the calendar", date), Hint: "write year-month-day, such as 2026-09-14"}
+	}
+	if day.Weekday() != time.Monday {
+		return &diag.Problem{Text: fmt.Sprintf("%s is a %s", date, day.Weekday()), Hint: "a week is named by its Monday: " + monday(day.AddDate(0, 0, -6))}
+	}
+	return nil
+}
+
+// MondayFrom is the first Monday from a date on, that day included.
+func MondayFrom(date string) string { return monday(must(time.Parse(time.DateOnly, date))) }
+
+// mondayAfter is the first Monday after a date.
+func mondayAfter(date string) string {
+	return monday(must(time.Parse(time.DateOnly, date)).AddDate(0, 0, 1))
+}
+
+func monday(day time.Time) string {
+	return day.AddDate(0, 0, (8-int(day.Weekday()))%7).Format(time.DateOnly)
+}

@@ -1,0 +1,150 @@
+package school
+
+import (
+	"io/fs"
+	"path"
+	"slices"
+	"strings"
+
+	"homebuild/internal/activity"
+	"homebuild/internal/diag"
+	"homebuild/internal/i18n"
+	"homebuild/internal/page"
+	"homebuild/internal/picture"
+	"homebuild/internal/problem"
+	"homebuild/internal/site"
+	"homebuild/internal/story"
+	"homebuild/internal/strategy"
+	"homebuild/internal/week"
+	example "homebuild/site"
+)
+
+// Folders of a school's own, beside its settings and weeks.
+const (
+	LocalesFolder = "locales" // language files
+	ThemesFolder  = "themes"
+)
+
+// Sources lists the files and folders of a school that pages are made from.
+func Sources() []string {
+	return []string{week.SiteFile, week.Folder, LocalesFolder, ThemesFolder}
+}
+
+// School is a folder that a site is made from. What is slow to read is kept in
+// memory from one call to the next while its files stay the same, so it is not
+// for several callers at a time.
+type School struct {
+	name  string
+	files fs.FS
+
+	languages cached[*i18n.Catalog]
+	theme     cached[*page.Theme]
+}
+
+// Open opens a folder. The name is what a person calls it, slash separated;
+// problems are told at it. For a folder on the disk give os.Root's file system, which keeps links
+// inside.
+func Open(name string, files fs.FS) *School { return &School{name: name, files: files} }
+
+// Example is the example school, which comes with the program.
+func Example() *School { return Open("site", example.Files) }
+
+// IsSchool reports whether a folder holds anything of a school's, its settings
+// under another name too: week says how to name them.
+func IsSchool(files fs.FS) bool {
+	if _, err := fs.Lstat(files, week.Folder); err == nil {
+		return true
+	}
+	entries, _ := fs.ReadDir(files, ".") // what cannot be read is none
+	return slices.ContainsFunc(entries, func(e fs.DirEntry) bool { return strings.HasPrefix(strings.ToLower(e.Name()), "site.") })
+}
+
+// Load reads everything that the site is made from. With problems there is
+// nothing to make it from.
+func (s *School) Load() (site.Input, diag.Problems) {
+	in, problems := s.read()
+	if len(problems) > 0 {
+		return site.Input{}, s.Locate(problems)
+	}
+	return in, nil
+}
+
+// read gives what can be read, and the problems as they are in the folder.
+func (s *School) read() (site.Input, diag.Problems) {
+	in, problems := s.readFiles()
+	var found diag.Problems
+	if len(in.Site.Languages) > 0 {
+		in.Catalog, found = s.catalog(in.Site.Languages...)
+		problems = append(problems, found...)
+	}
+	in.Theme, found = s.look(in.Site.Theme)
+	problems = append(problems, found...)
+	problems.Sort()
+	return in, problems
+}
+
+// readFiles reads the settings and the weeks alone.
+func (s *School) readFiles() (site.Input, diag.Problems) {
+	in := site.Input{Targets: must(activity.Targets()), Stock: must(story.LoadStock()), WarmUps: must(site.WarmUps())}
+	var problems diag.Problems
+	in.Site, problems = week.Read(s.files, s.allowed(in))
+	return in, problems
+}
+
+// allowed are the words that the school's files may hold.
+func (s *School) allowed(in site.Input) week.Allowed {
+	return week.Allowed{
+		Targets:    each(in.Targets, func(t activity.Target) string { return t.ID }),
+		Strategies: each(strategy.Names(), strategy.Name.String),
+		Pictures:   each(picture.Kinds(), picture.Kind.String),
+		Settings:   scenes(in.Stock),
+		WarmUps:    each(in.WarmUps, func(w site.WarmUp) string { return w.ID }),
+		Themes:     s.themes(),
+		Kinds:      each(problem.Kinds(), problem.Kind.String),
+		Languages:  i18n.Tags(s.Languages()...),
+	}
+}
+
+func scenes(stock story.Stock) []string {
+	return each(stock.Settings(), func(id string) string { return strings.TrimPrefix(id, "setting.") })
+}
+
+// Locate gives problems the path that a person sees from where they are. Files
+// that come with the program keep their own.
+func (s *School) Locate(problems diag.Problems) diag.Problems {
+	out := slices.Clone(problems)
+	for i, p := range out {
+		_, err := fs.Stat(s.files, p.File)
+		if shipped := strings.HasPrefix(p.File, LocalesFolder+"/") || strings.HasPrefix(p.File, ThemesFolder+"/"); err == nil || !shipped {
+			out[i].File = path.Join(s.name, p.File)
+		}
+	}
+	return out
+}
+
+// folder opens a folder of the school's own, if it has one.
+func (s *School) folder(name string) (fs.FS, bool) {
+	if info, err := fs.Stat(s.files, name); err != nil || !info.IsDir() {
+		return nil, false
+	}
+	own, err := fs.Sub(s.files, name)
+	return own, err == nil
+}
+
+// must unwraps what comes with the program: an error in it is a bug, which the
+// tests of its room find.
+func must[T any](value T, err error) T {
+	if err != nil {
+		panic(err)
+	}
+	return value
+}
+
+// each gives the words of a list.
+func each[T any](list []T, word func(T) string) []string {
+	words := make([]string, len(list))
+	for i, v := range list {
+		words[i] = word(v)
+	}
+	return words
+}

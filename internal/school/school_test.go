@@ -1,0 +1,107 @@
+package school
+
+import (
+	"strings"
+	"testing"
+	"testing/fstest"
+
+	"homebuild/internal/diag"
+)
+
+// folder is a school in memory.
+func folder(files map[string]string) fstest.MapFS {
+	out := fstest.MapFS{}
+	for name, text := range files {
+		out[name] = &fstest.MapFile{Data: []byte(text)}
+	}
+	return out
+}
+
+const (
+	plainSite = "name = \"Pebble Lane School\"\nlanguages = [\"en\"]\nkey = \"puddle\"\n"
+	plainWeek = "+++\ntarget = \"add-within-20\"\n+++\n"
+)
+
+// The example school is what teachers copy: its own files must be right.
+func TestExample(t *testing.T) {
+	site, problems := Example().Assemble(nil)
+	if len(problems) > 0 {
+		t.Fatal(problems)
+	}
+	if len(site.Site.Weeks) < 20 || len(site.Site.Languages) < 12 || len(site.Pages()) < 1000 {
+		t.Errorf("only %d weeks, %d languages and %d pages", len(site.Site.Weeks), len(site.Site.Languages), len(site.Pages()))
+	}
+}
+
+// Where a problem is told: the person's own file by the way to it, the
+// program's own by its name.
+func TestLocate(t *testing.T) {
+	s := Open("my class", folder(map[string]string{"locales/es.toml": "x", "site.toml": "x"}))
+	tests := []struct{ file, want, why string }{
+		{"site.toml", "my class/site.toml", "it is theirs"},
+		{"weeks", "my class/weeks", "it is theirs to make"},
+		{"locales/es.toml", "my class/locales/es.toml", "it stands in place of ours"},
+		{"locales/ar.toml", "locales/ar.toml", "it is ours"},
+		{"themes/paper", "themes/paper", "it is ours"},
+	}
+	for _, test := range tests {
+		if got := s.Locate(diag.Problems{{File: test.file}})[0].File; got != test.want {
+			t.Errorf("Locate(%q): want %q, got %q, since %s", test.file, test.want, got, test.why)
+		}
+	}
+}
+
+func TestIsSchool(t *testing.T) {
+	tests := []struct {
+		file string
+		want bool
+	}{{"site.toml", true}, {"Site.toml.txt", true}, {"weeks/2026-09-14.md", true}, {"letter.txt", false}}
+	for _, test := range tests {
+		if got := IsSchool(folder(map[string]string{test.file: "x"})); got != test.want {
+			t.Errorf("IsSchool with %s: want %t, got %t", test.file, test.want, got)
+		}
+	}
+}
+
+// What is slow to read is kept while its files stay the same, and no longer.
+func TestCache(t *testing.T) {
+	files := folder(map[string]string{"site.toml": plainSite, "weeks/2026-09-14.md": plainWeek})
+	s := Open("my-class", files)
+	first, problems := s.Load()
+	if len(problems) > 0 {
+		t.Fatal(problems)
+	}
+	if second, _ := s.Load(); first.Catalog != second.Catalog || first.Theme != second.Theme {
+		t.Error("want languages and theme kept from one reading to the next")
+	}
+	files["locales/en.toml"] = &fstest.MapFile{Data: []byte("[language]\nname = \"English\"\n")}
+	if _, problems := s.Load(); len(problems) == 0 {
+		t.Error("want the school's own language file read when it comes, and its gaps told")
+	}
+	delete(files, "locales/en.toml")
+	if _, problems := s.Load(); len(problems) > 0 {
+		t.Errorf("want the school right again without the file, got\n%v", problems)
+	}
+}
+
+// A message needs an address, and a week that there is.
+func TestMessages(t *testing.T) {
+	s := Open("my-class", folder(map[string]string{
+		"site.toml": plainSite + "address = \"https://pebblelane.example/home\"\n", "weeks/2026-09-14.md": plainWeek, "weeks/2026-09-21.md": plainWeek,
+	}))
+	in, problems := s.Load()
+	if len(problems) > 0 {
+		t.Fatal(problems)
+	}
+	messages, wrong := s.Messages(in, "2026-09-14")
+	if wrong != nil || len(messages) != 1 || !strings.Contains(messages[0].Text, "https://pebblelane.example/home/2026-09-14.html") {
+		t.Errorf("want one message with the link, got %v and %v", messages, wrong)
+	}
+	if _, wrong = s.Messages(in, "2026-09-28"); wrong == nil || wrong.File != "" || wrong.Hint != "the newest are: 2026-09-21, 2026-09-14" {
+		t.Errorf("want the weeks there are, got %v", wrong)
+	}
+	in.Site.Address = ""
+	if _, wrong = s.Messages(in, "2026-09-14"); wrong == nil || wrong.File != "my-class/site.toml" {
+		t.Errorf("want the file that lacks an address, got %v", wrong)
+	}
+}

@@ -1,0 +1,68 @@
+package school
+
+import (
+	"io/fs"
+	"path"
+	"slices"
+
+	"homebuild/internal/diag"
+	"homebuild/internal/page"
+	"homebuild/themes"
+)
+
+const (
+	baseTheme  = "base"  // what all themes have in common
+	plainTheme = "paper" // for a site that names none
+	themeFile  = "theme.toml"
+)
+
+// look reads the theme of a name; the plain one where there is none.
+func (s *School) look(name string) (*page.Theme, diag.Problems) {
+	if name == "" {
+		name = plainTheme
+	}
+	return s.theme.get(name+" "+s.sum(ThemesFolder), func() (*page.Theme, diag.Problems) { return s.readTheme(name) })
+}
+
+func (s *School) readTheme(name string) (*page.Theme, diag.Problems) {
+	wrong := func(text, hint string) (*page.Theme, diag.Problems) {
+		return nil, diag.Problems{{File: path.Join(ThemesFolder, name), Text: text, Hint: hint}}
+	}
+	for _, folder := range s.themeFolders() {
+		look, err := fs.Sub(folder, name)
+		if err != nil {
+			break
+		}
+		if _, err := fs.Lstat(look, themeFile); err != nil {
+			continue
+		}
+		theme, err := page.ReadTheme(must(fs.Sub(themes.Files, baseTheme)), look)
+		if err != nil {
+			return wrong(err.Error(), "")
+		}
+		return theme, nil
+	}
+	return wrong(`the theme has no file "`+themeFile+`"`, "leave theme out for the plain look")
+}
+
+// themes lists the themes there are.
+func (s *School) themes() []string {
+	var names []string
+	for _, folder := range s.themeFolders() {
+		entries, _ := fs.ReadDir(folder, ".") // no folder, no themes
+		for _, e := range entries {
+			if e.IsDir() && e.Name() != baseTheme && !slices.Contains(names, e.Name()) {
+				names = append(names, e.Name())
+			}
+		}
+	}
+	return names
+}
+
+// themeFolders are the folders of themes, the school's own first.
+func (s *School) themeFolders() []fs.FS {
+	if own, ok := s.folder(ThemesFolder); ok {
+		return []fs.FS{own, themes.Files}
+	}
+	return []fs.FS{themes.Files}
+}

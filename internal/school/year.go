@@ -1,0 +1,109 @@
+package school
+
+import (
+	"slices"
+
+	"homebuild/internal/activity"
+	"homebuild/internal/diag"
+	"homebuild/internal/problem"
+	"homebuild/internal/site"
+	"homebuild/internal/week"
+)
+
+// Year is a school with its weeks' problems worked out, for looking back and for
+// choosing what comes next.
+type Year struct {
+	site.Input
+	Weeks []activity.WeekPlan // oldest first
+
+	school *School
+}
+
+// Year reads the school and plans its weeks. A school that has no week yet is no
+// problem here.
+func (s *School) Year() (*Year, diag.Problems) {
+	in, problems := s.read()
+	problems = slices.DeleteFunc(problems, week.OnlyNoWeek)
+	if len(problems) > 0 {
+		return nil, s.Locate(problems)
+	}
+	weeks, problems := site.Year(in)
+	if len(problems) > 0 {
+		return nil, s.Locate(problems)
+	}
+	return &Year{in, weeks, s}, nil
+}
+
+// Tellable lists the targets whose stories every language of the site can tell.
+func (y *Year) Tellable() []activity.Target {
+	told := map[problem.Kind]bool{}
+	for _, f := range y.Stock.Frames {
+		if ok, _ := y.Catalog.Told("story." + f.ID); ok {
+			if kind, ok := f.Kind(); ok {
+				told[kind] = true
+			}
+		}
+	}
+	return slices.DeleteFunc(slices.Clone(y.Targets), func(t activity.Target) bool {
+		return slices.ContainsFunc(t.Kinds, func(k problem.Kind) bool { return !told[k] })
+	})
+}
+
+// Overview is what the class has met in its weeks, and what is missing.
+type Overview struct {
+	Name    string         `json:"-"`
+	Grade   problem.Grade  `json:"grade"` // of the newest week
+	Weeks   []OverviewWeek `json:"weeks"`
+	Kinds   []OverviewKind `json:"kinds"` // those that matter to the grade
+	Facts   [][]int        `json:"facts"` // how often a + b was met: Facts[a-1][b-1]
+	Missing [][2]int       `json:"facts-not-met"`
+	Lacks   []string       `json:"lacks"` // the kinds first, in their order
+}
+
+// OverviewWeek is what a week was about.
+type OverviewWeek struct {
+	Date   string `json:"date"`
+	Target string `json:"target"`
+	Can    string `json:"-"` // what a child can say; empty for a target of one's own
+}
+
+// OverviewKind counts the stories of a kind.
+type OverviewKind struct {
+	ID     string `json:"kind"`
+	Name   string `json:"-"`
+	ByWeek []int  `json:"by-week"`
+	Total  int    `json:"total"`
+}
+
+// Overview looks back on the year. There must be a week.
+func (y *Year) Overview() Overview {
+	english := y.Catalog.Source()
+	out := Overview{
+		Name: y.Site.Name.In(y.Site.School, y.Site.School), Grade: y.Weeks[len(y.Weeks)-1].Request.Target.Grade,
+		Missing: [][2]int{}, Lacks: []string{},
+	}
+	cover := activity.Cover(y.Weeks, out.Grade)
+	for _, w := range y.Weeks {
+		target := w.Request.Target
+		entry := OverviewWeek{Date: w.Request.Week, Target: target.ID}
+		if target.ID != activity.OwnID {
+			entry.Can = english.Plain(target.CanLine())
+		}
+		out.Weeks = append(out.Weeks, entry)
+	}
+	for _, row := range cover.Kinds {
+		if row.Total > 0 || row.Kind.FirstGrade() <= out.Grade {
+			out.Kinds = append(out.Kinds, OverviewKind{row.Kind.String(), english.Plain(activity.KindName(row.Kind)), row.ByWeek, row.Total})
+		}
+	}
+	for _, counts := range cover.Facts {
+		out.Facts = append(out.Facts, counts[:])
+	}
+	for _, pair := range cover.Missing {
+		out.Missing = append(out.Missing, [2]int{pair.First, pair.Second})
+	}
+	for _, lack := range cover.Lacks {
+		out.Lacks = append(out.Lacks, lack.Text)
+	}
+	return out
+}

@@ -1,0 +1,140 @@
+package school
+
+import (
+	"encoding/json"
+	"strings"
+	"testing"
+)
+
+// school is one in memory with these weeks' targets, from 2026-09-14 on.
+func yearOf(t *testing.T, targets ...string) *Year {
+	t.Helper()
+	files := map[string]string{"site.toml": plainSite}
+	date := "2026-09-14"
+	for _, target := range targets {
+		files["weeks/"+date+".md"] = "+++\ntarget = \"" + target + "\"\n+++\n"
+		date = mondayAfter(date)
+	}
+	year, problems := Open("my-class", folder(files)).Year()
+	if len(problems) > 0 {
+		t.Fatal(problems)
+	}
+	return year
+}
+
+func TestPropose(t *testing.T) {
+	const today = "2026-09-09" // a Wednesday, by the calendar of 2026
+	tests := []struct {
+		name    string
+		earlier []string
+		wishes  Wishes
+		want    Proposal
+	}{
+		{"the first week", nil, Wishes{},
+			Proposal{Date: "2026-09-14", Focus: "make-ten", Picture: "bar-model"}},
+		{"the next week", []string{"add-within-20"}, Wishes{},
+			Proposal{Date: "2026-09-21", ByRule: true, Focus: "think-addition", Picture: "ten-frame"}},
+		{"what was wished stands", []string{"add-within-20"}, Wishes{Date: "2026-10-12", Target: "compare-within-20", Focus: None, Picture: "number-line"},
+			Proposal{Date: "2026-10-12", FocusAsked: true, Picture: "number-line", PictureAsked: true}},
+		{"the rule's own target is by rule, asked or not", []string{"add-within-20"}, Wishes{Target: "partners-of-ten", Focus: "think-addition"},
+			Proposal{Date: "2026-09-21", ByRule: true, Focus: "think-addition", Picture: "ten-frame"}},
+	}
+	targets := []string{"add-within-20", "partners-of-ten", "compare-within-20", "partners-of-ten"}
+	for i, test := range tests {
+		year := yearOf(t, test.earlier...)
+		got, wrong := year.Propose(today, test.wishes)
+		if wrong != nil {
+			t.Errorf("%s: %v", test.name, wrong)
+			continue
+		}
+		if got.Date != test.want.Date || got.Target.ID != targets[i] || got.ByRule != test.want.ByRule || got.Focus != test.want.Focus || got.Picture != test.want.Picture ||
+			got.FocusAsked != test.want.FocusAsked || got.PictureAsked != test.want.PictureAsked || got.Stories != 5 {
+			t.Errorf("%s: want %+v of %s, got %+v", test.name, test.want, targets[i], got)
+		}
+	}
+}
+
+func TestProposeRefuses(t *testing.T) {
+	year := yearOf(t, "add-within-20")
+	tests := []struct {
+		wishes Wishes
+		text   string
+	}{
+		{Wishes{Date: "2026-09-14"}, "the week of 2026-09-14 is there already"},
+		{Wishes{Date: "2026-11-04"}, "2026-11-04 is a Wednesday"},
+		{Wishes{Target: "compare-within-2"}, `"compare-within-2" is not a target`},
+		{Wishes{Focus: "make-tne"}, `"make-tne" is not a strategy`},
+		{Wishes{Picture: "bar"}, `"bar" is not a picture`},
+	}
+	for _, test := range tests {
+		if _, wrong := year.Propose("2026-09-09", test.wishes); wrong == nil || wrong.Text != test.text || wrong.Hint == "" {
+			t.Errorf("%+v: want %q with a hint, got %v", test.wishes, test.text, wrong)
+		}
+	}
+}
+
+func TestMondays(t *testing.T) {
+	// The calendar of 2026, as printed: 14 September is a Monday.
+	for _, row := range []struct{ day, from, after string }{
+		{"2026-09-13", "2026-09-14", "2026-09-14"},
+		{"2026-09-14", "2026-09-14", "2026-09-21"},
+		{"2026-09-15", "2026-09-21", "2026-09-21"},
+		{"2026-12-29", "2027-01-04", "2027-01-04"},
+		{"2028-02-28", "2028-02-28", "2028-03-06"},
+	} {
+		if from, after := MondayFrom(row.day), mondayAfter(row.day); from != row.from || after != row.after {
+			t.Errorf("%s: want %s and %s, got %s and %s", row.day, row.from, row.after, from, after)
+		}
+	}
+}
+
+// The year counts what the weeks hold, and names what is missing in any case.
+func TestOverview(t *testing.T) {
+	o := yearOf(t, "add-within-20", "find-the-part-within-20").Overview()
+	if len(o.Weeks) != 2 || o.Weeks[1].Target != "find-the-part-within-20" || o.Weeks[1].Can != "I can find the missing part." || o.Grade != 1 {
+		t.Errorf("weeks: %+v", o.Weeks)
+	}
+	stories := 0
+	for _, k := range o.Kinds {
+		sum := 0
+		for _, n := range k.ByWeek {
+			sum += n
+		}
+		if sum != k.Total {
+			t.Errorf("%s: %v is not %d", k.ID, k.ByWeek, k.Total)
+		}
+		stories += sum
+	}
+	if stories != 10 { // one worked and four to try, twice
+		t.Errorf("want 10 stories counted, got %d", stories)
+	}
+	missed := o.Missed()
+	if last := missed[len(missed)-1]; last.ID != "" || !strings.Contains(last.Words, "addition facts") || missed[0].ID != "add-to-change" {
+		t.Errorf("missed: %+v", missed)
+	}
+	if got := (Overview{}).Missed(); len(got) != 1 || got[0].Words == "" {
+		t.Errorf("nothing missing: want that said, got %+v", got)
+	}
+	html, err := o.Sheet()
+	if err != nil || !strings.Contains(string(html), "Add to, start unknown") || strings.Contains(string(html), "<script") {
+		t.Errorf("sheet: %v\n%.300s", err, html)
+	}
+	data, err := json.Marshal(o)
+	if err != nil || !strings.Contains(string(data), `"facts-not-met":[[1,1],`) {
+		t.Errorf("JSON: %v\n%.300s", err, data)
+	}
+}
+
+// Every target can be written into a week file and says what a child can do.
+func TestTargets(t *testing.T) {
+	seen := map[string]bool{}
+	for _, e := range Targets() {
+		if seen[e.ID] || !strings.HasPrefix(e.Can, "I can ") || len(e.Standards) == 0 || len(e.Kinds) == 0 || e.Within < 5 {
+			t.Errorf("target %+v: want a new id, \"I can\", standards, kinds and a range", e)
+		}
+		seen[e.ID] = true
+	}
+	if !seen[FirstTarget] {
+		t.Errorf("want %s, which is proposed first", FirstTarget)
+	}
+}

@@ -161,26 +161,15 @@ func (f fixture) solution() Solution {
 }
 
 func (f fixture) tryStory() *TryStory {
-	t := &TryStory{
+	return &TryStory{
 		Story: f.story(), Open: f.bar(picture.Open), Solved: f.bar(picture.Solved), Solution: f.solution(),
-		Replies: []Reply{
-			{Right: true},
-			{Lines: []phrase.Line{line("low")}},
-			{Lines: []phrase.Line{line("near-reply")}},
-		},
+		Answers: Answers{Most: 20, Right: 14, Replies: []Reply{
+			{To: ToSome, Numbers: []int{13, 15}, Lines: []phrase.Line{line("near-reply")}},
+			{To: ToRight, Lines: []phrase.Line{line("why")}},
+			{To: ToSmaller, Lines: []phrase.Line{line("low")}},
+			{To: ToBigger, Lines: []phrase.Line{line("larger")}},
+		}},
 	}
-	for n := 2; n <= 16; n++ {
-		reply := 1
-		switch {
-		case n == 14:
-			reply = 0
-		case n > 10:
-			reply = 2
-		}
-		t.Choices = append(t.Choices, Choice{Number: n, Reply: reply})
-	}
-	t.Choices = append(t.Choices, Choice{Other: line("larger"), Reply: 2})
-	return t
 }
 
 func cardsOf(ids []string) []Card {

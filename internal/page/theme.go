@@ -118,8 +118,8 @@ func join(start string, base, theme fs.FS, files []string) (style, error) {
 	var b strings.Builder
 	b.WriteString(start)
 	for _, name := range files {
-		if name == pictureCSS {
-			b.WriteString(svg.Style())
+		if made := madeCSS[name]; made != nil {
+			b.WriteString(made())
 			continue
 		}
 		css, err := readCSS(base, name)

@@ -8,6 +8,7 @@ import (
 	"github.com/a-h/templ"
 
 	"homebuild/internal/phrase"
+	"homebuild/internal/picture/svg"
 )
 
 // View is a page as data, ready for Render. Each type of page has a file of its
@@ -25,8 +26,13 @@ type kind struct {
 	css   []string // in order; a theme's colours come before and its theme.css after
 }
 
-// pictureCSS stands for the style that internal/picture/svg brings along.
-const pictureCSS = "svg.Style"
+// pictureCSS and answerCSS stand for styles that are made by the program.
+const (
+	pictureCSS = "svg.Style"
+	answerCSS  = "answers"
+)
+
+var madeCSS = map[string]func() string{pictureCSS: svg.Style, answerCSS: answerStyle}
 
 // kinds are all there are: a theme makes the style of each ready.
 var kinds = []*kind{learnKind, tryKind, inventKind, printKind, checkKind, indexKind, deskKind, sampleKind}

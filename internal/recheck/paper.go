@@ -66,9 +66,7 @@ func (p *page) keep() {
 		keep(find(walk, ".again"), find(find(walk, "#say"), ".slip.say"))
 	}
 	for _, n := range all(p.root, "section.story") {
-		if found := find(n, ".found"); found != nil {
-			keep(find(n, "p.say"), find(found, "p.say"))
-		}
+		keep(find(n, "p.say"), find(find(n, ".right"), "p.whole"))
 	}
 	for _, n := range all(p.root, ".task") {
 		p.told = append(p.told, text(find(n, "p.say")))

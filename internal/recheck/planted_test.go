@@ -53,16 +53,19 @@ var pictureFaults = []struct {
 	{"a bar of two is three units too short", compare, learn, shorterBar, "not in proportion"},
 	{"bars are those of another story", bars, try, otherStory, "which the equation does not have"},
 	{"compared bars are those of another story", compare, try, otherStory, "does not go with"},
-	{"a dot that is not known yet is missing", filled, try, instead(`(class="after again".*?<path d="[^"]*)M[^"z]*z(" class="unknown")`, `$1$2`), "dots in all, not"},
+	{"a dot that is not known yet is missing", filled, try, instead(`(class="fold".*?<path d="[^"]*)M[^"z]*z(" class="unknown")`, `$1$2`), "dots in all, not"},
 	{"ten frames are those of another story", frames, try, otherStory, "does not go with"},
-	{"the whole of a bond is another", bonds, try, more(1, `class="after again".*?<circle.*?<text[^>]*>(\d+)<`), "the whole is"},
+	{"the whole of a bond is another", bonds, try, more(1, `class="fold".*?<circle.*?<text[^>]*>(\d+)<`), "the whole is"},
 	{"a bond is that of another story", bonds, try, otherStory, "does not go with its calculation: the whole is"},
 	{"dots are those of another story", dots, try, otherStory, "which the equation does not have"},
 	{"rows of dots are those of another story", rows, try, otherStory, "is neither the whole nor a part"},
 	{"tens and ones are those of another story", blocks, try, otherStory, "is neither the whole nor a part"},
 	{"dots that make ten are those of another story", making, try, otherSteps, "is no part"},
 	{"dots stand beside another step than theirs", back, learn, otherStep, "and does not show"},
-	{"a choice is no pair", apart, try, instead(`<bdi class=eq[^>]*>(\d+) \+ \d+</bdi></a>`, `$1</a>`), "is no pair"},
+	{"a tile leads to no reply", apart, try, instead(`class="k1[^"]*"`, ``), "is called right"},
+	{"a tile leads to the reply of another", bars, try, instead(`class="l k1"`, `class="l"`), "is shown to"},
+	{"another number is called right", compare, try, instead(`class="l( *[^"]*"> *\d+</label><label class="num"><input type="radio" name="o1" class="e")`, `class="e$1`), "is called right"},
+	{"an answer gets two replies", bonds, try, instead(`class="reply small"`, `class="reply small big"`), "gets 2 replies"},
 	{"a picture is ahead of its story", bonds, learn, ahead, "before it is told"},
 
 	// Groups that say what they are not, or are not as many as they say.
@@ -182,7 +185,7 @@ func shorterBar(html string) string {
 
 // otherStory puts the open picture of the second story in place of the first's.
 func otherStory(html string) string {
-	return otherPicture(html, regexp.MustCompile(`(?s)class="after again">.*?(<svg.*?</svg>)`))
+	return otherPicture(html, regexp.MustCompile(`(?s)class="fold">.*?(<svg.*?</svg>)`))
 }
 
 // otherSteps does so with frames that make ten.

@@ -3,7 +3,6 @@ package recheck
 import (
 	"fmt"
 	"slices"
-	"strings"
 
 	"golang.org/x/net/html"
 )
@@ -42,7 +41,7 @@ func (p *page) stories() {
 			continue
 		}
 		s.told, s.hidden = told(say[0])
-		details := find(n, "details")
+		details := find(n, "details.whole")
 		if details == nil || !p.ownEquation(s, details) {
 			p.add("%s: there is no equation with a question mark and an answer", s.name)
 			continue
@@ -142,28 +141,4 @@ func unique(a []int) []int {
 	a = slices.Clone(a)
 	slices.Sort(a)
 	return slices.Compact(a)
-}
-
-// choice is something to tap as an answer.
-type choice struct {
-	label string
-	n     int   // -1 for words
-	pair  []int // two parts; nil for none
-	reply string
-}
-
-func choices(story *html.Node) []choice {
-	var out []choice
-	for _, a := range all(story, "a.num") {
-		ch := choice{label: text(a), n: -1, reply: strings.TrimPrefix(attr(a, "href"), "#")}
-		q, err := read(ch.label)
-		switch {
-		case err == nil && len(q) == 1 && len(q[0]) == 1:
-			ch.n = q[0][0].n
-		case err == nil && len(q) == 1:
-			ch.pair = q.numbers()
-		}
-		out = append(out, ch)
-	}
-	return out
 }

@@ -1,7 +1,6 @@
 package site
 
 import (
-	"cmp"
 	"slices"
 	"strconv"
 
@@ -13,12 +12,8 @@ import (
 )
 
 // storiesOnPage is the most that a page to try has: more would not arrive in the
-// first round trip, and are no joy to scroll through. A total that is taken apart
-// in many ways has a reply to each, so that one story fewer has room beside it.
-const (
-	storiesOnPage = 4
-	manyPairs     = 12
-)
+// first round trip, and are no joy to scroll through.
+const storiesOnPage = 4
 
 // tryPage is a page of stories to try, from First up to End; only long weeks
 // have more than one.
@@ -52,107 +47,37 @@ func (p tryPage) view(c *common) page.View {
 	return v
 }
 
-// pagesToTry says where each page to try ends: as few pages as have room.
-func pagesToTry(stories []exercise) (ends []int) {
-	for pages := 1; ; pages++ {
-		ends = ends[:0]
-		fits, first := true, 0
-		for i := range pages {
-			end := len(stories) * (i + 1) / pages
-			fits = fits && haveRoom(stories[first:end])
-			ends, first = append(ends, end), end
-		}
-		if fits {
-			return ends
-		}
+// pagesToTry says where each page to try ends: as few pages as have room, of
+// nearly the same length.
+func pagesToTry(stories int) (ends []int) {
+	pages := (stories + storiesOnPage - 1) / storiesOnPage
+	for i := range pages {
+		ends = append(ends, stories*(i+1)/pages)
 	}
+	return ends
 }
 
-// haveRoom reports whether the stories fit on one page.
-func haveRoom(stories []exercise) bool {
-	taken := len(stories)
-	if slices.ContainsFunc(stories, func(e exercise) bool { return len(e.Problem.Pairs()) >= manyPairs }) {
-		taken++
-	}
-	return taken <= storiesOnPage
-}
-
-// largestListed is the largest range whose numbers are all listed as choices; in
-// a larger one a child who got another number is helped by general replies.
-const largestListed = 100
-
-// tryStories are the stories to try, each with a reply to every number.
+// tryStories are the stories to try, each with a reply to every answer.
 func (l *lesson) tryStories() []*page.TryStory {
 	return *l.tried.get(func() *[]*page.TryStory {
 		var out []*page.TryStory
 		for _, e := range l.stories {
-			out = append(out, l.tryStory(e))
+			out = append(out, &page.TryStory{
+				Story: e.Story, Answers: answers(e), Open: l.pictureOf(e, picture.Open), Solved: l.answerOf(e), Solution: solution(e),
+			})
 		}
 		return &out
 	})
 }
 
-func (l *lesson) tryStory(e exercise) *page.TryStory {
-	out := &page.TryStory{Story: e.Story, Solved: l.answerOf(e), Solution: solution(e)}
-	choices := mistake.Choices(e.Problem, e.ExtraNumber)
-	pairs := e.Problem.Pairs()
-	if pairs != nil { // a number above the total has no pair
-		choices = slices.DeleteFunc(choices, func(n int) bool { return n >= len(pairs) })
-	}
-	for _, g := range mistake.Groups(e.Problem, e.ExtraNumber, choices) {
-		for _, n := range g.Numbers {
-			out.Choices = append(out.Choices, choice(pairs, n, len(out.Replies)))
-		}
-		out.Replies = append(out.Replies, page.Reply{Right: g.Reply.Verdict == mistake.Right, Lines: g.Reply.Lines})
-	}
-	slices.SortFunc(out.Choices, func(a, b page.Choice) int { return cmp.Compare(a.Number, b.Number) })
-	if largest(e) > largestListed && pairs == nil { // of pairs, none is too big or too small
-		addOthers(out, e.Problem)
-	}
-	if slices.ContainsFunc(out.Replies, func(r page.Reply) bool { return !r.Right }) {
-		out.Open = l.pictureOf(e, picture.Open)
-	}
-	return out
-}
+// ranges are the largest numbers that children answer with, by what they learn.
+var ranges = []int{10, 20, 100, 1000}
 
-// choice shows a number, or the pair that goes with it where a total is taken
-// apart.
-func choice(pairs []problem.Pair, n, reply int) page.Choice {
-	c := page.Choice{Number: n, Reply: reply}
-	if pairs != nil {
-		c.Pair = problem.Alone(problem.Sum(pairs[n].First, pairs[n].Second))
-	}
-	return c
-}
-
-// addOthers adds choices for the numbers that are not listed: below and above
-// bounds that the hundreds alone give, so that neither tells the answer, and
-// between them.
-func addOthers(s *page.TryStory, p problem.Problem) {
-	small, big := mistake.General(p)
-	low, high := bounds(p.Calculation())
-	add := func(choice phrase.Line, reply []phrase.Line) {
-		s.Choices = append(s.Choices, page.Choice{Other: choice, Reply: len(s.Replies)})
-		s.Replies = append(s.Replies, page.Reply{Lines: reply})
-	}
-	if low > 0 {
-		add(phrase.Say("try.below", phrase.Number("Number", low)), small.Lines)
-	}
-	add(phrase.Say("try.between", phrase.Number("Low", low), phrase.Number("High", high)), []phrase.Line{phrase.Say("try.close")})
-	add(phrase.Say("try.above", phrase.Number("Number", high)), big.Lines)
-}
-
-// bounds are what a calculation comes to at least and at most when only the
-// hundreds are looked at.
-func bounds(c problem.Calculation) (low, high int) {
-	for i, n := range c.Numbers {
-		down, up := n/100*100, (n+99)/100*100
-		if c.Op == problem.Minus && i > 0 {
-			down, up = -up, -down
-		}
-		low, high = low+down, high+up
-	}
-	return max(low, 0), high
+// answerRange is the range that has all the numbers of a story: where it ends tells
+// nothing about the answer.
+func answerRange(e exercise) int {
+	most := largest(e)
+	return ranges[slices.IndexFunc(ranges, func(r int) bool { return most <= r })]
 }
 
 // largest is the largest number of a story, on the way or unneeded ones too.
@@ -162,4 +87,64 @@ func largest(e exercise) int {
 		most = max(most, step.Calculation().Largest())
 	}
 	return most
+}
+
+// answers are all numbers of the story's range with what is said to them.
+func answers(e exercise) page.Answers {
+	a := page.Answers{Most: answerRange(e), Right: e.Problem.Answer()}
+	if e.Problem.Kind() == problem.TogetherBoth {
+		return parts(e.Problem, a)
+	}
+	numbers := make([]int, a.Largest()+1)
+	for n := range numbers {
+		numbers[n] = n
+	}
+	groups := mistake.Groups(e.Problem, e.ExtraNumber, numbers)
+	small, big := mistake.General(e.Problem)
+	// Of the replies of a direction, the one for the most numbers is the general one.
+	general := map[mistake.Verdict]mistake.Group{mistake.TooSmall: {Reply: small}, mistake.TooBig: {Reply: big}}
+	for _, g := range groups {
+		if with, ok := general[g.Reply.Verdict]; ok && len(g.Numbers) > len(with.Numbers) {
+			general[g.Reply.Verdict] = g
+		}
+	}
+	add := func(to page.ReplyTo, numbers []int, lines []phrase.Line) {
+		a.Replies = append(a.Replies, page.Reply{To: to, Numbers: numbers, Lines: lines})
+	}
+	for _, g := range groups {
+		switch v := g.Reply.Verdict; {
+		case v == mistake.Right:
+			add(page.ToRight, nil, g.Reply.Lines)
+		case !slices.Equal(g.Numbers, general[v].Numbers):
+			add(page.ToSome, g.Numbers, g.Reply.Lines)
+		}
+	}
+	add(page.ToSmaller, nil, general[mistake.TooSmall].Reply.Lines)
+	add(page.ToBigger, nil, general[mistake.TooBig].Reply.Lines)
+	return a
+}
+
+// mostParts is the largest whole that is taken apart with a tile for every number.
+const mostParts = 20
+
+// parts are the two parts that a story takes its whole apart into; of a large
+// whole one part is asked for.
+func parts(p problem.Problem, a page.Answers) page.Answers {
+	total := p.Calculation().Value()
+	whole := phrase.Number("Whole", total)
+	if total > mostParts {
+		right := page.Reply{To: page.ToRight, Lines: []phrase.Line{phrase.Say("try.part.right", whole)}}
+		for n := range total + 1 {
+			right.Numbers = append(right.Numbers, n)
+		}
+		_, big := mistake.General(p)
+		a.Replies = []page.Reply{right, {To: page.ToBigger, Lines: big.Lines}}
+		return a
+	}
+	a.Whole = total
+	for i, id := range []string{"try.parts.right", "try.parts.small", "try.parts.big"} {
+		to := []page.ReplyTo{page.ToRight, page.ToSmaller, page.ToBigger}[i]
+		a.Replies = append(a.Replies, page.Reply{To: to, Lines: []phrase.Line{phrase.Say(id, whole)}})
+	}
+	return a
 }

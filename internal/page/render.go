@@ -21,6 +21,13 @@ func Render(w io.Writer, v View) error {
 type state struct {
 	*Layout
 	pictures int // drawn so far, for their ids
+	groups   int // of radio buttons so far, for their names
+}
+
+// next is the name of another group of radio buttons.
+func (s *state) next() string {
+	s.groups++
+	return id("group-", s.groups)
 }
 
 func (s *state) style(k *kind) style { return s.Theme.styles[k.class] }

@@ -12,6 +12,7 @@ import (
 type Try struct {
 	WeekPage
 	First   int // number of the first story; a long week has more than one page
+	Scene   Scene
 	Stories []*TryStory
 	Next    string // link to the page with the stories after these; empty for none
 }
@@ -19,13 +20,14 @@ type Try struct {
 // TryStory is a story with its answers and a reply to each.
 type TryStory struct {
 	Story   story.Story
+	Scene   Scene
 	Answers Answers
 	Open    picture.Picture // for who would like to look; nil for none
 	Solved  picture.Picture
 	Solution
 }
 
-var tryKind = &kind{"try", []string{"base.css", pictureCSS, "try.css", answerCSS}}
+var tryKind = &kind{"try", []string{"base.css", pictureCSS, "cards.css", "try.css", answerCSS}}
 
 func storyNumber(n int) phrase.Line { return phrase.Say("try.story", phrase.Number("Number", n)) }
 
@@ -42,4 +44,13 @@ func (s *state) question(t story.Story) templ.Component {
 		}
 	}
 	return s.answerFrame(t)
+}
+
+// scenes are all that the page draws.
+func (v *Try) scenes() []Scene {
+	all := []Scene{v.Scene}
+	for _, t := range v.Stories {
+		all = append(all, t.Scene)
+	}
+	return all
 }

@@ -30,9 +30,10 @@ type kind struct {
 const (
 	pictureCSS = "svg.Style"
 	answerCSS  = "answers"
+	walkCSS    = "walk"
 )
 
-var madeCSS = map[string]func() string{pictureCSS: svg.Style, answerCSS: answerStyle}
+var madeCSS = map[string]func() string{pictureCSS: svg.Style, answerCSS: answerStyle, walkCSS: walkStyle}
 
 // kinds are all there are: a theme makes the style of each ready.
 var kinds = []*kind{learnKind, tryKind, inventKind, printKind, checkKind, indexKind, deskKind, sampleKind}

@@ -63,7 +63,7 @@ func (p *page) keep() {
 		p.told, p.answers = append(p.told, text(story)), append(p.answers, text(answer))
 	}
 	if walk := find(p.root, ".walk"); walk != nil {
-		keep(find(walk, ".again"), find(find(walk, "#say"), ".slip.say"))
+		keep(find(walk, ".again"), find(find(walk, ".in-back"), ".slip.say"))
 	}
 	for _, n := range all(p.root, "section.story") {
 		keep(find(n, "p.say"), find(find(n, ".right"), "p.whole"))

@@ -47,7 +47,7 @@ var pictureFaults = []struct {
 	{"a number stands beside its mark", farLine, learn, more(1, `<text x="(\d+)" y="110"`), "stands under no mark"},
 	{"a tick stands elsewhere", nearLine, learn, more(3, `M(\d+) 72v12`), "not equally far apart"},
 	{"a mark stands between the ticks", nearLine, learn, more(5, `<text x="(\d+)" y="110"`), "beside the ticks"},
-	{"a number stands on the tick of another", nearLine, learn, more(1, `id="say".*?y="110" >\d+<.*?y="110" >(\d+)<`), "on its own tick"},
+	{"a number stands on the tick of another", nearLine, learn, more(1, `class="step s\d+ in-back".*?y="110" >\d+<.*?y="110" >(\d+)<`), "on its own tick"},
 	{"the line is that of another story", farLine, try, otherStory, "does not go with"},
 	{"a bar is two units too wide", bars, learn, moveCut(2), "not in proportion"},
 	{"a bar of two is three units too short", compare, learn, shorterBar, "not in proportion"},
@@ -64,7 +64,7 @@ var pictureFaults = []struct {
 	{"dots stand beside another step than theirs", back, learn, otherStep, "and does not show"},
 	{"a tile leads to no reply", apart, try, instead(`class="k1[^"]*"`, ``), "is called right"},
 	{"a tile leads to the reply of another", bars, try, instead(`class="l k1"`, `class="l"`), "is shown to"},
-	{"another number is called right", compare, try, instead(`class="l( *[^"]*"> *\d+</label><label class="num"><input type="radio" name="o1" class="e")`, `class="e$1`), "is called right"},
+	{"another number is called right", compare, try, instead(`class="l( *[^"]*"> *\d+</label><label class="num"><input type="radio" name="o1" class="e")`, `class="e$1`), "gets 2 replies"},
 	{"an answer gets two replies", bonds, try, instead(`class="reply small"`, `class="reply small big"`), "gets 2 replies"},
 	{"a picture is ahead of its story", bonds, learn, ahead, "before it is told"},
 
@@ -155,7 +155,7 @@ func swapHops(html string) string {
 
 // moveCut moves the cut between the first two parts of a solved bar.
 func moveCut(by int) func(string) string {
-	cut := regexp.MustCompile(`(?s)(id="say".*?<rect x="8" y="\d+" width=")(\d+)(".*?<rect x=")(\d+)(" y="\d+" width=")(\d+)(" height="46" class="part-b")`)
+	cut := regexp.MustCompile(`(?s)(class="step s\d+ in-back".*?<rect x="8" y="\d+" width=")(\d+)(".*?<rect x=")(\d+)(" y="\d+" width=")(\d+)(" height="46" class="part-b")`)
 	return func(html string) string {
 		at := cut.FindStringSubmatch(html)
 		if at == nil {
@@ -171,7 +171,7 @@ func moveCut(by int) func(string) string {
 
 // shorterBar moves the cut between the shorter bar and its gap.
 func shorterBar(html string) string {
-	cut := regexp.MustCompile(`(?s)(id="say".*?height="40".*?<rect x="8" y="\d+" width=")(\d+)(" height="40".*?<rect x=")(\d+)(" y="\d+" width=")(\d+)(" height="40" class="part-b")`)
+	cut := regexp.MustCompile(`(?s)(class="step s\d+ in-back".*?height="40".*?<rect x="8" y="\d+" width=")(\d+)(" height="40".*?<rect x=")(\d+)(" y="\d+" width=")(\d+)(" height="40" class="part-b")`)
 	at := cut.FindStringSubmatch(html)
 	if at == nil {
 		return html
@@ -224,8 +224,8 @@ func numbersOf(picture string) string {
 
 // ahead puts the second picture that grows in place of the first.
 func ahead(html string) string {
-	_, grow, _ := strings.Cut(html, `<ol class="grow">`)
-	pictures := svg.FindAllString(grow, 3)
+	_, grow, _ := strings.Cut(html, ` in-show"`)
+	pictures := svg.FindAllString(grow, 3) // the first, the first again, the second
 	if len(pictures) < 3 {
 		return html
 	}

@@ -39,7 +39,7 @@ func (p tryPage) view(c *common) page.View {
 	l := p.Lesson
 	v := &page.Try{
 		WeekPage: c.week(p.Language, l, func(tag, date string) string { return tryPagePath(tag, date, p.Place) }),
-		First:    p.First + 1, Stories: l.tryStories()[p.First:p.End],
+		First:    p.First + 1, Stories: l.tryStories()[p.First:p.End], Scene: l.scene(),
 	}
 	if p.End < len(l.stories) {
 		v.Next = link(v.Path, tryPagePath(p.Language.Tag(), l.date, p.Place+1))
@@ -61,9 +61,10 @@ func pagesToTry(stories int) (ends []int) {
 func (l *lesson) tryStories() []*page.TryStory {
 	return *l.tried.get(func() *[]*page.TryStory {
 		var out []*page.TryStory
-		for _, e := range l.stories {
+		for i, e := range l.stories {
 			out = append(out, &page.TryStory{
-				Story: e.Story, Answers: answers(e), Open: l.pictureOf(e, picture.Open), Solved: l.answerOf(e), Solution: solution(e),
+				Story: e.Story, Scene: l.sceneOf(e, i, 1), Answers: answers(e),
+				Open: l.pictureOf(e, picture.Open), Solved: l.answerOf(e), Solution: l.solution(e),
 			})
 		}
 		return &out

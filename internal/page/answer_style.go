@@ -5,8 +5,15 @@ import (
 	"strings"
 )
 
-// mostBoxes is how many boxes of answers (see keypad) the style knows.
+// boxCounts are how many boxes of answers (see keypad) a style can tell apart: a
+// page carries the least that is enough for its stories.
+var boxCounts = []int{8, 16, 24, 48}
+
+// mostBoxes is the most that there is a style for.
 const mostBoxes = 48
+
+// answerCSS stands for the style that tells so many boxes apart.
+func answerCSS(boxes int) string { return id("answers-", boxes) }
 
 // answerStyle are the rules by which an answer finds its reply without a script.
 // They are the same for every story. A reply shows when every place has its tile;
@@ -19,30 +26,23 @@ const mostBoxes = 48
 //
 // The number that was put together is counted by the tiles before each picked
 // one: a hundred, ten or one for each.
-func answerStyle() string {
-	all := func(class string) string { return ":not(:has(.pick :checked:not(." + class + ")))" }
+func answerStyle(boxes int) string {
+	all := func(class string) string { return ":not(:has(:checked:not(." + class + ")))" }
+	var show, boxed []string
+	for i := range boxes {
+		boxed = append(boxed, all(fmt.Sprintf("k%d", i+1)))
+		show = append(show, fmt.Sprintf(".pick:where(%s)~* .r%d", boxed[i], i+1))
+	}
 	const listed = ":not(:has(.more:checked))"
-	small := []string{
-		listed + ":has(.h .l:checked)",
-		listed + ":not(:has(.h :checked:not(.e))):has(.t .l:checked)",
-		listed + ":not(:has(:is(.h,.t) :checked:not(.e))):has(.o .l:checked)",
-	}
-	var show, boxes []string
-	for i := range mostBoxes {
-		boxes = append(boxes, all(fmt.Sprintf("k%d", i+1)))
-		show = append(show, fmt.Sprintf(".story:where(%s) .r%d", boxes[i], i+1))
-	}
-	for _, s := range small {
-		show = append(show, ".story:where("+s+") .small")
-	}
-	show = append(show, ".story:where("+all("e")+") .right", ".story .big")
-	others := strings.Join(append(append([]string{all("e")}, small...), boxes...), ",")
+	small := listed + ":has(.h .l:checked)," +
+		listed + ":not(:has(.h :checked:not(.e))):has(.t .l:checked)," +
+		listed + ":not(:has(:is(.h,.t) :checked:not(.e))):has(.o .l:checked)"
 	return "@media screen{@supports selector(:has(a)){" +
 		".reply,.sheet{display:none}" +
-		".story:not(:has(.pick :indeterminate,.none:checked)) .sheet,.story:has(.more:checked) .sheet," +
-		strings.Join(show, ",") + "{display:block}" +
-		".story:where(" + others + ") .big,.story:where(" + strings.Join(boxes, ",") + ") .small," +
-		".story:where(" + all("e") + ") .again{display:none}" +
+		".pick:not(:has(:indeterminate,.none:checked))~* .sheet,.pick:has(.more:checked)~* .sheet," +
+		strings.Join(show, ",") + ",.pick:where(" + small + ")~* .small,.pick:where(" + all("e") + ")~* .right,.story .big{display:block}" +
+		".pick:where(" + strings.Join(boxed, ",") + ")~* :is(.big,.small)," +
+		".pick:where(" + all("e") + "," + small + ")~* .big,.pick:where(" + all("e") + ")~* .again{display:none}" +
 		".story{counter-reset:n m}" +
 		".h>:has(~* :checked){counter-increment:n 100}.t>:has(~* :checked){counter-increment:n 10}" +
 		":is(.o,.p)>:has(~* :checked){counter-increment:n}.q>:has(~* :checked){counter-increment:m}" +

@@ -30,7 +30,7 @@ func (s *state) next() string {
 	return id("group-", s.groups)
 }
 
-func (s *state) style(k *kind) style { return s.Theme.styles[k.class] }
+func (s *state) style(k *kind) style { return s.Theme.styles[k] }
 
 // word is a message without places.
 func (s *state) word(id string) string { return s.Language.Word(id) }

@@ -11,7 +11,7 @@ import (
 // know all of them.
 func TestStyleKnows(t *testing.T) {
 	theme := paper(t)
-	learn, own := theme.styles[learnKind.class].css, theme.styles[inventKind.class].css
+	learn, own := theme.styles[learnKind].css, theme.styles[inventKind].css
 	v := newStock(t).in("en").learn()
 	all := (&state{Layout: v.layout()}).screens(v)
 	for i := range all {

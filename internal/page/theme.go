@@ -6,7 +6,6 @@ import (
 	"errors"
 	"fmt"
 	"io/fs"
-	"maps"
 	"slices"
 	"strings"
 
@@ -22,7 +21,7 @@ type Theme struct {
 	Name   string
 	Light  map[string]string // colour by name, "#rrggbb"
 	Dark   map[string]string
-	styles map[string]style // by the class of the kind of page
+	styles map[*kind]style
 	sum    string
 	// What is the same in every page is drawn once: the fills of the pictures,
 	// and the cards.
@@ -65,10 +64,10 @@ func ReadTheme(base, theme fs.FS) (*Theme, error) {
 	if err != nil {
 		return nil, err
 	}
-	t := &Theme{Name: file.Name, Light: file.Light, Dark: file.Dark, styles: map[string]style{}}
+	t := &Theme{Name: file.Name, Light: file.Light, Dark: file.Dark, styles: map[*kind]style{}}
 	start := ":root{" + light + "}@media screen and (prefers-color-scheme:dark){:root{" + dark + "}}"
 	for _, k := range kinds {
-		if t.styles[k.class], err = join(start, base, theme, k.css); err != nil {
+		if t.styles[k], err = join(start, base, theme, k.css); err != nil {
 			return nil, err
 		}
 	}
@@ -86,8 +85,8 @@ func (t *Theme) Sum() string { return t.sum }
 
 func (t *Theme) sumOfStyles() string {
 	sum := sha256.New()
-	for _, k := range slices.Sorted(maps.Keys(t.styles)) {
-		fmt.Fprintf(sum, "%s %s\n", k, t.styles[k].hash)
+	for _, k := range kinds {
+		fmt.Fprintf(sum, "%s %s\n", k.class, t.styles[k].hash)
 	}
 	return fmt.Sprintf("%x", sum.Sum(nil))
 }
@@ -118,8 +117,8 @@ func join(start string, base, theme fs.FS, files []string) (style, error) {
 	var b strings.Builder
 	b.WriteString(start)
 	for _, name := range files {
-		if made := madeCSS[name]; made != nil {
-			b.WriteString(made())
+		if css := made(name); css != "" {
+			b.WriteString(css)
 			continue
 		}
 		css, err := readCSS(base, name)

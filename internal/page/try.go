@@ -27,7 +27,29 @@ type TryStory struct {
 	Solution
 }
 
-var tryKind = &kind{"try", []string{"base.css", pictureCSS, "cards.css", "try.css", answerCSS}}
+// tryKinds differ in how many boxes of answers their style can tell apart.
+var tryKinds = newTryKinds()
+
+func newTryKinds() (all []*kind) {
+	for _, n := range boxCounts {
+		all = append(all, &kind{"try", []string{"base.css", pictureCSS, "cards.css", "try.css", answerCSS(n)}})
+	}
+	return all
+}
+
+// tryKind is the one with the least style that is enough for the stories.
+func tryKind(pads []keypad) *kind {
+	most := 0
+	for _, k := range pads {
+		most = max(most, k.boxes)
+	}
+	for i, n := range boxCounts {
+		if most <= n {
+			return tryKinds[i]
+		}
+	}
+	panic(id("page: the replies to a story need ", most, " boxes")) // a test of internal/site counts them
+}
 
 func storyNumber(n int) phrase.Line { return phrase.Say("try.story", phrase.Number("Number", n)) }
 
@@ -51,6 +73,13 @@ func (v *Try) scenes() []Scene {
 	all := []Scene{v.Scene}
 	for _, t := range v.Stories {
 		all = append(all, t.Scene)
+	}
+	return all
+}
+
+func (v *Try) keypads() (all []keypad) {
+	for _, t := range v.Stories {
+		all = append(all, t.Answers.keypad())
 	}
 	return all
 }

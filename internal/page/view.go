@@ -26,17 +26,31 @@ type kind struct {
 	css   []string // in order; a theme's colours come before and its theme.css after
 }
 
-// pictureCSS and answerCSS stand for styles that are made by the program.
+// pictureCSS and walkCSS stand for styles that are made by the program, as
+// answerCSS does.
 const (
 	pictureCSS = "svg.Style"
-	answerCSS  = "answers"
 	walkCSS    = "walk"
 )
 
-var madeCSS = map[string]func() string{pictureCSS: svg.Style, answerCSS: answerStyle, walkCSS: walkStyle}
+// made is the style that a name stands for; empty for the name of a file.
+func made(name string) string {
+	switch name {
+	case pictureCSS:
+		return svg.Style()
+	case walkCSS:
+		return walkStyle()
+	}
+	for _, n := range boxCounts {
+		if name == answerCSS(n) {
+			return answerStyle(n)
+		}
+	}
+	return ""
+}
 
 // kinds are all there are: a theme makes the style of each ready.
-var kinds = []*kind{learnKind, tryKind, inventKind, printKind, checkKind, indexKind, deskKind, sampleKind}
+var kinds = append([]*kind{learnKind, inventKind, printKind, checkKind, indexKind, deskKind, sampleKind}, tryKinds...)
 
 // hasPictures reports whether pages of the kind may hold pictures of
 // internal/picture.

@@ -24,20 +24,32 @@ var casts = map[string][]string{
 	"reef":         {"otter", "captain"},
 }
 
-// scene is where the week's worked story happens, with those who live there.
-func (l *lesson) scene() page.Scene { return l.sceneOf(l.worked, 0, 2) }
-
-// sceneOf is where a story happens, with so many of those who live there, from
-// one of them on. A teacher's own story happens where the week does.
-func (l *lesson) sceneOf(e exercise, from, count int) page.Scene {
-	setting := cmp.Or(e.Story.Setting, l.worked.Story.Setting)
-	cast := casts[strings.TrimPrefix(setting, "setting.")]
-	if len(cast) == 0 {
-		return page.Scene{}
-	}
-	s := page.Scene{Place: setting}
-	for i := range min(count, len(cast)) {
-		s.Cast = append(s.Cast, "character."+cast[(from+i)%len(cast)])
+// scene is where the week's worked story happens, with two of those who live
+// there.
+func (l *lesson) scene() page.Scene {
+	s := page.Scene{Place: l.worked.Story.Setting}
+	if cast := castOf(s.Place); len(cast) > 0 {
+		s.Cast = cast[:2]
 	}
 	return s
+}
+
+// sceneOf is the place of a story to try. Where it is the week's, each story meets
+// another one who lives there; a place that is met once stands empty, so that a
+// page has few drawings to bring along. A teacher's own story happens where the
+// week does.
+func (l *lesson) sceneOf(i int, e exercise) page.Scene {
+	week := l.worked.Story.Setting
+	s := page.Scene{Place: cmp.Or(e.Story.Setting, week)}
+	if cast := castOf(s.Place); s.Place == week && len(cast) > 0 {
+		s.Cast = cast[i%len(cast):][:1]
+	}
+	return s
+}
+
+func castOf(setting string) (ids []string) {
+	for _, who := range casts[strings.TrimPrefix(setting, "setting.")] {
+		ids = append(ids, "character."+who)
+	}
+	return ids
 }

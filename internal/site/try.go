@@ -63,7 +63,7 @@ func (l *lesson) tryStories() []*page.TryStory {
 		var out []*page.TryStory
 		for i, e := range l.stories {
 			out = append(out, &page.TryStory{
-				Story: e.Story, Scene: l.sceneOf(e, i, 1), Answers: answers(e),
+				Story: e.Story, Scene: l.sceneOf(i, e), Answers: answers(e),
 				Open: l.pictureOf(e, picture.Open), Solved: l.answerOf(e), Solution: l.solution(e),
 			})
 		}

@@ -175,8 +175,15 @@ func (s *school) theme(name string) (*page.Theme, diag.Problems) {
 			continue
 		}
 		theme, err := page.ReadTheme(base, look)
-		if err != nil {
-			return nil, diag.Problems{{File: path.Join(themesFolder, name), Text: err.Error()}}
+		var problems diag.Problems
+		if err != nil && !errors.As(err, &problems) {
+			problems = diag.Problems{{Text: err.Error()}}
+		}
+		for i := range problems {
+			problems[i].File = path.Join(themesFolder, name, problems[i].File)
+		}
+		if len(problems) > 0 {
+			return nil, problems
 		}
 		return theme, nil
 	}

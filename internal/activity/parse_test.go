@@ -16,7 +16,7 @@ pictures = ["drawing"]
 `
 
 func TestParseTargets(t *testing.T) {
-	targets, problems := ParseTargets("targets.toml", []byte(goodTarget))
+	targets, problems := ParseTargets("targets.toml", goodTarget)
 	if len(problems) > 0 || len(targets) != 1 || targets[0].ID != "our-own" || targets[0].Within != 20 {
 		t.Fatalf("got %+v and %v, want one target and no problem", targets, problems)
 	}
@@ -35,12 +35,12 @@ func TestParseTargetsProblems(t *testing.T) {
 		{"no quotes", `"our-own"`, `our-own`, []string{"targets.toml:2:"}},
 		{"wrong sort", `within = 20`, `within = "20"`, []string{"targets.toml:6:"}},
 		{"range too large", `within = 20`, `within = 5000`, []string{"targets.toml:6:", "5000", "1000"}},
-		{"grade too early", `grade = 1`, `grade = 7`, []string{"targets.toml:4:", "kindergarten"}},
+		{"grade too early", `grade = 1`, `grade = 7`, []string{"targets.toml:4:", "from 0 to 3"}},
 		{"kind too early", `grade = 1
 kinds = ["add-to-result"]`, `grade = 0
 kinds = ["add-to-change"]`, []string{"targets.toml:5:", "grade 1"}},
 		{"bad id", `"our-own"`, `"Our Own"`, []string{"targets.toml:2:", `"Our Own"`}},
-		{"bad crossing", `within = 20`, "within = 20\ncrossing = \"sometimes\"", []string{"targets.toml:7:", "always, never or either"}},
+		{"bad crossing", `within = 20`, "within = 20\ncrossing = \"sometimes\"", []string{"targets.toml:7:", "either, always, never"}},
 		{"no numbers left", `within = 20`, "within = 20\nfirst-least = 30", []string{"targets.toml:1:", "add-to-result"}},
 		{"limit out of reach", `within = 20`, "within = 20\nfirst-least = 9223372036854775807", []string{"targets.toml:7:", "from 1 to 1000"}},
 		{"no kinds", `kinds = ["add-to-result"]`, ``, []string{"targets.toml:1:", "kinds is missing"}},
@@ -50,7 +50,7 @@ kinds = ["add-to-change"]`, []string{"targets.toml:5:", "grade 1"}},
 		if text == goodTarget {
 			t.Fatalf("%s: the row changes nothing", row.name)
 		}
-		targets, problems := ParseTargets("targets.toml", []byte(text))
+		targets, problems := ParseTargets("targets.toml", text)
 		if len(problems) == 0 || len(targets) > 0 {
 			t.Errorf("%s: got %d targets and no problem", row.name, len(targets))
 			continue
@@ -64,11 +64,11 @@ kinds = ["add-to-change"]`, []string{"targets.toml:5:", "grade 1"}},
 }
 
 func TestParseTargetsTwice(t *testing.T) {
-	targets, problems := ParseTargets("targets.toml", []byte(goodTarget+goodTarget))
+	targets, problems := ParseTargets("targets.toml", goodTarget+goodTarget)
 	if len(targets) != 1 || len(problems) != 1 || problems[0].Line != 10 || !strings.Contains(problems[0].Text, "twice") {
 		t.Errorf("got %d targets and %v, want one, and the second id told at line 10", len(targets), problems)
 	}
-	if _, problems := ParseTargets("targets.toml", nil); len(problems) != 1 {
+	if _, problems := ParseTargets("targets.toml", ""); len(problems) != 1 {
 		t.Errorf("an empty file: got %v, want one problem", problems)
 	}
 }
@@ -79,7 +79,7 @@ func FuzzParseTargets(f *testing.F) {
 	f.Add("[[target]]\nkinds = 3")
 	f.Add("target = [1]")
 	f.Fuzz(func(t *testing.T, text string) {
-		targets, problems := ParseTargets("t.toml", []byte(text))
+		targets, problems := ParseTargets("t.toml", text)
 		if len(targets) == 0 && len(problems) == 0 {
 			t.Errorf("%q gives neither a target nor a problem", text)
 		}

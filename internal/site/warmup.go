@@ -2,34 +2,43 @@ package site
 
 import (
 	_ "embed"
-	"fmt"
 	"slices"
-
-	"github.com/pelletier/go-toml/v2"
 
 	"homebuild/internal/page"
 	"homebuild/internal/phrase"
+	"homebuild/internal/tomlfile"
 )
 
 //go:embed warmups.toml
-var warmUpFile []byte
+var warmUpFile string
 
 // WarmUp is a minute of moving before the maths.
 type WarmUp struct {
-	ID    string `toml:"id"`
-	Least int    `toml:"least"` // the smallest number worth counting to
-	Most  int    `toml:"most"`  // the largest that a tired child still likes
+	ID    string
+	Least int // the smallest number worth counting to
+	Most  int // the largest that a tired child still likes
 }
+
+var warmUpSchema = &tomlfile.Schema{Keys: []tomlfile.Key{{Name: "warm-up", Takes: tomlfile.Tables, Of: &tomlfile.Schema{
+	What: "a warm-up",
+	Keys: []tomlfile.Key{
+		{Name: "id", Takes: tomlfile.Word},
+		{Name: "least", Takes: tomlfile.Number, Low: 1, High: 100},
+		{Name: "most", Takes: tomlfile.Number, Low: 1, High: 100},
+	},
+}}}}
 
 // WarmUps reads the warm-ups that come with the program.
 func WarmUps() ([]WarmUp, error) {
-	var file struct {
-		WarmUps []WarmUp `toml:"warm-up"`
+	file := tomlfile.Parse("warmups.toml", warmUpFile, 1, warmUpSchema)
+	var out []WarmUp
+	for _, s := range file.Section().Sections("warm-up") {
+		out = append(out, WarmUp{ID: s.Text("id"), Least: s.Number("least"), Most: s.Number("most")})
 	}
-	if err := toml.Unmarshal(warmUpFile, &file); err != nil {
-		return nil, fmt.Errorf("warmups.toml: %w", err)
+	if len(file.Problems) > 0 {
+		return nil, file.Problems
 	}
-	return file.WarmUps, nil
+	return out, nil
 }
 
 // warmUp is the week's, counted to the first of the worked story's numbers that

@@ -2,73 +2,120 @@ package story
 
 import (
 	_ "embed"
-	"fmt"
 	"slices"
 	"strings"
 
-	"github.com/pelletier/go-toml/v2"
-
 	"homebuild/internal/problem"
+	"homebuild/internal/tomlfile"
 )
 
 //go:embed stock.toml
-var stockFile []byte
+var stockFile string
 
 // Stock is what stories are made from: ids only. See stock.toml.
 type Stock struct {
-	People []string `toml:"people"`
-	Frames []Frame  `toml:"frame"`
-	Things []Thing  `toml:"thing"`
+	People []string
+	Frames []Frame
+	Things []Thing
 	Extras []ExtraSentence
 }
 
 // Frame is one wording of a kind.
 type Frame struct {
-	ID            string          `toml:"id"`     // "add-to-result.1"
-	About         string          `toml:"about"`  // "people" or "containers"
-	People        int             `toml:"people"` // how many persons it names
-	AnswerSubject string          `toml:"answer-subject"`
-	Sentences     []FrameSentence `toml:"sentences"`
+	ID            string // "add-to-result.1"
+	About         string // "people" or "containers"
+	People        int    // how many persons it names
+	AnswerSubject string
+	Sentences     []FrameSentence
 }
 
 // FrameSentence is one sentence of a frame.
 type FrameSentence struct {
-	ID      string       `toml:"id"`
-	Tells   problem.Role `toml:"tells"`
-	Asks    problem.Role `toml:"asks"`
-	Subject string       `toml:"subject"` // "A", "B" or ""
+	ID      string
+	Tells   problem.Role
+	Asks    problem.Role
+	Subject string // "A", "B" or ""
 }
 
 // Thing is something to count.
 type Thing struct {
-	ID       string   `toml:"id"`
-	Most     int      `toml:"most"`     // more of them would be silly in a story
-	Small    bool     `toml:"small"`    // goes into a jar
-	Settings []string `toml:"settings"` // where one meets them
+	ID       string
+	Most     int      // more of them would be silly in a story
+	Small    bool     // goes into a jar
+	Settings []string // where one meets them
 }
 
 // ExtraSentence gives a number that nobody needs.
 type ExtraSentence struct {
-	ID     string `toml:"id"`
-	About  string `toml:"about"`
-	Small  bool   `toml:"small"`  // counts small things only
-	Counts string `toml:"counts"` // a measure, or "" for another thing
-	Least  int    `toml:"least"`
-	Most   int    `toml:"most"`
+	ID     string
+	About  string
+	Small  bool   // counts small things only
+	Counts string // a measure, or "" for another thing
+	Least  int
+	Most   int
 }
+
+// stockSchema is what stock.toml may hold.
+var stockSchema = &tomlfile.Schema{Keys: []tomlfile.Key{
+	{Name: "people", Takes: tomlfile.List},
+	{Name: "frame", Takes: tomlfile.Tables, Of: &tomlfile.Schema{What: "a frame", Keys: []tomlfile.Key{
+		{Name: "id", Takes: tomlfile.Word},
+		{Name: "about", Takes: tomlfile.Word},
+		{Name: "people", Takes: tomlfile.Number, High: 2},
+		{Name: "answer-subject", Takes: tomlfile.Word},
+		{Name: "sentences", Takes: tomlfile.Tables, Of: &tomlfile.Schema{What: "a sentence", Keys: []tomlfile.Key{
+			{Name: "id", Takes: tomlfile.Word},
+			{Name: "tells", Takes: tomlfile.Word},
+			{Name: "asks", Takes: tomlfile.Word},
+			{Name: "subject", Takes: tomlfile.Word},
+		}}},
+	}}},
+	{Name: "thing", Takes: tomlfile.Tables, Of: &tomlfile.Schema{What: "a thing", Keys: []tomlfile.Key{
+		{Name: "id", Takes: tomlfile.Word},
+		{Name: "most", Takes: tomlfile.Number, Low: 1, High: 1000},
+		{Name: "small", Takes: tomlfile.Switch},
+		{Name: "settings", Takes: tomlfile.List},
+	}}},
+	{Name: "extra", Takes: tomlfile.Tables, Of: &tomlfile.Schema{What: "an extra sentence", Keys: []tomlfile.Key{
+		{Name: "id", Takes: tomlfile.Word},
+		{Name: "about", Takes: tomlfile.Word},
+		{Name: "small", Takes: tomlfile.Switch},
+		{Name: "counts", Takes: tomlfile.Word},
+		{Name: "least", Takes: tomlfile.Number, Low: 1, High: 1000},
+		{Name: "most", Takes: tomlfile.Number, Low: 1, High: 1000},
+	}}},
+}}
 
 // LoadStock reads the stock that comes with the program.
 func LoadStock() (Stock, error) {
-	var file struct {
-		Stock
-		Extras []ExtraSentence `toml:"extra"`
+	file := tomlfile.Parse("stock.toml", stockFile, 1, stockSchema)
+	s := file.Section()
+	stock := Stock{People: s.List("people")}
+	for _, f := range s.Sections("frame") {
+		stock.Frames = append(stock.Frames, frame(f))
 	}
-	dec := toml.NewDecoder(strings.NewReader(string(stockFile))).DisallowUnknownFields()
-	if err := dec.Decode(&file); err != nil {
-		return Stock{}, fmt.Errorf("stock.toml: %w", err)
+	for _, t := range s.Sections("thing") {
+		stock.Things = append(stock.Things, Thing{ID: t.Text("id"), Most: t.Number("most"), Small: t.Switch("small"), Settings: t.List("settings")})
 	}
-	file.Stock.Extras = file.Extras
-	return file.Stock, nil
+	for _, e := range s.Sections("extra") {
+		stock.Extras = append(stock.Extras, ExtraSentence{
+			ID: e.Text("id"), About: e.Text("about"), Small: e.Switch("small"), Counts: e.Text("counts"), Least: e.Number("least"), Most: e.Number("most"),
+		})
+	}
+	if len(file.Problems) > 0 {
+		return Stock{}, file.Problems
+	}
+	return stock, nil
+}
+
+func frame(s *tomlfile.Section) Frame {
+	f := Frame{ID: s.Text("id"), About: s.Text("about"), People: s.Number("people"), AnswerSubject: s.Text("answer-subject")}
+	for _, each := range s.Sections("sentences") {
+		f.Sentences = append(f.Sentences, FrameSentence{
+			ID: each.Text("id"), Tells: problem.Role(each.Text("tells")), Asks: problem.Role(each.Text("asks")), Subject: each.Text("subject"),
+		})
+	}
+	return f
 }
 
 // Kind is the kind that the frame tells.

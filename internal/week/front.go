@@ -2,7 +2,6 @@ package week
 
 import (
 	"fmt"
-	"slices"
 	"strings"
 )
 
@@ -45,12 +44,12 @@ func (r *reader) front(file, text string) (front, bool) {
 func (r *reader) settingsBelow(file string, f front) {
 	const hint = `move it above the second "+++"`
 	for number, line := range lines(f.note) {
-		m := setting.FindStringSubmatch(line)
-		switch {
-		case storyHead.MatchString(line):
-			r.add(file, f.noteLine+number-1, "a story of your own stands in the note", hint+", with the lines that belong to it")
-		case m != nil && slices.Contains(weekSettings(), m[1]):
-			r.add(file, f.noteLine+number-1, fmt.Sprintf("%q is a setting, and stands in the note", m[1]), hint)
+		switch k := weekSchema.In(line); {
+		case k == nil:
+		case k.Of != nil:
+			r.add(file, f.noteLine+number-1, k.Of.What+" stands in the note", hint+", with the lines that belong to it")
+		default:
+			r.add(file, f.noteLine+number-1, fmt.Sprintf("%q is a setting, and stands in the note", k.Name), hint)
 		}
 	}
 }

@@ -4,10 +4,10 @@ import (
 	"cmp"
 	"fmt"
 	"slices"
-	"strings"
 	"time"
 
 	"homebuild/internal/diag"
+	"homebuild/internal/tomlfile"
 )
 
 // Text is a few words of the school's own: one text for every language, or one
@@ -61,8 +61,8 @@ type Week struct {
 	Notes         map[string]string // Markdown by language tag
 	OwnStories    []OwnStory        // told by the teacher, in the file's order
 
-	file  string
-	lines map[string]int
+	file     string
+	settings *tomlfile.Section
 }
 
 // Own is a target spelled out by the teacher instead of one from the list.
@@ -92,11 +92,11 @@ func StorySetting(i int, setting string) string { return fmt.Sprintf("own-story[
 // line of the setting it is about; without a line when the file leaves the
 // setting out.
 func (w Week) Problem(setting, text, hint string) diag.Problem {
-	line, ok := w.lines[setting]
-	if story, _, isStory := strings.Cut(setting, "]."); !ok && isStory {
-		line = w.lines[story+"]"]
+	p := diag.Problem{File: w.file, Text: text, Hint: hint}
+	if w.settings != nil {
+		p.Line = w.settings.LineOf(setting)
 	}
-	return diag.Problem{File: w.file, Line: line, Text: text, Hint: hint}
+	return p
 }
 
 // Weekday is the day of the week that the date is.
@@ -138,11 +138,8 @@ func Answers() []string { return []string{AnswersFoot, AnswersLink} }
 
 // Limits of what a week can ask.
 const (
-	MaxStories     = 8
-	MaxMinutes     = 60
-	defaultStories = 4
-	defaultMinutes = 10
-	largestNumber  = 1000
+	MaxStories = 8
+	MaxMinutes = 60
 )
 
 // hasNote reports whether the week has a note in a language.

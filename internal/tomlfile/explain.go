@@ -1,0 +1,143 @@
+package tomlfile
+
+import (
+	"fmt"
+	"regexp"
+	"strings"
+	"sync"
+)
+
+// slip is a way to mistype a setting, known by the look of its line. The
+// pattern's first group is the key and its second the value.
+type slip struct {
+	look *regexp.Regexp
+	// text may use %s for the value typed; hint may use ${1} for the key and
+	// ${2} for the value.
+	text, hint string
+	only       Kind // of keys that take it; 0 for any
+}
+
+// of compiles the look of what stands after a key and its equals sign.
+func of(value string) *regexp.Regexp { return regexp.MustCompile(`^\s*([\w-]+)\s*=\s*` + value) }
+
+// signs are characters that stand where a plain one is wanted. They are looked
+// for before everything else.
+var signs = sync.OnceValue(func() []slip {
+	return []slip{
+		{regexp.MustCompile(`^\s*([\w-]*)\s*[=:]?\s*[^"']*?([“”„«»‘’‚‹›＂]).*$`),
+			"%s is a curly quote", `use straight quotes: ${1} = "..."`, 0},
+		{of(`\[(?:.*[\[,\s])?([“”„«»‘’‚‹›＂]).*$`),
+			"%s is a curly quote", `use straight quotes: ${1} = ["...", "..."]`, 0},
+		{regexp.MustCompile(`^\s*([\w-]*)\s*(＝)`),
+			"%s is not the plain equals sign", `write ${1} = "..." with =`, 0},
+		{regexp.MustCompile("^[^\"']*?()([\u00a0\u2000-\u200a\u202f\u3000])"),
+			"an unusual space stands in this line", "delete the spaces and type them again", 0},
+		{regexp.MustCompile(`^\s*(\w+)([\x{2010}-\x{2015}\x{2212}])(\w+)\s*=\s*(.*)$`),
+			"%s is not the plain dash", `write ${1}-${3} = ${4}`, 0},
+		{regexp.MustCompile(`^\s*([\w-]+)\s*:\s*(.*)$`),
+			`a setting is written with "=", not ":"`, `write ${1} = ${2}`, 0},
+	}
+})
+
+// slips are the other ways, tried in order.
+var slips = sync.OnceValue(func() []slip {
+	return []slip{
+		{of(`(?:#.*)?()$`),
+			"nothing stands after the equals sign", "write a value, or take the line away", 0},
+		{regexp.MustCompile(`^\s*(\w+) (\w+)\s*=\s*(.*)$`),
+			"the name of a setting has no spaces in it", `write ${1}-${2} = ${3}`, 0},
+		{of(`([\p{L}][\p{L}\p{N} _-]*?)\s*(?:#.*)?$`),
+			"%s is not a list", `write ${1} = ["${2}"]`, List},
+		{of(`("[^"]*"(?:\s*,\s*"[^"]*")+)\s*(?:#.*)?$`),
+			"the brackets around the list are missing", `write ${1} = [${2}]`, List},
+		{of(`\[(?:.*[\[,\s])?([\p{L}][\p{L}\p{N}_-]*)\s*[,\]]`),
+			"%s has no quotes around it", `write each word of the list in quotes: ${1} = ["...", "..."]`, 0},
+		{of(`([\p{L}][\p{L}\p{N} _-]*?)\s*(?:#.*)?$`),
+			"%s has no quotes around it", `write ${1} = "${2}"`, 0},
+		{of(`["']([^"']*?)\s*$`),
+			"the quote at the end is missing", `write the whole ${1} on one line, between two quotes: ${1} = "..."`, Text},
+		{of(`"([^"]*?)\s*$`),
+			"the quote at the end is missing", `write ${1} = "${2}"`, 0},
+		{of(`'([^']*?)\s*$`),
+			"the quote at the end is missing", `write ${1} = "${2}"`, 0},
+		{of(`([^"' #]+)"\s*$`),
+			"the quote at the beginning is missing", `write ${1} = "${2}"`, 0},
+		{of(`\[()[^\]]*$`),
+			"the list is not closed", `write ${1} = ["...", "..."] on one line`, 0},
+		{of(`\[.*"\s+(").*\]`),
+			"a comma is missing in the list", `write ${1} = ["...", "..."]`, 0},
+		{of(`"[^"]*"()[^"=,#\[\]]+"[^"=]*"?\s*$`),
+			"there are quotes inside the quotes", "take the inner ones away", 0},
+		{of(`'([^"]*'[^"=]*)'\s*$`),
+			"an apostrophe ends the text too early", `write ${1} = "${2}"`, 0},
+		{of(`("[^"]*")\s*[;,.].*$`),
+			"something stands after %s", `write ${1} = ${2}, and nothing after it`, 0},
+		{of(`("[^"]*"|\S+)\s+[^#\s].*$`),
+			"something stands after %s", "give each setting a line of its own", 0},
+	}
+})
+
+// assignment is a line with a key and a value, and perhaps a remark.
+var assignment = of(`(.*?)\s*(?:#.*)?$`)
+
+// explain says in plain words what is wrong with a line, given what the TOML
+// library says about it.
+func explain(s *Schema, line, cause string) (text, hint string) {
+	if k := s.heading(line); k != nil {
+		return k.brackets(), k.bracketsHint()
+	}
+	if text, hint, ok := s.look(signs(), line); ok {
+		return text, hint
+	}
+	if text, hint, ok := s.explainValue(line); ok {
+		return text, hint
+	}
+	if text, hint, ok := s.look(slips(), line); ok {
+		return text, hint
+	}
+	switch {
+	case strings.Contains(line, "=") || strings.TrimSpace(line) == "":
+		return "this line cannot be read: " + cause, ""
+	case s == nil:
+		return "this line is neither a text nor a name in brackets", `write key = "text", or # before a remark`
+	}
+	return "this line is not a setting", s.Like
+}
+
+// look finds the first slip that a line looks like.
+func (s *Schema) look(among []slip, line string) (text, hint string, ok bool) {
+	for _, slip := range among {
+		m := slip.look.FindStringSubmatchIndex(line)
+		if m == nil {
+			continue
+		}
+		if k := s.find(line[m[2]:m[3]]); slip.only != 0 && (k == nil || k.Takes != slip.only) {
+			continue
+		}
+		text = slip.text
+		if strings.Contains(text, "%s") {
+			text = fmt.Sprintf(text, fmt.Sprintf("%q", short(line[m[4]:m[5]])))
+		}
+		return text, string(slip.look.ExpandString(nil, slip.hint, line, m)), true
+	}
+	return "", "", false
+}
+
+// explainValue says what is wrong with a number, or with true or false, that
+// cannot be read.
+func (s *Schema) explainValue(line string) (text, hint string, ok bool) {
+	m := assignment.FindStringSubmatch(line)
+	if m == nil || m[2] == "" {
+		return "", "", false
+	}
+	k, typed := s.find(m[1]), m[2]
+	text = fmt.Sprintf("%s cannot be %s", m[1], short(typed))
+	switch {
+	case k == nil:
+	case k.Takes == Number:
+		return text, k.plainNumber(typed), true
+	case k.Takes == Switch:
+		return text, k.plainSwitch(typed), true
+	}
+	return "", "", false
+}

@@ -1,0 +1,250 @@
+package tomlfile
+
+import (
+	"errors"
+	"fmt"
+	"strings"
+
+	"github.com/pelletier/go-toml/v2/unstable"
+
+	"homebuild/internal/diag"
+)
+
+// Limits of a file from a stranger.
+const (
+	maxDepth    = 8      // parts of a name
+	maxValues   = 30_000 // tables, texts and items of lists; a language has about 3,000
+	maxProblems = 200    // told of one file; the rest waits until these are mended
+)
+
+// place is where a value stands: under which key of which table.
+type place struct {
+	in  *Value
+	key string
+}
+
+// tree is what a text says.
+type tree struct {
+	path   string
+	text   string
+	schema *Schema
+	parser unstable.Parser
+	root   *Value
+	at     map[place]*Value
+	values [][]Value // in the order of the text, in pieces that never move
+	count  int
+
+	line, offset int // of the place in the text that was asked for last
+	problems     diag.Problems
+}
+
+// newTree makes an empty tree for a text that begins on a line of the file.
+func newTree(path, text string, first int, schema *Schema) *tree {
+	usual := strings.Count(text, "\n") // about one value a line
+	t := &tree{path: path, text: text, schema: schema, at: make(map[place]*Value, usual), line: first}
+	t.root = &Value{Kind: Table, Line: first}
+	return t
+}
+
+func (t *tree) problem(line int, text, hint string) {
+	if len(t.problems) < maxProblems {
+		t.problems = append(t.problems, diag.Problem{File: t.path, Line: line, Text: text, Hint: hint})
+	}
+}
+
+// walk grows the tree from the text, up to the place that is no TOML, if there
+// is one.
+func (t *tree) walk() *unstable.ParserError {
+	t.parser.Reset([]byte(t.text))
+	table := t.root
+	for t.parser.NextExpression() {
+		switch e := t.parser.Expression(); {
+		case e.Kind != unstable.KeyValue:
+			table = t.header(e)
+		case table != nil: // else what is wrong with the header was told
+			t.keyValue(table, e)
+		}
+		if len(t.problems) >= maxProblems {
+			return nil
+		}
+		if t.count > maxValues {
+			t.problem(0, fmt.Sprintf("the file has more than %d names", maxValues), "take out what does not belong here")
+			return nil
+		}
+	}
+	var slip *unstable.ParserError
+	errors.As(t.parser.Error(), &slip)
+	return slip
+}
+
+// lineAt is the line of the file that a byte of the text stands on.
+func (t *tree) lineAt(offset int) int {
+	if offset < t.offset {
+		t.line -= strings.Count(t.text[offset:t.offset], "\n")
+	} else {
+		t.line += strings.Count(t.text[t.offset:offset], "\n")
+	}
+	t.offset = offset
+	return t.line
+}
+
+// add puts a new value behind the others of a table or a list.
+func (t *tree) add(in *Value, key string, kind Kind, line int) *Value {
+	last := len(t.values) - 1
+	if last < 0 || len(t.values[last]) == cap(t.values[last]) {
+		t.values = append(t.values, make([]Value, 0, 256))
+		last++
+	}
+	t.values[last] = append(t.values[last], Value{Key: key, Kind: kind, Line: line, Parent: in})
+	t.count++
+	v := &t.values[last][len(t.values[last])-1]
+	if in.first == nil {
+		in.first = v
+	} else {
+		in.last.next = v
+	}
+	in.last = v
+	if key != "" {
+		t.at[place{in, key}] = v
+	}
+	return v
+}
+
+// header makes the table of [name], or one more of [[name]]; nil when there is
+// something wrong with it.
+func (t *tree) header(e *unstable.Node) *Value {
+	in := t.root
+	if !t.shallow(in, e) {
+		return nil
+	}
+	for it := e.Key(); it.Next(); {
+		key, line := t.words(it.Node()), t.lineAt(int(it.Node().Raw.Offset))
+		v := t.at[place{in, key}]
+		switch last := it.IsLast(); {
+		case last && e.Kind == unstable.ArrayTable:
+			return t.repeat(in, v, key, line)
+		case v == nil:
+			v = t.add(in, key, Table, line)
+			v.origin = implied
+		case v.origin == closed || last && v.origin != implied:
+			t.twice(v, line)
+			return nil
+		case v.origin == repeated:
+			v = v.last
+		}
+		in = v
+	}
+	if in.origin == implied {
+		in.origin, in.Line = headed, t.line
+	}
+	return in
+}
+
+// repeat begins one more table of [[key]]; v is what has that name so far.
+func (t *tree) repeat(in, v *Value, key string, line int) *Value {
+	switch {
+	case v == nil:
+		v = t.add(in, key, List, line)
+		v.origin = repeated
+	case v.origin != repeated:
+		t.twice(v, line)
+		return nil
+	}
+	item := t.add(v, "", Table, line)
+	item.origin = headed
+	return item
+}
+
+// keyValue puts a value where a key of a table leads, which may be dotted.
+func (t *tree) keyValue(in *Value, e *unstable.Node) {
+	if !t.shallow(in, e) {
+		return
+	}
+	for it := e.Key(); it.Next(); {
+		key, line := t.words(it.Node()), t.lineAt(int(it.Node().Raw.Offset))
+		v := t.at[place{in, key}]
+		switch last := it.IsLast(); {
+		case v != nil && (last || v.origin != dotted):
+			t.twice(v, line)
+			return
+		case last:
+			t.value(in, key, line, e.Value())
+		case v == nil:
+			v = t.add(in, key, Table, line)
+			v.origin = dotted
+		}
+		in = v
+	}
+}
+
+// kinds are those of the library's values.
+var kinds = map[unstable.Kind]Kind{
+	unstable.String: Text, unstable.Integer: Number, unstable.Float: Decimal, unstable.Bool: Switch,
+	unstable.LocalDate: Date, unstable.LocalTime: Date, unstable.LocalDateTime: Date, unstable.DateTime: Date,
+	unstable.Array: List, unstable.InlineTable: Table,
+}
+
+// value puts a value into a table, or into a list when it has no key.
+func (t *tree) value(in *Value, key string, line int, n *unstable.Node) {
+	if t.count > maxValues {
+		return // told at the end
+	}
+	if n.Raw.Length > 0 && key == "" {
+		line = t.lineAt(int(n.Raw.Offset))
+	}
+	v := t.add(in, key, kinds[n.Kind], line)
+	switch v.Kind {
+	case Table:
+		for it := n.Children(); it.Next(); {
+			t.keyValue(v, it.Node())
+		}
+	case List:
+		if in.depth() >= maxDepth {
+			t.problem(line, "lists are nested too deeply", "write one list")
+			return
+		}
+		for it := n.Children(); it.Next(); {
+			t.value(v, "", line, it.Node())
+		}
+	default:
+		v.Text = t.words(n)
+	}
+}
+
+// words are the words of a key or a value, out of the text itself where it has
+// them as they are.
+func (t *tree) words(n *unstable.Node) string {
+	from, to := int(n.Raw.Offset), int(n.Raw.Offset+n.Raw.Length)
+	if quotes := to - from - len(n.Data); quotes == 0 || quotes == 2 {
+		from, to = from+quotes/2, to-quotes/2
+		if t.text[from:to] == string(n.Data) {
+			return t.text[from:to]
+		}
+	}
+	return string(n.Data)
+}
+
+// shallow reports whether the names of an expression in a table stay within the
+// depth that a name may have.
+func (t *tree) shallow(in *Value, e *unstable.Node) bool {
+	parts := in.depth()
+	line := 0
+	for it := e.Key(); it.Next(); parts++ {
+		if line == 0 {
+			line = t.lineAt(int(it.Node().Raw.Offset))
+		}
+	}
+	if parts > maxDepth {
+		t.problem(line, fmt.Sprintf("a name has at most %d parts, this has %d", maxDepth, parts), "write it with fewer dots")
+	}
+	return parts <= maxDepth
+}
+
+// twice tells of a name that was written before.
+func (t *tree) twice(v *Value, line int) {
+	if k := t.schema.key(v.Key); k != nil && k.Takes == Tables && v.Parent == t.root {
+		t.problem(line, k.brackets(), k.bracketsHint())
+		return
+	}
+	t.problem(line, fmt.Sprintf("%q is written twice", v.Name()), fmt.Sprintf("keep one of the two; the first is on line %d", v.Line))
+}

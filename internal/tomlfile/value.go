@@ -1,0 +1,72 @@
+package tomlfile
+
+import "iter"
+
+// Kind is what a value is, or what a key takes.
+type Kind uint8
+
+// The kinds. Word and Tables are what keys take; a value is then Text or List.
+const (
+	Text    Kind = iota + 1
+	Word         // a short text, most often one of a list
+	Number       // a whole number
+	Decimal      // a number that is not whole
+	Switch       // true or false
+	Date         // a day, a time or both
+	List         // of words
+	Table        // name = { ... }, or [name] with its keys below
+	Tables       // [[name]], once for each
+)
+
+// Value is a value of a file, with the line it stands on.
+type Value struct {
+	Key    string // the last part of its name; empty in a list
+	Text   string // the text; for a number, a switch or a date what was typed
+	Line   int
+	Kind   Kind
+	origin origin
+
+	Parent            *Value // nil for the file as a whole
+	first, last, next *Value // of its own values, and beside it
+}
+
+// origin is how a table came to be, which decides whether it may be written
+// again (TOML 1.0.0, sections "Table", "Inline Table" and "Array of Tables").
+type origin uint8
+
+const (
+	closed   origin = iota // a = ...: nothing can be added
+	implied                // the a of [a.b]
+	headed                 // [a]
+	dotted                 // the a of a.b = ...
+	repeated               // [[a]]
+)
+
+// Children are the values of a table or a list, in the order of the file.
+func (v *Value) Children() iter.Seq[*Value] {
+	return func(yield func(*Value) bool) {
+		for child := v.first; child != nil && yield(child); child = child.next {
+		}
+	}
+}
+
+// Name is the whole name of a value, with dots: "own-target.largest".
+func (v *Value) Name() string {
+	switch {
+	case v.Parent == nil:
+		return ""
+	case v.Key == "":
+		return v.Parent.Name()
+	case v.Parent.Parent == nil:
+		return v.Key
+	}
+	return v.Parent.Name() + "." + v.Key
+}
+
+func (v *Value) depth() int {
+	n := 0
+	for ; v.Parent != nil; v = v.Parent {
+		n++
+	}
+	return n
+}

@@ -6,7 +6,7 @@ import (
 
 	"github.com/charmbracelet/huh"
 
-	"homebuild/internal/i18n"
+	"homebuild/internal/translate"
 	"homebuild/locales"
 )
 
@@ -89,7 +89,7 @@ func choose[T comparable](s *streams, title, about string, value *T, list []T, w
 // readyLanguages are the languages whose files are whole, by tag in order, with
 // their own names.
 func readyLanguages() (tags []string, names map[string]string, err error) {
-	all, problems := i18n.StatusOf(locales.Files)
+	all, problems := translate.StatusOf(locales.Files)
 	if len(problems) > 0 {
 		return nil, nil, problems
 	}

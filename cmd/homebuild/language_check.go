@@ -6,7 +6,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"homebuild/internal/diag"
-	"homebuild/internal/i18n"
+	"homebuild/internal/translate"
 )
 
 func newLanguageCheckCmd(s *streams) *cobra.Command {
@@ -46,7 +46,7 @@ func runLanguageCheck(s *streams, tag, folder string) error {
 	toMend := 0
 	var summary []string
 	for _, each := range tags {
-		begun, problems := i18n.Open(each, b.languages()...)
+		begun, problems := translate.Open(each, b.languages()...)
 		if begun != nil {
 			problems = begun.Problems
 			summary = append(summary, begunSummary(begun))
@@ -95,7 +95,7 @@ func notes(advice diag.Problems) diag.Problems {
 }
 
 // begunSummary is one line about a language.
-func begunSummary(b *i18n.Begun) string {
+func begunSummary(b *translate.Draft) string {
 	st := b.Status
 	line := fmt.Sprintf("%-8s %d of %d messages", st.Tag, st.Done, st.Total)
 	if len(st.LeftOut) > 0 {

@@ -12,6 +12,7 @@ import (
 	"homebuild/internal/diag"
 	"homebuild/internal/i18n"
 	"homebuild/internal/publish"
+	"homebuild/internal/translate"
 	"homebuild/locales"
 )
 
@@ -71,7 +72,7 @@ func newLanguageFile(b *bench, tag string) (data []byte, copied bool, err error)
 		data, err = fs.ReadFile(locales.Files, tag+".toml")
 		return data, true, err
 	}
-	data, err = i18n.NewFile(tag, b.languages()...)
+	data, err = translate.NewFile(tag, b.languages()...)
 	var problems diag.Problems
 	if err != nil && !errors.As(err, &problems) {
 		return nil, false, wrongUse(err.Error(), "")
@@ -80,7 +81,7 @@ func newLanguageFile(b *bench, tag string) (data []byte, copied bool, err error)
 }
 
 func sayBegun(s *streams, b *bench, tag, path string, copied bool) {
-	begun, problems := i18n.Open(tag, b.languages()...)
+	begun, problems := translate.Open(tag, b.languages()...)
 	switch {
 	case copied:
 		s.say("%s is a copy of the words that come with the program, to improve", path)

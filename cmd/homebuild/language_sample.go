@@ -10,6 +10,7 @@ import (
 	"homebuild/internal/publish"
 	"homebuild/internal/site"
 	"homebuild/internal/story"
+	"homebuild/internal/translate"
 )
 
 // sampleOptions is what a person asks of a sample.
@@ -73,8 +74,8 @@ func runLanguageSample(opts sampleOptions) error {
 }
 
 // sample is the page of a language as its file is now.
-func (b *bench) sample(tag string) (site.File, *i18n.Begun, error) {
-	begun, problems := i18n.Open(tag, b.languages()...)
+func (b *bench) sample(tag string) (site.File, *translate.Draft, error) {
+	begun, problems := translate.Open(tag, b.languages()...)
 	if len(problems) > 0 {
 		return site.File{}, nil, b.here(problems)
 	}
@@ -95,5 +96,5 @@ func (b *bench) sample(tag string) (site.File, *i18n.Begun, error) {
 	if err != nil {
 		return site.File{}, nil, err
 	}
-	return site.Sample(site.SampleInput{Begun: begun, English: catalog.Source(), Theme: theme, Targets: targets, Stock: stock}), begun, nil
+	return site.Sample(site.SampleInput{Draft: begun, English: catalog.Source(), Theme: theme, Targets: targets, Stock: stock}), begun, nil
 }

@@ -8,8 +8,8 @@ import (
 	"github.com/spf13/cobra"
 
 	"homebuild/internal/diag"
-	"homebuild/internal/i18n"
 	"homebuild/internal/publish"
+	"homebuild/internal/translate"
 )
 
 func newLanguageStampCmd(s *streams) *cobra.Command {
@@ -30,7 +30,7 @@ message that has one is left alone.`,
 }
 
 func runLanguageStamp(s *streams, tag, folder string) error {
-	changed, path, err := rewrite(tag, folder, func(b *bench) ([]byte, error) { return i18n.Stamp(tag, b.languages()...) })
+	changed, path, err := rewrite(tag, folder, func(b *bench) ([]byte, error) { return translate.Stamp(tag, b.languages()...) })
 	switch {
 	case err != nil:
 		return err
@@ -82,7 +82,7 @@ func runLanguageSign(opts signOptions) error {
 		return wrongUse(fmt.Sprintf("--date cannot be %q", opts.date), "write year, month and day: 2026-10-01")
 	}
 	_, path, err := rewrite(opts.tag, opts.folder, func(b *bench) ([]byte, error) {
-		return i18n.Sign(opts.tag, opts.by, opts.date, b.languages()...)
+		return translate.Sign(opts.tag, opts.by, opts.date, b.languages()...)
 	})
 	if err != nil {
 		return err

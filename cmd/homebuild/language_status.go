@@ -7,7 +7,7 @@ import (
 
 	"github.com/spf13/cobra"
 
-	"homebuild/internal/i18n"
+	"homebuild/internal/translate"
 )
 
 // statusOptions is what a person asks of the state of the languages.
@@ -57,7 +57,7 @@ func runLanguageStatus(opts statusOptions) error {
 		return err
 	}
 	defer b.close()
-	status, problems := i18n.StatusOf(b.languages()...)
+	status, problems := translate.StatusOf(b.languages()...)
 	if len(problems) > 0 {
 		return b.here(problems)
 	}
@@ -75,7 +75,7 @@ func runLanguageStatus(opts statusOptions) error {
 	return nil
 }
 
-func newStatusEntry(s i18n.Status) statusEntry {
+func newStatusEntry(s translate.Status) statusEntry {
 	e := statusEntry{
 		Tag: s.Tag, Name: s.Name, Total: s.Total, Done: s.Done, Missing: s.Missing(), Stale: s.Stale,
 		Problems: s.Problems, LeftOut: append([]string{}, s.LeftOut...), Review: "draft",

@@ -12,6 +12,7 @@ import (
 	"homebuild/internal/i18n"
 	"homebuild/internal/preview"
 	"homebuild/internal/site"
+	"homebuild/internal/translate"
 	"homebuild/internal/week"
 )
 
@@ -70,7 +71,7 @@ func (o sampleOptions) noPort(err error) error {
 type watched struct {
 	*bench
 	tag   string
-	begun *i18n.Begun // nil while the file cannot be understood
+	begun *translate.Draft // nil while the file cannot be understood
 	err   error
 }
 

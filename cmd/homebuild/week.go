@@ -226,7 +226,7 @@ func (o weekOptions) fit(c *chosen, in site.Input, earlier []activity.WeekPlan, 
 func tellable(in site.Input) []activity.Target {
 	told := map[problem.Kind]bool{}
 	for _, f := range in.Stock.Frames {
-		if ok, _ := in.Catalog.Told("story." + f.ID); ok {
+		if len(in.Catalog.Without("story."+f.ID)) == 0 {
 			if kind, ok := f.Kind(); ok {
 				told[kind] = true
 			}

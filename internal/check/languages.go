@@ -20,8 +20,7 @@ func languages(l looked) []Finding {
 		held[tag] = &heldBack{}
 	}
 	look := func(id string, note func(*heldBack)) {
-		_, without := l.in.Catalog.Told(id)
-		for _, tag := range without {
+		for _, tag := range l.in.Catalog.Without(id) {
 			note(held[tag])
 		}
 	}

@@ -11,14 +11,14 @@ import (
 
 // index puts things, people and number words where saying finds them.
 func (b *builder) index() {
-	b.indexWords()
-	for _, id := range b.file.order {
-		in, key := block(id), lastKey(id)
+	for _, m := range b.file.Messages {
 		switch {
-		case slices.Contains(peopleFamilies, family(id)):
-			b.indexPerson(in, key, b.file.messages[id])
-		case slices.Contains(countedFamilies, family(id)):
-			b.indexThing(in, key, id)
+		case People(m.Family):
+			b.indexPerson(m)
+		case Counted(m.Family):
+			b.indexThing(m)
+		case m.Family == "words" && checkWordID(m.ID) == nil && !b.full():
+			b.indexWord(m)
 		}
 	}
 	for _, t := range b.lang.things {
@@ -28,63 +28,63 @@ func (b *builder) index() {
 	}
 }
 
-func (b *builder) indexPerson(id, key string, m *message) {
-	p := b.lang.people[id]
+func (b *builder) indexPerson(m *Message) {
+	p := b.lang.people[m.Block]
 	if p == nil {
 		p = &person{forms: map[string]string{}}
-		b.lang.people[id] = p
+		b.lang.people[m.Block] = p
 	}
 	switch {
-	case key == "gender":
+	case m.Key == "gender":
 		p.gender = b.gender(m)
 	case m.Other == "": // not written yet; told where it is read
-	case key == "name":
+	case m.Key == "name":
 		p.forms[""] = m.Other
 	default:
-		p.forms[key] = m.Other
+		p.forms[m.Key] = m.Other
 	}
 }
 
 // gender reads a gender, which may be left empty.
-func (b *builder) gender(m *message) string {
-	if m.Other != "" && !slices.Contains(genders, m.Other) {
-		b.problem(m.line, fmt.Sprintf("gender is %q", m.Other), "write "+oneOf(m.Other, genders))
+func (b *builder) gender(m *Message) string {
+	if m.Other != "" && !slices.Contains(Genders, m.Other) {
+		b.problem(m.Line, fmt.Sprintf("gender is %q", m.Other), diag.Choice(m.Other, Genders))
 		return ""
 	}
 	return m.Other
 }
 
-func (b *builder) indexThing(id, key, message string) {
-	t := b.lang.things[id]
+func (b *builder) indexThing(m *Message) {
+	t := b.lang.things[m.Block]
 	if t == nil {
 		t = &thing{counts: map[string]*counted{}, asks: map[string]string{}, blanks: map[string]around{}}
-		b.lang.things[id] = t
+		b.lang.things[m.Block] = t
 	}
-	kind, form := formOf(key)
-	r := b.lang.messages[message]
+	kind, form := formOf(m.Key)
+	r := b.lang.messages[m.ID]
 	switch {
-	case key == "gender":
-		t.gender = b.gender(b.file.messages[message])
-	case kind == "ask" && r.word != "":
-		t.asks[form] = r.word
+	case m.Key == "gender":
+		t.gender = b.gender(m)
+	case kind == "ask" && r.word() != "":
+		t.asks[form] = r.word()
 	case kind == "blank" && r.text != nil:
-		t.blanks[form] = b.around(message, r.text)
+		t.blanks[form] = b.around(m, r.text)
 	case kind == "count" && r.plural != nil:
 		c := &counted{}
 		for i, text := range r.plural {
-			c.forms[i] = b.around(message, text)
+			c.forms[i] = b.around(m, text)
 		}
 		t.counts[form] = c
 	}
 }
 
 // around cuts a text at its number.
-func (b *builder) around(id string, t template) around {
+func (b *builder) around(m *Message, t template) around {
 	var a around
 	for _, s := range t {
 		switch {
 		case s.place != "" && a.number:
-			b.problem(b.file.messages[id].line, fmt.Sprintf("%s has its number twice", id), "keep one {{.N}}")
+			b.problem(m.Line, m.ID+" has its number twice", "keep one {{.N}}")
 			return a
 		case s.place != "":
 			a.number = true
@@ -97,50 +97,31 @@ func (b *builder) around(id string, t template) around {
 	return a
 }
 
-// checkWordID checks an id of the tables of number words: "words.7",
-// "words.feminine.1".
-func checkWordID(id string) *fault {
-	parts := strings.Split(id, ".")
-	n, err := strconv.Atoi(lastKey(id))
-	switch {
-	case err != nil || n < 0 || n > most || strconv.Itoa(n) != lastKey(id):
-		return &fault{fmt.Sprintf("%q is not a number from 0 to %d", lastKey(id), most), `write the number in digits: 7 = "seven"`}
-	case len(parts) > 3:
-		return &fault{fmt.Sprintf("%s is nested too deeply", id), "write [words.feminine] or [words.feminine-accusative]"}
+func (b *builder) indexWord(m *Message) {
+	table := ""
+	if parts := strings.Split(m.ID, "."); len(parts) == 3 {
+		table = parts[1]
 	}
-	return nil
-}
-
-func (b *builder) indexWords() {
-	for _, id := range b.file.order {
-		if family(id) != "words" || checkWordID(id) != nil || b.full() {
-			continue
-		}
-		table := ""
-		if parts := strings.Split(id, "."); len(parts) == 3 {
-			table = parts[1]
-		}
-		n, _ := strconv.Atoi(lastKey(id))
-		if b.lang.words[table] == nil {
-			b.checkWordTable(id, table)
-			b.lang.words[table] = numberWords{}
-		}
-		b.lang.words[table][n] = b.file.messages[id].Other
+	if b.lang.words[table] == nil {
+		b.checkWordTable(m, table)
+		b.lang.words[table] = numberWords{}
 	}
+	n, _ := strconv.Atoi(m.Key)
+	b.lang.words[table][n] = m.Other
 }
 
 // checkWordTable makes sure that something can ask for a table: its name is a
 // gender, a form that a sentence asks for, or both.
-func (b *builder) checkWordTable(id, table string) {
+func (b *builder) checkWordTable(m *Message, table string) {
 	gender, form := formOf(table)
-	if !slices.Contains(genders, gender) {
+	if !slices.Contains(Genders, gender) {
 		gender, form = "", table
 	}
 	if form == "" || slices.ContainsFunc(b.asked, func(a askedForm) bool { return a.form == form }) {
 		return
 	}
-	b.problem(b.file.messages[id].line, fmt.Sprintf("number words for %q: no sentence asks for that form", table),
-		"name the table by a gender, a form, or both: "+strings.Join(genders, ", ")+", feminine-accusative")
+	b.problem(m.Line, fmt.Sprintf("number words for %q: no sentence asks for that form", table),
+		"name the table by a gender, a form, or both: "+strings.Join(Genders, ", ")+", feminine-accusative")
 }
 
 // wordTables lists the tables of number words for a gender and a form, the
@@ -157,13 +138,4 @@ func (b *builder) wordTables(gender, form string) []numberWords {
 		}
 	}
 	return tables
-}
-
-// nearForm suggests a form that exists, or to write the first of those that are
-// missing.
-func nearForm(form, first string, missing int, have []string) string {
-	if near := diag.Nearest(form, have); near != "" {
-		return "write " + near + ", or add the form"
-	}
-	return fmt.Sprintf("add %s and the like, %d in all, or ask for a form that is there", first, missing)
 }

@@ -12,10 +12,17 @@ const writingLine = "____"
 
 // ready is a message that was parsed and proved.
 type ready struct {
-	word     string               // the text, when it has no place
 	text     template             // empty for a message with plural or gender forms
-	plural   *[other + 1]template // forms by the number in the place N
+	plural   *[Other + 1]template // forms by the number in the place N
 	byGender map[string]*ready    // forms by the gender of the person it is about
+}
+
+// word is the text, when it has no place.
+func (r *ready) word() string {
+	if len(r.text) == 1 {
+		return r.text[0].text
+	}
+	return ""
 }
 
 // thing is something to count, in every form that the language has.
@@ -28,7 +35,7 @@ type thing struct {
 
 // counted is a thing's counted form.
 type counted struct {
-	forms [other + 1]around
+	forms [Other + 1]around
 	words []numberWords // tables to try, in order
 }
 
@@ -52,15 +59,16 @@ type person struct {
 // language does not have are bugs of the caller and panic; Load has proved
 // everything that the file decides.
 func (l *Language) Say(line phrase.Line) Text {
-	t, err := l.try(line)
+	t, err := l.Try(line)
 	if err != nil {
 		panic(fmt.Sprintf("i18n: saying %q in %s: %v", line.ID, l.tag, err))
 	}
 	return t
 }
 
-// try says a line, or tells why it cannot be said.
-func (l *Language) try(line phrase.Line) (Text, error) {
+// Try says a line, or tells why it cannot be said: in a language that somebody
+// is still writing.
+func (l *Language) Try(line phrase.Line) (Text, error) {
 	t, err := l.template(line)
 	if err != nil {
 		return nil, err
@@ -115,7 +123,7 @@ func (l *Language) template(line phrase.Line) (template, error) {
 	if n == nil {
 		return nil, errors.New("the place {{.N}} has no value")
 	}
-	return m.plural[l.plural.of(n.N)], nil
+	return m.plural[l.plural.Of(n.N)], nil
 }
 
 // gender is that of the line's subject, or of the first person in it.
@@ -184,7 +192,7 @@ func (l *Language) count(out Text, v *phrase.Value, form string) (Text, error) {
 	if c == nil {
 		return nil, fmt.Errorf("%s has no counted form %q", v.ID, form)
 	}
-	a := &c.forms[l.plural.of(v.N)]
+	a := &c.forms[l.plural.Of(v.N)]
 	if !a.number {
 		return append(out, Run{RunCounted, a.before}), nil
 	}
@@ -243,8 +251,8 @@ func (l *Language) personName(out Text, v *phrase.Value, form string) (Text, err
 // "strategy.make-ten.name-dative".
 func (l *Language) inner(out Text, v *phrase.Value, form string) (Text, error) {
 	for _, ending := range innerEndings(form) {
-		if m := l.messages[v.ID+ending]; m != nil && m.word != "" {
-			return append(out, Run{RunPlain, m.word}), nil
+		if m := l.messages[v.ID+ending]; m != nil && m.word() != "" {
+			return append(out, Run{RunPlain, m.word()}), nil
 		}
 	}
 	return nil, fmt.Errorf("%q in {{.%s}} has no form %q", v.ID, v.Name, form)

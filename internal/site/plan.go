@@ -39,8 +39,7 @@ func plan(in Input) (lessons []lesson, notices, problems diag.Problems) {
 // told reports whether every language of the site can tell a frame, a thing or
 // a person.
 func (in Input) told(id string) bool {
-	ok, _ := in.Catalog.Told(id)
-	return ok
+	return len(in.Catalog.Without(id)) == 0
 }
 
 // heldBack says which languages leave stories out, for the teacher to know
@@ -48,8 +47,7 @@ func (in Input) told(id string) bool {
 func (in Input) heldBack() string {
 	var tags []string
 	for _, f := range in.Stock.Frames {
-		_, without := in.Catalog.Told("story." + f.ID)
-		for _, tag := range without {
+		for _, tag := range in.Catalog.Without("story." + f.ID) {
 			if !slices.Contains(tags, tag) {
 				tags = append(tags, tag)
 			}

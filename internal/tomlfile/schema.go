@@ -143,7 +143,7 @@ func tablesOf(v *Value) (tables []*Value, all bool) {
 	if v.Kind == Table {
 		return append(tables, v), true
 	}
-	all = v.Kind == List
+	all = v.Kind == List || v.Kind == Tables
 	for item := range v.Children() {
 		if item.Kind == Table {
 			tables = append(tables, item)

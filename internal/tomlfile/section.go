@@ -89,7 +89,7 @@ func shown(v *Value) string {
 	switch v.Kind {
 	case Text:
 		return fmt.Sprintf("%q", short(v.Text))
-	case List:
+	case List, Tables:
 		return "a list"
 	case Table:
 		return "a table"

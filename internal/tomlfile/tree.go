@@ -144,7 +144,7 @@ func (t *tree) header(e *unstable.Node) *Value {
 func (t *tree) repeat(in, v *Value, key string, line int) *Value {
 	switch {
 	case v == nil:
-		v = t.add(in, key, List, line)
+		v = t.add(in, key, Tables, line)
 		v.origin = repeated
 	case v.origin != repeated:
 		t.twice(v, line)

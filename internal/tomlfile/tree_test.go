@@ -20,7 +20,7 @@ func plain(v *Value) any {
 			table[child.Key] = plain(child)
 		}
 		return table
-	case List:
+	case List, Tables:
 		list := []any{}
 		for child := range v.Children() {
 			list = append(list, plain(child))

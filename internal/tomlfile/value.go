@@ -1,11 +1,15 @@
 package tomlfile
 
-import "iter"
+import (
+	"iter"
+	"slices"
+	"strings"
+)
 
 // Kind is what a value is, or what a key takes.
 type Kind uint8
 
-// The kinds. Word and Tables are what keys take; a value is then Text or List.
+// The kinds. Word is what keys take; a value is then a Text.
 const (
 	Text    Kind = iota + 1
 	Word         // a short text, most often one of a list
@@ -52,15 +56,14 @@ func (v *Value) Children() iter.Seq[*Value] {
 
 // Name is the whole name of a value, with dots: "own-target.largest".
 func (v *Value) Name() string {
-	switch {
-	case v.Parent == nil:
-		return ""
-	case v.Key == "":
-		return v.Parent.Name()
-	case v.Parent.Parent == nil:
-		return v.Key
+	parts := make([]string, 0, maxDepth)
+	for ; v.Parent != nil; v = v.Parent {
+		if v.Key != "" {
+			parts = append(parts, v.Key)
+		}
 	}
-	return v.Parent.Name() + "." + v.Key
+	slices.Reverse(parts)
+	return strings.Join(parts, ".")
 }
 
 func (v *Value) depth() int {

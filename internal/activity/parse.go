@@ -31,57 +31,30 @@ const (
 	longestText  = 200 // characters of a teacher's own sentence
 )
 
-// targetSchema are the settings of a file of targets; a limit that is left out
-// is 0, which binds nothing.
-var targetSchema = &tomlfile.Schema{
-	Like: "a target begins with [[target]]",
-	Keys: []tomlfile.Key{{Name: "target", Takes: tomlfile.Tables, Of: &tomlfile.Schema{
-		What: "a target",
-		Like: `settings look like id = "add-within-20"`,
-		Keys: []tomlfile.Key{
-			{Name: "id", Takes: tomlfile.Word},
-			{Name: "can", Takes: tomlfile.Text},
-			{Name: "about", Takes: tomlfile.Text},
-			{Name: "grade", Takes: tomlfile.Number, High: highestGrade},
-			{Name: "standards", Takes: tomlfile.List},
-			{Name: "kinds", Takes: tomlfile.List},
-			{Name: "within", Takes: tomlfile.Number, Low: Smallest, High: Largest, Usual: Smallest},
-			{Name: "crossing", Takes: tomlfile.Word},
-			{Name: "strategies", Takes: tomlfile.List},
-			{Name: "pictures", Takes: tomlfile.List},
-			{Name: "first-least", Takes: tomlfile.Number, Low: 1, High: Largest},
-			{Name: "first-step", Takes: tomlfile.Number, Low: 1, High: Largest},
-			{Name: "second-least", Takes: tomlfile.Number, Low: 1, High: Largest},
-			{Name: "second-most", Takes: tomlfile.Number, Low: 1, High: Largest},
-			{Name: "second-step", Takes: tomlfile.Number, Low: 1, High: Largest},
-			{Name: "whole", Takes: tomlfile.Number, Low: 1, High: Largest},
-		},
-	}}},
-}
-
 // ParseTargets reads targets of the form of targets.toml. Every problem is
 // given at its line, and a target with a problem is left out.
 func ParseTargets(path, text string) ([]Target, diag.Problems) {
-	file := tomlfile.Parse(path, text, 1, targetSchema)
+	file := tomlfile.Parse(path, text, 1)
+	file.Like = `settings look like id = "add-within-20"`
 	var out []Target
 	seen := map[string]bool{}
-	written := file.Section().Sections("target")
+	written := file.Section().Sections("target", "a target")
 	for _, s := range written {
-		before := len(file.Problems)
+		before := s.Found()
 		t := target(s)
 		if seen[t.ID] {
 			s.Add("id", fmt.Sprintf("%q is used twice", t.ID), "give each target a word of its own")
 		}
 		seen[t.ID] = true
-		if len(file.Problems) == before {
+		if s.Found() == before {
 			out = append(out, t)
 		}
 	}
-	if len(written) == 0 && len(file.Problems) == 0 {
-		file.Problems = diag.Problems{{File: path, Text: "there is no target", Hint: "begin one with [[target]]"}}
+	problems := file.Problems()
+	if len(written) == 0 && len(problems) == 0 {
+		problems = diag.Problems{{File: path, Text: "there is no target", Hint: "begin one with [[target]]"}}
 	}
-	file.Problems.Sort()
-	return out, file.Problems
+	return out, problems
 }
 
 var goodID = regexp.MustCompile(`^[a-z][a-z0-9]*(-[a-z0-9]+)*$`)
@@ -89,13 +62,15 @@ var goodID = regexp.MustCompile(`^[a-z][a-z0-9]*(-[a-z0-9]+)*$`)
 // target makes a target of what is written, noting whatever is wrong.
 func target(s *tomlfile.Section) Target {
 	t := Target{
-		ID: s.Text("id"), Can: short(s, "can"), About: short(s, "about"), Grade: problem.Grade(s.Number("grade")), Standards: s.List("standards"),
-		Kinds:  words(s, "kinds", problem.Kinds()),
-		Within: s.Number("within"),
+		ID: s.Word("id"), Can: short(s, "can"), About: short(s, "about"),
+		Grade:     problem.Grade(s.Number("grade", 0, highestGrade, 0)),
+		Standards: s.List("standards"),
+		Kinds:     words(s, "kinds", problem.Kinds()),
+		Within:    s.Number("within", Smallest, Largest, Smallest),
 		Limits: Limits{
-			FirstLeast: s.Number("first-least"), FirstStep: s.Number("first-step"),
-			SecondLeast: s.Number("second-least"), SecondMost: s.Number("second-most"), SecondStep: s.Number("second-step"),
-			Whole: s.Number("whole"),
+			FirstLeast: limit(s, "first-least"), FirstStep: limit(s, "first-step"),
+			SecondLeast: limit(s, "second-least"), SecondMost: limit(s, "second-most"), SecondStep: limit(s, "second-step"),
+			Whole: limit(s, "whole"),
 		},
 		Strategies: words(s, "strategies", strategy.Names()),
 		Pictures:   words(s, "pictures", picture.Kinds()),
@@ -110,6 +85,9 @@ func target(s *tomlfile.Section) Target {
 	sensible(s, t)
 	return t
 }
+
+// limit reads a number that binds; 0, which binds nothing, when it is left out.
+func limit(s *tomlfile.Section, key string) int { return s.Number(key, 1, Largest, 0) }
 
 // sensible notes kinds that are too early for the grade, and kinds for which no
 // numbers are left.

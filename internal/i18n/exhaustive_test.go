@@ -41,27 +41,27 @@ func everyLanguage(t *testing.T, test func(t *testing.T, l *Language, f *File)) 
 func TestEveryCountIsOfItsCategory(t *testing.T) {
 	everyLanguage(t, func(t *testing.T, l *Language, f *File) {
 		checked := 0
-		for id, thing := range l.things {
-			for form := range thing.counts {
-				key := strings.TrimSuffix("count-"+form, "-")
-				m := f.Message(id + "." + key)
-				for n := range highest + 1 {
-					text := m.Text(cldr32(l.Tag(), n))
-					if text == "" {
-						text = m.Other
-					}
-					want := strings.ReplaceAll(text, "{{.N}}", l.Number(n))
-					v := phrase.Counted("N", id, n)
-					got, err := l.count(nil, &v, form)
-					if err != nil || got[0].Text != want {
-						t.Errorf("%s.%s of %d: want %q, got %v, %v", id, key, n, want, got, err)
-					}
-					inWords, err := l.count(nil, new(v.InWords()), form)
-					if fault := blemish(inWords.String()); err != nil || fault != "" {
-						t.Errorf("%s.%s of %d in words: %q %s %v", id, key, n, inWords, fault, err)
-					}
-					checked++
+		for _, m := range f.Messages {
+			kind, form := formOf(m.Key)
+			if !Counted(m.Family) || kind != "count" {
+				continue
+			}
+			for n := range highest + 1 {
+				text := m.Text(cldr32(l.Tag(), n))
+				if text == "" {
+					text = m.Other
 				}
+				want := strings.ReplaceAll(text, "{{.N}}", l.Number(n))
+				v := phrase.Counted("N", m.Block, n)
+				got, err := l.fill(nil, &v, form)
+				if err != nil || got[0].Text != want {
+					t.Errorf("%s of %d: want %q, got %v, %v", m.ID, n, want, got, err)
+				}
+				inWords, err := l.fill(nil, new(v.InWords()), form)
+				if fault := blemish(inWords.String()); err != nil || fault != "" {
+					t.Errorf("%s of %d in words: %q %s %v", m.ID, n, inWords, fault, err)
+				}
+				checked++
 			}
 		}
 		if checked < 20*(highest+1) {
@@ -120,7 +120,7 @@ func pairs(l *Language, people []string) [][2]string {
 	var out [][2]string
 	var seen []string
 	for i, p := range people {
-		if g := l.people[p].gender; !slices.Contains(seen, g) {
+		if g := l.Gender(p); !slices.Contains(seen, g) {
 			seen = append(seen, g)
 			out = append(out, [2]string{p, people[(i+1)%len(people)]})
 		}

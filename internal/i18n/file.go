@@ -42,10 +42,10 @@ func (f *File) lineNear(id string) int {
 // Parse reads the text of a language file. It returns nil with problems when the
 // text cannot be understood at all.
 func Parse(tag, text string) (*File, diag.Problems) {
-	doc := tomlfile.Parse(shownPath(tag), text, 1, nil)
+	doc := tomlfile.Parse(shownPath(tag), text, 1)
 	f := &File{Path: shownPath(tag), Tag: tag, Text: text, sum: sha256.Sum256([]byte(text))}
-	if len(doc.Problems) > 0 {
-		return nil, doc.Problems
+	if problems := doc.Problems(); len(problems) > 0 {
+		return nil, problems
 	}
 	r := fileReader{file: f, tables: map[*tomlfile.Value]*Message{}}
 	for v := range doc.Values() {

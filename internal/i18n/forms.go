@@ -155,7 +155,7 @@ func (b *builder) unasked(asked map[string]bool) {
 		}
 	}
 	for _, m := range b.file.Messages {
-		if asked[m.ID] || m.Gender != "" || m.Key == "gender" || b.source.english[m.ID] != nil || !b.source.mayForm(m) || b.full() {
+		if asked[m.ID] || m.Gender != "" || m.Key == "gender" || m.English.ID == m.ID || !b.source.mayForm(m) || b.full() {
 			continue
 		}
 		_, form := formOf(m.Key)

@@ -3,7 +3,6 @@ package i18n
 import (
 	"fmt"
 	"slices"
-	"strconv"
 	"strings"
 
 	"homebuild/internal/diag"
@@ -23,7 +22,7 @@ func (b *builder) checkIDs() {
 		}
 	}
 	for _, m := range b.source.File.Messages {
-		needed := (m.Block == "" || b.lang.blocks[m.Block]) && b.source.Needs(m)
+		needed := (m.Block == "" || b.lang.blocks[m.Block]) && m.Needed()
 		if needed && b.file.byID[m.ID] == nil && len(b.file.All(m.ID)) == 0 {
 			b.problem(b.file.lineNear(m.ID), m.ID+" is missing", m.Suggestion())
 		}
@@ -59,9 +58,9 @@ func (b *builder) extra(m *Message) *diag.Problem {
 		return nil
 	case m.Family == "words":
 		return checkWordID(m.ID)
-	case b.source.english[m.ID] != nil:
+	case m.English.ID == m.ID:
 		return nil
-	case m.Gender != "" && b.source.english[m.sentence()] != nil:
+	case m.Gender != "" && m.English.ID == m.sentence():
 		if m.about() != "" {
 			return nil
 		}
@@ -83,10 +82,7 @@ func (s *Source) ids() []string {
 
 // checkPlaces holds the places of a text against the English message.
 func (b *builder) checkPlaces(m *Message, line int, t template, mayDropN bool) {
-	var want []string
-	if m.english != nil {
-		want = m.english.places
-	}
+	want := m.English.places
 	for i, s := range t {
 		if s.place != "" && !slices.Contains(want, s.place) && !t[:i].has(s.place) {
 			b.problem(line, fmt.Sprintf("%s has no place {{.%s}}", m.ID, s.place), placeHint(s.place, want))
@@ -98,16 +94,12 @@ func (b *builder) checkPlaces(m *Message, line int, t template, mayDropN bool) {
 			b.problem(line, fmt.Sprintf("%s: the place {{.%s}} is missing", m.ID, name), fmt.Sprintf("write {{.%s}} where it belongs in the sentence", name))
 		}
 	}
-	if n := t.count(gapPlace); n > 0 && n != m.english.gapCount() {
-		b.problem(line, fmt.Sprintf("%s has {{.%s}} %d times, the English %d times", m.ID, gapPlace, n, m.english.gapCount()), "leave as many gaps as the English")
+	if Counted(m.Family) && t.count("N") > 1 {
+		b.problem(line, m.ID+" has its number twice", "keep one {{.N}}")
 	}
-}
-
-func (e *english) gapCount() int {
-	if e == nil {
-		return 0
+	if n := t.count(gapPlace); n > 0 && n != m.English.gaps {
+		b.problem(line, fmt.Sprintf("%s has {{.%s}} %d times, the English %d times", m.ID, gapPlace, n, m.English.gaps), "leave as many gaps as the English")
 	}
-	return e.gaps
 }
 
 func placeHint(name string, want []string) string {
@@ -119,19 +111,4 @@ func placeHint(name string, want []string) string {
 		written[i] = "{{." + w + "}}"
 	}
 	return diag.Choice("{{."+name+"}}", written)
-}
-
-// checkWordID checks an id of the tables of number words: "words.7",
-// "words.feminine.1".
-func checkWordID(id string) *diag.Problem {
-	parts := strings.Split(id, ".")
-	last := parts[len(parts)-1]
-	n, err := strconv.Atoi(last)
-	switch {
-	case err != nil || n < 0 || n > most || strconv.Itoa(n) != last:
-		return &diag.Problem{Text: fmt.Sprintf("%q is not a number from 0 to %d", last, most), Hint: `write the number in digits: 7 = "seven"`}
-	case len(parts) > 3:
-		return &diag.Problem{Text: id + " is nested too deeply", Hint: "write [words.feminine] or [words.feminine-accusative]"}
-	}
-	return nil
 }

@@ -13,9 +13,7 @@ import (
 type Language struct {
 	header
 	messages map[string]*ready
-	order    []string // ids in the order of the file, gender forms under their message
-	things   map[string]*thing
-	people   map[string]*person
+	order    []string        // ids in the order of the file, gender forms under their message
 	blocks   map[string]bool // whole blocks: "thing.shell", "story.add-to-result.1"
 	plural   *Plurals
 	digits   digits
@@ -109,14 +107,6 @@ func (l *Language) NumberWords() map[string]int {
 		}
 	}
 	return out
-}
-
-// Gender is that of a person or character; empty where none is stated.
-func (l *Language) Gender(person string) string {
-	if p := l.people[person]; p != nil {
-		return p.gender
-	}
-	return ""
 }
 
 // Blocks are the ids of a family's blocks in the order of the file: "thing.shell".

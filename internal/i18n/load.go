@@ -6,7 +6,6 @@ import (
 	"math"
 	"slices"
 	"strings"
-	"sync"
 
 	"golang.org/x/sync/errgroup"
 
@@ -34,21 +33,26 @@ func Load(tags []string, folders ...fs.FS) (*Catalog, diag.Problems) {
 	if len(tags) == 0 {
 		tags = Tags(folders...)
 	}
-	source := sync.OnceValues(func() (*Source, diag.Problems) { return LoadSource(folders...) })
-	proofs := make([]*Proof, len(tags))
+	english, problems := LoadSource(folders...)
+	if len(problems) > 0 {
+		return nil, problems
+	}
+	proofs := make([]Proof, len(tags))
 	var group errgroup.Group
 	group.SetLimit(4)
 	for i, tag := range tags {
 		group.Go(func() error {
-			proofs[i] = loadOne(tag, source, folders)
+			if tag == SourceTag {
+				proofs[i].Language = english.Language
+			} else if f, problems := ReadFile(tag, folders...); len(problems) > 0 {
+				proofs[i].Wrong = problems
+			} else {
+				proofs[i] = *english.Prove(f, maxProblems)
+			}
 			return nil
 		})
 	}
 	_ = group.Wait() // no function fails: problems are in the proofs
-	english, problems := source()
-	if len(problems) > 0 {
-		return nil, problems
-	}
 	c := &Catalog{source: english.Language}
 	for _, p := range proofs {
 		wrong := p.Problems()
@@ -59,23 +63,6 @@ func Load(tags []string, folders ...fs.FS) (*Catalog, diag.Problems) {
 	}
 	problems.Sort()
 	return c, problems
-}
-
-// loadOne reads a file while English may still be read elsewhere, and then
-// holds it against English.
-func loadOne(tag string, source func() (*Source, diag.Problems), folders []fs.FS) *Proof {
-	if tag == SourceTag {
-		if english, problems := source(); len(problems) == 0 {
-			return &Proof{Language: english.Language}
-		}
-		return &Proof{}
-	}
-	f, problems := ReadFile(tag, folders...)
-	english, without := source()
-	if len(problems) > 0 || len(without) > 0 {
-		return &Proof{Wrong: problems}
-	}
-	return english.Prove(f, maxProblems)
 }
 
 // LoadSource reads English, which must be sound.

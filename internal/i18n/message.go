@@ -43,8 +43,10 @@ type Message struct {
 	Key    string // the last part of its id: "count-accusative"
 	Gender string // of the person that this form of a sentence is about; empty for none
 
-	lines   [8]int32 // of messageKeys; 0 for what is not written
-	english *english // the English that it is held against; nil for none
+	English *Message // that it is held against; an empty one for none
+
+	lines [8]int32 // of messageKeys; 0 for what is not written
+	source
 }
 
 // field is the part of a message that a key of its table fills, by the place of

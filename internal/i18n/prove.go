@@ -39,8 +39,6 @@ func (s *Source) Prove(f *File, upTo int) *Proof {
 		lang: &Language{
 			messages: make(map[string]*ready, len(f.Messages)),
 			order:    make([]string, 0, len(f.Messages)),
-			things:   map[string]*thing{},
-			people:   map[string]*person{},
 			blocks:   map[string]bool{},
 			words:    map[string]numberWords{},
 			sum:      fmt.Sprintf("%x.%x", f.sum, s.File.sum),
@@ -94,7 +92,7 @@ func (b *builder) build() bool {
 	if b.full() {
 		return false
 	}
-	b.index()
+	b.words()
 	b.checkForms()
 	b.checkGenders()
 	b.lang.stale = b.anyStale()
@@ -134,6 +132,9 @@ func (b *builder) message(m *Message) {
 			b.problem(m.LineOf(c.String()), fmt.Sprintf("%s: %s never uses the plural category %s", m.ID, l.tag, c), "write "+strings.Join(b.categories(), ", "))
 		}
 	}
+	if m.Key == "gender" {
+		b.checkGender(m)
+	}
 	if len(b.readies) == cap(b.readies) {
 		b.readies = make([]ready, 0, 64)
 	}
@@ -172,8 +173,8 @@ func (b *builder) categories() []string {
 // or one that has them in English or in this file.
 func (m *Message) isPlural() bool {
 	kind, _ := formOf(m.Key)
-	return kind == "count" && Counted(m.Family) || m.lines[Zero]+m.lines[One]+m.lines[Two]+m.lines[Few]+m.lines[Many] > 0 ||
-		m.english != nil && m.english.plural
+	return kind == "count" && Counted(m.Family) || m.English.plural ||
+		m.lines[Zero]+m.lines[One]+m.lines[Two]+m.lines[Few]+m.lines[Many] > 0
 }
 
 // pluralForms makes every form that some number from 0 to 1000 needs; nil when

@@ -13,13 +13,11 @@ type Source struct {
 	File     *File
 	Language *Language // English itself
 
-	english map[string]*english
-	blocks  map[string]bool
+	blocks map[string]bool
 }
 
-// english is a message of the English file, and what it asks of the others.
-type english struct {
-	*Message
+// source is what an English message asks of the others.
+type source struct {
 	hash   string
 	places []string // that every text of it must have
 	plural bool     // whether it has plural forms
@@ -27,55 +25,51 @@ type english struct {
 }
 
 func newSource(f *File) *Source {
-	s := &Source{File: f, english: make(map[string]*english, len(f.Messages)), blocks: map[string]bool{}}
+	s := &Source{File: f, blocks: map[string]bool{}}
 	for _, m := range f.Messages {
-		e := &english{Message: m, hash: hashOf(m)}
-		s.english[m.ID] = e
-		s.blocks[m.Block] = true
+		m.hash = hashOf(m)
+		if m.Block != "" {
+			s.blocks[m.Block] = true
+		}
 		for _, c := range Categories() {
-			if m.Text(c) == "" {
-				continue
-			}
 			t, _ := parseTemplate(nil, m.Text(c)) // a fault is reported when English itself is proved
 			for _, part := range t {
-				if part.place != "" && !slices.Contains(e.places, part.place) {
-					e.places = append(e.places, part.place)
+				if part.place != "" && !slices.Contains(m.places, part.place) {
+					m.places = append(m.places, part.place)
 				}
 			}
-			e.plural = e.plural || c != Other
-			e.gaps = t.count(gapPlace)
+			m.plural = m.plural || c != Other && m.Text(c) != ""
+			m.gaps = max(m.gaps, t.count(gapPlace))
 		}
 	}
-	delete(s.blocks, "")
 	return s
 }
 
 // Hold finds the English of every message of a file.
 func (s *Source) Hold(f *File) {
 	for _, m := range f.Messages {
-		m.english = s.of(m)
+		m.English = s.of(m)
 	}
 }
 
+// noEnglish is the English of what has none.
+var noEnglish = &Message{}
+
 // of is the English message that a message is, or is a form of: the sentence of
 // a gender form, the counted form of a case.
-func (s *Source) of(m *Message) *english {
-	if e := s.english[m.ID]; e != nil {
+func (s *Source) of(m *Message) *Message {
+	if e := s.File.byID[m.ID]; e != nil {
 		return e
 	}
-	if e := s.english[m.sentence()]; e != nil {
-		return e
-	}
-	for id := m.ID; ; {
-		cut := strings.LastIndexByte(id, '-')
-		if cut < len(m.ID)-len(m.Key) {
-			return nil
+	id := m.sentence()
+	for s.File.byID[id] == nil {
+		dash := strings.LastIndexByte(id, '-')
+		if m.Gender != "" || dash < len(m.ID)-len(m.Key) {
+			return noEnglish
 		}
-		id = id[:cut]
-		if e := s.english[id]; e != nil {
-			return e
-		}
+		id = id[:dash]
 	}
+	return s.File.byID[id]
 }
 
 // about is the family of the people that a message speaks of: "person" for a
@@ -85,23 +79,22 @@ func (m *Message) about() string {
 	switch {
 	case m.Family == "story":
 		return "person"
-	case m.english != nil && slices.Contains(m.english.places, characterPlace):
+	case slices.Contains(m.English.places, characterPlace):
 		return "character"
 	}
 	return ""
 }
 
-// Needs reports whether every language that has the block of an English message
+// Needed reports whether every language that has the block of an English message
 // must have it. Forms and genders are a language's own affair.
-func (s *Source) Needs(m *Message) bool {
+func (m *Message) Needed() bool {
 	switch {
 	case m.Family == "language" || m.Family == "words":
 		return false
 	case People(m.Family):
 		return m.Key == "name"
 	case Counted(m.Family):
-		_, form := formOf(m.Key)
-		return form == "" && m.Key != "gender"
+		return m.Key != "gender" && !strings.Contains(m.Key, "-")
 	}
 	return true
 }
@@ -117,28 +110,16 @@ func (s *Source) mayForm(m *Message) bool {
 	case Counted(m.Family) && m.Key == "gender":
 		return true
 	}
-	return m.english != nil && m.english.ID != m.ID && m.Family != "story"
-}
-
-// English is the message that m, of a file that is held against English, was
-// made from; nil for none.
-func (m *Message) English() *Message {
-	if m.english == nil {
-		return nil
-	}
-	return m.english.Message
+	return m.English != noEnglish && m.English.ID != m.ID && m.Family != "story"
 }
 
 // Suggestion is what to write for a missing text of a message.
 func (m *Message) Suggestion() string {
-	if m.english == nil || m.english.Other == "" {
+	if m.English.Other == "" {
 		return "write its text"
 	}
-	return fmt.Sprintf("write the sentence for the English %q", m.english.Other)
+	return fmt.Sprintf("write the sentence for the English %q", m.English.Other)
 }
-
-// Plural reports whether a message of the English file has plural forms.
-func (m *Message) Plural() bool { return m.english.plural }
 
 // hashOf names the texts of a message. A new note for the translator does not
 // change it.
@@ -152,13 +133,11 @@ func hashOf(m *Message) string {
 }
 
 // EnglishHash is what a translation keeps of the English text that it was made
-// from; empty where there is no English.
-func (m *Message) EnglishHash() string {
-	if m.english == nil {
-		return ""
-	}
-	return m.english.hash
-}
+// from.
+func (m *Message) EnglishHash() string { return m.English.hash }
+
+// Plural reports whether the English has plural forms.
+func (m *Message) Plural() bool { return m.English.plural }
 
 // Freshness tells whether a message was made from the English of today.
 type Freshness uint8
@@ -172,11 +151,11 @@ const (
 // Freshness of a message. What is not translated is fresh.
 func (m *Message) Freshness() Freshness {
 	switch {
-	case m.english == nil || m.english.Message == m || m.Family == "language" || m.Family == "words" || m.Key == "gender":
+	case m.English == noEnglish || m.English == m || m.Family == "language" || m.Family == "words" || m.Key == "gender":
 		return Fresh
 	case m.Hash == "":
 		return Unknown
-	case m.Hash != m.english.hash:
+	case m.Hash != m.English.hash:
 		return Stale
 	}
 	return Fresh

@@ -103,6 +103,35 @@ func (t template) count(place string) int {
 // has reports whether a place stands in the template.
 func (t template) has(place string) bool { return t.count(place) > 0 }
 
+// with is the text with a number in its place.
+func (t template) with(number string) string {
+	if len(t) == 1 && t[0].place == "" {
+		return t[0].text
+	}
+	var b strings.Builder
+	for _, s := range t {
+		if s.place == "" {
+			b.WriteString(s.text)
+		} else {
+			b.WriteString(number)
+		}
+	}
+	return b.String()
+}
+
+// around is the text with something in its place.
+func (t template) around(inside Run) Text {
+	out := make(Text, 0, len(t))
+	for _, s := range t {
+		if s.place == "" {
+			out = append(out, Run{RunPlain, s.text})
+		} else {
+			out = append(out, inside)
+		}
+	}
+	return out
+}
+
 // WithoutPlaces is a text without its places.
 func WithoutPlaces(text string) string {
 	t, wrong := parseTemplate(nil, text)

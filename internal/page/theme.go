@@ -41,24 +41,6 @@ var colours = []string{
 	"first", "second", "third", "first-wash", "second-wash", "third-wash",
 }
 
-// themeSchema are the settings of a theme.toml.
-var themeSchema = &tomlfile.Schema{
-	Like: `settings look like name = "Pebble"`,
-	Keys: []tomlfile.Key{
-		{Name: "name", Takes: tomlfile.Word},
-		{Name: "light", Takes: tomlfile.Table, Of: colourSchema("the colours of [light]")},
-		{Name: "dark", Takes: tomlfile.Table, Of: colourSchema("the colours of [dark]")},
-	},
-}
-
-func colourSchema(what string) *tomlfile.Schema {
-	s := &tomlfile.Schema{What: what, Like: `settings look like ink = "#1f5c85"`}
-	for _, name := range colours {
-		s.Keys = append(s.Keys, tomlfile.Key{Name: name, Takes: tomlfile.Word})
-	}
-	return s
-}
-
 // ReadTheme reads a theme: base is the shared layout, theme the folder with
 // theme.toml and, if it wishes, theme.css. Files may come from strangers: CSS
 // that could leave the <style> element or ask for a file is refused. The error
@@ -68,12 +50,12 @@ func ReadTheme(base, theme fs.FS) (*Theme, error) {
 	if problem != nil {
 		return nil, diag.Problems{*problem}
 	}
-	file := tomlfile.Parse("theme.toml", text, 1, themeSchema)
+	file := tomlfile.Parse("theme.toml", text, 1)
+	file.Like = `settings look like ink = "#1f5c85"`
 	s := file.Section()
-	t := &Theme{Name: s.Text("name"), Light: palette(s, "light"), Dark: palette(s, "dark"), styles: map[kind]style{}}
-	if len(file.Problems) > 0 {
-		file.Problems.Sort()
-		return nil, file.Problems
+	t := &Theme{Name: s.Word("name"), Light: palette(s, "light"), Dark: palette(s, "dark"), styles: map[kind]style{}}
+	if problems := file.Problems(); len(problems) > 0 {
+		return nil, problems
 	}
 	start := ":root{" + properties(t.Light) + "}@media screen and (prefers-color-scheme:dark){:root{" + properties(t.Dark) + "}}"
 	for k, files := range parts {
@@ -106,8 +88,8 @@ func (t *Theme) sumOfStyles() string {
 
 // palette reads a table of colours.
 func palette(s *tomlfile.Section, key string) map[string]string {
-	table := s.Section(key)
-	if table == nil {
+	table := s.Section(key, "the colours of ["+key+"]")
+	if !table.Written {
 		if !s.Has(key) {
 			s.Add(key, "the theme has no colours for "+key, fmt.Sprintf("write [%s] on a line, and its colours below", key))
 		}
@@ -115,7 +97,7 @@ func palette(s *tomlfile.Section, key string) map[string]string {
 	}
 	values := map[string]string{}
 	for _, name := range colours {
-		switch values[name] = table.Text(name); {
+		switch values[name] = table.Word(name); {
 		case !table.Has(name):
 			table.Add(name, fmt.Sprintf("[%s] has no %s", key, name), fmt.Sprintf("write %s = \"#1f5c85\", or another colour, below [%s]", name, key))
 		case values[name] != "" && !hex(values[name]):

@@ -19,24 +19,15 @@ type WarmUp struct {
 	Most  int // the largest that a tired child still likes
 }
 
-var warmUpSchema = &tomlfile.Schema{Keys: []tomlfile.Key{{Name: "warm-up", Takes: tomlfile.Tables, Of: &tomlfile.Schema{
-	What: "a warm-up",
-	Keys: []tomlfile.Key{
-		{Name: "id", Takes: tomlfile.Word},
-		{Name: "least", Takes: tomlfile.Number, Low: 1, High: 100},
-		{Name: "most", Takes: tomlfile.Number, Low: 1, High: 100},
-	},
-}}}}
-
 // WarmUps reads the warm-ups that come with the program.
 func WarmUps() ([]WarmUp, error) {
-	file := tomlfile.Parse("warmups.toml", warmUpFile, 1, warmUpSchema)
+	file := tomlfile.Parse("warmups.toml", warmUpFile, 1)
 	var out []WarmUp
-	for _, s := range file.Section().Sections("warm-up") {
-		out = append(out, WarmUp{ID: s.Text("id"), Least: s.Number("least"), Most: s.Number("most")})
+	for _, s := range file.Section().Sections("warm-up", "a warm-up") {
+		out = append(out, WarmUp{ID: s.Word("id"), Least: s.Number("least", 1, 100, 0), Most: s.Number("most", 1, 100, 0)})
 	}
-	if len(file.Problems) > 0 {
-		return nil, file.Problems
+	if problems := file.Problems(); len(problems) > 0 {
+		return nil, problems
 	}
 	return out, nil
 }

@@ -55,64 +55,34 @@ type ExtraSentence struct {
 	Most   int
 }
 
-// stockSchema is what stock.toml may hold.
-var stockSchema = &tomlfile.Schema{Keys: []tomlfile.Key{
-	{Name: "people", Takes: tomlfile.List},
-	{Name: "frame", Takes: tomlfile.Tables, Of: &tomlfile.Schema{What: "a frame", Keys: []tomlfile.Key{
-		{Name: "id", Takes: tomlfile.Word},
-		{Name: "about", Takes: tomlfile.Word},
-		{Name: "people", Takes: tomlfile.Number, High: 2},
-		{Name: "answer-subject", Takes: tomlfile.Word},
-		{Name: "sentences", Takes: tomlfile.Tables, Of: &tomlfile.Schema{What: "a sentence", Keys: []tomlfile.Key{
-			{Name: "id", Takes: tomlfile.Word},
-			{Name: "tells", Takes: tomlfile.Word},
-			{Name: "asks", Takes: tomlfile.Word},
-			{Name: "subject", Takes: tomlfile.Word},
-		}}},
-	}}},
-	{Name: "thing", Takes: tomlfile.Tables, Of: &tomlfile.Schema{What: "a thing", Keys: []tomlfile.Key{
-		{Name: "id", Takes: tomlfile.Word},
-		{Name: "most", Takes: tomlfile.Number, Low: 1, High: 1000},
-		{Name: "small", Takes: tomlfile.Switch},
-		{Name: "settings", Takes: tomlfile.List},
-	}}},
-	{Name: "extra", Takes: tomlfile.Tables, Of: &tomlfile.Schema{What: "an extra sentence", Keys: []tomlfile.Key{
-		{Name: "id", Takes: tomlfile.Word},
-		{Name: "about", Takes: tomlfile.Word},
-		{Name: "small", Takes: tomlfile.Switch},
-		{Name: "counts", Takes: tomlfile.Word},
-		{Name: "least", Takes: tomlfile.Number, Low: 1, High: 1000},
-		{Name: "most", Takes: tomlfile.Number, Low: 1, High: 1000},
-	}}},
-}}
-
 // LoadStock reads the stock that comes with the program.
 func LoadStock() (Stock, error) {
-	file := tomlfile.Parse("stock.toml", stockFile, 1, stockSchema)
+	file := tomlfile.Parse("stock.toml", stockFile, 1)
 	s := file.Section()
 	stock := Stock{People: s.List("people")}
-	for _, f := range s.Sections("frame") {
+	for _, f := range s.Sections("frame", "a frame") {
 		stock.Frames = append(stock.Frames, frame(f))
 	}
-	for _, t := range s.Sections("thing") {
-		stock.Things = append(stock.Things, Thing{ID: t.Text("id"), Most: t.Number("most"), Small: t.Switch("small"), Settings: t.List("settings")})
+	for _, t := range s.Sections("thing", "a thing") {
+		stock.Things = append(stock.Things, Thing{ID: t.Word("id"), Most: t.Number("most", 1, 1000, 0), Small: t.Switch("small"), Settings: t.List("settings")})
 	}
-	for _, e := range s.Sections("extra") {
+	for _, e := range s.Sections("extra", "an extra sentence") {
 		stock.Extras = append(stock.Extras, ExtraSentence{
-			ID: e.Text("id"), About: e.Text("about"), Small: e.Switch("small"), Counts: e.Text("counts"), Least: e.Number("least"), Most: e.Number("most"),
+			ID: e.Word("id"), About: e.Word("about"), Small: e.Switch("small"), Counts: e.Word("counts"),
+			Least: e.Number("least", 1, 1000, 0), Most: e.Number("most", 1, 1000, 0),
 		})
 	}
-	if len(file.Problems) > 0 {
-		return Stock{}, file.Problems
+	if problems := file.Problems(); len(problems) > 0 {
+		return Stock{}, problems
 	}
 	return stock, nil
 }
 
 func frame(s *tomlfile.Section) Frame {
-	f := Frame{ID: s.Text("id"), About: s.Text("about"), People: s.Number("people"), AnswerSubject: s.Text("answer-subject")}
-	for _, each := range s.Sections("sentences") {
+	f := Frame{ID: s.Word("id"), About: s.Word("about"), People: s.Number("people", 0, 2, 0), AnswerSubject: s.Word("answer-subject")}
+	for _, x := range s.Sections("sentences", "a sentence") {
 		f.Sentences = append(f.Sentences, FrameSentence{
-			ID: each.Text("id"), Tells: problem.Role(each.Text("tells")), Asks: problem.Role(each.Text("asks")), Subject: each.Text("subject"),
+			ID: x.Word("id"), Tells: problem.Role(x.Word("tells")), Asks: problem.Role(x.Word("asks")), Subject: x.Word("subject"),
 		})
 	}
 	return f

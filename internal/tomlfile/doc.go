@@ -6,8 +6,8 @@
 // cannot be read is told in plain words with what to write instead, and reading
 // goes on behind it, so that a person mends a file once.
 //
-// A file of settings has a [Schema]: which keys there are and what each takes.
-// [File.Section] then hands out values of the right sort, and tells where one is
-// not, where a key is unknown and where one is left out. A file of words has no
-// schema; [File.Values] lists what it says.
+// A file of settings is read as sections ([File.Section]): typed methods hand out
+// values of the right sort, tell where one is not, and so say which keys there
+// are; [File.Problems] tells of all others. A file of words has any keys;
+// [File.Values] lists what it says.
 package tomlfile

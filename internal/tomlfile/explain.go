@@ -80,38 +80,37 @@ var slips = sync.OnceValue(func() []slip {
 // assignment is a line with a key and a value, and perhaps a remark.
 var assignment = of(`(.*?)\s*(?:#.*)?$`)
 
-// explain says in plain words what is wrong with a line, given what the TOML
-// library says about it.
-func explain(s *Schema, line, cause string) (text, hint string) {
-	if k := s.heading(line); k != nil {
-		return k.brackets(), k.bracketsHint()
+// explain says in plain words what is wrong with a line.
+func (f *File) explain(u unreadable) (text, hint string) {
+	if k := f.asked.begun(u.text); k != nil {
+		return k.heading()
 	}
-	if text, hint, ok := s.look(signs(), line); ok {
+	if text, hint, ok := f.look(signs(), u.text); ok {
 		return text, hint
 	}
-	if text, hint, ok := s.explainValue(line); ok {
+	if text, hint, ok := f.explainValue(u.text); ok {
 		return text, hint
 	}
-	if text, hint, ok := s.look(slips(), line); ok {
+	if text, hint, ok := f.look(slips(), u.text); ok {
 		return text, hint
 	}
 	switch {
-	case strings.Contains(line, "=") || strings.TrimSpace(line) == "":
-		return "this line cannot be read: " + cause, ""
-	case s == nil:
+	case strings.Contains(u.text, "=") || strings.TrimSpace(u.text) == "":
+		return "this line cannot be read: " + u.cause, ""
+	case f.Like == "":
 		return "this line is neither a text nor a name in brackets", `write key = "text", or # before a remark`
 	}
-	return "this line is not a setting", s.Like
+	return "this line is not a setting", f.Like
 }
 
 // look finds the first slip that a line looks like.
-func (s *Schema) look(among []slip, line string) (text, hint string, ok bool) {
+func (f *File) look(among []slip, line string) (text, hint string, ok bool) {
 	for _, slip := range among {
 		m := slip.look.FindStringSubmatchIndex(line)
 		if m == nil {
 			continue
 		}
-		if k := s.find(line[m[2]:m[3]]); slip.only != 0 && (k == nil || k.Takes != slip.only) {
+		if k := f.asked.find(line[m[2]:m[3]]); slip.only != 0 && (k == nil || k.takes != slip.only) {
 			continue
 		}
 		text = slip.text
@@ -125,18 +124,18 @@ func (s *Schema) look(among []slip, line string) (text, hint string, ok bool) {
 
 // explainValue says what is wrong with a number, or with true or false, that
 // cannot be read.
-func (s *Schema) explainValue(line string) (text, hint string, ok bool) {
+func (f *File) explainValue(line string) (text, hint string, ok bool) {
 	m := assignment.FindStringSubmatch(line)
 	if m == nil || m[2] == "" {
 		return "", "", false
 	}
-	k, typed := s.find(m[1]), m[2]
+	k, typed := f.asked.find(m[1]), m[2]
 	text = fmt.Sprintf("%s cannot be %s", m[1], short(typed))
 	switch {
 	case k == nil:
-	case k.Takes == Number:
+	case k.takes == Number:
 		return text, k.plainNumber(typed), true
-	case k.Takes == Switch:
+	case k.takes == Switch:
 		return text, k.plainSwitch(typed), true
 	}
 	return "", "", false

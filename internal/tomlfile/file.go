@@ -1,7 +1,9 @@
 package tomlfile
 
 import (
+	"fmt"
 	"iter"
+	"slices"
 	"strings"
 
 	"github.com/pelletier/go-toml/v2/unstable"
@@ -9,15 +11,22 @@ import (
 	"homebuild/internal/diag"
 )
 
-// File is a file that was read, and what is wrong with it so far.
+// File is a file that was read.
 type File struct {
-	Root     *Value
-	Problems diag.Problems
+	Root *Value
+	// Like says what a setting looks like, for a line that is none.
+	Like string
 
-	path    string
-	schema  *Schema // nil for a file of words
-	tree    *tree
-	skipped map[string]bool // keys whose lines could not be read, and were told
+	found      report // by sections
+	tree       *tree
+	unreadable []unreadable
+	asked      asked
+}
+
+// unreadable is a line that is no TOML, and what the library says about it.
+type unreadable struct {
+	line        int
+	text, cause string
 }
 
 // maxSlips is how many unreadable lines of a file are told at once.
@@ -27,12 +36,11 @@ const maxSlips = 20
 const longestLine = 2000
 
 // Parse reads a text that begins on the line first of the file with that path.
-// The schema may be nil: then any key may be there. After a line that cannot be
-// read it goes on without that line.
-func Parse(path, text string, first int, schema *Schema) *File {
-	f := &File{path: path, schema: schema, skipped: map[string]bool{}}
+// After a line that cannot be read it goes on without that line.
+func Parse(path, text string, first int) *File {
+	f := &File{found: report{path: path}}
 	for range maxSlips {
-		f.tree = newTree(path, text, first, schema)
+		f.tree = newTree(path, text, first)
 		slip := f.tree.walk()
 		if slip == nil {
 			break
@@ -43,10 +51,6 @@ func Parse(path, text string, first int, schema *Schema) *File {
 		}
 	}
 	f.Root = f.tree.root
-	f.Problems = append(f.Problems, f.tree.problems...)
-	if schema != nil {
-		f.unknown(f.Root, schema)
-	}
 	return f
 }
 
@@ -63,32 +67,42 @@ func (f *File) Values() iter.Seq[*Value] {
 	}
 }
 
-// Child is the value of a key in a table; nil where there is none.
-func (f *File) Child(in *Value, key string) *Value { return f.tree.at[place{in, key}] }
+// Problems are all that is wrong: lines that cannot be read, names that are
+// written twice, and, once the file was read as sections, what these found and
+// keys that none of them asked for.
+func (f *File) Problems() diag.Problems {
+	all := report{f.found.path, slices.Concat(f.found.problems, f.tree.problems)}
+	for _, u := range f.unreadable {
+		text, hint := f.explain(u)
+		all.add(u.line, text, hint)
+	}
+	for _, again := range f.tree.again {
+		text, hint := fmt.Sprintf("%q is written twice", again.first.Name()), fmt.Sprintf("keep one of the two; the first is on line %d", again.first.Line)
+		if k := f.asked.key(again.first.Key); k != nil && k.takes == Tables && again.first.Parent == f.Root {
+			text, hint = k.heading()
+		}
+		all.add(again.line, text, hint)
+	}
+	if len(f.asked.keys) > 0 {
+		f.unknown(&all, f.Root, &f.asked)
+	}
+	all.problems.Sort()
+	return all.problems
+}
 
-// skip tells of a line that cannot be read, and gives the text without it. The
-// heading of a list of tables stays as it should be, so that the keys below it
-// stay its own.
+// skip puts a line that cannot be read aside, and gives the text without it. What
+// stands below a heading that cannot be read is passed over.
 func (f *File) skip(text string, slip *unstable.ParserError) (rest string, ok bool) {
 	at := f.tree.lineAt(int(f.tree.parser.Range(slip.Highlight).Offset))
 	lines := strings.Split(text, "\n")
 	row := listStart(lines, at-f.tree.root.Line, slip.Message)
 	line := lines[row][:min(len(lines[row]), longestLine)]
-	what, hint := explain(f.schema, line, slip.Message)
-	f.add(f.tree.root.Line+row, what, hint)
-	if strings.TrimSpace(line) == "" {
-		return "", false
-	}
-	f.skipped[keyOf(line)] = true
+	f.unreadable = append(f.unreadable, unreadable{f.tree.root.Line + row, line, slip.Message})
 	lines[row] = ""
-	if k := f.schema.heading(line); k != nil && strings.TrimSpace(line) != k.head() {
-		lines[row] = k.head()
+	if strings.HasPrefix(strings.TrimSpace(line), "[") {
+		lines[row] = passedOver
 	}
-	return strings.Join(lines, "\n"), true
-}
-
-func (f *File) add(line int, text, hint string) {
-	f.Problems = append(f.Problems, diag.Problem{File: f.path, Line: line, Text: text, Hint: hint})
+	return strings.Join(lines, "\n"), strings.TrimSpace(line) != ""
 }
 
 // listStart is the line of a list that was never closed: the TOML library finds
@@ -104,16 +118,4 @@ func listStart(lines []string, row int, cause string) int {
 		}
 	}
 	return row
-}
-
-// keyOf is the key that a line begins with, as far as it can be told.
-func keyOf(line string) string {
-	line = strings.TrimLeft(line, " \t[\"'")
-	end := strings.IndexFunc(line, func(c rune) bool {
-		return c != '-' && c != '_' && c != '.' && (c < '0' || c > '9') && (c < 'A' || c > 'Z') && (c < 'a' || c > 'z')
-	})
-	if end < 0 {
-		return line
-	}
-	return line[:end]
 }

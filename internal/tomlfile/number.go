@@ -43,20 +43,20 @@ func plainDigits(text string) string {
 }
 
 // plainNumber says what to write where a number was typed as something else.
-func (k *Key) plainNumber(typed string) string {
-	if n, ok := meant(typed); ok && n >= k.Low && n <= k.High {
-		return fmt.Sprintf("write %s = %d, a number without letters or quotes", k.Name, n)
+func (k *key) plainNumber(typed string) string {
+	if n, ok := meant(typed); ok && n >= k.low && n <= k.high {
+		return fmt.Sprintf("write %s = %d, a number without letters or quotes", k.name, n)
 	}
-	return fmt.Sprintf("write a whole number from %d to %d: %s = %d", k.Low, k.High, k.Name, max(k.Low, k.Usual))
+	return fmt.Sprintf("write a whole number from %d to %d: %s = %d", k.low, k.high, k.name, max(k.low, k.usual))
 }
 
 // plainSwitch says what to write where true or false was typed as something else.
-func (k *Key) plainSwitch(typed string) string {
+func (k *key) plainSwitch(typed string) string {
 	switch strings.ToLower(strings.Trim(typed, marks)) {
 	case "yes", "y", "on", "true", "1":
-		return fmt.Sprintf("write %s = true, in small letters and without quotes", k.Name)
+		return fmt.Sprintf("write %s = true, in small letters and without quotes", k.name)
 	case "no", "n", "off", "false", "0":
-		return fmt.Sprintf("write %s = false, in small letters and without quotes", k.Name)
+		return fmt.Sprintf("write %s = false, in small letters and without quotes", k.name)
 	}
-	return fmt.Sprintf("write %s = true or %s = false, without quotes", k.Name, k.Name)
+	return fmt.Sprintf("write %s = true or %s = false, without quotes", k.name, k.name)
 }

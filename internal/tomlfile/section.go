@@ -11,32 +11,50 @@ import (
 
 // Section is a table of settings: the file as a whole, or a table in it. Each of
 // its methods gives a value as it is meant to be, and tells in the file's
-// problems where it is not.
+// problems where it is not. A key that is asked for may be there, and no other.
 type Section struct {
-	file   *File
-	table  *Value
-	schema *Schema
+	Written bool // whether the file has it
+
+	file  *File
+	table *Value
+	asked *asked
 }
 
 // Section is the file as a whole.
-func (f *File) Section() *Section { return &Section{f, f.Root, f.schema} }
+func (f *File) Section() *Section { return &Section{true, f, f.Root, &f.asked} }
 
 // Add notes a problem at the line of a setting; see Line.
-func (s *Section) Add(key, text, hint string) { s.file.add(s.Line(key), text, hint) }
+func (s *Section) Add(key, text, hint string) { s.file.found.add(s.Line(key), text, hint) }
+
+// Found is how many problems the sections of the file have noted.
+func (s *Section) Found() int { return len(s.file.found.problems) }
 
 // Unknown notes that a word is none of the allowed ones.
 func (s *Section) Unknown(key, what, typed string, allowed []string) {
 	s.Add(key, fmt.Sprintf("%q is not %s", short(typed), what), diag.Choice(typed, allowed))
 }
 
+// wrong notes that a value is not of the sort that its key takes.
+func (s *Section) wrong(v *Value, hint string) {
+	s.file.found.add(v.Line, fmt.Sprintf("%s cannot be %s", v.Name(), v.shown()), hint)
+}
+
 // Value is what is written for a key; nil when it is left out.
-func (s *Section) Value(key string) *Value { return s.file.Child(s.table, key) }
+func (s *Section) Value(key string) *Value { return s.file.tree.at[place{s.table, key}] }
 
 // Values are what is written, in the order of the file.
 func (s *Section) Values() []*Value { return slices.Collect(s.table.Children()) }
 
 // Has reports whether a key is written, be it in a line that cannot be read.
-func (s *Section) Has(key string) bool { return s.Value(key) != nil || s.file.skipped[key] }
+func (s *Section) Has(key string) bool {
+	return s.Value(key) != nil || slices.ContainsFunc(s.file.unreadable, func(u unreadable) bool { return keyOf(u.text) == key })
+}
+
+// keyOf is the key that a line begins with, as far as it can be told.
+func keyOf(line string) string {
+	line = strings.TrimLeft(line, " \t[\"'")
+	return line[:len(line)-len(strings.TrimLeft(line, "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789-_."))]
+}
 
 // Line is the line of a setting; that of the section when it is left out.
 func (s *Section) Line(key string) int {
@@ -51,72 +69,57 @@ func (s *Section) Line(key string) int {
 func (s *Section) LineOf(path string) int {
 	line, table := 0, s.table
 	for part := range strings.SplitSeq(path, ".") {
-		key, index, inList := strings.Cut(part, "[")
-		v := s.file.Child(table, key)
-		if inList && v != nil {
-			n, _ := strconv.Atoi(strings.TrimSuffix(index, "]"))
-			if tables, _ := tablesOf(v); n < len(tables) {
-				v = tables[n]
-			}
-		}
+		key, index, _ := strings.Cut(strings.TrimSuffix(part, "]"), "[")
+		v := s.file.tree.at[place{table, key}]
 		if v == nil {
 			break
+		}
+		if tables, _ := tablesOf(v); index != "" {
+			if n, _ := strconv.Atoi(index); n < len(tables) {
+				v = tables[n]
+			}
 		}
 		line, table = v.Line, v
 	}
 	return line
 }
 
-// takes is what a key takes; a text where the schema leaves the keys open.
-func (s *Section) takes(key string) *Key {
-	if s.schema == nil {
-		return &Key{Name: key, Takes: Text}
+// Sets is the key that a line of some other text sets, or whose table it begins,
+// as if it stood in the section; what is the name of that table. Both are empty
+// for a line that does neither.
+func (s *Section) Sets(line string) (key, what string) {
+	if k := s.asked.begun(line); k != nil {
+		return k.name, k.of.what
 	}
-	k := s.schema.key(key)
-	if k == nil {
-		panic("tomlfile: no key " + key + " in the schema") // and so no file can have it
+	if m := assignment.FindStringSubmatch(line); m != nil && s.asked.key(m[1]) != nil {
+		return m[1], ""
 	}
-	return k
+	return "", ""
 }
 
-// wrong notes that a value is not of the sort that its key takes.
-func (s *Section) wrong(v *Value, hint string) {
-	s.file.add(v.Line, fmt.Sprintf("%s cannot be %s", v.Name(), shown(v)), hint)
-}
+// Word is a short text, without the spaces around it; empty when left out.
+func (s *Section) Word(key string) string { return s.text(key, Word, "word") }
 
-// shown is a value as a person would write it.
-func shown(v *Value) string {
-	switch v.Kind {
-	case Text:
-		return fmt.Sprintf("%q", short(v.Text))
-	case List, Tables:
-		return "a list"
-	case Table:
-		return "a table"
-	}
-	return v.Text
-}
+// Text is a text, without the spaces around it; empty when left out.
+func (s *Section) Text(key string) string { return s.text(key, Text, "text") }
 
-// Text is a text without the spaces around it; empty when left out.
-func (s *Section) Text(key string) string {
-	k, v := s.takes(key), s.Value(key)
+func (s *Section) text(name string, takes Kind, sort string) string {
+	s.asked.note(key{name: name, takes: takes})
+	v := s.Value(name)
 	switch {
 	case v == nil:
 		return ""
 	case v.Kind == Text:
 		return strings.TrimSpace(v.Text)
-	case k.Takes == Word:
-		s.wrong(v, fmt.Sprintf("write a word in quotes: %s = \"...\"", key))
-	default:
-		s.wrong(v, fmt.Sprintf("write a text in quotes: %s = \"...\"", key))
 	}
+	s.wrong(v, fmt.Sprintf("write a %s in quotes: %s = \"...\"", sort, name))
 	return ""
 }
 
 // OneOf is a word of a list; empty when it is left out or none of them. What
 // names the list: "a strategy".
 func (s *Section) OneOf(key, what string, allowed []string) string {
-	typed := s.Text(key)
+	typed := s.Word(key)
 	if typed == "" || slices.Contains(allowed, typed) {
 		return typed
 	}
@@ -124,28 +127,28 @@ func (s *Section) OneOf(key, what string, allowed []string) string {
 	return ""
 }
 
-// Number is a whole number within the key's limits; its usual one when it is
-// left out or wrong.
-func (s *Section) Number(key string) int {
-	k, v := s.takes(key), s.Value(key)
+// Number is a whole number from low to high; the usual one when it is left out
+// or wrong.
+func (s *Section) Number(name string, low, high, usual int) int {
+	k, v := s.asked.note(key{name: name, takes: Number, low: low, high: high, usual: usual}), s.Value(name)
 	if v == nil {
-		return k.Usual
+		return usual
 	}
 	n, err := strconv.Atoi(strings.ReplaceAll(v.Text, "_", ""))
 	switch {
 	case v.Kind != Number || err != nil && len(v.Text) < 19 || len(v.Text) > 1 && v.Text[0] == '0':
 		s.wrong(v, k.plainNumber(v.Text))
-	case err != nil || n < k.Low || n > k.High:
-		s.file.add(v.Line, fmt.Sprintf("%s = %s is not from %d to %d", v.Name(), short(v.Text), k.Low, k.High), k.plainNumber(""))
+	case err != nil || n < low || n > high:
+		s.file.found.add(v.Line, fmt.Sprintf("%s = %s is not from %d to %d", v.Name(), short(v.Text), low, high), k.plainNumber(""))
 	default:
 		return n
 	}
-	return k.Usual
+	return usual
 }
 
 // Switch is true or false; false when left out or wrong.
-func (s *Section) Switch(key string) bool {
-	k, v := s.takes(key), s.Value(key)
+func (s *Section) Switch(name string) bool {
+	k, v := s.asked.note(key{name: name, takes: Switch}), s.Value(name)
 	if v != nil && v.Kind != Switch {
 		s.wrong(v, k.plainSwitch(v.Text))
 		return false
@@ -154,13 +157,14 @@ func (s *Section) Switch(key string) bool {
 }
 
 // List is a list of words; nil when left out or wrong.
-func (s *Section) List(key string) []string {
-	v := s.Value(key)
+func (s *Section) List(name string) []string {
+	s.asked.note(key{name: name, takes: List})
+	v := s.Value(name)
 	if v == nil {
 		return nil
 	}
 	if v.Kind != List {
-		s.wrong(v, fmt.Sprintf("write a list: %s = [%s]", key, listed(v)))
+		s.wrong(v, fmt.Sprintf("write a list: %s = [%s]", name, v.listed()))
 		return nil
 	}
 	words := []string{}
@@ -169,49 +173,45 @@ func (s *Section) List(key string) []string {
 			words = append(words, strings.TrimSpace(item.Text))
 			continue
 		}
-		s.file.add(item.Line, fmt.Sprintf("%s holds %s, which is not a word", key, shown(item)), "write each in quotes")
+		s.file.found.add(item.Line, fmt.Sprintf("%s holds %s, which is not a word", name, item.shown()), "write each in quotes")
 	}
 	return words
 }
 
-// listed is a value as a list would hold it: "en, es" is two words.
-func listed(v *Value) string {
-	words := strings.FieldsFunc(v.Text, func(c rune) bool { return c == ',' || c == ';' || c == ' ' })
-	if v.Kind != Text || len(words) == 0 {
-		return `"...", "..."`
-	}
-	for i, word := range words {
-		words[i] = fmt.Sprintf("%q", word)
-	}
-	return strings.Join(words, ", ")
-}
-
-// Section is the table of a key; nil when it is left out or wrong.
-func (s *Section) Section(key string) *Section {
-	if all := s.Sections(key); len(all) > 0 {
+// Section is the table of a key. What names it: "a target of your own". It is
+// there, without a value, when the file leaves it out.
+func (s *Section) Section(name, what string) *Section {
+	k, all := s.tables(name, what, Table)
+	if len(all) > 0 {
 		return all[0]
 	}
-	return nil
+	return &Section{false, s.file, &Value{Key: name, Kind: Table, Line: s.table.Line, Parent: s.table}, k.of}
 }
 
 // Sections are the tables of a key, of which there may be several; none when it
-// is left out or wrong.
-func (s *Section) Sections(key string) []*Section {
-	v, k := s.Value(key), s.takes(key)
+// is left out or wrong. What names one of them.
+func (s *Section) Sections(name, what string) []*Section {
+	_, all := s.tables(name, what, Tables)
+	return all
+}
+
+func (s *Section) tables(name, what string, takes Kind) (*key, []*Section) {
+	head := "[" + strings.TrimPrefix(s.table.Name()+"."+name, ".") + "]"
+	if takes == Tables {
+		head = "[" + head + "]"
+	}
+	k := s.asked.note(key{name: name, takes: takes, of: &asked{what: what, head: head}})
+	v := s.Value(name)
 	if v == nil {
-		return nil
+		return k, nil
+	}
+	tables, all := tablesOf(v)
+	if !all || takes == Table && v.Kind != Table {
+		s.Add(name, fmt.Sprintf("%q is a table and needs lines of its own", name), fmt.Sprintf("write %s on a line, and its settings below", head))
 	}
 	var out []*Section
-	tables, all := tablesOf(v)
 	for _, table := range tables {
-		out = append(out, &Section{s.file, table, k.Of})
+		out = append(out, &Section{true, s.file, table, k.of})
 	}
-	if !all || k.Takes == Table && v.Kind != Table {
-		head := k.head()
-		if above := s.table.Name(); above != "" {
-			head = "[" + above + "." + key + "]"
-		}
-		s.Add(key, fmt.Sprintf("%q is a table and needs lines of its own", key), fmt.Sprintf("write %s on a line, and its settings below", head))
-	}
-	return out
+	return k, out
 }

@@ -17,6 +17,18 @@ const (
 	maxProblems = 200    // told of one file; the rest waits until these are mended
 )
 
+// report gathers what is wrong with a file.
+type report struct {
+	path     string
+	problems diag.Problems
+}
+
+func (r *report) add(line int, text, hint string) {
+	if len(r.problems) < maxProblems {
+		r.problems = append(r.problems, diag.Problem{File: r.path, Line: line, Text: text, Hint: hint})
+	}
+}
+
 // place is where a value stands: under which key of which table.
 type place struct {
 	in  *Value
@@ -25,9 +37,8 @@ type place struct {
 
 // tree is what a text says.
 type tree struct {
-	path   string
+	report
 	text   string
-	schema *Schema
 	parser unstable.Parser
 	root   *Value
 	at     map[place]*Value
@@ -35,21 +46,24 @@ type tree struct {
 	count  int
 
 	line, offset int // of the place in the text that was asked for last
-	problems     diag.Problems
+	again        []again
 }
+
+// again is a name that was written before.
+type again struct {
+	first *Value
+	line  int
+}
+
+// passedOver is the heading of a table of which nothing is told.
+const passedOver = "[[passed-over]]"
 
 // newTree makes an empty tree for a text that begins on a line of the file.
-func newTree(path, text string, first int, schema *Schema) *tree {
+func newTree(path, text string, first int) *tree {
 	usual := strings.Count(text, "\n") // about one value a line
-	t := &tree{path: path, text: text, schema: schema, at: make(map[place]*Value, usual), line: first}
+	t := &tree{report: report{path: path}, text: text, at: make(map[place]*Value, usual), line: first}
 	t.root = &Value{Kind: Table, Line: first}
 	return t
-}
-
-func (t *tree) problem(line int, text, hint string) {
-	if len(t.problems) < maxProblems {
-		t.problems = append(t.problems, diag.Problem{File: t.path, Line: line, Text: text, Hint: hint})
-	}
 }
 
 // walk grows the tree from the text, up to the place that is no TOML, if there
@@ -64,11 +78,11 @@ func (t *tree) walk() *unstable.ParserError {
 		case table != nil: // else what is wrong with the header was told
 			t.keyValue(table, e)
 		}
-		if len(t.problems) >= maxProblems {
+		if len(t.problems)+len(t.again) >= maxProblems {
 			return nil
 		}
 		if t.count > maxValues {
-			t.problem(0, fmt.Sprintf("the file has more than %d names", maxValues), "take out what does not belong here")
+			t.add(0, fmt.Sprintf("the file has more than %d names", maxValues), "take out what does not belong here")
 			return nil
 		}
 	}
@@ -88,8 +102,8 @@ func (t *tree) lineAt(offset int) int {
 	return t.line
 }
 
-// add puts a new value behind the others of a table or a list.
-func (t *tree) add(in *Value, key string, kind Kind, line int) *Value {
+// put puts a new value behind the others of a table or a list.
+func (t *tree) put(in *Value, key string, kind Kind, line int) *Value {
 	last := len(t.values) - 1
 	if last < 0 || len(t.values[last]) == cap(t.values[last]) {
 		t.values = append(t.values, make([]Value, 0, 256))
@@ -124,10 +138,10 @@ func (t *tree) header(e *unstable.Node) *Value {
 		case last && e.Kind == unstable.ArrayTable:
 			return t.repeat(in, v, key, line)
 		case v == nil:
-			v = t.add(in, key, Table, line)
+			v = t.put(in, key, Table, line)
 			v.origin = implied
 		case v.origin == closed || last && v.origin != implied:
-			t.twice(v, line)
+			t.again = append(t.again, again{v, line})
 			return nil
 		case v.origin == repeated:
 			v = v.last
@@ -144,13 +158,13 @@ func (t *tree) header(e *unstable.Node) *Value {
 func (t *tree) repeat(in, v *Value, key string, line int) *Value {
 	switch {
 	case v == nil:
-		v = t.add(in, key, Tables, line)
+		v = t.put(in, key, Tables, line)
 		v.origin = repeated
 	case v.origin != repeated:
-		t.twice(v, line)
+		t.again = append(t.again, again{v, line})
 		return nil
 	}
-	item := t.add(v, "", Table, line)
+	item := t.put(v, "", Table, line)
 	item.origin = headed
 	return item
 }
@@ -165,12 +179,12 @@ func (t *tree) keyValue(in *Value, e *unstable.Node) {
 		v := t.at[place{in, key}]
 		switch last := it.IsLast(); {
 		case v != nil && (last || v.origin != dotted):
-			t.twice(v, line)
+			t.again = append(t.again, again{v, line})
 			return
 		case last:
 			t.value(in, key, line, e.Value())
 		case v == nil:
-			v = t.add(in, key, Table, line)
+			v = t.put(in, key, Table, line)
 			v.origin = dotted
 		}
 		in = v
@@ -192,7 +206,7 @@ func (t *tree) value(in *Value, key string, line int, n *unstable.Node) {
 	if n.Raw.Length > 0 && key == "" {
 		line = t.lineAt(int(n.Raw.Offset))
 	}
-	v := t.add(in, key, kinds[n.Kind], line)
+	v := t.put(in, key, kinds[n.Kind], line)
 	switch v.Kind {
 	case Table:
 		for it := n.Children(); it.Next(); {
@@ -200,7 +214,7 @@ func (t *tree) value(in *Value, key string, line int, n *unstable.Node) {
 		}
 	case List:
 		if in.depth() >= maxDepth {
-			t.problem(line, "lists are nested too deeply", "write one list")
+			t.add(line, "lists are nested too deeply", "write one list")
 			return
 		}
 		for it := n.Children(); it.Next(); {
@@ -235,16 +249,7 @@ func (t *tree) shallow(in *Value, e *unstable.Node) bool {
 		}
 	}
 	if parts > maxDepth {
-		t.problem(line, fmt.Sprintf("a name has at most %d parts, this has %d", maxDepth, parts), "write it with fewer dots")
+		t.add(line, fmt.Sprintf("a name has at most %d parts, this has %d", maxDepth, parts), "write it with fewer dots")
 	}
 	return parts <= maxDepth
-}
-
-// twice tells of a name that was written before.
-func (t *tree) twice(v *Value, line int) {
-	if k := t.schema.key(v.Key); k != nil && k.Takes == Tables && v.Parent == t.root {
-		t.problem(line, k.brackets(), k.bracketsHint())
-		return
-	}
-	t.problem(line, fmt.Sprintf("%q is written twice", v.Name()), fmt.Sprintf("keep one of the two; the first is on line %d", v.Line))
 }

@@ -54,9 +54,9 @@ func TestTreeIsWhatTOMLSays(t *testing.T) {
 		data := strings.Join(rapid.SliceOfN(line, 1, 6).Draw(t, "lines"), "\n")
 		want := map[string]any{}
 		err := toml.Unmarshal([]byte(data), &want)
-		f := Parse("x.toml", data, 1, nil)
-		if (err == nil) != (len(f.Problems) == 0) {
-			t.Fatalf("%s\ngo-toml says %v, we say %v", data, err, f.Problems)
+		f := Parse("x.toml", data, 1)
+		if (err == nil) != (len(f.Problems()) == 0) {
+			t.Fatalf("%s\ngo-toml says %v, we say %v", data, err, f.Problems())
 		}
 		agreed[err == nil]++
 		if err == nil && !cmp.Equal(want, plain(f.Root)) {
@@ -86,9 +86,9 @@ j = [
 l = """
 two
 lines"""
-`, 5, nil)
-	if len(f.Problems) > 0 {
-		t.Fatal(f.Problems)
+`, 5)
+	if len(f.Problems()) > 0 {
+		t.Fatal(f.Problems())
 	}
 	var got []string
 	for v := range f.Values() {
@@ -121,10 +121,10 @@ func TestHostileFiles(t *testing.T) {
 	}
 	for _, test := range tests {
 		start := time.Now()
-		f := Parse("x.toml", test.text, 1, nil)
-		t.Logf("%s: %d problems in %v", test.name, len(f.Problems), time.Since(start))
-		if len(f.Problems) == 0 || len(f.Problems) > maxProblems || !strings.HasPrefix(f.Problems[0].String(), test.want) {
-			t.Errorf("%s: want at most %d problems, the first %s..., got %d: %.200s", test.name, maxProblems, test.want, len(f.Problems), f.Problems)
+		f := Parse("x.toml", test.text, 1)
+		t.Logf("%s: %d problems in %v", test.name, len(f.Problems()), time.Since(start))
+		if len(f.Problems()) == 0 || len(f.Problems()) > maxProblems || !strings.HasPrefix(f.Problems()[0].String(), test.want) {
+			t.Errorf("%s: want at most %d problems, the first %s..., got %d: %.200s", test.name, maxProblems, test.want, len(f.Problems()), f.Problems())
 		}
 	}
 }
@@ -135,8 +135,8 @@ func FuzzParse(f *testing.F) {
 		f.Add(seed)
 	}
 	f.Fuzz(func(t *testing.T, text string) {
-		file := Parse("x.toml", text, 1, nil)
-		for _, p := range file.Problems {
+		file := Parse("x.toml", text, 1)
+		for _, p := range file.Problems() {
 			if p.Text == "" || p.Line > 1+strings.Count(text, "\n") {
 				t.Errorf("problem without a true place: %+v", p)
 			}

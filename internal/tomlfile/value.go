@@ -1,6 +1,7 @@
 package tomlfile
 
 import (
+	"fmt"
 	"iter"
 	"slices"
 	"strings"
@@ -72,4 +73,29 @@ func (v *Value) depth() int {
 		n++
 	}
 	return n
+}
+
+// shown is a value as a person would write it.
+func (v *Value) shown() string {
+	switch v.Kind {
+	case Text:
+		return fmt.Sprintf("%q", short(v.Text))
+	case List, Tables:
+		return "a list"
+	case Table:
+		return "a table"
+	}
+	return v.Text
+}
+
+// listed is a value as a list would hold it: "en, es" is two words.
+func (v *Value) listed() string {
+	words := strings.FieldsFunc(v.Text, func(c rune) bool { return c == ',' || c == ';' || c == ' ' })
+	if v.Kind != Text || len(words) == 0 {
+		return `"...", "..."`
+	}
+	for i, word := range words {
+		words[i] = fmt.Sprintf("%q", word)
+	}
+	return strings.Join(words, ", ")
 }

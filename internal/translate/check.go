@@ -38,7 +38,7 @@ func (c *checker) problem(line int, text, hint string) {
 }
 
 func (c *checker) message(m *i18n.Message) {
-	english := m.English()
+	english := m.English
 	for _, category := range i18n.Categories() {
 		text, line := m.Text(category), m.LineOf(category.String())
 		if text == "" {
@@ -50,11 +50,11 @@ func (c *checker) message(m *i18n.Message) {
 		case strings.TrimSpace(text) != text:
 			c.problem(line, m.ID+" begins or ends with a space", "take it out")
 		}
-		if english != nil && english != m {
+		if english.ID != "" && english != m {
 			c.beside(m, line, text, english.Other)
 		}
 	}
-	if english == nil {
+	if english.ID == "" {
 		return
 	}
 	now := fmt.Sprintf("the English is %q; where the text fits it, write hash = %q in its table", english.Other, m.EnglishHash())
@@ -78,7 +78,7 @@ func (c *checker) beside(m *i18n.Message, line int, text, english string) {
 	if word := c.writing.foreignWord(words); c.writing.letters != nil && word != "" && !slices.Contains(strings.Fields(englishWords), word) {
 		c.problem(line, fmt.Sprintf("%s: %q has letters of another script", m.ID, word), "write it in the script of "+c.file.Tag)
 	}
-	if m.Gender != "" || m.ID == m.English().ID {
+	if m.Gender != "" || m.ID == m.English.ID {
 		c.length(m.ID, line, words, englishWords)
 	}
 	c.end(m.ID, line, text, english)

@@ -84,10 +84,10 @@ func (d *Draft) Note(id string) string {
 	if m == nil {
 		m = d.source.File.Message(id)
 	}
-	if m == nil || m.English() == nil {
+	if m == nil {
 		return ""
 	}
-	return oneLine(m.English().Description)
+	return oneLine(m.English.Description)
 }
 
 func oneLine(text string) string { return strings.Join(strings.Fields(text), " ") }

@@ -79,7 +79,7 @@ func NewFile(tag string, folders ...fs.FS) ([]byte, error) {
 	fmt.Fprintf(w, newFileHead, display.English.Tags().Name(parsed))
 	w.header(parsed, err == nil)
 	for _, m := range source.File.Messages {
-		if source.Needs(m) {
+		if m.Needed() {
 			w.message(m)
 		}
 	}

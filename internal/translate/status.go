@@ -54,7 +54,7 @@ func statusOf(file *i18n.File, source *i18n.Source, proof *i18n.Proof) Status {
 	}
 	for _, m := range source.File.Messages {
 		switch {
-		case !source.Needs(m):
+		case !m.Needed():
 		case m.Block != "" && !file.HasBlock(m.Block):
 			if !slices.Contains(s.LeftOut, m.Block) {
 				s.LeftOut = append(s.LeftOut, m.Block)

@@ -108,7 +108,7 @@ func (r *reader) week(name fileName, school string) *Week {
 	if note := strings.TrimSpace(front.note); note != "" {
 		w.Notes[school] = note
 		r.checkNote(name.path, front.noteLine, front.note, w.Allow)
-		r.settingsBelow(name.path, front)
+		r.settingsBelow(name.path, front, w.settings)
 	}
 	return w
 }

@@ -12,22 +12,6 @@ import (
 	"homebuild/internal/tomlfile"
 )
 
-// siteSchema are the settings of site.toml.
-var siteSchema = &tomlfile.Schema{
-	Like: `settings look like name = "Pebble Lane School"`,
-	Keys: []tomlfile.Key{
-		{Name: "name", Takes: tomlfile.Word},
-		{Name: "class", Takes: tomlfile.Word},
-		{Name: "address", Takes: tomlfile.Word},
-		{Name: "languages", Takes: tomlfile.List},
-		{Name: "school-language", Takes: tomlfile.Word},
-		{Name: "theme", Takes: tomlfile.Word},
-		{Name: "key", Takes: tomlfile.Word},
-		{Name: "answers", Takes: tomlfile.Word},
-		{Name: "index", Takes: tomlfile.Switch},
-	},
-}
-
 // maxName keeps a school's name on one or two lines of a phone.
 const maxName = 80
 
@@ -44,12 +28,13 @@ func (r *reader) site() Site {
 	if !ok {
 		return Site{}
 	}
-	file := tomlfile.Parse(SiteFile, text, 1, siteSchema)
+	file := tomlfile.Parse(SiteFile, text, 1)
+	file.Like = `settings look like name = "Pebble Lane School"`
 	s := file.Section()
 	site := Site{
 		Address: address(s),
 		Theme:   s.OneOf("theme", "a theme", r.allowed.Themes),
-		Key:     s.Text("key"),
+		Key:     s.Word("key"),
 		Index:   s.Switch("index"),
 	}
 	site.Answers = answers(s, site.Address)
@@ -60,7 +45,7 @@ func (r *reader) site() Site {
 	if !s.Has("name") {
 		s.Add("name", "the site has no name", `write name = "...", as families know the school or the class`)
 	}
-	r.problems = append(r.problems, file.Problems...)
+	r.problems = append(r.problems, file.Problems()...)
 	return site
 }
 
@@ -78,7 +63,7 @@ func (r *reader) noSite() {
 
 // address is an https address of a place, ending in "/".
 func address(s *tomlfile.Section) string {
-	typed := s.Text("address")
+	typed := s.Word("address")
 	if typed == "" {
 		return ""
 	}
@@ -128,7 +113,7 @@ func (r *reader) languages(s *tomlfile.Section) []string {
 
 // schoolLanguage is the class's own: the first, unless the file says another.
 func schoolLanguage(s *tomlfile.Section, languages []string) string {
-	typed := s.Text("school-language")
+	typed := s.Word("school-language")
 	if tag, ok := sameWord(typed, languages); ok {
 		return tag
 	}
@@ -144,19 +129,20 @@ func schoolLanguage(s *tomlfile.Section, languages []string) string {
 // texts reads a text that may differ by language: one, or a table of them.
 func texts(s *tomlfile.Section, key string, languages []string) Text {
 	if v := s.Value(key); v == nil || v.Kind != tomlfile.Table {
-		plain := s.Text(key)
+		plain := s.Word(key)
 		public(s, key, plain)
 		return Text{Plain: plain}
 	}
-	by, text := s.Section(key), Text{By: map[string]string{}}
+	by, text := s.Section(key, key), Text{By: map[string]string{}}
 	for _, v := range by.Values() {
+		word := by.Word(v.Key)
 		tag, ok := sameWord(v.Key, languages)
 		if !ok {
 			by.Unknown(v.Key, "one of this site's languages, in "+key, v.Key, languages)
 			continue
 		}
-		text.By[tag] = by.Text(v.Key)
-		public(by, v.Key, text.By[tag])
+		text.By[tag] = word
+		public(by, v.Key, word)
 	}
 	return text
 }

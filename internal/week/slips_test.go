@@ -106,7 +106,7 @@ func TestSlipsOfSettings(t *testing.T) {
 		{"unknown kind", "+++\n[own-target]\nkinds = [\"add-to-resutl\"]\n+++\n", at3 + `"add-to-resutl" is not a kind of story
   hint: did you mean "add-to-result"? there are: add-to-result, together-total`},
 		{"wrong key of the own target", "+++\n[own-target]\nlargets = 20\n+++\n", at3 + `"largets" is not a setting of a target of your own
-  hint: did you mean "largest"? there are: operation, largest, kinds, parts, crossing, steps`},
+  hint: did you mean "largest"? there are: operation, largest, parts, crossing, steps, kinds`},
 		{"setting of the week below another", "+++\n[own-target]\nstories = 3\n+++\n", at3 + `"stories" is not a setting of a target of your own
   hint: stories is a setting of the whole file: write it above [own-target]`},
 		{"setting of the own target above it", weekWith("largest = 20"), at3 + `"largest" is not a setting
@@ -154,10 +154,10 @@ func TestAllAtOnce(t *testing.T) {
 		SiteFile, "nmae = \"x\"\nlanguages = en\n",
 		"weeks/2026-02-31.md", goodWeek,
 		"weeks/2026-09-14.md", "+++\ntarget = add-within-20\nfocus = “make-ten”\nstories = 12\nbogus = 1\n+++\nCall 555-010-0199\n",
-	), `site.toml:1: "nmae" is not a setting
-  hint: did you mean "name"? there are: name, class, address, languages, school-language, theme, key, answers, index
-site.toml:1: the site has no name
+	), `site.toml:1: the site has no name
   hint: write name = "...", as families know the school or the class
+site.toml:1: "nmae" is not a setting
+  hint: did you mean "name"? there are: address, theme, key, index, answers, languages, school-language, name, class
 site.toml:2: "en" is not a list
   hint: write languages = ["en"]
 weeks/2026-02-31.md: "2026-02-31" is not a day of the calendar

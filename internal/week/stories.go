@@ -15,21 +15,10 @@ const (
 	maxAnswer = 120
 )
 
-var storySchema = &tomlfile.Schema{
-	What: "a story of your own",
-	Like: `settings look like text = "..."`,
-	Keys: []tomlfile.Key{
-		{Name: "text", Takes: tomlfile.Text},
-		{Name: "reading", Takes: tomlfile.Text},
-		{Name: "answer", Takes: tomlfile.Text},
-		{Name: "in", Takes: tomlfile.Table},
-	},
-}
-
 // ownStories reads the stories of a week that the teacher told.
 func (r *reader) ownStories(week *tomlfile.Section, allow []string) []OwnStory {
 	var out []OwnStory
-	stories := week.Sections("own-story")
+	stories := week.Sections("own-story", "a story of your own")
 	for _, s := range stories {
 		out = append(out, r.ownStory(s, allow))
 	}
@@ -48,7 +37,7 @@ func (r *reader) ownStory(s *tomlfile.Section, allow []string) OwnStory {
 	if !s.Has("text") {
 		s.Add("text", "an own story has no text", `write text = "...", the whole story with its question`)
 	}
-	if in := s.Section("in"); in != nil {
+	if in := s.Section("in", "the translations"); in.Written {
 		story.In = r.translations(in, allow)
 	}
 	return story
@@ -57,12 +46,13 @@ func (r *reader) ownStory(s *tomlfile.Section, allow []string) OwnStory {
 func (r *reader) translations(in *tomlfile.Section, allow []string) map[string]string {
 	out := map[string]string{}
 	for _, v := range in.Values() {
+		text := plainText(in, v.Key, maxStory, allow)
 		tag, ok := sameWord(v.Key, r.allowed.Languages)
 		if !ok {
 			in.Add(v.Key, fmt.Sprintf("%q is not a language there is a file for", v.Key), languageHint(v.Key, r.allowed.Languages))
 			continue
 		}
-		if text := plainText(in, v.Key, maxStory, allow); text != "" {
+		if text != "" {
 			out[tag] = text
 		}
 	}

@@ -25,11 +25,8 @@ func Targets() ([]Target, error) {
 	return targets, nil
 }
 
-// Bounds of what a target file may say.
-const (
-	highestGrade = 3
-	longestText  = 200 // characters of a teacher's own sentence
-)
+// highestGrade is the last one that targets are for.
+const highestGrade = 3
 
 // ParseTargets reads targets of the form of targets.toml. Every problem is
 // given at its line, and a target with a problem is left out.
@@ -62,7 +59,7 @@ var goodID = regexp.MustCompile(`^[a-z][a-z0-9]*(-[a-z0-9]+)*$`)
 // target makes a target of what is written, noting whatever is wrong.
 func target(s *tomlfile.Section) Target {
 	t := Target{
-		ID: s.Word("id"), Can: short(s, "can"), About: short(s, "about"),
+		ID:        s.Word("id"),
 		Grade:     problem.Grade(s.Number("grade", 0, highestGrade, 0)),
 		Standards: s.List("standards"),
 		Kinds:     words(s, "kinds", problem.Kinds()),
@@ -101,15 +98,6 @@ func sensible(s *tomlfile.Section, t Target) {
 			s.Add("", fmt.Sprintf("no numbers are left for stories of the kind %q", k), "make the range larger or the limits wider")
 		}
 	}
-}
-
-// short reads a teacher's own sentence, and notes one that is too long.
-func short(s *tomlfile.Section, key string) string {
-	text := s.Text(key)
-	if len([]rune(text)) > longestText {
-		s.Add(key, "this sentence is too long to read at home", fmt.Sprintf("use at most %d letters", longestText))
-	}
-	return text
 }
 
 // words reads a list of words that name some of all values.

@@ -32,9 +32,7 @@ func Lines() []phrase.Line {
 		add(phrase.Say(id))
 	}
 	add(NameLine(phrase.Person("", "person")))
-	add(StripLine(0, 20))
 	for _, kind := range Kinds() {
-		add(BlankLine(kind))
 		for _, k := range problem.Kinds() {
 			for _, p := range ofStory(kind, k) {
 				add(p.Describe())

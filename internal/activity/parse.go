@@ -32,7 +32,7 @@ const highestGrade = 3
 // given at its line, and a target with a problem is left out.
 func ParseTargets(path, text string) ([]Target, diag.Problems) {
 	file := tomlfile.Parse(path, text, 1)
-	file.Like = `settings look like id = "add-within-20"`
+	file.Example = `settings look like id = "add-within-20"`
 	var out []Target
 	seen := map[string]bool{}
 	written := file.Section().Sections("target", "a target")

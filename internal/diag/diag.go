@@ -14,11 +14,10 @@ import (
 // Problem is one thing to mend. Text is lower case without a full stop and
 // quotes what was typed; Hint is the next step and may be empty.
 type Problem struct {
-	File   string // path as the person knows it, slash separated
-	Line   int    // from 1; 0 when the file as a whole is meant
-	Column int    // from 1; 0 when unknown
-	Text   string
-	Hint   string
+	File string // path as the person knows it, slash separated
+	Line int    // from 1; 0 when the file as a whole is meant
+	Text string
+	Hint string
 }
 
 // String is "file:line: text", then the hint on its own line.
@@ -50,10 +49,10 @@ func (ps Problems) Error() string {
 	return strings.Join(lines, "\n")
 }
 
-// Sort puts problems in the order of file, line and column.
+// Sort puts problems in the order of file and line.
 func (ps Problems) Sort() {
 	slices.SortStableFunc(ps, func(a, b Problem) int {
-		return cmp.Or(cmp.Compare(a.File, b.File), cmp.Compare(a.Line, b.Line), cmp.Compare(a.Column, b.Column))
+		return cmp.Or(cmp.Compare(a.File, b.File), cmp.Compare(a.Line, b.Line))
 	})
 }
 

@@ -2,6 +2,7 @@ package i18n
 
 import (
 	"slices"
+	"strconv"
 	"strings"
 
 	"homebuild/internal/phrase"
@@ -17,7 +18,6 @@ type Language struct {
 	blocks   map[string]bool // whole blocks: "thing.shell", "story.add-to-result.1"
 	plural   *Plurals
 	digits   digits
-	words    map[string]numberWords // by table: "", "feminine", "feminine-accusative"
 	sum      string
 }
 
@@ -101,9 +101,10 @@ func (l *Language) Plain(line phrase.Line) string {
 // table. Who reads a text of that language finds its numbers by them.
 func (l *Language) NumberWords() map[string]int {
 	out := map[string]int{}
-	for _, table := range l.words {
-		for n, word := range table {
-			out[strings.ToLower(word)] = n
+	for id, m := range l.messages {
+		if strings.HasPrefix(id, "words.") {
+			n, _ := strconv.Atoi(id[strings.LastIndexByte(id, '.')+1:])
+			out[strings.ToLower(m.word())] = n
 		}
 	}
 	return out

@@ -40,7 +40,6 @@ func (s *Source) Prove(f *File, upTo int) *Proof {
 			messages: make(map[string]*ready, len(f.Messages)),
 			order:    make([]string, 0, len(f.Messages)),
 			blocks:   map[string]bool{},
-			words:    map[string]numberWords{},
 			sum:      fmt.Sprintf("%x.%x", f.sum, s.File.sum),
 		},
 	}
@@ -92,10 +91,10 @@ func (b *builder) build() bool {
 	if b.full() {
 		return false
 	}
-	b.words()
+	b.checkWords()
 	b.checkForms()
 	b.checkGenders()
-	b.lang.stale = b.anyStale()
+	b.lang.stale = slices.ContainsFunc(b.file.Messages, b.isStale)
 	return true
 }
 
@@ -261,19 +260,9 @@ func (b *builder) room(text string) template {
 	return b.segments[from : from : from+need]
 }
 
-// anyStale reports whether the English of any message has changed since it was
+// isStale reports whether the English of a message has changed since it was
 // translated. In a reviewed file a message that keeps no hash counts as
 // changed, as nobody can tell.
-func (b *builder) anyStale() bool {
-	for _, m := range b.file.Messages {
-		switch m.Freshness() {
-		case Stale:
-			return true
-		case Unknown:
-			if b.lang.reviewed != "" {
-				return true
-			}
-		}
-	}
-	return false
+func (b *builder) isStale(m *Message) bool {
+	return m.Stale() || b.lang.reviewed != "" && m.Unheld()
 }

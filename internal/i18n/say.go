@@ -4,16 +4,13 @@ import (
 	"cmp"
 	"errors"
 	"fmt"
+	"strconv"
 
 	"homebuild/internal/phrase"
 )
 
 // writingLine is what a blank shows.
 const writingLine = "____"
-
-// numberWords are a table of number words; numbers that it lacks are written in
-// digits.
-type numberWords map[int]string
 
 // ready is a message that was parsed and proved.
 type ready struct {
@@ -169,13 +166,13 @@ func (l *Language) form(thing, key, form string) *ready {
 func (l *Language) number(v *phrase.Value, form, thing string) string {
 	if v.Words {
 		gender := l.Gender(thing)
-		tables := []string{gender + "-" + form, form, gender, ""}
+		tables := []string{gender + "-" + form + ".", form + ".", gender + ".", ""}
 		if form == "" {
 			tables = tables[2:]
 		}
 		for _, table := range tables {
-			if word := l.words[table][v.N]; word != "" {
-				return word
+			if m := l.messages["words."+table+strconv.Itoa(v.N)]; m != nil && m.word() != "" {
+				return m.word()
 			}
 		}
 	}

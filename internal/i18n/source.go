@@ -139,24 +139,14 @@ func (m *Message) EnglishHash() string { return m.English.hash }
 // Plural reports whether the English has plural forms.
 func (m *Message) Plural() bool { return m.English.plural }
 
-// Freshness tells whether a message was made from the English of today.
-type Freshness uint8
-
-const (
-	Fresh   Freshness = iota
-	Unknown           // no hash is kept
-	Stale
-)
-
-// Freshness of a message. What is not translated is fresh.
-func (m *Message) Freshness() Freshness {
-	switch {
-	case m.English == noEnglish || m.English == m || m.Family == "language" || m.Family == "words" || m.Key == "gender":
-		return Fresh
-	case m.Hash == "":
-		return Unknown
-	case m.Hash != m.English.hash:
-		return Stale
-	}
-	return Fresh
+// translated reports whether a message was made from an English one.
+func (m *Message) translated() bool {
+	return m.English != noEnglish && m.English != m && m.Family != "language" && m.Family != "words" && m.Key != "gender"
 }
+
+// Stale reports whether the English has changed since a message was made from
+// it.
+func (m *Message) Stale() bool { return m.translated() && m.Hash != "" && m.Hash != m.English.hash }
+
+// Unheld reports whether a message does not say which English it was made from.
+func (m *Message) Unheld() bool { return m.translated() && m.Hash == "" }

@@ -16,26 +16,16 @@ func (b *builder) checkGender(m *Message) {
 	}
 }
 
-// words puts the number words where saying finds them.
-func (b *builder) words() {
+// checkWords makes sure that something can ask for each table of number words.
+func (b *builder) checkWords() {
+	checked := map[string]bool{}
 	for _, m := range b.file.Messages {
-		if m.Family == "words" && checkWordID(m.ID) == nil && !b.full() {
-			b.word(m)
+		table, inTable := strings.CutSuffix(strings.TrimPrefix(m.ID, "words."), "."+m.Key)
+		if m.Family == "words" && inTable && !checked[table] && checkWordID(m.ID) == nil && !b.full() {
+			checked[table] = true
+			b.checkWordTable(m, table)
 		}
 	}
-}
-
-func (b *builder) word(m *Message) {
-	table := ""
-	if parts := strings.Split(m.ID, "."); len(parts) == 3 {
-		table = parts[1]
-	}
-	if b.lang.words[table] == nil {
-		b.checkWordTable(m, table)
-		b.lang.words[table] = numberWords{}
-	}
-	n, _ := strconv.Atoi(m.Key)
-	b.lang.words[table][n] = m.Other
 }
 
 // checkWordTable makes sure that something can ask for a table: its name is a

@@ -51,7 +51,7 @@ func ReadTheme(base, theme fs.FS) (*Theme, error) {
 		return nil, diag.Problems{*problem}
 	}
 	file := tomlfile.Parse("theme.toml", text, 1)
-	file.Like = `settings look like ink = "#1f5c85"`
+	file.Example = `settings look like ink = "#1f5c85"`
 	s := file.Section()
 	t := &Theme{Name: s.Word("name"), Light: palette(s, "light"), Dark: palette(s, "dark"), styles: map[kind]style{}}
 	if problems := file.Problems(); len(problems) > 0 {

@@ -20,9 +20,9 @@ type slip struct {
 // of compiles the look of what stands after a key and its equals sign.
 func of(value string) *regexp.Regexp { return regexp.MustCompile(`^\s*([\w-]+)\s*=\s*` + value) }
 
-// signs are characters that stand where a plain one is wanted. They are looked
+// lookalikes are characters that stand where a plain one is wanted. They are looked
 // for before everything else.
-var signs = sync.OnceValue(func() []slip {
+var lookalikes = sync.OnceValue(func() []slip {
 	return []slip{
 		{regexp.MustCompile(`^\s*([\w-]*)\s*[=:]?\s*[^"']*?([“”„«»‘’‚‹›＂]).*$`),
 			"%s is a curly quote", `use straight quotes: ${1} = "..."`, 0},
@@ -82,10 +82,10 @@ var assignment = of(`(.*?)\s*(?:#.*)?$`)
 
 // explain says in plain words what is wrong with a line.
 func (f *File) explain(u unreadable) (text, hint string) {
-	if k := f.asked.begun(u.text); k != nil {
+	if k := f.schema.headed(u.text); k != nil {
 		return k.heading()
 	}
-	if text, hint, ok := f.look(signs(), u.text); ok {
+	if text, hint, ok := f.look(lookalikes(), u.text); ok {
 		return text, hint
 	}
 	if text, hint, ok := f.explainValue(u.text); ok {
@@ -97,10 +97,10 @@ func (f *File) explain(u unreadable) (text, hint string) {
 	switch {
 	case strings.Contains(u.text, "=") || strings.TrimSpace(u.text) == "":
 		return "this line cannot be read: " + u.cause, ""
-	case f.Like == "":
+	case f.Example == "":
 		return "this line is neither a text nor a name in brackets", `write key = "text", or # before a remark`
 	}
-	return "this line is not a setting", f.Like
+	return "this line is not a setting", f.Example
 }
 
 // look finds the first slip that a line looks like.
@@ -110,7 +110,7 @@ func (f *File) look(among []slip, line string) (text, hint string, ok bool) {
 		if m == nil {
 			continue
 		}
-		if k := f.asked.find(line[m[2]:m[3]]); slip.only != 0 && (k == nil || k.takes != slip.only) {
+		if k := f.schema.find(line[m[2]:m[3]]); slip.only != 0 && (k == nil || k.takes != slip.only) {
 			continue
 		}
 		text = slip.text
@@ -129,7 +129,7 @@ func (f *File) explainValue(line string) (text, hint string, ok bool) {
 	if m == nil || m[2] == "" {
 		return "", "", false
 	}
-	k, typed := f.asked.find(m[1]), m[2]
+	k, typed := f.schema.find(m[1]), m[2]
 	text = fmt.Sprintf("%s cannot be %s", m[1], short(typed))
 	switch {
 	case k == nil:

@@ -3,7 +3,6 @@ package tomlfile
 import (
 	"fmt"
 	"iter"
-	"slices"
 	"strings"
 
 	"github.com/pelletier/go-toml/v2/unstable"
@@ -14,13 +13,13 @@ import (
 // File is a file that was read.
 type File struct {
 	Root *Value
-	// Like says what a setting looks like, for a line that is none.
-	Like string
+	// Example says what a setting looks like, for a line that is none.
+	Example string
 
 	found      report // by sections
 	tree       *tree
 	unreadable []unreadable
-	asked      asked
+	schema     schema
 }
 
 // unreadable is a line that is no TOML, and what the library says about it.
@@ -71,21 +70,23 @@ func (f *File) Values() iter.Seq[*Value] {
 // written twice, and, once the file was read as sections, what these found and
 // keys that none of them asked for.
 func (f *File) Problems() diag.Problems {
-	all := report{f.found.path, slices.Concat(f.found.problems, f.tree.problems)}
+	all := report{path: f.found.path}
 	for _, u := range f.unreadable {
 		text, hint := f.explain(u)
 		all.add(u.line, text, hint)
 	}
-	for _, again := range f.tree.again {
-		text, hint := fmt.Sprintf("%q is written twice", again.first.Name()), fmt.Sprintf("keep one of the two; the first is on line %d", again.first.Line)
-		if k := f.asked.key(again.first.Key); k != nil && k.takes == Tables && again.first.Parent == f.Root {
+	for _, d := range f.tree.duplicates {
+		text, hint := fmt.Sprintf("%q is written twice", d.first.Name()), fmt.Sprintf("keep one of the two; the first is on line %d", d.first.Line)
+		if k := f.schema.key(d.first.Key); k != nil && k.takes == Tables && d.first.Parent == f.Root {
 			text, hint = k.heading()
 		}
-		all.add(again.line, text, hint)
+		all.add(d.line, text, hint)
 	}
-	if len(f.asked.keys) > 0 {
-		f.unknown(&all, f.Root, &f.asked)
+	all.problems = append(all.problems, f.tree.problems...)
+	if len(f.schema.keys) > 0 {
+		f.unknown(&all, f.Root, &f.schema)
 	}
+	all.problems = append(all.problems, f.found.problems...)
 	all.problems.Sort()
 	return all.problems
 }
@@ -100,7 +101,7 @@ func (f *File) skip(text string, slip *unstable.ParserError) (rest string, ok bo
 	f.unreadable = append(f.unreadable, unreadable{f.tree.root.Line + row, line, slip.Message})
 	lines[row] = ""
 	if strings.HasPrefix(strings.TrimSpace(line), "[") {
-		lines[row] = passedOver
+		lines[row] = skipped
 	}
 	return strings.Join(lines, "\n"), strings.TrimSpace(line) != ""
 }

@@ -15,13 +15,13 @@ import (
 type Section struct {
 	Written bool // whether the file has it
 
-	file  *File
-	table *Value
-	asked *asked
+	file   *File
+	table  *Value
+	schema *schema
 }
 
 // Section is the file as a whole.
-func (f *File) Section() *Section { return &Section{true, f, f.Root, &f.asked} }
+func (f *File) Section() *Section { return &Section{true, f, f.Root, &f.schema} }
 
 // Add notes a problem at the line of a setting; see Line.
 func (s *Section) Add(key, text, hint string) { s.file.found.add(s.Line(key), text, hint) }
@@ -88,10 +88,10 @@ func (s *Section) LineOf(path string) int {
 // as if it stood in the section; what is the name of that table. Both are empty
 // for a line that does neither.
 func (s *Section) Sets(line string) (key, what string) {
-	if k := s.asked.begun(line); k != nil {
+	if k := s.schema.headed(line); k != nil {
 		return k.name, k.of.what
 	}
-	if m := assignment.FindStringSubmatch(line); m != nil && s.asked.key(m[1]) != nil {
+	if m := assignment.FindStringSubmatch(line); m != nil && s.schema.key(m[1]) != nil {
 		return m[1], ""
 	}
 	return "", ""
@@ -104,7 +104,7 @@ func (s *Section) Word(key string) string { return s.text(key, Word, "word") }
 func (s *Section) Text(key string) string { return s.text(key, Text, "text") }
 
 func (s *Section) text(name string, takes Kind, sort string) string {
-	s.asked.note(key{name: name, takes: takes})
+	s.schema.note(key{name: name, takes: takes})
 	v := s.Value(name)
 	switch {
 	case v == nil:
@@ -130,7 +130,7 @@ func (s *Section) OneOf(key, what string, allowed []string) string {
 // Number is a whole number from low to high; the usual one when it is left out
 // or wrong.
 func (s *Section) Number(name string, low, high, usual int) int {
-	k, v := s.asked.note(key{name: name, takes: Number, low: low, high: high, usual: usual}), s.Value(name)
+	k, v := s.schema.note(key{name: name, takes: Number, low: low, high: high, usual: usual}), s.Value(name)
 	if v == nil {
 		return usual
 	}
@@ -148,7 +148,7 @@ func (s *Section) Number(name string, low, high, usual int) int {
 
 // Switch is true or false; false when left out or wrong.
 func (s *Section) Switch(name string) bool {
-	k, v := s.asked.note(key{name: name, takes: Switch}), s.Value(name)
+	k, v := s.schema.note(key{name: name, takes: Switch}), s.Value(name)
 	if v != nil && v.Kind != Switch {
 		s.wrong(v, k.plainSwitch(v.Text))
 		return false
@@ -158,7 +158,7 @@ func (s *Section) Switch(name string) bool {
 
 // List is a list of words; nil when left out or wrong.
 func (s *Section) List(name string) []string {
-	s.asked.note(key{name: name, takes: List})
+	s.schema.note(key{name: name, takes: List})
 	v := s.Value(name)
 	if v == nil {
 		return nil
@@ -200,7 +200,7 @@ func (s *Section) tables(name, what string, takes Kind) (*key, []*Section) {
 	if takes == Tables {
 		head = "[" + head + "]"
 	}
-	k := s.asked.note(key{name: name, takes: takes, of: &asked{what: what, head: head}})
+	k := s.schema.note(key{name: name, takes: takes, of: &schema{what: what, head: head}})
 	v := s.Value(name)
 	if v == nil {
 		return k, nil

@@ -13,7 +13,7 @@ import (
 // Limits of a file from a stranger.
 const (
 	maxDepth    = 8      // parts of a name
-	maxValues   = 30_000 // tables, texts and items of lists; a language has about 3,000
+	maxValues   = 150_000 // tables, texts and items of lists; a language has about 3,000
 	maxProblems = 200    // told of one file; the rest waits until these are mended
 )
 
@@ -46,17 +46,17 @@ type tree struct {
 	count  int
 
 	line, offset int // of the place in the text that was asked for last
-	again        []again
+	duplicates   []duplicate
 }
 
-// again is a name that was written before.
-type again struct {
+// duplicate is a name that was written before.
+type duplicate struct {
 	first *Value
 	line  int
 }
 
-// passedOver is the heading of a table of which nothing is told.
-const passedOver = "[[passed-over]]"
+// skipped is the heading of a table of which nothing is told.
+const skipped = "[[skipped]]"
 
 // newTree makes an empty tree for a text that begins on a line of the file.
 func newTree(path, text string, first int) *tree {
@@ -78,7 +78,7 @@ func (t *tree) walk() *unstable.ParserError {
 		case table != nil: // else what is wrong with the header was told
 			t.keyValue(table, e)
 		}
-		if len(t.problems)+len(t.again) >= maxProblems {
+		if len(t.problems)+len(t.duplicates) >= maxProblems {
 			return nil
 		}
 		if t.count > maxValues {
@@ -141,7 +141,7 @@ func (t *tree) header(e *unstable.Node) *Value {
 			v = t.put(in, key, Table, line)
 			v.origin = implied
 		case v.origin == closed || last && v.origin != implied:
-			t.again = append(t.again, again{v, line})
+			t.duplicates = append(t.duplicates, duplicate{v, line})
 			return nil
 		case v.origin == repeated:
 			v = v.last
@@ -161,7 +161,7 @@ func (t *tree) repeat(in, v *Value, key string, line int) *Value {
 		v = t.put(in, key, Tables, line)
 		v.origin = repeated
 	case v.origin != repeated:
-		t.again = append(t.again, again{v, line})
+		t.duplicates = append(t.duplicates, duplicate{v, line})
 		return nil
 	}
 	item := t.put(v, "", Table, line)
@@ -179,7 +179,7 @@ func (t *tree) keyValue(in *Value, e *unstable.Node) {
 		v := t.at[place{in, key}]
 		switch last := it.IsLast(); {
 		case v != nil && (last || v.origin != dotted):
-			t.again = append(t.again, again{v, line})
+			t.duplicates = append(t.duplicates, duplicate{v, line})
 			return
 		case last:
 			t.value(in, key, line, e.Value())

@@ -85,7 +85,7 @@ func (v *Value) shown() string {
 	case Table:
 		return "a table"
 	}
-	return v.Text
+	return short(v.Text)
 }
 
 // listed is a value as a list would hold it: "en, es" is two words.

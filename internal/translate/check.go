@@ -58,13 +58,11 @@ func (c *checker) message(m *i18n.Message) {
 		return
 	}
 	now := fmt.Sprintf("the English is %q; where the text fits it, write hash = %q in its table", english.Other, m.EnglishHash())
-	switch m.Freshness() {
-	case i18n.Stale:
+	switch {
+	case m.Stale():
 		c.problem(m.LineOf("hash"), m.ID+": the English has changed since this was translated", now)
-	case i18n.Unknown:
-		if c.reviewed {
-			c.problem(m.Line, m.ID+" keeps no hash, so nobody can tell whether the review still holds", now)
-		}
+	case m.Unheld() && c.reviewed:
+		c.problem(m.Line, m.ID+" keeps no hash, so nobody can tell whether the review still holds", now)
 	}
 }
 

@@ -3,6 +3,7 @@ package translate
 import (
 	"bytes"
 	"cmp"
+	_ "embed"
 	"fmt"
 	"io/fs"
 	"strings"
@@ -21,27 +22,8 @@ var nativeDigits = map[string]string{
 	"mr": "deva", "ne": "deva",
 }
 
-const newFileHead = `# %[1]s: the words of homebuild's pages.
-#
-# Each message has a note, the English text and an empty text to fill in.
-# - Places such as {{.Start}} stay as they are; put them where your language
-#   wants them. {{.A}} and {{.B}} are people and may be left out of a story
-#   sentence where the verb says who it is.
-# - Write whole sentences, the way you would say them to a parent.
-# - A story (story...), a thing, a person or a setting that does not work in
-#   your language may be left out: take out all of its messages.
-# - A sentence may ask for another form of a thing or a name. Write
-#   {{.Start.accusative}}, and add [thing.shell.count-accusative] to every thing.
-#   {{.Change.more}} is such a form of the English ("6 more shells"): write
-#   {{.Change}}, or a form that your own sentence needs.
-# - Where a verb agrees with the person, a sentence has a table for each gender in
-#   the place of its own: [story....change.feminine] and [story....change.masculine],
-#   each with the hash. Every person then needs a gender.
-# - Leave hash as it is: it shows later which English texts have changed.
-# Begin with one thing, one person and one story: then you know which forms your
-# language asks for.
-
-`
+//go:embed newfile.txt
+var newFileHead string
 
 // familyNotes stand above the first message of a family.
 var familyNotes = map[string]string{

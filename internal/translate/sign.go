@@ -48,7 +48,7 @@ func checkSignature(by, reviewed string) *diag.Problem {
 func unheld(f *i18n.File) diag.Problems {
 	var out diag.Problems
 	for _, m := range f.Messages {
-		if m.Freshness() == i18n.Unknown {
+		if m.Unheld() {
 			out = append(out, diag.Problem{File: f.Path, Line: m.Line, Text: m.ID + " keeps no hash of its English text",
 				Hint: "where the whole file was held against the English of today, run: homebuild language stamp " + f.Tag})
 		}

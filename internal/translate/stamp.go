@@ -25,7 +25,7 @@ func Stamp(tag string, folders ...fs.FS) ([]byte, error) {
 	source.Hold(f)
 	lines := strings.Split(f.Text, "\n")
 	for _, m := range f.Messages {
-		if m.Freshness() == i18n.Unknown {
+		if m.Unheld() {
 			lines[m.Line-1] = stampLine(lines[m.Line-1], fmt.Sprintf("hash = %q", m.EnglishHash()), m.Key, m.Alone)
 		}
 	}

@@ -67,7 +67,7 @@ func statusOf(file *i18n.File, source *i18n.Source, proof *i18n.Proof) Status {
 		}
 	}
 	for _, m := range file.Messages {
-		if m.Freshness() == i18n.Stale {
+		if m.Stale() {
 			s.Stale++
 		}
 	}

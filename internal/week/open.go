@@ -40,20 +40,32 @@ func (r *reader) visible(name, text string) bool {
 	return ok
 }
 
-// hidden names an unseen character that does not belong in a note, or "".
+// unseen are characters that nobody sees and that do not belong in a note.
+var unseen = []struct {
+	first, last rune
+	what        string
+}{
+	{0x00, '\t' - 1, "a control character"},
+	{'\t' + 1, 0x1f, "a control character"},
+	{0x7f, 0x9f, "a control character"},
+	{0xad, 0xad, "an unseen character"},
+	{0x200b, 0x200b, "an unseen character"},
+	{0x2028, 0x2029, "a control character"},
+	{0x202a, 0x202e, "a mark that turns the reading direction"},
+	{0x2060, 0x2060, "an unseen character"},
+	{0x2066, 0x2069, "a mark that turns the reading direction"},
+	{0xfeff, 0xfeff, "an unseen character"},
+	{0xfff9, 0xfffb, "an unseen character"},
+	{utf8.RuneError, utf8.RuneError, "a letter that was lost earlier"},
+	{0xe0000, 0xe0fff, "an unseen character"},
+}
+
+// hidden names an unseen character behind a text, or "".
 func hidden(c rune, before string) string {
-	switch {
-	case c == '\t':
-		return ""
-	case c < 0x20 || c >= 0x7f && c < 0xa0 || c == 0x2028 || c == 0x2029:
-		return "a control character"
-	case c >= 0x202a && c <= 0x202e || c >= 0x2066 && c <= 0x2069:
-		return "a mark that turns the reading direction"
-	case c == 0x200b && !spaceless(before), c == 0x2060, c == 0xfeff, c == 0xad,
-		c >= 0xe0000 && c <= 0xe0fff, c >= 0xfff9 && c <= 0xfffb:
-		return "an unseen character"
-	case c == utf8.RuneError:
-		return "a letter that was lost earlier"
+	for _, u := range unseen {
+		if c >= u.first && c <= u.last && !(c == 0x200b && spaceless(before)) {
+			return u.what
+		}
 	}
 	return ""
 }

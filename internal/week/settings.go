@@ -12,7 +12,7 @@ import (
 // settings reads the settings of a week.
 func (r *reader) settings(name fileName, f front) *Week {
 	file := tomlfile.Parse(name.path, f.settings, f.first)
-	file.Like = `settings look like target = "add-within-20"; the note to families begins after the second "+++"`
+	file.Example = `settings look like target = "add-within-20"; the note to families begins after the second "+++"`
 	s := file.Section()
 	w := &Week{
 		Date:          name.date,

@@ -29,7 +29,7 @@ func (r *reader) site() Site {
 		return Site{}
 	}
 	file := tomlfile.Parse(SiteFile, text, 1)
-	file.Like = `settings look like name = "Pebble Lane School"`
+	file.Example = `settings look like name = "Pebble Lane School"`
 	s := file.Section()
 	site := Site{
 		Address: address(s),

@@ -8,8 +8,8 @@ import (
 	"homebuild/internal/diag"
 )
 
-// asked are the keys that a section was asked for: no other may stand there.
-type asked struct {
+// schema is what a section was asked for: no other key may stand there.
+type schema struct {
 	what string // what they are settings of: "a target"; empty for the file
 	head string // the line above them: "[own-target]"
 	keys []key
@@ -19,50 +19,50 @@ type asked struct {
 type key struct {
 	name             string
 	takes            Kind
-	low, high, usual int    // of a Number
-	of               *asked // of a Table or of Tables
+	low, high, usual int     // of a Number
+	of               *schema // of a Table or of Tables
 }
 
 // key finds a key; nil for none.
-func (a *asked) key(name string) *key {
-	for i := range a.keys {
-		if a.keys[i].name == name {
-			return &a.keys[i]
+func (s *schema) key(name string) *key {
+	for i := range s.keys {
+		if s.keys[i].name == name {
+			return &s.keys[i]
 		}
 	}
 	return nil
 }
 
 // find finds a key here or in one of the tables.
-func (a *asked) find(name string) *key {
-	k := a.key(name)
-	for i := 0; k == nil && i < len(a.keys); i++ {
-		if a.keys[i].of != nil {
-			k = a.keys[i].of.find(name)
+func (s *schema) find(name string) *key {
+	k := s.key(name)
+	for i := 0; k == nil && i < len(s.keys); i++ {
+		if s.keys[i].of != nil {
+			k = s.keys[i].of.find(name)
 		}
 	}
 	return k
 }
 
 // note notes that a key was asked for.
-func (a *asked) note(k key) *key {
-	if have := a.key(k.name); have != nil {
+func (s *schema) note(k key) *key {
+	if have := s.key(k.name); have != nil {
 		return have
 	}
-	a.keys = append(a.keys, k)
-	return &a.keys[len(a.keys)-1]
+	s.keys = append(s.keys, k)
+	return &s.keys[len(s.keys)-1]
 }
 
 var bracketed = regexp.MustCompile(`^\s*\[+\s*(.*?)\s*\]*\s*(?:#.*)?$`)
 
-// begun is the key whose tables a line in brackets begins, however it was typed;
+// headed is the key whose tables a line in brackets begins, however it was typed;
 // nil for none.
-func (a *asked) begun(line string) *key {
+func (s *schema) headed(line string) *key {
 	m := bracketed.FindStringSubmatch(line)
 	if m == nil {
 		return nil
 	}
-	k := a.key(strings.NewReplacer(" ", "-", "_", "-").Replace(strings.ToLower(m[1])))
+	k := s.key(strings.NewReplacer(" ", "-", "_", "-").Replace(strings.ToLower(m[1])))
 	if k == nil || k.of == nil {
 		return nil
 	}
@@ -78,15 +78,15 @@ func (k *key) heading() (text, hint string) {
 }
 
 // unknown tells of the keys in a table that nobody asked for.
-func (f *File) unknown(all *report, in *Value, a *asked) {
+func (f *File) unknown(all *report, in *Value, s *schema) {
 	for v := range in.Children() {
-		switch k := a.key(v.Key); {
-		case k == nil && "[["+v.Key+"]]" != passedOver:
+		switch k := s.key(v.Key); {
+		case k == nil && "[["+v.Key+"]]" != skipped:
 			text := fmt.Sprintf("%q is not a setting", short(v.Key))
-			if a.what != "" {
-				text += " of " + a.what
+			if s.what != "" {
+				text += " of " + s.what
 			}
-			all.add(v.Line, text, f.whereTo(v.Key, a))
+			all.add(v.Line, text, f.whereTo(v.Key, s))
 		case k != nil && k.of != nil:
 			tables, _ := tablesOf(v)
 			for _, table := range tables {
@@ -97,12 +97,12 @@ func (f *File) unknown(all *report, in *Value, a *asked) {
 }
 
 // whereTo says what was meant by a key, or where it belongs.
-func (f *File) whereTo(typed string, a *asked) string {
-	if a != &f.asked && f.asked.key(typed) != nil {
-		return fmt.Sprintf("%s is a setting of the whole file: write it above %s", typed, a.head)
+func (f *File) whereTo(typed string, s *schema) string {
+	if s != &f.schema && f.schema.key(typed) != nil {
+		return fmt.Sprintf("%s is a setting of the whole file: write it above %s", typed, s.head)
 	}
 	var names []string
-	for _, k := range a.keys {
+	for _, k := range s.keys {
 		if k.of != nil && k.of.key(typed) != nil {
 			return fmt.Sprintf("%s is a setting of %s: write it below %s", typed, k.of.what, k.of.head)
 		}

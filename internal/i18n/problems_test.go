@@ -130,8 +130,8 @@ func TestFileProblems(t *testing.T) {
 			locales/es.toml:24: "the language" is not a name
 			  hint: use letters a to z, digits and hyphens`},
 		{"name too deep", "es", `language = "Idioma"`, `a.b.c.d.e.f.g.h = "Idioma"`, `
-			locales/es.toml:24: a name has at most 8 parts, this has 9
-			  hint: write it with fewer dots`},
+			locales/es.toml:24: names and lists stand more than 8 deep in each other
+			  hint: write it with fewer dots and brackets`},
 		{"not UTF-8", "es", `Idioma`, "Idi\xffoma", `
 			locales/es.toml:24: a letter here is not saved as UTF-8
 			  hint: choose "UTF-8" where your editor asks for the encoding, and save it again`},

@@ -119,38 +119,45 @@ func (l *Language) Gender(id string) string {
 
 // fill writes a value in a form.
 func (l *Language) fill(out Text, v *phrase.Value, form string) (Text, error) {
-	switch v.Kind {
-	case phrase.KindNumber:
+	switch {
+	case v.Kind == phrase.KindNumber:
 		return append(out, Run{RunNumber, l.number(v, form, "")}), nil
-	case phrase.KindCounted:
-		if m := l.form(v.ID, "count", form); m != nil && m.plural != nil {
-			return append(out, Run{RunCounted, m.plural[l.plural.Of(v.N)].with(l.number(v, form, v.ID))}), nil
-		}
-	case phrase.KindAsked:
-		if m := l.form(v.ID, "ask", form); m != nil && m.text != nil {
-			return append(out, Run{RunPlain, m.word()}), nil
-		}
-	case phrase.KindBlank:
-		if v.ID == "" {
-			return append(out, Run{RunBlank, writingLine}), nil
-		}
-		if m := l.form(v.ID, "blank", form); m != nil && m.text != nil {
-			return append(out, m.text.around(Run{RunBlank, writingLine})...), nil
-		}
-	case phrase.KindPerson:
-		if m := l.messages[v.ID+"."+cmp.Or(form, "name")]; m != nil && m.text != nil {
-			return append(out, Run{RunPerson, m.word()}), nil
-		}
-	case phrase.KindEquation:
+	case v.Kind == phrase.KindEquation:
 		return append(out, Run{RunEquation, l.Equation(v.Equation)}), nil
-	case phrase.KindMessage:
-		if m := l.inner(v.ID, form); m != nil {
-			return append(out, Run{RunPlain, m.word()}), nil
-		}
-	case phrase.KindText:
+	case v.Kind == phrase.KindText:
 		return append(out, Run{RunOwnText, v.Text}), nil
+	case v.Kind == phrase.KindBlank && v.ID == "":
+		return append(out, Run{RunBlank, writingLine}), nil
 	}
-	return nil, fmt.Errorf("%q in {{.%s}} has no form %q", v.ID, v.Name, form)
+	m := l.message(v, form)
+	switch {
+	case m == nil || m.text == nil && m.plural == nil:
+		return nil, fmt.Errorf("%q in {{.%s}} has no form %q", v.ID, v.Name, form)
+	case m.plural != nil:
+		return append(out, Run{RunCounted, m.plural[l.plural.Of(v.N)].with(l.number(v, form, v.ID))}), nil
+	case v.Kind == phrase.KindBlank:
+		return append(out, m.text.around(Run{RunBlank, writingLine})...), nil
+	case v.Kind == phrase.KindPerson:
+		return append(out, Run{RunPerson, m.word()}), nil
+	}
+	return append(out, Run{RunPlain, m.word()}), nil
+}
+
+// message is the one that stands for a value in a form; nil for none.
+func (l *Language) message(v *phrase.Value, form string) *ready {
+	switch v.Kind {
+	case phrase.KindCounted:
+		return l.form(v.ID, "count", form)
+	case phrase.KindAsked:
+		return l.form(v.ID, "ask", form)
+	case phrase.KindBlank:
+		return l.form(v.ID, "blank", form)
+	case phrase.KindPerson:
+		return l.messages[v.ID+"."+cmp.Or(form, "name")]
+	case phrase.KindMessage:
+		return l.inner(v.ID, form)
+	}
+	return nil
 }
 
 // form is a message of a thing: "count", or its form "count-accusative".

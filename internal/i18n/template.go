@@ -108,7 +108,12 @@ func (t template) with(number string) string {
 	if len(t) == 1 && t[0].place == "" {
 		return t[0].text
 	}
+	size := len(number)
+	for _, s := range t {
+		size += len(s.text)
+	}
 	var b strings.Builder
+	b.Grow(size)
 	for _, s := range t {
 		if s.place == "" {
 			b.WriteString(s.text)

@@ -12,9 +12,9 @@ import (
 
 // Limits of a file from a stranger.
 const (
-	maxDepth    = 8      // parts of a name
+	maxDepth    = 8       // parts of a name, and lists in each other
 	maxValues   = 150_000 // tables, texts and items of lists; a language has about 3,000
-	maxProblems = 200    // told of one file; the rest waits until these are mended
+	maxProblems = 200     // told of one file; the rest waits until these are mended
 )
 
 // report gathers what is wrong with a file.
@@ -102,14 +102,21 @@ func (t *tree) lineAt(offset int) int {
 	return t.line
 }
 
-// put puts a new value behind the others of a table or a list.
+// put puts a new value behind the others of a table or a list; nil when that
+// would be one too many, or too deep.
 func (t *tree) put(in *Value, key string, kind Kind, line int) *Value {
+	if in.depth == maxDepth {
+		t.add(line, fmt.Sprintf("names and lists stand more than %d deep in each other", maxDepth), "write it with fewer dots and brackets")
+	}
+	if in.depth == maxDepth || t.count > maxValues {
+		return nil
+	}
 	last := len(t.values) - 1
 	if last < 0 || len(t.values[last]) == cap(t.values[last]) {
 		t.values = append(t.values, make([]Value, 0, 256))
 		last++
 	}
-	t.values[last] = append(t.values[last], Value{Key: key, Kind: kind, Line: line, Parent: in})
+	t.values[last] = append(t.values[last], Value{Key: key, Kind: kind, Line: line, Parent: in, depth: in.depth + 1})
 	t.count++
 	v := &t.values[last][len(t.values[last])-1]
 	if in.first == nil {
@@ -124,22 +131,27 @@ func (t *tree) put(in *Value, key string, kind Kind, line int) *Value {
 	return v
 }
 
+// table puts a new table behind the others; nil when that cannot be.
+func (t *tree) table(in *Value, key string, of origin, line int) *Value {
+	v := t.put(in, key, Table, line)
+	if v != nil {
+		v.origin = of
+	}
+	return v
+}
+
 // header makes the table of [name], or one more of [[name]]; nil when there is
 // something wrong with it.
 func (t *tree) header(e *unstable.Node) *Value {
 	in := t.root
-	if !t.shallow(in, e) {
-		return nil
-	}
-	for it := e.Key(); it.Next(); {
+	for it := e.Key(); in != nil && it.Next(); {
 		key, line := t.words(it.Node()), t.lineAt(int(it.Node().Raw.Offset))
 		v := t.at[place{in, key}]
 		switch last := it.IsLast(); {
 		case last && e.Kind == unstable.ArrayTable:
 			return t.repeat(in, v, key, line)
 		case v == nil:
-			v = t.put(in, key, Table, line)
-			v.origin = implied
+			v = t.table(in, key, implied, line)
 		case v.origin == closed || last && v.origin != implied:
 			t.duplicates = append(t.duplicates, duplicate{v, line})
 			return nil
@@ -148,7 +160,7 @@ func (t *tree) header(e *unstable.Node) *Value {
 		}
 		in = v
 	}
-	if in.origin == implied {
+	if in != nil && in.origin == implied {
 		in.origin, in.Line = headed, t.line
 	}
 	return in
@@ -158,23 +170,20 @@ func (t *tree) header(e *unstable.Node) *Value {
 func (t *tree) repeat(in, v *Value, key string, line int) *Value {
 	switch {
 	case v == nil:
-		v = t.put(in, key, Tables, line)
+		if v = t.put(in, key, Tables, line); v == nil {
+			return nil
+		}
 		v.origin = repeated
 	case v.origin != repeated:
 		t.duplicates = append(t.duplicates, duplicate{v, line})
 		return nil
 	}
-	item := t.put(v, "", Table, line)
-	item.origin = headed
-	return item
+	return t.table(v, "", headed, line)
 }
 
 // keyValue puts a value where a key of a table leads, which may be dotted.
 func (t *tree) keyValue(in *Value, e *unstable.Node) {
-	if !t.shallow(in, e) {
-		return
-	}
-	for it := e.Key(); it.Next(); {
+	for it := e.Key(); in != nil && it.Next(); {
 		key, line := t.words(it.Node()), t.lineAt(int(it.Node().Raw.Offset))
 		v := t.at[place{in, key}]
 		switch last := it.IsLast(); {
@@ -184,8 +193,7 @@ func (t *tree) keyValue(in *Value, e *unstable.Node) {
 		case last:
 			t.value(in, key, line, e.Value())
 		case v == nil:
-			v = t.put(in, key, Table, line)
-			v.origin = dotted
+			v = t.table(in, key, dotted, line)
 		}
 		in = v
 	}
@@ -200,27 +208,21 @@ var kinds = map[unstable.Kind]Kind{
 
 // value puts a value into a table, or into a list when it has no key.
 func (t *tree) value(in *Value, key string, line int, n *unstable.Node) {
-	if t.count > maxValues {
-		return // told at the end
-	}
 	if n.Raw.Length > 0 && key == "" {
 		line = t.lineAt(int(n.Raw.Offset))
 	}
 	v := t.put(in, key, kinds[n.Kind], line)
-	switch v.Kind {
-	case Table:
-		for it := n.Children(); it.Next(); {
+	if v == nil {
+		return
+	}
+	for it := n.Children(); it.Next(); {
+		if v.Kind == Table {
 			t.keyValue(v, it.Node())
-		}
-	case List:
-		if in.depth() >= maxDepth {
-			t.add(line, "lists are nested too deeply", "write one list")
-			return
-		}
-		for it := n.Children(); it.Next(); {
+		} else {
 			t.value(v, "", line, it.Node())
 		}
-	default:
+	}
+	if n.Data != nil {
 		v.Text = t.words(n)
 	}
 }
@@ -236,20 +238,4 @@ func (t *tree) words(n *unstable.Node) string {
 		}
 	}
 	return string(n.Data)
-}
-
-// shallow reports whether the names of an expression in a table stay within the
-// depth that a name may have.
-func (t *tree) shallow(in *Value, e *unstable.Node) bool {
-	parts := in.depth()
-	line := 0
-	for it := e.Key(); it.Next(); parts++ {
-		if line == 0 {
-			line = t.lineAt(int(it.Node().Raw.Offset))
-		}
-	}
-	if parts > maxDepth {
-		t.add(line, fmt.Sprintf("a name has at most %d parts, this has %d", maxDepth, parts), "write it with fewer dots")
-	}
-	return parts <= maxDepth
 }

@@ -30,6 +30,7 @@ type Value struct {
 	Line   int
 	Kind   Kind
 	origin origin
+	depth  uint8 // 0 for the file as a whole
 
 	Parent            *Value // nil for the file as a whole
 	first, last, next *Value // of its own values, and beside it
@@ -65,14 +66,6 @@ func (v *Value) Name() string {
 	}
 	slices.Reverse(parts)
 	return strings.Join(parts, ".")
-}
-
-func (v *Value) depth() int {
-	n := 0
-	for ; v.Parent != nil; v = v.Parent {
-		n++
-	}
-	return n
 }
 
 // shown is a value as a person would write it.

@@ -7,9 +7,9 @@ import (
 	"sync"
 )
 
-// slip is a way to mistype a setting, known by the look of its line. The
+// typo is a way to mistype a setting, known by the look of its line. The
 // pattern's first group is the key and its second the value.
-type slip struct {
+type typo struct {
 	look *regexp.Regexp
 	// text may use %s for the value typed; hint may use ${1} for the key and
 	// ${2} for the value.
@@ -22,8 +22,8 @@ func of(value string) *regexp.Regexp { return regexp.MustCompile(`^\s*([\w-]+)\s
 
 // lookalikes are characters that stand where a plain one is wanted. They are looked
 // for before everything else.
-var lookalikes = sync.OnceValue(func() []slip {
-	return []slip{
+var lookalikes = sync.OnceValue(func() []typo {
+	return []typo{
 		{regexp.MustCompile(`^\s*([\w-]*)\s*[=:]?\s*[^"']*?([“”„«»‘’‚‹›＂]).*$`),
 			"%s is a curly quote", `use straight quotes: ${1} = "..."`, 0},
 		{of(`\[(?:.*[\[,\s])?([“”„«»‘’‚‹›＂]).*$`),
@@ -39,9 +39,9 @@ var lookalikes = sync.OnceValue(func() []slip {
 	}
 })
 
-// slips are the other ways, tried in order.
-var slips = sync.OnceValue(func() []slip {
-	return []slip{
+// typos are the other ways, tried in order.
+var typos = sync.OnceValue(func() []typo {
+	return []typo{
 		{of(`(?:#.*)?()$`),
 			"nothing stands after the equals sign", "write a value, or take the line away", 0},
 		{regexp.MustCompile(`^\s*(\w+) (\w+)\s*=\s*(.*)$`),
@@ -91,7 +91,7 @@ func (f *File) explain(u unreadable) (text, hint string) {
 	if text, hint, ok := f.explainValue(u.text); ok {
 		return text, hint
 	}
-	if text, hint, ok := f.look(slips(), u.text); ok {
+	if text, hint, ok := f.look(typos(), u.text); ok {
 		return text, hint
 	}
 	switch {
@@ -104,20 +104,20 @@ func (f *File) explain(u unreadable) (text, hint string) {
 }
 
 // look finds the first slip that a line looks like.
-func (f *File) look(among []slip, line string) (text, hint string, ok bool) {
-	for _, slip := range among {
-		m := slip.look.FindStringSubmatchIndex(line)
+func (f *File) look(among []typo, line string) (text, hint string, ok bool) {
+	for _, typo := range among {
+		m := typo.look.FindStringSubmatchIndex(line)
 		if m == nil {
 			continue
 		}
-		if k := f.schema.find(line[m[2]:m[3]]); slip.only != 0 && (k == nil || k.takes != slip.only) {
+		if k := f.schema.find(line[m[2]:m[3]]); typo.only != 0 && (k == nil || k.takes != typo.only) {
 			continue
 		}
-		text = slip.text
+		text = typo.text
 		if strings.Contains(text, "%s") {
 			text = fmt.Sprintf(text, fmt.Sprintf("%q", short(line[m[4]:m[5]])))
 		}
-		return text, string(slip.look.ExpandString(nil, slip.hint, line, m)), true
+		return text, string(typo.look.ExpandString(nil, typo.hint, line, m)), true
 	}
 	return "", "", false
 }

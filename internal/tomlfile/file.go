@@ -28,8 +28,8 @@ type unreadable struct {
 	text, cause string
 }
 
-// maxSlips is how many unreadable lines of a file are told at once.
-const maxSlips = 20
+// maxUnreadable is how many unreadable lines of a file are told at once.
+const maxUnreadable = 20
 
 // longestLine is what is looked at of a line that cannot be read, in bytes.
 const longestLine = 2000
@@ -38,14 +38,14 @@ const longestLine = 2000
 // After a line that cannot be read it goes on without that line.
 func Parse(path, text string, first int) *File {
 	f := &File{found: report{path: path}}
-	for range maxSlips {
+	for range maxUnreadable {
 		f.tree = newTree(path, text, first)
-		slip := f.tree.walk()
-		if slip == nil {
+		wrong := f.tree.walk()
+		if wrong == nil {
 			break
 		}
 		var ok bool
-		if text, ok = f.skip(text, slip); !ok {
+		if text, ok = f.skip(text, wrong); !ok {
 			break
 		}
 	}
@@ -93,12 +93,12 @@ func (f *File) Problems() diag.Problems {
 
 // skip puts a line that cannot be read aside, and gives the text without it. What
 // stands below a heading that cannot be read is passed over.
-func (f *File) skip(text string, slip *unstable.ParserError) (rest string, ok bool) {
-	at := f.tree.lineAt(int(f.tree.parser.Range(slip.Highlight).Offset))
+func (f *File) skip(text string, wrong *unstable.ParserError) (rest string, ok bool) {
+	at := f.tree.lineAt(int(f.tree.parser.Range(wrong.Highlight).Offset))
 	lines := strings.Split(text, "\n")
-	row := listStart(lines, at-f.tree.root.Line, slip.Message)
+	row := listStart(lines, at-f.tree.root.Line, wrong.Message)
 	line := lines[row][:min(len(lines[row]), longestLine)]
-	f.unreadable = append(f.unreadable, unreadable{f.tree.root.Line + row, line, slip.Message})
+	f.unreadable = append(f.unreadable, unreadable{f.tree.root.Line + row, line, wrong.Message})
 	lines[row] = ""
 	if strings.HasPrefix(strings.TrimSpace(line), "[") {
 		lines[row] = skipped

@@ -86,9 +86,9 @@ func (t *tree) walk() *unstable.ParserError {
 			return nil
 		}
 	}
-	var slip *unstable.ParserError
-	errors.As(t.parser.Error(), &slip)
-	return slip
+	var wrong *unstable.ParserError
+	errors.As(t.parser.Error(), &wrong)
+	return wrong
 }
 
 // lineAt is the line of the file that a byte of the text stands on.

@@ -48,8 +48,7 @@ func missingIn(s subject, tag string) []string {
 	var out []string
 	add := func(what, prefix string, ids []string) {
 		ids = slices.DeleteFunc(ids, func(id string) bool {
-			_, without := s.in.Catalog.Told(prefix + id)
-			return !slices.Contains(without, tag)
+			return !slices.Contains(s.in.Catalog.Without(prefix+id), tag)
 		})
 		if len(ids) > 0 {
 			out = append(out, what+": "+some(ids))

@@ -150,11 +150,11 @@ func TestWeight(t *testing.T) {
 	for _, id := range everyCard() {
 		page += must(t)(d.Use(id))
 	}
-	if got := zipped(t, symbols); got > 7000 {
-		t.Errorf("want the symbols within 7000 bytes compressed, got %d", got)
+	if got := zipped(t, symbols); got > 5800 {
+		t.Errorf("want the symbols within 5800 bytes compressed, got %d", got)
 	}
-	if got := zipped(t, page); got > 7600 {
-		t.Errorf("want symbols, cards and stage within 7600 bytes compressed, got %d", got)
+	if got := zipped(t, page); got > 6150 {
+		t.Errorf("want symbols, cards and stage within 6150 bytes compressed, got %d", got)
 	}
 	t.Logf("symbols %d bytes, compressed %d; with all cards and a stage %d", len(symbols), zipped(t, symbols), zipped(t, page))
 }

@@ -43,7 +43,7 @@ func draftsOf(s subject) []string {
 	return drafts
 }
 
-// missingIn says what a language has no words for: "people: Omar, Zuri".
+// missingIn says what a language has no words for: "people: Omar, Nila".
 func missingIn(s subject, tag string) []string {
 	var out []string
 	add := func(what, prefix string, ids []string) {

@@ -87,7 +87,7 @@ func TestPhone(t *testing.T) {
 	t.Parallel()
 	inEachLanguage(t, func(b *tab, views []view) {
 		for _, v := range views {
-			b.visit(file(v.path))
+			b.open(v)
 			for _, script := range []string{targets, overlaps, broken} {
 				for _, fault := range eval[[]string](b, script) {
 					b.t.Errorf("%s: %s", v.name, fault)
@@ -127,7 +127,7 @@ func TestNothingIsLost(t *testing.T) {
 		for _, v := range views {
 			for _, look := range looks {
 				b.size(look.width, 740)
-				b.visit(file(v.path))
+				b.open(v)
 				if look.script != "" {
 					eval[bool](b, look.script+";true")
 				}
@@ -146,7 +146,7 @@ func TestLayoutScriptsFind(t *testing.T) {
 	b.trusted()
 	b.visit(file("en/" + week + ".html"))
 	eval[bool](b, `(() => {
-		const next = document.querySelector(".intro .next"); next.style = "min-height: 0; height: 20px; padding: 0";
+		const next = document.querySelector(".start .next"); next.style = "min-height: 0; height: 20px; padding: 0";
 		const h1 = document.querySelector("h1"); h1.style = "width: 500px; height: 10px; overflow: hidden";
 		document.querySelector(".need li").style = "width: 3em; overflow-wrap: anywhere"; return true })()`)
 	if got := strings.Join(eval[[]string](b, broken), "\n"); !strings.Contains(got, "is cut in two") {

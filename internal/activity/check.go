@@ -54,9 +54,15 @@ func (r *targetReader) target(w written) Target {
 	return t
 }
 
-// sensible notes kinds that are too early for the grade, and kinds for which no
-// numbers are left.
+// sensible notes kinds and ways of working that are too early for the grade, and
+// kinds for which no numbers are left.
 func (r *targetReader) sensible(t Target) {
+	for _, n := range t.Strategies {
+		if n.FirstGrade() > t.Grade {
+			r.add("strategies", fmt.Sprintf("%q is first learned in grade %d, and this target is for grade %d", n, n.FirstGrade(), t.Grade),
+				"take the strategy out or write the later grade")
+		}
+	}
 	for _, k := range t.Kinds {
 		if k.FirstGrade() > t.Grade {
 			r.add("kinds", fmt.Sprintf("%q is first met in grade %d, and this target is for grade %d", k, k.FirstGrade(), t.Grade),

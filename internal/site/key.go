@@ -36,7 +36,7 @@ func (l *lesson) keyStory(e exercise) page.KeyStory {
 	}
 	first := e.FirstWays()
 	for _, w := range slices.Concat(first[:min(1, len(first))], e.Ways()) {
-		k.Ways = append(k.Ways, page.Working{Name: w.Name.Title(), Chain: w.Chain})
+		k.Ways = append(k.Ways, page.Working{Name: w.Title(), Chain: w.Chain})
 	}
 	mistakes := mistake.Of(e.Problem, e.ExtraNumber)
 	for _, m := range mistakes[:min(mostListened, len(mistakes))] {

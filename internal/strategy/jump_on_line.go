@@ -1,13 +1,18 @@
 package strategy
 
-import "homebuild/internal/problem"
+import (
+	"slices"
+
+	"homebuild/internal/problem"
+)
 
 // jumpOnLine keeps one number whole and jumps the hundreds, the tens and the
 // ones of the other; ones that pass a ten stop there:
 // 45 + 39 = 45 + 30 + 5 + 4. It wants a number with tens to jump by; a
 // difference of three numbers is always worked along the line.
 var jumpOnLine = method{
-	id: "jump-on-line",
+	id:    "jump-on-line",
+	grade: 1,
 	fits: func(c problem.Calculation) bool {
 		switch {
 		case isSum(c):
@@ -26,7 +31,7 @@ var jumpOnLine = method{
 		}
 		t := track{w: w, op: c.Op, stops: []int{at}}
 		for _, n := range rest {
-			t.jumpAll(problem.PlacesOf(n))
+			t.jumpAll(n)
 		}
 		t.finish()
 	},
@@ -42,7 +47,10 @@ type track struct {
 
 func (t *track) at() int { return t.stops[len(t.stops)-1] }
 
-func (t *track) jumpAll(p problem.Places) {
+// jumpAll jumps the places of n.
+func (t *track) jumpAll(n int) {
+	first := len(t.jumps)
+	p := problem.PlacesOf(n)
 	t.jump("hundreds", p[problem.HundredsPlace])
 	t.jump("tens", p[problem.TensPlace])
 	room := ones(t.at())
@@ -51,10 +59,39 @@ func (t *track) jumpAll(p problem.Places) {
 	}
 	if room > 0 && p[problem.OnesPlace] > room {
 		t.jump("to-ten", room)
+		t.wholeOnes(p[problem.OnesPlace], room)
 		t.jump("rest", p[problem.OnesPlace]-room)
-		return
+	} else {
+		t.jump("ones", p[problem.OnesPlace])
 	}
-	t.jump("ones", p[problem.OnesPlace])
+	if len(t.jumps) > first {
+		t.restForgotten(n, first)
+	}
+}
+
+// wholeOnes is the slip of jumping all the ones from the ten that a part of them
+// led to.
+func (t *track) wholeOnes(all, used int) {
+	e := then(problem.Number(t.at()), t.op, all)
+	t.w.slip(WholeUsed, e, number("Used", used), number("B", all), number("Ten", t.at()))
+}
+
+// restForgotten are the slips of stopping before all jumps of n are made, the
+// first of which stands at a place of t.
+func (t *track) restForgotten(n, first int) {
+	e := problem.Number(t.stops[first])
+	used := 0
+	for _, by := range t.jumps[first : len(t.jumps)-1] {
+		e, used = then(e, t.op, by), used+by
+		t.w.slip(RestForgotten, e, number("Used", used), number("B", n))
+	}
+	if last := t.jumps[len(t.jumps)-1]; used > 0 {
+		turned := problem.Plus
+		if t.op == problem.Plus {
+			turned = problem.Minus
+		}
+		t.w.slip(TurnedAround, then(e, turned, last))
+	}
 }
 
 func (t *track) jump(id string, by int) {
@@ -78,6 +115,14 @@ func (t *track) finish() {
 			e = append(e, problem.Term{Op: t.op, Value: by})
 		}
 		sides = append(sides, e)
+	}
+	id := "hint"
+	if t.op == problem.Minus {
+		id = "hint-back"
+	}
+	t.w.hint(id, number("Start", t.stops[0]))
+	if slices.ContainsFunc(t.jumps, func(by int) bool { return by >= 10 }) {
+		t.w.tenAway()
 	}
 	t.w.chain(sides...)
 	t.w.walk(t.stops...)

@@ -100,12 +100,8 @@ func (w *working) jumpNear(a, b int, op problem.Op) (jumps, stops []int) {
 // mended are the slips of working with a number near by: left there, or mended
 // the wrong way; op is the right way. The hint names the number near by.
 func (w *working) mended(jumped problem.Expression, op problem.Op, over, near, exact int) {
-	wrong := problem.Plus
-	if op == problem.Plus {
-		wrong = problem.Minus
-	}
 	w.slip(NotMended, jumped, inPlaceOf(near, exact)...)
-	w.slip(MendedWrong, then(jumped, wrong, over), inPlaceOf(near, exact)...)
+	w.slip(MendedWrong, then(jumped, op.Inverse(), over), inPlaceOf(near, exact)...)
 	w.hint("hint", inPlaceOf(near, exact)...)
 }
 

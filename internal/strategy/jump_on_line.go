@@ -49,7 +49,6 @@ func (t *track) at() int { return t.stops[len(t.stops)-1] }
 
 // jumpAll jumps the places of n.
 func (t *track) jumpAll(n int) {
-	first := len(t.jumps)
 	p := problem.PlacesOf(n)
 	t.jump("hundreds", p[problem.HundredsPlace])
 	t.jump("tens", p[problem.TensPlace])
@@ -64,9 +63,6 @@ func (t *track) jumpAll(n int) {
 	} else {
 		t.jump("ones", p[problem.OnesPlace])
 	}
-	if len(t.jumps) > first {
-		t.restForgotten(n, first)
-	}
 }
 
 // wholeOnes is the slip of jumping all the ones from the ten that a part of them
@@ -76,21 +72,17 @@ func (t *track) wholeOnes(all, used int) {
 	t.w.slip(WholeUsed, e, number("Used", used), number("B", all), number("Ten", t.at()))
 }
 
-// restForgotten are the slips of stopping before all jumps of n are made, the
-// first of which stands at a place of t.
-func (t *track) restForgotten(n, first int) {
-	e := problem.Number(t.stops[first])
-	used := 0
-	for _, by := range t.jumps[first : len(t.jumps)-1] {
-		e, used = then(e, t.op, by), used+by
-		t.w.slip(RestForgotten, e, number("Used", used), number("B", n))
+// jumpsForgotten are the slips of leaving out a jump, or all that come after one;
+// and of making the last one the wrong way.
+func (t *track) jumpsForgotten() {
+	walk, last := problem.Number(t.stops[0]), len(t.jumps)-1
+	for i, by := range t.jumps[:last] {
+		t.w.slipTo(JumpLost, t.stops[i+1])
+		t.w.slipTo(JumpLost, then(problem.Number(t.at()), t.op.Inverse(), by).Value())
+		walk = then(walk, t.op, by)
 	}
-	if last := t.jumps[len(t.jumps)-1]; used > 0 {
-		turned := problem.Plus
-		if t.op == problem.Plus {
-			turned = problem.Minus
-		}
-		t.w.slip(TurnedAround, then(e, turned, last))
+	if last > 0 {
+		t.w.slip(TurnedAround, then(walk, t.op.Inverse(), t.jumps[last]))
 	}
 }
 
@@ -121,6 +113,7 @@ func (t *track) finish() {
 		id = "hint-back"
 	}
 	t.w.hint(id, number("Start", t.stops[0]))
+	t.jumpsForgotten()
 	if slices.ContainsFunc(t.jumps, func(by int) bool { return by >= 10 }) {
 		t.w.tenAway()
 	}

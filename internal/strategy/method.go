@@ -145,15 +145,5 @@ func passes(c problem.Calculation) bool {
 	return false
 }
 
-// limit is the range that c stays in, and that no step may leave: within 10,
-// 20, 100 or 1000, as the published standards set the ranges (CCSS-M 2010,
-// K.OA.A.2, 1.OA.A.1, 2.OA.A.1, 2.NBT.B.7).
-func limit(c problem.Calculation) int {
-	most := c.Largest()
-	for _, l := range []int{10, 20, 100, 1000} {
-		if most <= l {
-			return l
-		}
-	}
-	return 10 * most
-}
+// limit is the range that c stays in, and that no step may leave.
+func limit(c problem.Calculation) int { return problem.RangeOf(c.Largest()) }

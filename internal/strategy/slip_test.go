@@ -38,7 +38,7 @@ func TestSlips(t *testing.T) {
 		{minus(65, 49), strategy.FriendlyJump, strategy.MendedWrong, []int{14}, "65 - 50 - 1 *"},
 		{plus(47, 38), strategy.FriendlyJump, strategy.NotMended, []int{90, 87, 88}, "50 + 40, less 3, less 2"},
 		{plus(29, 36), strategy.GiveAndTake, strategy.NotTaken, []int{66, 64, 67}, "30 + 36, 29 + 35, 30 + 37"},
-		{plus(45, 39), strategy.JumpOnLine, strategy.RestForgotten, []int{75, 80}, "45 + 30, and 5"},
+		{plus(45, 39), strategy.JumpOnLine, strategy.JumpLost, []int{54, 75, 79, 80}, "of 30, 5 and 4: the first, the last two, the second, the last"},
 		{plus(45, 39), strategy.JumpOnLine, strategy.WholeUsed, []int{89}, "80 + 9"},
 		{minus(65, 49), strategy.JumpOnLine, strategy.TurnedAround, []int{24}, "65 - 40 - 5 + 4"},
 		{plus(45, 39), strategy.JumpOnLine, strategy.Landing, []int{74, 94}, "ten away"},

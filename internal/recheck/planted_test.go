@@ -48,7 +48,7 @@ var pictureFaults = []struct {
 	{"a mark stands between the ticks", nearLine, learn, more(5, `<text x="(\d+)" y="110"`), "beside the ticks"},
 	{"a number stands on the tick of another", nearLine, learn, more(1, `id="say".*?y="110" >\d+<.*?y="110" >(\d+)<`), "on its own tick"},
 	{"the line is that of another story", farLine, try, otherStory, "does not go with"},
-	{"a bar is two units too wide", bars, learn, moveCut(2), "not in proportion"},
+	{"a bar is two units too narrow", bars, learn, moveCut(-2), "not in proportion"},
 	{"a bar of two is three units too short", compare, learn, shorterBar, "not in proportion"},
 	{"bars are those of another story", bars, try, otherStory, "which the equation does not have"},
 	{"compared bars are those of another story", compare, try, otherStory, "does not go with"},

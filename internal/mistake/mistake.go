@@ -36,7 +36,7 @@ func Of(p problem.Problem, extra int) []Mistake {
 // Mistakes lists every known way to a wrong number: first the slips of the week's
 // way, then those of counting and of writing numbers, then those of the situation.
 // The slips of other ways than the week's are known where nothing else is said of the
-// number. Both addends unknown has none: any two numbers that make the total are
+// number and their working shows how it came about. Both addends unknown has none: any two numbers that make the total are
 // right.
 func (q Question) Mistakes() []Mistake {
 	if q.Problem.Kind() == problem.TogetherBoth {
@@ -92,12 +92,18 @@ type list struct {
 func (l *list) slips(from origin, ways []strategy.Way) {
 	for _, w := range ways {
 		for _, s := range w.Slips {
-			known := func(m Mistake) bool { return m.Answer == s.Answer && m.origin != from }
-			if l.isNew(Cause(s.Name), s.Answer) && (from == weeksWay || l.away(s.Answer) == "" && !slices.ContainsFunc(l.found, known)) {
+			if l.isNew(Cause(s.Name), s.Answer) && (from == weeksWay || l.explains(s)) {
 				l.add(Mistake{Cause: Cause(s.Name), Answer: s.Answer, Hint: s.Ask, origin: from})
 			}
 		}
 	}
+}
+
+// explains reports whether a slip of another way than the week's is the best that can
+// be said of its number.
+func (l *list) explains(s strategy.Slip) bool {
+	known := func(m Mistake) bool { return m.Answer == s.Answer && m.origin != otherWays }
+	return s.Working != nil && l.away(s.Answer) == "" && !slices.ContainsFunc(l.found, known)
 }
 
 // rule is a cause with the wrong numbers that it gives.

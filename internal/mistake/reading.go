@@ -5,6 +5,7 @@ import (
 
 	"homebuild/internal/phrase"
 	"homebuild/internal/problem"
+	"homebuild/internal/strategy"
 )
 
 // reading is a question as the rules see it.
@@ -46,7 +47,15 @@ func (r reading) away(n int) string {
 		return ""
 	}
 	off := n - r.Problem.Answer()
-	return map[int]string{1: "reply.away.one", 10: "reply.away.ten", 100: "reply.away.hundred"}[max(off, -off)]
+	switch off = max(off, -off); {
+	case off == 1:
+		return "reply.away.one"
+	case off == 10 && n > 0:
+		return "reply.away.ten"
+	case off == 100 && n > 0 && r.calc.Largest() > 100:
+		return "reply.away.hundred"
+	}
+	return ""
 }
 
 // tells reports whether the answer can be read in a line, other than as a number
@@ -72,12 +81,22 @@ func (r reading) hint(cause Cause, w wrong) phrase.Line {
 	case cause == FirstStepOnly && r.compares():
 		id = "mistake.first-step-only.compare"
 	case cause == SmallerFromLarger && !r.Columns:
-		return phrase.Say("mistake.smaller-from-larger.places", phrase.Number("A", r.calc.Numbers[0]))
+		return phrase.Say("mistake.smaller-from-larger."+r.tooFew(), phrase.Number("A", r.calc.Numbers[0]))
+	case cause == CarryDropped:
+		return strategy.CarryLine(r.calc)
 	}
 	if w.working == nil {
 		return phrase.Say(id)
 	}
 	return phrase.Say(id, phrase.Equation("Equation", problem.Equal(w.working, problem.Number(w.answer))))
+}
+
+// tooFew ends the id of the hint for a difference in which a place has too little.
+func (r reading) tooFew() string {
+	if problem.PlacesOf(r.calc.Numbers[0])[problem.OnesPlace] < problem.PlacesOf(r.calc.Numbers[1])[problem.OnesPlace] {
+		return "ones"
+	}
+	return "tens"
 }
 
 // wrongOperation ends the id of the hint for a wrong operation: by what a child can

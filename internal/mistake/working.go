@@ -2,6 +2,7 @@ package mistake
 
 import (
 	"homebuild/internal/problem"
+	"homebuild/internal/strategy"
 )
 
 // workingRules are the causes of counting, for small numbers, and of place value,
@@ -20,9 +21,11 @@ func countedStart(r reading) []wrong { return r.counted(-1) }
 
 func oneTooFar(r reading) []wrong { return r.counted(1) }
 
-// counted is off by so many counts onward.
+// counted is off by so many counts onward. A week of counting all, or of partners of
+// ten, has its own words for that.
 func (r reading) counted(off int) []wrong {
-	if !r.small() {
+	counting := func(w strategy.Way) bool { return w.Name == strategy.CountAll || w.Name == strategy.PartnersOfTen }
+	if !r.small() || len(r.Ways) > 0 && counting(r.Ways[0]) {
 		return nil
 	}
 	if r.calc.Op == problem.Minus {

@@ -25,7 +25,9 @@ var bridgeBack = method{
 		w.slip(RestForgotten, problem.Difference(a, first), uses(first)...)
 		w.slip(RestForgotten, problem.Difference(a, rest), uses(rest)...)
 		w.slip(WholeUsed, problem.Difference(ten, b), append(uses(first), number("Ten", ten))...)
-		w.slip(TurnedAround, then(problem.Difference(a, first), problem.Plus, rest))
+		if first != rest { // else the child would be back at the start
+			w.slip(TurnedAround, then(problem.Difference(a, first), problem.Plus, rest))
+		}
 		w.chain(problem.Difference(a, first, rest), problem.Difference(ten, rest))
 		w.walk(a, ten, ten-rest)
 		w.showTens() // dots crossed out for good: beside the step to ten they would not show ten

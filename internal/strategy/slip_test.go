@@ -45,6 +45,7 @@ func TestSlips(t *testing.T) {
 		{plus(58, 26), strategy.JumpToTen, strategy.WholeUsed, []int{86}, "60 + 26"},
 		{minus(65, 49), strategy.JumpUp, strategy.JumpLost, []int{15, 1, 6, 10, 11, 5}, "of 1, 10 and 5"},
 		{plus(56, 37), strategy.SplitTens, strategy.PartLost, []int{43, 63, 87, 86, 13, 80}, "without 50, 30, 6, 7, 80, 13"},
+		{plus(38, 15), strategy.SplitTens, strategy.PartLost, []int{13, 23, 40, 45, 48}, "without 30, 8, 5, 40, 13; without 10 the new ten is lost"},
 		{plus(56, 37), strategy.SplitTens, strategy.CarryDropped, []int{83}, "80 + 3"},
 		{minus(48, 23), strategy.SplitTens, strategy.PartLost, []int{45, 28, 17, 5, 20}, "without 20, 3 or 8; 5 or 20 alone"},
 		{plus(6, 12), strategy.TenAndMore, strategy.PartLost, []int{8, 16}, "without the 10, or the 2"},

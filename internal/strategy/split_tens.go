@@ -3,6 +3,7 @@ package strategy
 import (
 	"slices"
 
+	"homebuild/internal/phrase"
 	"homebuild/internal/problem"
 )
 
@@ -49,8 +50,8 @@ var splitTens = method{
 			results = append(results, e.Value())
 		}
 		w.hint("hint")
-		w.partsLost(split, results)
 		w.carriesDropped()
+		w.partsLost(split, results)
 		w.join(split, results)
 		w.showPlaces()
 	},
@@ -72,15 +73,23 @@ func parts(c problem.Calculation, place int) []int {
 }
 
 // partsLost are the slips of putting parts together: a number's part left out, or
-// the result of a place, or all results but one.
+// the result of a place, or all results but one. A ten that is lost as a new one is
+// not lost as a part, too.
 func (w *working) partsLost(split problem.Expression, results []int) {
 	answer := w.way.Calculation.Value()
+	var numbers []int
 	for _, t := range split {
-		w.slipTo(PartLost, answer-problem.Expression{t}.Value())
+		numbers = append(numbers, answer-problem.Expression{t}.Value())
 	}
 	for _, r := range results {
-		w.slipTo(PartLost, answer-r)
-		w.slipTo(PartLost, r)
+		if r > 0 {
+			numbers = append(numbers, answer-r, r)
+		}
+	}
+	for _, n := range numbers {
+		if !slices.ContainsFunc(w.way.Slips, func(s Slip) bool { return s.Name == CarryDropped && s.Answer == n }) {
+			w.slipTo(PartLost, n)
+		}
 	}
 }
 
@@ -93,9 +102,17 @@ func (w *working) carriesDropped() {
 	}
 	for place, unit := range []int{10, 100} {
 		if made := problem.Sum(parts(c, place)...).Value() / unit * unit; made > 0 {
-			w.slipTo(CarryDropped, c.Value()-made)
+			w.addSlip(Slip{Name: CarryDropped, Answer: c.Value() - made, Ask: CarryLine(c)})
 		}
 	}
+}
+
+// CarryLine is what to ask a child who lost a new ten, or a new hundred, of a sum.
+func CarryLine(c problem.Calculation) phrase.Line {
+	if c.Largest() > 100 {
+		return phrase.Say("mistake.carry-dropped.hundreds")
+	}
+	return ask(CarryDropped)
 }
 
 // join puts the results of the places together, at once where every place

@@ -34,10 +34,12 @@ var thinkAddition = method{
 		}
 		if len(jumps) > 1 {
 			w.step("together", made(jumps...), number("Answer", c.Value()))
-			w.jumpsLost(jumps)
 		}
-		if len(jumps) == c.Value() { // by ones
+		switch {
+		case len(jumps) == c.Value(): // by ones
 			w.countingSlips(problem.Minus)
+		case len(jumps) > 1:
+			w.jumpsLost(jumps)
 		}
 		w.chain(problem.Sum(jumps...))
 		w.walk(stops...)

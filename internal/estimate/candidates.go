@@ -7,7 +7,7 @@ import (
 	"homebuild/internal/strategy"
 )
 
-// How near the right answer must be.
+// How near an answer must be to pass.
 //
 //   - Numbers to 20: 2. Common practice, no published source.
 //   - Every number brought to its nearest ten: 10, to its nearest hundred: 100. No
@@ -15,6 +15,10 @@ import (
 //     to +9, ten times as much and one more for hundreds); of three a few are.
 //   - One number brought to its nearest ten: 5, to its nearest hundred: 50
 //     (computed: -4 to +5, and -49 to +50).
+//
+// The estimate itself is nearer than that, so that it teaches a feeling for the
+// size: beyond 20 it is at most half of it off where every number was changed, and at
+// most a quarter of the answer. Common practice, no published source.
 const (
 	within20 = 2
 	tens     = 10
@@ -33,10 +37,22 @@ func candidates(c problem.Calculation) []candidate {
 		list := append(one(c, OneTen, NearestTen, within20), double(c)...)
 		return append(append(list, each(c, Fives, NearestFive, within20)), group(c)...)
 	case slices.Max(c.Numbers) <= 100:
-		return append([]candidate{each(c, Tens, NearestTen, tens)}, one(c, OneTen, NearestTen, oneTen)...)
+		return toTens(c)
 	}
-	list := append([]candidate{each(c, Hundreds, NearestHundred, hundreds)}, one(c, OneHundred, NearestHundred, oneOfHun)...)
-	return append(append(list, each(c, Tens, NearestTen, tens)), one(c, OneTen, NearestTen, oneTen)...)
+	list := one(c, OneHundred, NearestHundred, oneOfHun)
+	if slices.Min(c.Numbers) >= 100 {
+		list = append([]candidate{each(c, Hundreds, NearestHundred, hundreds)}, list...)
+	}
+	return append(list, toTens(c)...)
+}
+
+// toTens brings every number to a ten where each has tens, or one of them.
+func toTens(c problem.Calculation) []candidate {
+	list := one(c, OneTen, NearestTen, oneTen)
+	if slices.Min(c.Numbers) >= 10 {
+		list = append([]candidate{each(c, Tens, NearestTen, tens)}, list...)
+	}
+	return list
 }
 
 // easy reports whether the calculation needs no friendly numbers: it is said or
@@ -137,8 +153,20 @@ func (k candidate) estimate(c problem.Calculation) (Estimate, bool) {
 	}
 	value := problem.Calculation{Op: c.Op, Numbers: k.friendly}.Value()
 	e := Estimate{Method: k.method, Friendly: k.friendly, Value: value, Tolerance: k.tolerance, calculation: c}
-	of := value > 0 && value != c.Value() && value <= problem.RangeOf(c.Largest())
-	return e, of && e.Near(c.Value()) && e.possible()
+	off := max(value-c.Value(), c.Value()-value)
+	fits := value > 0 && off > 0 && value <= problem.RangeOf(c.Largest())
+	return e, fits && off <= k.mostOff(c) && e.possible()
+}
+
+// mostOff is how far from the answer of c a candidate may be.
+func (k candidate) mostOff(c problem.Calculation) int {
+	switch {
+	case c.Largest() <= 20:
+		return k.tolerance
+	case k.method == Tens || k.method == Hundreds:
+		return min(k.tolerance/2, c.Value()/4)
+	}
+	return min(k.tolerance, c.Value()/4)
 }
 
 // possible reports whether every answer that is near enough is one that part and

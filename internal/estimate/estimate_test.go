@@ -23,11 +23,12 @@ func TestFor(t *testing.T) {
 		{minus(13, 4), []int{17}, "15 - 5 = 10", estimate.Fives, nil, "4 is near no ten but 0"},
 		{minus(16, 9), []int{25}, "16 - 10 = 6", estimate.OneTen, nil, "9 is nearly ten"},
 		{plus(8, 3, 4), []int{11}, "10 + 4 = 14", estimate.Group, nil, "8 and 3 nearly make ten"},
-		{plus(38, 25), []int{13, 53}, "40 + 30 = 70", estimate.Tens, nil, "both to tens is simplest, and finds both"},
+		{plus(38, 26), []int{12, 54}, "38 + 30 = 68", estimate.OneTen, nil, "both to tens is six too many"},
+		{plus(38, 27), []int{11, 55}, "40 + 30 = 70", estimate.Tens, nil, "both to tens is simplest, and finds both"},
 		{plus(11, 19), []int{8, 20}, "11 + 20 = 31", estimate.OneTen, nil, "10 + 20 would not see the forgotten ten"},
 		{minus(64, 29), []int{93, 45}, "60 - 30 = 30", estimate.Tens, nil, "45 is farther off than ten"},
 		{plus(256, 178), []int{78, 404}, "256 + 200 = 456", estimate.OneHundred, nil, "hundreds would take 404 for near"},
-		{plus(345, 268), []int{77, 603, 513}, "350 + 270 = 620", estimate.Tens, nil, "hundreds would not see the forgotten ten"},
+		{plus(345, 268), []int{77, 603, 513}, "345 + 270 = 615", estimate.OneTen, nil, "both to tens is seven too many"},
 	}
 	for _, test := range tests {
 		e, ok := estimate.For(test.c, test.wrong, 2)
@@ -94,7 +95,7 @@ func check(t *testing.T, c problem.Calculation, answer int, wrong []int) {
 		return
 	}
 	off, within := distance(e.Value, answer), tolerance(c, e)
-	if c.Largest() <= 10 || off == 0 || off > within || e.Tolerance != within {
+	if c.Largest() <= 10 || off == 0 || off > within || e.Tolerance != within || c.Largest() > 20 && 4*off > answer {
 		t.Fatalf("%v: %v is %d off, and may be %d", c, e.Equation, off, e.Tolerance)
 	}
 	if outside := c.Op == problem.Minus && e.Value+within > c.Numbers[0] ||

@@ -16,10 +16,11 @@ func PartWhole(p problem.Problem) ([]phrase.Line, bool) {
 		return nil, false
 	}
 	id, c := "check.part-whole", p.Calculation()
+	part := slices.Max(c.Numbers)
 	if p.Kind().Situation() == problem.Compare {
-		id = "check.compare"
+		id, part = "check.compare", c.Numbers[0] // the smaller amount of a sum
 	}
-	bound := phrase.Say(id+".sum", phrase.Number("Part", slices.Max(c.Numbers)))
+	bound := phrase.Say(id+".sum", phrase.Number("Part", part))
 	switch {
 	case p.Kind() == problem.TogetherBoth:
 		bound = phrase.Say(id+".difference", phrase.Number("Whole", c.Value()))

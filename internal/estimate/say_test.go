@@ -33,6 +33,7 @@ func TestPartWhole(t *testing.T) {
 		{problem.AddToChange, []int{8, 6}, "check.part-whole.difference", 14},
 		{problem.TogetherBoth, []int{3, 5}, "check.part-whole.difference", 8},
 		{problem.BiggerFewer, []int{8, 5}, "check.compare.sum", 8},
+		{problem.BiggerMore, []int{5, 8}, "check.compare.sum", 5},
 		{problem.DifferenceMore, []int{14, 9}, "check.compare.difference", 14},
 		{problem.AddThenTake, []int{8, 5, 4}, "", 0},
 	}
@@ -133,15 +134,17 @@ func TestLinesAreComplete(t *testing.T) {
 	for a := 0; a <= 400; a += 3 {
 		for b := 0; b <= a; b++ {
 			for _, c := range []problem.Calculation{plus(a, b), minus(a, b), plus(a, b, 4)} {
-				for grade := problem.Grade(1); grade <= 3; grade++ {
-					e, ok := estimate.For(c, []int{distance(a, b), a - b + 10, a - b + 100, a + b - 10, a + b - 100}, grade)
-					if !ok {
-						continue
+				for _, wrong := range [][]int{{a + b + b}, {distance(a, b), a - b + 10, a - b + 100, a + b - 10, a + b - 100}} {
+					for grade := problem.Grade(2); grade <= 3; grade++ {
+						e, ok := estimate.For(c, wrong, grade)
+						if !ok {
+							continue
+						}
+						if places, found := known[e.Say().ID]; !found || places != len(e.Say().Values) {
+							t.Fatalf("%v: Lines has no %s with %d places", c, e.Say().ID, len(e.Say().Values))
+						}
+						said[e.Say().ID] = true
 					}
-					if places, found := known[e.Say().ID]; !found || places != len(e.Say().Values) {
-						t.Fatalf("%v: Lines has no %s with %d places", c, e.Say().ID, len(e.Say().Values))
-					}
-					said[e.Say().ID] = true
 				}
 			}
 		}

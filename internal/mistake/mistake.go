@@ -45,11 +45,12 @@ func (q Question) Mistakes() []Mistake {
 	l := list{reading: newReading(q)}
 	first := min(1, len(q.Ways))
 	l.slips(weeksWay, q.Ways[:first])
-	if q.inColumnsFirst() {
+	inColumnsFirst := q.Columns && l.practises(strategy.Expanded)
+	if inColumnsFirst {
 		l.rules(weeksWay, columnRules)
 	}
 	l.rules(numberWork, workingRules)
-	if q.Columns && !q.inColumnsFirst() {
+	if q.Columns && !inColumnsFirst {
 		l.rules(inColumns, columnRules)
 	}
 	l.rules(situation, storyRules)
@@ -65,11 +66,6 @@ func (q Question) largest() int {
 		most = max(most, step.Calculation().Largest())
 	}
 	return most
-}
-
-// inColumnsFirst reports whether the week's way is to set numbers out in columns.
-func (q Question) inColumnsFirst() bool {
-	return q.Columns && len(q.Ways) > 0 && q.Ways[0].Name == strategy.Expanded
 }
 
 // origin is where a mistake comes from, the most worth a reply first.

@@ -36,6 +36,9 @@ func (r reading) reversible() bool {
 	return u == problem.Bigger || u == problem.Smaller
 }
 
+// practises reports whether the week's way is n.
+func (r reading) practises(n strategy.Name) bool { return len(r.Ways) > 0 && r.Ways[0].Name == n }
+
 // small reports whether numbers are so small that children count with them, and do
 // not write them place by place (common practice, no published source).
 func (r reading) small() bool { return r.calc.Largest() <= 20 }

@@ -12,7 +12,7 @@ var workingRules = []rule{
 	{OneTooFar, oneTooFar},
 	{CarryDropped, carryDropped},
 	{SmallerFromLarger, whereLarge(problem.Minus, smallerFromLarger)},
-	{AllDigitsAdded, whereLarge(problem.Plus, allDigitsAdded)},
+	{AllDigitsAdded, digitsAdded},
 }
 
 // countedStart is one low for a sum and one high for a difference. Sources:
@@ -24,8 +24,7 @@ func oneTooFar(r reading) []wrong { return r.counted(1) }
 // counted is off by so many counts onward. A week of counting all, or of partners of
 // ten, has its own words for that.
 func (r reading) counted(off int) []wrong {
-	counting := func(w strategy.Way) bool { return w.Name == strategy.CountAll || w.Name == strategy.PartnersOfTen }
-	if !r.small() || len(r.Ways) > 0 && counting(r.Ways[0]) {
+	if !r.small() || r.practises(strategy.CountAll) || r.practises(strategy.PartnersOfTen) {
 		return nil
 	}
 	if r.calc.Op == problem.Minus {
@@ -69,6 +68,15 @@ func tenLost(r reading) []wrong {
 		}
 	}
 	return out
+}
+
+// digitsAdded adds every digit as if it were ones. A week of counting in tens has its
+// own words for that.
+func digitsAdded(r reading) []wrong {
+	if r.practises(strategy.CountInTens) {
+		return nil
+	}
+	return whereLarge(problem.Plus, allDigitsAdded)(r)
 }
 
 // whereLarge looks for the result of a rule of written working only where numbers

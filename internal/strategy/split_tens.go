@@ -87,7 +87,7 @@ func (w *working) partsLost(split problem.Expression, results []int) {
 		}
 	}
 	for _, n := range numbers {
-		if !slices.ContainsFunc(w.way.Slips, func(s Slip) bool { return s.Name == CarryDropped && s.Answer == n }) {
+		if n > 0 && !slices.ContainsFunc(w.way.Slips, func(s Slip) bool { return s.Name == CarryDropped && s.Answer == n }) {
 			w.slipTo(PartLost, n)
 		}
 	}

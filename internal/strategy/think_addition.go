@@ -29,7 +29,11 @@ var thinkAddition = method{
 		}
 		at, stops, jumps := part, []int{part}, []int(nil)
 		for _, to := range addingUp(part, whole) {
-			w.step("up", made(at, to-at), number("From", at), number("Jump", to-at), number("To", to))
+			id := "up"
+			if to-at == 1 && at != part {
+				id = "one"
+			}
+			w.step(id, made(at, to-at), number("From", at), number("Jump", to-at), number("To", to))
 			jumps, stops, at = append(jumps, to-at), append(stops, to), to
 		}
 		if len(jumps) > 1 {

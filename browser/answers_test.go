@@ -16,8 +16,8 @@ const everyAnswer = `(id => {
 	const two = !!story.querySelector(".two");
 	const replies = [...story.querySelectorAll(".reply")].map(e => ({e, numbers:
 		e.matches(".big, .small") || two ? [] : [...e.querySelector(".for").textContent.matchAll(/(\d+)(?:–(\d+))?/g)].map(m => [+m[1], +(m[2] || m[1])])}));
-	const right = replies.find(r => r.e.querySelector("h3"));
-	const whole = two ? +right.e.textContent.match(/\d+/)[0] : 0;
+	const right = replies.find(r => r.e.matches(".right"));
+	const whole = two ? +right.e.querySelector(".for + p").textContent.match(/\d+/)[0] : 0;
 	const want = digits => {
 		if (two) {
 			const sum = digits[0] + digits[1];

@@ -15,7 +15,7 @@ import (
 // group of cards is one stop.
 const focusable = `(() => {
 	const groups = {};
-	return [...document.querySelectorAll("a[href], summary, input, button")].filter(e => {
+	return [...document.querySelectorAll("a[href], summary, input, button, [tabindex='0']")].filter(e => {
 		if (!e.checkVisibility() || e.disabled) return false;
 		if (e.type != "radio") return true;
 		if (groups[e.name]) return false;

@@ -217,8 +217,6 @@ func runs(numbers []int) (out [][2]int) {
 // group is the name of the place's radio buttons in story n.
 func (p place) group(n int) string { return id(p.class, n) }
 
-func (k keypad) last() place { return k.places[len(k.places)-1] }
-
 // runs names numbers to a reader: "3, 5–9".
 func (s *state) runs(numbers []int) string {
 	var all []string

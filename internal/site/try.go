@@ -1,6 +1,7 @@
 package site
 
 import (
+	"hash/fnv"
 	"slices"
 	"strconv"
 
@@ -9,6 +10,7 @@ import (
 	"homebuild/internal/phrase"
 	"homebuild/internal/picture"
 	"homebuild/internal/problem"
+	"homebuild/internal/strategy"
 )
 
 // storiesOnPage is the most that a page to try has: more would not arrive in the
@@ -63,7 +65,7 @@ func (l *lesson) tryStories() []*page.TryStory {
 		var out []*page.TryStory
 		for i, e := range l.stories {
 			out = append(out, &page.TryStory{
-				Story: e.Story, Scene: l.sceneOf(i, e), Answers: answers(e),
+				Story: e.Story, Scene: l.sceneOf(i, e), Answers: l.answers(e, l.turn(i)),
 				Open: l.pictureOf(e, picture.Open), Solved: l.answerOf(e), Solution: l.solution(e),
 			})
 		}
@@ -71,14 +73,22 @@ func (l *lesson) tryStories() []*page.TryStory {
 	})
 }
 
-// ranges are the largest numbers that children answer with, by what they learn.
-var ranges = []int{10, 20, 100, 1000}
+// turn says with which opener the replies of story i begin: neighbouring stories
+// with others, and another week with others again.
+func (l *lesson) turn(i int) int {
+	h := fnv.New32a()
+	h.Write([]byte(l.date))
+	return int(h.Sum32()%100) + 2*i
+}
 
-// answerRange is the range that has all the numbers of a story: where it ends tells
-// nothing about the answer.
-func answerRange(e exercise) int {
-	most := largest(e)
-	return ranges[slices.IndexFunc(ranges, func(r int) bool { return most <= r })]
+// question is a story as the class meets it, with the ways that its page shows. The
+// class writes columns where its way or its picture is columns, and from grade 3 on
+// (CCSS-M 2010, 3.NBT.A.2, from memory).
+func (l *lesson) question(e exercise) mistake.Question {
+	const columnsGrade = 3
+	q := mistake.Question{Problem: e.Problem, Extra: e.ExtraNumber, Ways: e.Ways()}
+	q.Columns = e.Grade >= columnsGrade || l.picture == picture.Columns || len(q.Ways) > 0 && q.Ways[0].Name == strategy.Expanded
+	return q
 }
 
 // largest is the largest number of a story, on the way or unneeded ones too.
@@ -90,39 +100,40 @@ func largest(e exercise) int {
 	return most
 }
 
-// answers are all numbers of the story's range with what is said to them.
-func answers(e exercise) page.Answers {
-	a := page.Answers{Most: answerRange(e), Right: e.Problem.Answer()}
+// answers are all numbers of the story's range with what is said to them. Where the
+// range ends tells nothing about the answer.
+func (l *lesson) answers(e exercise, turn int) page.Answers {
+	a := page.Answers{Most: problem.RangeOf(largest(e)), Right: e.Problem.Answer()}
 	if e.Problem.Kind() == problem.TogetherBoth {
-		return parts(e.Problem, a)
+		return parts(a, e.Problem.Calculation().Value(), l.question(e), turn)
 	}
-	numbers := make([]int, a.Largest()+1)
-	for n := range numbers {
-		numbers[n] = n
-	}
-	groups := mistake.Groups(e.Problem, e.ExtraNumber, numbers)
-	small, big := mistake.General(e.Problem)
-	// Of the replies of a direction, the one for the most numbers is the general one.
-	general := map[mistake.Verdict]mistake.Group{mistake.TooSmall: {Reply: small}, mistake.TooBig: {Reply: big}}
-	for _, g := range groups {
-		if with, ok := general[g.Reply.Verdict]; ok && len(g.Numbers) > len(with.Numbers) {
-			general[g.Reply.Verdict] = g
+	beyond := a.Largest() + 1 // stands for all that are more
+	help := l.question(e).Help(beyond, turn)
+	big, _ := help.To(beyond)
+	small := mostBelow(help, a.Right)
+	a.Replies = []page.Reply{{To: page.ToRight, Lines: help.Right.Lines}}
+	for _, r := range slices.Concat(help.Specific, help.General) {
+		if !slices.Equal(r.Numbers, big.Numbers) && !slices.Equal(r.Numbers, small.Numbers) {
+			a.Replies = append(a.Replies, page.Reply{To: page.ToSome, Numbers: r.Numbers, Lines: r.Lines})
 		}
 	}
-	add := func(to page.ReplyTo, numbers []int, lines []phrase.Line) {
-		a.Replies = append(a.Replies, page.Reply{To: to, Numbers: numbers, Lines: lines})
+	if len(small.Numbers) > 0 {
+		a.Replies = append(a.Replies, page.Reply{To: page.ToSmaller, Lines: small.Lines})
 	}
-	for _, g := range groups {
-		switch v := g.Reply.Verdict; {
-		case v == mistake.Right:
-			add(page.ToRight, nil, g.Reply.Lines)
-		case !slices.Equal(g.Numbers, general[v].Numbers):
-			add(page.ToSome, g.Numbers, g.Reply.Lines)
-		}
-	}
-	add(page.ToSmaller, nil, general[mistake.TooSmall].Reply.Lines)
-	add(page.ToBigger, nil, general[mistake.TooBig].Reply.Lines)
+	a.Replies = append(a.Replies, page.Reply{To: page.ToBigger, Lines: big.Lines})
 	return a
+}
+
+// mostBelow is the general reply that is for the most numbers of those below the
+// answer, and for no other: the page gives it to all smaller numbers that have no
+// reply of their own.
+func mostBelow(help mistake.Help, answer int) (most mistake.Reply) {
+	for _, r := range help.General {
+		if slices.Max(r.Numbers) < answer && len(r.Numbers) > len(most.Numbers) {
+			most = r
+		}
+	}
+	return most
 }
 
 // mostParts is the largest whole that is taken apart with a tile for every number.
@@ -130,22 +141,22 @@ const mostParts = 20
 
 // parts are the two parts that a story takes its whole apart into; of a large
 // whole one part is asked for.
-func parts(p problem.Problem, a page.Answers) page.Answers {
-	total := p.Calculation().Value()
-	whole := phrase.Number("Whole", total)
-	if total > mostParts {
-		right := page.Reply{To: page.ToRight, Lines: []phrase.Line{phrase.Say("try.part.right", whole)}}
-		for n := range total + 1 {
+func parts(a page.Answers, whole int, q mistake.Question, turn int) page.Answers {
+	if whole > mostParts {
+		told := phrase.Number("Whole", whole)
+		right := page.Reply{To: page.ToRight, Lines: []phrase.Line{phrase.Say("try.part.right", told)}}
+		for n := range whole + 1 {
 			right.Numbers = append(right.Numbers, n)
 		}
-		_, big := mistake.General(p)
-		a.Replies = []page.Reply{right, {To: page.ToBigger, Lines: big.Lines}}
+		a.Replies = []page.Reply{right, {To: page.ToBigger, Lines: []phrase.Line{phrase.Say("reply.reach.part", told)}}}
 		return a
 	}
-	a.Whole = total
-	for i, id := range []string{"try.parts.right", "try.parts.small", "try.parts.big"} {
-		to := []page.ReplyTo{page.ToRight, page.ToSmaller, page.ToBigger}[i]
-		a.Replies = append(a.Replies, page.Reply{To: to, Lines: []phrase.Line{phrase.Say(id, whole)}})
+	a.Whole = whole
+	help := q.Help(2*a.Most, turn)
+	small, _ := help.To(0)
+	big, _ := help.To(2 * a.Most)
+	a.Replies = []page.Reply{
+		{To: page.ToRight, Lines: help.Right.Lines}, {To: page.ToSmaller, Lines: small.Lines}, {To: page.ToBigger, Lines: big.Lines},
 	}
 	return a
 }

@@ -7,7 +7,6 @@ import (
 	"testing"
 
 	"homebuild/internal/activity"
-	"homebuild/internal/mistake"
 	"homebuild/internal/page"
 	"homebuild/internal/problem"
 )
@@ -17,21 +16,22 @@ func TestAnswersAreThoseOfMistake(t *testing.T) {
 	lessons, _, _ := plan(exampleInput(t, "en"))
 	seen := map[int]int{}
 	for _, l := range lessons {
-		for _, x := range l.stories {
-			a := answers(x)
+		for i, x := range l.stories {
+			a := l.answers(x, l.turn(i))
 			if a.Whole > 0 {
 				continue
 			}
 			seen[a.Most]++
-			for n := range a.Largest() + 1 {
-				want := mistake.ReplyTo(x.Problem, x.ExtraNumber, n)
+			help := l.question(x).Help(a.Largest()+1, l.turn(i))
+			for n := range a.Largest() + 2 {
+				want, _ := help.To(n)
 				if got := replyTo(a, n); fmt.Sprint(got.Lines) != fmt.Sprint(want.Lines) {
 					t.Fatalf("%s %v: to %d the page says %v, want %v", l.date, x.Problem, n, got.Lines, want.Lines)
 				}
 			}
 		}
 	}
-	for _, r := range ranges {
+	for _, r := range []int{10, 20, 100, problem.Largest} {
 		if seen[r] == 0 {
 			t.Errorf("the example has no story to %d: %v", r, seen)
 		}
@@ -67,7 +67,7 @@ func TestPartsOfAWhole(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		return answers(exercise{Activity: activity.Activity{Problem: p}})
+		return (&lesson{}).answers(exercise{Activity: activity.Activity{Problem: p}}, 0)
 	}
 	if a := apart(3, 4); a.Whole != 7 || a.Most != 10 {
 		t.Errorf("parts of 7: %+v", a)

@@ -107,14 +107,17 @@ func (l *lesson) answers(e exercise, turn int) page.Answers {
 	if e.Problem.Kind() == problem.TogetherBoth {
 		return parts(a, e.Problem.Calculation().Value(), l.question(e), turn)
 	}
-	beyond := a.Largest() + 1 // stands for all that are more
+	beyond := 2 * a.Largest() // stands for all that are more than can be picked
 	help := l.question(e).Help(beyond, turn)
 	big, _ := help.To(beyond)
 	small := mostBelow(help, a.Right)
 	a.Replies = []page.Reply{{To: page.ToRight, Lines: help.Right.Lines}}
 	for _, r := range slices.Concat(help.Specific, help.General) {
-		if !slices.Equal(r.Numbers, big.Numbers) && !slices.Equal(r.Numbers, small.Numbers) {
-			a.Replies = append(a.Replies, page.Reply{To: page.ToSome, Numbers: r.Numbers, Lines: r.Lines})
+		numbers := slices.DeleteFunc(slices.Clone(r.Numbers), func(n int) bool {
+			return n > a.Largest() || n > a.Right && slices.Contains(big.Numbers, n) || slices.Contains(small.Numbers, n)
+		})
+		if len(numbers) > 0 {
+			a.Replies = append(a.Replies, page.Reply{To: page.ToSome, Numbers: numbers, Lines: r.Lines})
 		}
 	}
 	if len(small.Numbers) > 0 {

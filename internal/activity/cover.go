@@ -43,9 +43,7 @@ func Cover(weeks []WeekPlan, grade problem.Grade) Coverage {
 			row := rows[a.Problem.Kind()]
 			row.ByWeek[i]++
 			row.Total++
-			for _, step := range a.Problem.Steps() {
-				c.meet(step.Calculation())
-			}
+			c.meet(a.Problem)
 		}
 	}
 	for _, k := range problem.Kinds() {
@@ -62,21 +60,15 @@ func Cover(weeks []WeekPlan, grade problem.Grade) Coverage {
 	return c
 }
 
-// meet counts the addition fact that a calculation shows.
-func (c *Coverage) meet(calc problem.Calculation) {
-	if len(calc.Numbers) != 2 {
-		return
-	}
-	a, b := calc.Numbers[0], calc.Numbers[1]
-	if calc.Op == problem.Minus {
-		a -= b
-	}
-	if a < 1 || b < 1 || a > mostAddend || b > mostAddend {
-		return
-	}
-	c.Facts[a-1][b-1]++
-	if a != b {
-		c.Facts[b-1][a-1]++
+// meet counts the addition facts of one-digit numbers that a problem shows.
+func (c *Coverage) meet(p problem.Problem) {
+	for _, f := range factsOf(p) {
+		if a, b := f.pair.First, f.pair.Second; f.digits() {
+			c.Facts[a-1][b-1]++
+			if a != b {
+				c.Facts[b-1][a-1]++
+			}
+		}
 	}
 }
 

@@ -65,10 +65,10 @@ func (p *planner) choose(r Request, kind problem.Kind, place int) (best *candida
 	return best, bestRank, best != nil
 }
 
-// rankNow is a candidate's rank for a class that has met what it has met. Every
-// other story prefers an addition fact that the class has not met, where the
-// range has such facts; the others take all that the range has alike. One story
-// of a week at most has a 1 for this reason alone.
+// rankNow is a candidate's rank for a class that has met what it has met. Where
+// the range has addition facts, every other story prefers one that the class has
+// not met, and one story of a week at most has a 1 for this reason alone. When a
+// target returns, the stories between are to be harder than before.
 func (p *planner) rankNow(c *candidate, r Request, place int) rank {
 	now := c.rank
 	m := p.memory
@@ -88,10 +88,10 @@ func (p *planner) rankNow(c *candidate, r Request, place int) rank {
 			now.again = 1
 		}
 	}
-	if m.targets[r.Target.ID] > 0 && !c.hard {
+	if place%2 == 1 && m.targets[r.Target.ID] > 0 && !c.hard {
 		now.flaws += tooEasy
 	}
-	if m.answers[c.problem.Answer()] == m.week {
+	if m.answers[c.answer] == m.week {
 		now.echo = 1
 	}
 	return now

@@ -57,7 +57,7 @@ func arrange(stories []Activity) {
 	slices.SortStableFunc(stories, func(a, b Activity) int {
 		return cmp.Or(
 			cmp.Compare(stage(a.Problem.Kind()), stage(b.Problem.Kind())),
-			cmp.Compare(a.Problem.Calculation().Largest(), b.Problem.Calculation().Largest()),
+			cmp.Compare(largest(a.Problem), largest(b.Problem)),
 		)
 	})
 	var plain, traps []Activity

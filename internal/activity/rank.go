@@ -46,6 +46,7 @@ const (
 type candidate struct {
 	holds   bool // whether it makes a problem of the target at all
 	problem problem.Problem
+	answer  int
 	task    task
 	facts   []fact // of its steps
 	digits  bool   // whether one of them is of one-digit numbers
@@ -59,7 +60,7 @@ func judge(r Request, kind problem.Kind, n numbers) *candidate {
 	if c.problem, c.holds = r.Target.holds(kind, n); !c.holds {
 		return c
 	}
-	c.task = taskOf(c.problem)
+	c.answer, c.task = c.problem.Answer(), taskOf(c.problem)
 	c.facts = factsOf(c.problem)
 	c.digits = slices.ContainsFunc(c.facts, fact.digits)
 	if r.Bears != nil && !r.Bears(c.problem) {
@@ -68,20 +69,20 @@ func judge(r Request, kind problem.Kind, n numbers) *candidate {
 	if r.Focus.Valid() {
 		c.rank.unfocused = unfocused(r.Focus, c.problem)
 	}
-	c.rank.flaws = flaws(c.problem, r.Target)
+	c.rank.flaws = c.flaws(r.Target)
 	c.hard = r.Target.hard(c.problem)
 	return c
 }
 
-func flaws(p problem.Problem, t Target) int {
-	n, answer := 0, p.Answer()
+func (c *candidate) flaws(t Target) int {
+	n, p := 0, c.problem
 	if t.Within > 10 && hasOne(p) {
 		n += withOne
 	}
-	if slices.ContainsFunc(p.Told(), func(q problem.Quantity) bool { return q.Value == answer }) {
+	if slices.ContainsFunc(p.Told(), func(q problem.Quantity) bool { return q.Value == c.answer }) {
 		n += answerTold
 	}
-	if p.Calculation().Largest() <= earlierRange(t.Within) {
+	if largest(p) <= earlierRange(t.Within) {
 		n += belowRange
 	}
 	return n
@@ -111,7 +112,16 @@ func (t Target) hard(p problem.Problem) bool {
 		return CrossAlways.allows(p)
 	}
 	const quarters = 4
-	return quarters*p.Calculation().Largest() >= (quarters-1)*t.Within
+	return quarters*largest(p) >= (quarters-1)*t.Within
+}
+
+// largest is the largest number of a problem's steps.
+func largest(p problem.Problem) int {
+	most := 0
+	for _, step := range p.Steps() {
+		most = max(most, step.Calculation().Largest())
+	}
+	return most
 }
 
 // earlierRange is the range that comes before a target's own.

@@ -2,7 +2,9 @@ package activity
 
 import (
 	"fmt"
+	"maps"
 	"regexp"
+	"slices"
 
 	"homebuild/internal/picture"
 	"homebuild/internal/problem"
@@ -34,6 +36,7 @@ func (r *targetReader) target(w written) Target {
 	r.bounded("second-least", &w.SecondLeast)
 	r.bounded("second-most", &w.SecondMost)
 	r.bounded("second-step", &w.SecondStep)
+	r.bounded("part-most", &w.PartMost)
 	r.bounded("whole", &w.Whole)
 	r.short("can", w.Can)
 	r.short("about", w.About)
@@ -43,10 +46,11 @@ func (r *targetReader) target(w written) Target {
 	}
 	t := Target{
 		ID: w.ID, Can: w.Can, About: w.About, Grade: problem.Grade(w.Grade), Standards: w.Standards,
+		Easier: w.Easier, Harder: w.Harder,
 		Kinds:      words(r, "kinds", w.Kinds, problem.ParseKind, problem.Kinds()),
 		Within:     w.Within,
 		Crossing:   crossing,
-		Limits:     Limits{w.FirstLeast, w.FirstStep, w.SecondLeast, w.SecondMost, w.SecondStep, w.Whole},
+		Limits:     Limits{w.FirstLeast, w.FirstStep, w.SecondLeast, w.SecondMost, w.SecondStep, w.PartMost, w.Whole},
 		Strategies: words(r, "strategies", w.Strategies, strategy.ParseName, strategy.Names()),
 		Pictures:   words(r, "pictures", w.Pictures, picture.ParseKind, picture.Kinds()),
 	}
@@ -54,11 +58,24 @@ func (r *targetReader) target(w written) Target {
 	return t
 }
 
+// neighbors notes an easier or a harder target that there is none of.
+func (r *targetReader) neighbors(all []written, known map[string]bool) {
+	words := slices.Sorted(maps.Keys(known))
+	for i, w := range all {
+		r.index = i
+		for _, n := range [...]struct{ setting, id string }{{"easier", w.Easier}, {"harder", w.Harder}} {
+			if n.id != "" && (!known[n.id] || n.id == w.ID) {
+				r.add(n.setting, fmt.Sprintf("%q is not another target", n.id), didYouMean(n.id, words))
+			}
+		}
+	}
+}
+
 // sensible notes kinds that are too early for the grade, and kinds for which no
 // numbers are left.
 func (r *targetReader) sensible(t Target) {
 	for _, k := range t.Kinds {
-		if k.FirstGrade() > t.Grade {
+		if k.FirstGrade() > t.Grade && !t.partnersOfTen() {
 			r.add("kinds", fmt.Sprintf("%q is first met in grade %d, and this target is for grade %d", k, k.FirstGrade(), t.Grade),
 				"take the kind out or write the later grade")
 		}
@@ -67,6 +84,12 @@ func (r *targetReader) sensible(t Target) {
 		}
 	}
 }
+
+// partnersOfTen reports whether the whole is always ten. Kindergarten finds the
+// missing part of ten, and of no other number (CCSS-M 2010, K.OA.A.4, from
+// memory; Progressions for the CCSS-M, K-5 Operations and Algebraic Thinking,
+// Table 2).
+func (t Target) partnersOfTen() bool { return t.Limits.Whole == 10 }
 
 // short notes a teacher's own sentence that is too long.
 func (r *targetReader) short(name, text string) {

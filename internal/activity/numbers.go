@@ -1,6 +1,10 @@
 package activity
 
-import "homebuild/internal/problem"
+import (
+	"slices"
+
+	"homebuild/internal/problem"
+)
 
 // numbers are what a problem is made of. For a one-step kind they are the a and
 // b of its working, a + b or a - b; for three addends and chains they are the
@@ -58,8 +62,9 @@ func (t Target) box(kind problem.Kind) box {
 	first := spanOf(l.FirstLeast, t.Within, l.FirstStep)
 	switch {
 	case kind == problem.TogetherThree:
-		first.most -= 2
-		other := spanOf(1, t.Within-first.least-1, 1)
+		other := spanOf(l.SecondLeast, 0, 1)
+		other.most = t.Within - first.least - other.least
+		first.most = t.Within - 2*other.least
 		return box{first, other, other}
 	case kind.Steps() != nil && kind != problem.BiggerThenTogether:
 		later := spanOf(1, t.laterMost(), 1)
@@ -101,11 +106,27 @@ func (t Target) holds(kind problem.Kind, n numbers) (problem.Problem, bool) {
 	}
 	for _, step := range p.Steps() {
 		c := step.Calculation()
-		if c.Largest() > t.Within || c.Value() == 0 || t.Limits.Whole > 0 && c.Largest() != t.Limits.Whole {
+		if c.Largest() > t.Within || c.Value() == 0 || !t.Limits.allow(c) {
 			return p, false
 		}
 	}
 	return p, t.Crossing.allows(p)
+}
+
+// allow reports whether the parts and the whole of a calculation keep the limits
+// that a box cannot keep.
+func (l Limits) allow(c problem.Calculation) bool {
+	if l.Whole > 0 && c.Largest() != l.Whole {
+		return false
+	}
+	if l.PartMost == 0 {
+		return true
+	}
+	parts := append([]int{c.Value()}, c.Numbers[1:]...)
+	if c.Op == problem.Plus {
+		parts = c.Numbers
+	}
+	return slices.Max(parts) <= l.PartMost
 }
 
 // mostPlaces bounds how long a box is searched for a set that holds.

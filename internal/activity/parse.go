@@ -31,6 +31,8 @@ type written struct {
 	About       string   `toml:"about"`
 	Grade       int      `toml:"grade"`
 	Standards   []string `toml:"standards"`
+	Easier      string   `toml:"easier"`
+	Harder      string   `toml:"harder"`
 	Kinds       []string `toml:"kinds"`
 	Within      int      `toml:"within"`
 	Crossing    string   `toml:"crossing"`
@@ -41,6 +43,7 @@ type written struct {
 	SecondLeast int      `toml:"second-least"`
 	SecondMost  int      `toml:"second-most"`
 	SecondStep  int      `toml:"second-step"`
+	PartMost    int      `toml:"part-most"`
 	Whole       int      `toml:"whole"`
 }
 
@@ -71,6 +74,7 @@ func ParseTargets(file string, data []byte) ([]Target, diag.Problems) {
 			out = append(out, t)
 		}
 	}
+	r.neighbors(all.Target, seen)
 	if len(all.Target) == 0 {
 		r.problems = append(r.problems, diag.Problem{File: file, Text: "there is no target", Hint: "begin one with [[target]]"})
 	}
@@ -120,8 +124,8 @@ func (r *targetReader) unreadable(err error) {
 	}
 }
 
-var settings = []string{"id", "can", "about", "grade", "standards", "kinds", "within", "crossing", "strategies",
-	"pictures", "first-least", "first-step", "second-least", "second-most", "second-step", "whole"}
+var settings = []string{"id", "can", "about", "grade", "standards", "easier", "harder", "kinds", "within", "crossing", "strategies",
+	"pictures", "first-least", "first-step", "second-least", "second-most", "second-step", "part-most", "whole"}
 
 func didYouMean(typed string, allowed []string) string {
 	if near := diag.Nearest(typed, allowed); near != "" {

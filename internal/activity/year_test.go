@@ -128,8 +128,8 @@ func TestKindsAreSpread(t *testing.T) {
 				total[a.Problem.Kind()]++
 			}
 			even(t, target, w.Request.Week, here)
-			if w.Worked.Problem.Kind().Difficult() && slices.ContainsFunc(target.Kinds, func(k problem.Kind) bool { return !k.Difficult() }) {
-				t.Errorf("%s, %s: the worked story is of the difficult kind %v", target.ID, w.Request.Week, w.Worked.Problem.Kind())
+			if about := target.Kinds[0].Difficult(); w.Worked.Problem.Kind().Difficult() != about {
+				t.Errorf("%s, %s: the worked story is a %v; is the target about difficult ones: %v", target.ID, w.Request.Week, w.Worked.Problem.Kind(), about)
 			}
 		}
 		for _, k := range target.Kinds {
@@ -335,6 +335,30 @@ func TestStoriesAreBounded(t *testing.T) {
 	for asked, want := range map[int]int{-3: 1, 0: 1, 1: 1, 8: 8, 90: 8} {
 		if got := len(Year(weeksOf(named(t, "add-within-20"), 1, asked))[0].Stories); got != want {
 			t.Errorf("%d stories asked: got %d, want %d", asked, got, want)
+		}
+	}
+}
+
+// A page begins with the easiest story, and words that mislead stand side by side
+// only where there are more of them than of others.
+func TestPagesGoFromEasyToHard(t *testing.T) {
+	for _, target := range embedded(t) {
+		for _, w := range Year(weeksOf(target, 4, 4)) {
+			easiest, traps, together := stage(w.Stories[0].Problem.Kind()), 0, 0
+			for i, a := range w.Stories {
+				if stage(a.Problem.Kind()) < easiest {
+					t.Errorf("%s, %s: %v comes after %v", target.ID, w.Request.Week, a.Problem.Kind(), w.Stories[0].Problem.Kind())
+				}
+				if a.Problem.Kind().Misleads() {
+					traps++
+					if i > 0 && w.Stories[i-1].Problem.Kind().Misleads() {
+						together++
+					}
+				}
+			}
+			if together > max(0, 2*traps-len(w.Stories)) {
+				t.Errorf("%s, %s: of %d words that mislead, %d follow another", target.ID, w.Request.Week, traps, together)
+			}
 		}
 	}
 }

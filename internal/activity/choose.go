@@ -65,22 +65,15 @@ func (p *planner) choose(r Request, kind problem.Kind, place int) (best *candida
 	return best, bestRank, best != nil
 }
 
-// rankNow is a candidate's rank for a class that has met what it has met. Where
-// the range has addition facts, every other story prefers one that the class has
-// not met, and one story of a week at most has a 1 for this reason alone. When a
-// target returns, the stories between are to be harder than before.
+// rankNow is a candidate's rank for a class that has met what it has met. When a
+// target returns, every other story is to be harder than before.
 func (p *planner) rankNow(c *candidate, r Request, place int) rank {
 	now := c.rank
 	m := p.memory
-	least := meetings{}
-	for i, f := range c.facts {
-		if met := m.facts[f]; i == 0 || met.times < least.times {
-			least = met
-		}
-	}
-	now.met, now.last = least.times, least.week
-	if r.Target.Within <= 2*mostAddend+2 && place%2 == 0 && !c.digits || now.flaws >= withOne && m.ones == m.week {
-		now.met = max(now.met, 1)
+	odd := place%2 == 1
+	now.met, now.last = m.acquaintance(c, r.Target, !odd)
+	if odd && r.Target.Limits.PartMost > 0 {
+		now.stale = min(now.met, 1)
 	}
 	if met, ok := m.tasks[c.task]; ok {
 		now.seen = met.times
@@ -88,7 +81,7 @@ func (p *planner) rankNow(c *candidate, r Request, place int) rank {
 			now.again = 1
 		}
 	}
-	if place%2 == 1 && m.targets[r.Target.ID] > 0 && !c.hard {
+	if odd && m.targets[r.Target.ID] > 0 && !c.hard {
 		now.flaws += tooEasy
 	}
 	if m.answers[c.answer] == m.week {
@@ -96,3 +89,25 @@ func (p *planner) rankNow(c *candidate, r Request, place int) rank {
 	}
 	return now
 }
+
+// acquaintance is how often the class met a candidate's facts, and in which week
+// last. Where the range has addition facts of one-digit numbers, digits asks for
+// them: all others count as met. So do facts with a 1, of which one a week is
+// enough, but in a week about facts, and none in two steps.
+func (m *memory) acquaintance(c *candidate, t Target, digits bool) (times, week int) {
+	for _, f := range c.facts {
+		met := m.facts[f]
+		if digits && t.Within <= largestFact && !f.digits() {
+			met.times = max(met.times, 1)
+		}
+		times, week = times+met.times, max(week, met.week)
+	}
+	if c.rank.flaws >= withOne && (len(c.facts) > 1 || m.ones == m.week && t.Limits.PartMost == 0) {
+		times = max(times, 1)
+	}
+	return times, week
+}
+
+// largestFact is the range of the addition facts to know by heart (CCSS-M 2010,
+// 2.OA.B.2).
+const largestFact = 20

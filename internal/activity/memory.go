@@ -1,6 +1,7 @@
 package activity
 
 import (
+	"maps"
 	"slices"
 
 	"homebuild/internal/problem"
@@ -100,6 +101,15 @@ func newMemory() *memory {
 		facts: map[fact]meetings{}, tasks: map[task]meetings{}, kinds: map[problem.Kind]int{},
 		answers: map[int]int{}, targets: map[string]int{}, skills: map[skill]practice{},
 	}
+}
+
+// clone is a memory that goes its own way from now on.
+func (m *memory) clone() *memory {
+	c := *m
+	c.facts, c.tasks, c.kinds = maps.Clone(m.facts), maps.Clone(m.tasks), maps.Clone(m.kinds)
+	c.answers, c.targets, c.skills = maps.Clone(m.answers), maps.Clone(m.targets), maps.Clone(m.skills)
+	c.learned = slices.Clone(m.learned)
+	return &c
 }
 
 func (m *memory) meet(p problem.Problem) {

@@ -55,6 +55,16 @@ func (b box) at(place uint64) numbers {
 	return n
 }
 
+// has reports whether a set is in the box.
+func (b box) has(n numbers) bool {
+	for i, s := range b {
+		if n[i] < s.least || n[i] > s.most || (n[i]-s.least)%s.step != 0 {
+			return false
+		}
+	}
+	return true
+}
+
 // box holds the sets of numbers to draw from for stories of a kind. Zero is in
 // none of them.
 func (t Target) box(kind problem.Kind) box {

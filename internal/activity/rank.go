@@ -18,8 +18,9 @@ import (
 type rank struct {
 	untold    int // 1: no story bears such amounts
 	again     int // 1: the numbers are in this week already
+	stale     int // 1: the class met the facts, and new ones come before all
 	unfocused int // 1: the strategy of the week is not at its best here; 2: it does not help
-	met       int // how often the class met the fact, of two facts the one it met less
+	met       int // how often the class met the facts
 	seen      int // how often the class met the very same numbers
 	last      int // the week that last had the fact, 0 for none: the oldest is the best to repeat
 	flaws     int // see the flaws below
@@ -29,6 +30,7 @@ type rank struct {
 func (r rank) compare(other rank) int {
 	return cmp.Or(
 		cmp.Compare(r.untold, other.untold), cmp.Compare(r.again, other.again),
+		cmp.Compare(r.stale, other.stale),
 		cmp.Compare(r.unfocused, other.unfocused), cmp.Compare(r.met, other.met), cmp.Compare(r.seen, other.seen), cmp.Compare(r.last, other.last),
 		cmp.Compare(r.flaws, other.flaws), cmp.Compare(r.echo, other.echo),
 	)
@@ -49,7 +51,6 @@ type candidate struct {
 	answer  int
 	task    task
 	facts   []fact // of its steps
-	digits  bool   // whether one of them is of one-digit numbers
 	hard    bool   // hard for its target
 	rank    rank   // without what the class has met
 }
@@ -62,7 +63,6 @@ func judge(r Request, kind problem.Kind, n numbers) *candidate {
 	}
 	c.answer, c.task = c.problem.Answer(), taskOf(c.problem)
 	c.facts = factsOf(c.problem)
-	c.digits = slices.ContainsFunc(c.facts, fact.digits)
 	if r.Bears != nil && !r.Bears(c.problem) {
 		c.rank.untold = 1
 	}
@@ -88,10 +88,13 @@ func (c *candidate) flaws(t Target) int {
 	return n
 }
 
+// notHelped is how unfocused a problem is that a strategy does not help with.
+const notHelped = 2
+
 // unfocused says how little a strategy helps: 0 where it is at its best for a
 // step of the problem, 1 where it may be used, 2 where it may not.
 func unfocused(name strategy.Name, p problem.Problem) int {
-	least := 2
+	least := notHelped
 	for _, step := range p.Steps() {
 		c := step.Calculation()
 		switch {

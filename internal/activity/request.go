@@ -41,8 +41,9 @@ type Activity struct {
 	Given       bool // of a story that the teacher wrote
 	Returns     bool // of a skill that an earlier week was about, brought back on purpose
 
-	focus strategy.Name   // the week's strategy; 0 for none
-	good  []strategy.Name // those that the target is good for
+	within int             // the range of its target
+	focus  strategy.Name   // the week's strategy; 0 for none
+	good   []strategy.Name // those that the target is good for
 }
 
 // WeekPlan is a week's problems.

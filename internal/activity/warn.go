@@ -18,7 +18,7 @@ func warnings(plan WeekPlan, chosen []choice, extraMissing bool) []Warning {
 			Hint: "ask for fewer stories, or choose another target or focus",
 		})
 	}
-	if unfocused := count(chosen, func(c choice) bool { return c.rank.unfocused > 1 }); unfocused > 0 {
+	if unfocused := count(chosen, func(c choice) bool { return c.rank.unfocused == notHelped }); unfocused > 0 {
 		out = append(out, Warning{
 			Setting: "focus", Count: unfocused,
 			Text: fmt.Sprintf("%s does not help with %d of the %d stories of %s", r.Focus, unfocused, len(chosen), r.Target.ID),

@@ -20,14 +20,17 @@ const (
 // by its own request and by the weeks before it, never by those after. A number
 // of stories out of bounds is brought into them.
 func Year(requests []Request) []WeekPlan {
-	inOrder := slices.Clone(requests)
-	slices.SortStableFunc(inOrder, func(a, b Request) int { return cmp.Compare(a.Week, b.Week) })
 	p := newPlanner()
-	plans := make([]WeekPlan, len(inOrder))
-	for i, r := range inOrder {
+	plans := make([]WeekPlan, len(requests))
+	for i, r := range inOrder(requests) {
 		plans[i] = p.week(r)
 	}
 	return plans
+}
+
+// inOrder gives requests in the order of their dates.
+func inOrder(requests []Request) []Request {
+	return slices.SortedStableFunc(slices.Values(requests), func(a, b Request) int { return cmp.Compare(a.Week, b.Week) })
 }
 
 // week plans one week and remembers it.
@@ -108,7 +111,10 @@ const soon = 2
 
 // newActivity is a problem with what its week decides about it.
 func newActivity(p problem.Problem, r Request) Activity {
-	return Activity{Problem: p, Grade: r.Target.Grade, Picture: r.picture(), focus: r.Focus, good: r.Target.Strategies}
+	return Activity{
+		Problem: p, Grade: r.Target.Grade, Picture: r.picture(),
+		within: r.Target.Within, focus: r.Focus, good: r.Target.Strategies,
+	}
 }
 
 // picture is the one asked for; for a story that comes back only where it suits,

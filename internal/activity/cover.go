@@ -15,6 +15,7 @@ const mostAddend = 9
 type Coverage struct {
 	Weeks []string // dates, in order
 	Kinds []KindRow
+	Work  []WorkRow // from small numbers to large ones; only what was met
 	// Facts counts how often each addition fact 1 + 1 to 9 + 9 was met, as a sum
 	// in either order or as a difference: Facts[a-1][b-1] for a + b.
 	Facts   [mostAddend][mostAddend]int
@@ -32,7 +33,7 @@ type KindRow struct {
 // Cover counts what the weeks hold and names what a class of the grade still
 // lacks.
 func Cover(weeks []WeekPlan, grade problem.Grade) Coverage {
-	var c Coverage
+	c := Coverage{Work: workBy(weeks)}
 	rows := map[problem.Kind]*KindRow{}
 	for _, k := range problem.Kinds() {
 		rows[k] = &KindRow{Kind: k, ByWeek: make([]int, len(weeks))}

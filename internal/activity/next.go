@@ -24,8 +24,8 @@ const rest = 4
 //
 //  1. every fourth week, while addition facts were not met, one that is about
 //     facts, where the grade has such
-//  2. the first one, in the order of the list, which goes from easy to hard,
-//     that no week had
+//  2. the first one that no week had, in the order of the list, which goes from
+//     easy to hard; those before the one that the first week was about come last
 //  3. when all of them had their week, one that the last weeks were not about
 //     and that the class has not outgrown: the one with the fewest weeks, of
 //     these the one that shows the most addition facts that were not met, of
@@ -49,6 +49,9 @@ func Next(weeks []WeekPlan, targets []Target) (Suggestion, bool) {
 	}
 	if len(options) == 0 {
 		return Suggestion{}, false
+	}
+	if i := slices.IndexFunc(options, func(s Suggestion) bool { return s.Target.ID == weeks[0].Request.Target.ID }); i > 0 {
+		options = slices.Concat(options[i:], options[:i])
 	}
 	if s, ok := y.facts(options, len(weeks)); ok {
 		return s, true

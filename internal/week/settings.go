@@ -39,8 +39,8 @@ func weekSettings() []string {
 		"own-target.parts", "own-target.crossing", "own-target.steps", "own-story"}
 }
 
-// settings reads the settings of a week.
-func (r *reader) settings(name fileName, f front) *Week {
+// settings reads the settings of a week; review is what the site says about it.
+func (r *reader) settings(name fileName, f front, review bool) *Week {
 	t := &table{r: r, file: name.path, first: f.first, known: weekSettings()}
 	var k weekKeys
 	t.decode(f.settings, &k)
@@ -55,7 +55,7 @@ func (r *reader) settings(name fileName, f front) *Week {
 		ExtraSentence: t.yes("extra-sentence", k.ExtraSentence, false),
 		NumberWords:   t.yes("number-words", k.NumberWords, false),
 		WarmUp:        t.oneOf("warm-up", "a warm-up", k.WarmUp, r.allowed.WarmUps),
-		Review:        t.yes("review", k.Review, false),
+		Review:        t.yes("review", k.Review, review),
 		Minutes:       t.whole("minutes", k.Minutes),
 		Allow:         t.allow(k.Allow),
 		Notes:         map[string]string{},

@@ -19,10 +19,11 @@ type siteKeys struct {
 	Key            any `toml:"key"`
 	Answers        any `toml:"answers"`
 	Index          any `toml:"index"`
+	Review         any `toml:"review"`
 }
 
 func siteSettings() []string {
-	return []string{"name", "class", "address", "languages", "school-language", "theme", "key", "answers", "index"}
+	return []string{"name", "class", "address", "languages", "school-language", "theme", "key", "answers", "index", "review"}
 }
 
 // maxName keeps a school's name on one or two lines of a phone.
@@ -49,6 +50,7 @@ func (r *reader) site() Site {
 		Theme:   t.oneOf("theme", "a theme", k.Theme, r.allowed.Themes),
 		Key:     t.word("key", k.Key),
 		Index:   t.yes("index", k.Index, false),
+		Review:  t.yes("review", k.Review, true),
 	}
 	site.Answers = t.answers(k.Answers, site.Address)
 	site.Languages = t.languages(k.Languages)

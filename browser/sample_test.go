@@ -9,6 +9,7 @@ import (
 
 	"homebuild/internal/i18n"
 	"homebuild/internal/site"
+	"homebuild/internal/translate"
 	"homebuild/locales"
 )
 
@@ -23,11 +24,11 @@ func TestSamplePages(t *testing.T) {
 	b := openTab(t)
 	b.trusted()
 	for _, tag := range i18n.Tags(locales.Files) {
-		begun, problems := i18n.Open(tag, locales.Files)
+		draft, problems := translate.Open(tag, locales.Files)
 		if len(problems) > 0 {
 			t.Fatal(problems)
 		}
-		f := site.Sample(site.SampleInput{Begun: begun, English: in.Catalog.Source(), Theme: in.Theme, Targets: in.Targets, Stock: in.Stock})
+		f := site.Sample(site.SampleInput{Draft: draft, English: in.Catalog.Source(), Theme: in.Theme, Targets: in.Targets, Stock: in.Stock})
 		data, err := f.Render()
 		must(t, err)
 		name := filepath.Join(dir, f.Path)

@@ -195,7 +195,7 @@ func checkAttack(t *testing.T, a attack, dir string) {
 	}
 }
 
-var placed = regexp.MustCompile(`^(site\.toml|weeks/2026-09-14\.md|locales/es\.toml|themes/own)(:\d+)?: `)
+var placed = regexp.MustCompile(`^(site\.toml|weeks/2026-09-14\.md|locales/es\.toml|themes/own(/theme\.(toml|css))?)(:\d+)?: `)
 
 // checkInert reads every page as a browser would, and finds nothing in it that
 // acts or asks for anything.

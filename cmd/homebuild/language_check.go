@@ -7,7 +7,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"homebuild/internal/diag"
-	"homebuild/internal/i18n"
+	"homebuild/internal/translate"
 )
 
 func newLanguageCheckCmd(s *streams) *cobra.Command {
@@ -57,7 +57,7 @@ func checkLanguages(s *streams, from *folder, tag string) error {
 	toMend := 0
 	var summary []string
 	for _, each := range tags {
-		begun, problems := i18n.Open(each, from.Languages()...)
+		begun, problems := translate.Open(each, from.Languages()...)
 		if begun == nil {
 			toMend += len(problems)
 			s.problems(from.Locate(problems))
@@ -95,7 +95,7 @@ func (s *streams) untranslated(texts diag.Problems) {
 }
 
 // languageSummary is one line about a language.
-func languageSummary(b *i18n.Begun) string {
+func languageSummary(b *translate.Draft) string {
 	st := b.Status
 	line := fmt.Sprintf("%-8s %d of %d messages", st.Tag, st.Done, st.Total)
 	if len(st.LeftOut) > 0 {

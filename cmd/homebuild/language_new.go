@@ -10,9 +10,9 @@ import (
 	"github.com/spf13/cobra"
 
 	"homebuild/internal/diag"
-	"homebuild/internal/i18n"
 	"homebuild/internal/output"
 	"homebuild/internal/publish"
+	"homebuild/internal/translate"
 	"homebuild/locales"
 )
 
@@ -41,7 +41,7 @@ func newLanguage(s *streams, from *folder, tag string) error {
 		s.tell(fmt.Sprintf("there is already a file %q, and nothing was changed", file), "homebuild language check "+tag+argument(from.path)+" says what is still to do")
 		return errReported
 	}
-	begun, problems := i18n.Open(tag, from.Languages()...)
+	begun, problems := translate.Open(tag, from.Languages()...)
 	switch {
 	case copied:
 		s.say("%s is a copy of the words that come with the program, to improve", file)
@@ -63,7 +63,7 @@ func newLanguageFile(from *folder, tag string) (data []byte, copied bool, err er
 		data, err = fs.ReadFile(locales.Files, tag+".toml")
 		return data, true, err
 	}
-	data, err = i18n.NewFile(tag, from.Languages()...)
+	data, err = translate.NewFile(tag, from.Languages()...)
 	var problems diag.Problems
 	if err != nil && !errors.As(err, &problems) {
 		return nil, false, wrongUse(err.Error(), "")

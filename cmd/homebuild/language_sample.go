@@ -4,10 +4,11 @@ import (
 	"fmt"
 	"path/filepath"
 
+	"homebuild/internal/translate"
+
 	"github.com/spf13/cobra"
 
 	"homebuild/internal/diag"
-	"homebuild/internal/i18n"
 	"homebuild/internal/output"
 	"homebuild/internal/preview"
 	"homebuild/internal/publish"
@@ -49,7 +50,7 @@ func watchSample(s *streams, cmd *cobra.Command, from *folder, tag string, port 
 	if _, _, problems := from.Sample(tag); len(problems) > 0 {
 		return problems // a slip in the language's name, most often
 	}
-	var begun *i18n.Begun // nil while the file cannot be understood
+	var begun *translate.Draft // nil while the file cannot be understood
 	return s.serve(cmd, from, port, serving{
 		command: fmt.Sprintf("%s %s%s --watch", cmd.CommandPath(), tag, argument(from.path)),
 		begins:  "the sample of " + tag, ends: "the sample is no longer shown",
@@ -68,7 +69,7 @@ func watchSample(s *streams, cmd *cobra.Command, from *folder, tag string, port 
 
 // previewSample makes the sample from the files as they are now, and the
 // families' pages when the language is whole.
-func (f *folder) previewSample(tag string) (preview.Result, *i18n.Begun) {
+func (f *folder) previewSample(tag string) (preview.Result, *translate.Draft) {
 	sample, begun, problems := f.Sample(tag)
 	if len(problems) > 0 {
 		return preview.Result{Problems: problems}, nil

@@ -9,13 +9,13 @@ import (
 	"github.com/spf13/cobra"
 
 	"homebuild/internal/diag"
-	"homebuild/internal/i18n"
 	"homebuild/internal/publish"
+	"homebuild/internal/translate"
 )
 
 func newLanguageStampCmd(s *streams) *cobra.Command {
 	return languageCommand("stamp xx [folder]", "note which English text each message was made from", func(_ *cobra.Command, from *folder, tag string) error {
-		changed, err := from.rewrite(tag, func(languages []fs.FS) ([]byte, error) { return i18n.Stamp(tag, languages...) })
+		changed, err := from.rewrite(tag, func(languages []fs.FS) ([]byte, error) { return translate.Stamp(tag, languages...) })
 		switch {
 		case err != nil:
 			return err
@@ -37,7 +37,7 @@ func newLanguageSignCmd(s *streams) *cobra.Command {
 		if _, err := time.Parse(time.DateOnly, date); err != nil {
 			return wrongUse(fmt.Sprintf("--date cannot be %q", date), "write year, month and day: 2026-10-01")
 		}
-		if _, err := from.rewrite(tag, func(languages []fs.FS) ([]byte, error) { return i18n.Sign(tag, by, date, languages...) }); err != nil {
+		if _, err := from.rewrite(tag, func(languages []fs.FS) ([]byte, error) { return translate.Sign(tag, by, date, languages...) }); err != nil {
 			return err
 		}
 		s.say("%s is signed: %s, %s", from.languagePath(tag), by, date)

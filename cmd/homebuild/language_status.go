@@ -6,7 +6,7 @@ import (
 
 	"github.com/spf13/cobra"
 
-	"homebuild/internal/i18n"
+	"homebuild/internal/translate"
 )
 
 func newLanguageStatusCmd(s *streams) *cobra.Command {
@@ -31,13 +31,13 @@ func newLanguageStatusCmd(s *streams) *cobra.Command {
 
 // statusEntry is a language as people and other programs read it.
 type statusEntry struct {
-	i18n.Status
+	translate.Status
 	Missing int    `json:"missing"`
 	Review  string `json:"review"` // "source", "draft", or who signed it and when
 }
 
 func languageStatus(s *streams, from *folder, asJSON bool) error {
-	status, problems := i18n.StatusOf(from.Languages()...)
+	status, problems := translate.StatusOf(from.Languages()...)
 	if len(problems) > 0 {
 		return from.Locate(problems)
 	}
@@ -49,7 +49,7 @@ func languageStatus(s *streams, from *folder, asJSON bool) error {
 	return nil
 }
 
-func newStatusEntry(s i18n.Status) statusEntry {
+func newStatusEntry(s translate.Status) statusEntry {
 	review := "draft"
 	switch {
 	case s.Source:

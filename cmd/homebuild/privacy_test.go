@@ -11,6 +11,7 @@ import (
 
 	"homebuild/internal/i18n"
 	"homebuild/internal/story"
+	"homebuild/internal/translate"
 	"homebuild/locales"
 )
 
@@ -92,7 +93,7 @@ func TestPeopleAreInvented(t *testing.T) {
 	}
 	for _, lang := range catalog.Languages() {
 		named := 0
-		for _, s := range i18n.Samples(lang) {
+		for _, s := range translate.Samples(lang) {
 			for _, run := range s.Text {
 				if run.Kind != i18n.RunPerson {
 					continue

@@ -19,6 +19,7 @@ func proposed(t *testing.T, grade problem.Grade) (plans []WeekPlan, whys []Sugge
 	first := slices.IndexFunc(targets, func(t Target) bool { return t.Grade == grade })
 	why := Suggestion{Target: targets[first]}
 	var requests []Request
+	p := newPlanner()
 	for i := range 36 {
 		if i > 0 {
 			why, _ = Next(plans, targets)
@@ -26,7 +27,7 @@ func proposed(t *testing.T, grade problem.Grade) (plans []WeekPlan, whys []Sugge
 		r := Request{Week: monday(i), Key: "puddle", Target: why.Target, Stories: 4, Review: true}
 		r.Focus, _, _ = BestFocus(requests, r)
 		requests, whys = append(requests, r), append(whys, why)
-		plans = Year(requests)
+		plans = append(plans, p.week(r))
 	}
 	return plans, whys
 }

@@ -2,18 +2,20 @@ package activity
 
 import (
 	_ "embed"
-	"errors"
 	"fmt"
+	"maps"
 	"regexp"
-	"strings"
-
-	"github.com/pelletier/go-toml/v2"
+	"slices"
 
 	"homebuild/internal/diag"
+	"homebuild/internal/picture"
+	"homebuild/internal/problem"
+	"homebuild/internal/strategy"
+	"homebuild/internal/tomlfile"
 )
 
 //go:embed targets.toml
-var targetsFile []byte
+var targetsFile string
 
 // Targets are the targets that come with the program.
 func Targets() ([]Target, error) {
@@ -24,148 +26,117 @@ func Targets() ([]Target, error) {
 	return targets, nil
 }
 
-// written is a target as it stands in a file.
-type written struct {
-	ID          string   `toml:"id"`
-	Can         string   `toml:"can"`
-	About       string   `toml:"about"`
-	Grade       int      `toml:"grade"`
-	Standards   []string `toml:"standards"`
-	Easier      string   `toml:"easier"`
-	Harder      string   `toml:"harder"`
-	Kinds       []string `toml:"kinds"`
-	Within      int      `toml:"within"`
-	Crossing    string   `toml:"crossing"`
-	Strategies  []string `toml:"strategies"`
-	Pictures    []string `toml:"pictures"`
-	FirstLeast  int      `toml:"first-least"`
-	FirstStep   int      `toml:"first-step"`
-	SecondLeast int      `toml:"second-least"`
-	SecondMost  int      `toml:"second-most"`
-	SecondStep  int      `toml:"second-step"`
-	PartMost    int      `toml:"part-most"`
-	Whole       int      `toml:"whole"`
-}
+// highestGrade is the last one that targets are for.
+const highestGrade = 3
 
 // ParseTargets reads targets of the form of targets.toml. Every problem is
 // given at its line, and a target with a problem is left out.
-func ParseTargets(file string, data []byte) ([]Target, diag.Problems) {
-	r := targetReader{file: file, lines: linesOf(string(data))}
-	var all struct {
-		Target []written `toml:"target"`
-	}
-	decoder := toml.NewDecoder(strings.NewReader(string(data)))
-	decoder.DisallowUnknownFields()
-	if err := decoder.Decode(&all); err != nil {
-		r.unreadable(err)
-		return nil, r.problems
-	}
+func ParseTargets(path, text string) ([]Target, diag.Problems) {
+	file := tomlfile.Parse(path, text, 1)
+	file.Example = `settings look like id = "add-within-20"`
 	var out []Target
 	seen := map[string]bool{}
-	for i, w := range all.Target {
-		r.index = i
-		before := len(r.problems)
-		t := r.target(w)
+	written := file.Section().Sections("target", "a target")
+	for _, s := range written {
+		before := s.Found()
+		t := target(s)
 		if seen[t.ID] {
-			r.add("id", fmt.Sprintf("%q is used twice", t.ID), "give each target a word of its own")
+			s.Add("id", fmt.Sprintf("%q is used twice", t.ID), "give each target a word of its own")
 		}
 		seen[t.ID] = true
-		if len(r.problems) == before {
+		if s.Found() == before {
 			out = append(out, t)
 		}
 	}
-	r.neighbors(all.Target, seen)
-	if len(all.Target) == 0 {
-		r.problems = append(r.problems, diag.Problem{File: file, Text: "there is no target", Hint: "begin one with [[target]]"})
+	for _, s := range written {
+		neighbor(s, "easier", seen)
+		neighbor(s, "harder", seen)
 	}
-	r.problems.Sort()
-	return out, r.problems
+	problems := file.Problems()
+	if len(written) == 0 && len(problems) == 0 {
+		problems = diag.Problems{{File: path, Text: "there is no target", Hint: "begin one with [[target]]"}}
+	}
+	return out, problems
 }
 
-// targetReader gathers what is wrong with a file of targets.
-type targetReader struct {
-	file     string
-	lines    []map[string]int // by target: the line of each setting, "" for its head
-	index    int
-	problems diag.Problems
+var goodID = regexp.MustCompile(`^[a-z][a-z0-9]*(-[a-z0-9]+)*$`)
+
+// target makes a target of what is written, noting whatever is wrong.
+func target(s *tomlfile.Section) Target {
+	t := Target{
+		ID:        s.Word("id"),
+		Grade:     problem.Grade(s.Number("grade", 0, highestGrade, 0)),
+		Standards: s.List("standards"),
+		Easier:    s.Word("easier"),
+		Harder:    s.Word("harder"),
+		Kinds:     words(s, "kinds", problem.Kinds()),
+		Within:    s.Number("within", Smallest, problem.Largest, Smallest),
+		Limits: Limits{
+			FirstLeast: limit(s, "first-least"), FirstStep: limit(s, "first-step"),
+			SecondLeast: limit(s, "second-least"), SecondMost: limit(s, "second-most"), SecondStep: limit(s, "second-step"),
+			PartMost: limit(s, "part-most"), Whole: limit(s, "whole"),
+		},
+		Strategies: words(s, "strategies", strategy.Names()),
+		Pictures:   words(s, "pictures", picture.Kinds()),
+	}
+	if !goodID.MatchString(t.ID) || t.ID == OwnID {
+		s.Add("id", fmt.Sprintf("%q cannot be the word for a target", t.ID), "write small letters, digits and hyphens, such as add-within-20")
+	}
+	if !s.Has("within") {
+		s.Add("within", "the target has no largest number", fmt.Sprintf("write within = 20, or another from %d to %d", Smallest, problem.Largest))
+	}
+	t.Crossing, _ = ParseCrossing(s.OneOf("crossing", "a word for crossing a ten", crossingIDs[:]))
+	sensible(s, t)
+	return t
 }
 
-// add notes a problem at the line of a setting, or of the target's head.
-func (r *targetReader) add(setting, text, hint string) {
-	line := 0
-	if r.index < len(r.lines) {
-		line = r.lines[r.index][setting]
-		if line == 0 {
-			line = r.lines[r.index][""]
+// limit reads a number that binds; 0, which binds nothing, when it is left out.
+func limit(s *tomlfile.Section, key string) int { return s.Number(key, 1, problem.Largest, 0) }
+
+// sensible notes kinds that are too early for the grade, and kinds for which no
+// numbers are left.
+func sensible(s *tomlfile.Section, t Target) {
+	for _, k := range t.Kinds {
+		if k.FirstGrade() > t.Grade && !t.partnersOfTen() {
+			s.Add("kinds", fmt.Sprintf("%q is first met in grade %d, and this target is for grade %d", k, k.FirstGrade(), t.Grade),
+				"take the kind out or write the later grade")
+		}
+		if !t.possible(k) {
+			s.Add("", fmt.Sprintf("no numbers are left for stories of the kind %q", k), "make the range larger or the limits wider")
 		}
 	}
-	r.problems = append(r.problems, diag.Problem{File: r.file, Line: line, Text: text, Hint: hint})
 }
 
-// unreadable notes what the TOML reader could not make sense of.
-func (r *targetReader) unreadable(err error) {
-	var unknown *toml.StrictMissingError
-	var slip *toml.DecodeError
-	switch {
-	case errors.As(err, &unknown):
-		for _, e := range unknown.Errors {
-			row, column := e.Position()
-			key := strings.Join(e.Key()[max(0, len(e.Key())-1):], "")
-			r.problems = append(r.problems, diag.Problem{File: r.file, Line: row, Column: column,
-				Text: fmt.Sprintf("%q is not a setting of a target", key), Hint: didYouMean(key, settings)})
-		}
-	case errors.As(err, &slip):
-		row, column := slip.Position()
-		r.problems = append(r.problems, diag.Problem{File: r.file, Line: row, Column: column,
-			Text: "this line cannot be read: " + strings.TrimPrefix(slip.Error(), "toml: "),
-			Hint: `words stand in quotes, lists in [ ], numbers as they are`})
-	default:
-		r.problems = append(r.problems, diag.Problem{File: r.file, Text: err.Error()})
+// partnersOfTen reports whether the whole is always ten. Kindergarten finds the
+// missing part of ten, and of no other number (CCSS-M 2010, K.OA.A.4, from
+// memory; Progressions for the CCSS-M, K-5 Operations and Algebraic Thinking,
+// Table 2).
+func (t Target) partnersOfTen() bool { return t.Limits.Whole == 10 }
+
+// neighbor notes an easier or a harder target that there is none of.
+func neighbor(s *tomlfile.Section, key string, known map[string]bool) {
+	if id := s.Word(key); id != "" && (!known[id] || id == s.Word("id")) {
+		s.Unknown(key, "another target", id, slices.Sorted(maps.Keys(known)))
 	}
 }
 
-var settings = []string{"id", "can", "about", "grade", "standards", "easier", "harder", "kinds", "within", "crossing", "strategies",
-	"pictures", "first-least", "first-step", "second-least", "second-most", "second-step", "part-most", "whole"}
-
-func didYouMean(typed string, allowed []string) string {
-	if near := diag.Nearest(typed, allowed); near != "" {
-		return fmt.Sprintf("did you mean %q?", near)
-	}
-	return "there are: " + strings.Join(allowed, ", ")
-}
-
-var setting = regexp.MustCompile(`^\s*([a-z-]+)\s*=`)
-
-// linesOf finds the line of every setting of every target.
-func linesOf(text string) []map[string]int {
-	var out []map[string]int
-	for i, line := range strings.Split(text, "\n") {
-		if strings.HasPrefix(strings.TrimSpace(line), "[[target]]") {
-			out = append(out, map[string]int{"": i + 1})
-		} else if m := setting.FindStringSubmatch(line); m != nil && len(out) > 0 {
-			out[len(out)-1][m[1]] = i + 1
-		}
-	}
-	return out
-}
-
-// words reads a list of words, each by parse.
-func words[T fmt.Stringer](r *targetReader, name string, typed []string, parse func(string) (T, bool), all []T) []T {
-	var out []T
-	allowed := make([]string, len(all))
+// words reads a list of words that name some of all values.
+func words[T fmt.Stringer](s *tomlfile.Section, key string, all []T) []T {
+	names := make([]string, len(all))
 	for i, v := range all {
-		allowed[i] = v.String()
+		names[i] = v.String()
 	}
+	var out []T
+	typed := s.List(key)
 	for _, word := range typed {
-		v, ok := parse(word)
-		if !ok {
-			r.add(name, fmt.Sprintf("%q is not known in %s", word, name), didYouMean(word, allowed))
-			continue
+		if i := slices.Index(names, word); i >= 0 {
+			out = append(out, all[i])
+		} else {
+			s.Unknown(key, "one of the "+key, word, names)
 		}
-		out = append(out, v)
 	}
-	if len(typed) == 0 {
-		r.add(name, name+" is missing", "there are: "+strings.Join(allowed, ", "))
+	if len(typed) == 0 && (typed != nil || !s.Has(key)) {
+		s.Add(key, key+" is missing", diag.Choice("", names))
 	}
 	return out
 }

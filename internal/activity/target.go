@@ -48,8 +48,6 @@ type Limits struct {
 // Target is what a class learns in a week.
 type Target struct {
 	ID         string // the word for week files; Own for one spelled out
-	Can        string // a teacher's own "I can ..."; empty for ours
-	About      string // a teacher's own words to a parent; empty for ours
 	Grade      problem.Grade
 	Standards  []string // codes of published standards
 	Easier     string   // the id of the target for a smaller step; empty for none
@@ -63,16 +61,13 @@ type Target struct {
 }
 
 // CanLine is the target said by a child: "I can ...".
-func (t Target) CanLine() phrase.Line { return t.line("can", t.Can) }
+func (t Target) CanLine() phrase.Line { return t.line("can") }
 
 // AboutLine tells a parent what the child learns.
-func (t Target) AboutLine() phrase.Line { return t.line("about", t.About) }
+func (t Target) AboutLine() phrase.Line { return t.line("about") }
 
-func (t Target) line(part, own string) phrase.Line {
-	switch {
-	case own != "":
-		return phrase.Say("target.text", phrase.Text("Text", own))
-	case t.ID == OwnID:
+func (t Target) line(part string) phrase.Line {
+	if t.ID == OwnID {
 		return phrase.Say("target.own."+part, phrase.Number("Within", t.Within))
 	}
 	return phrase.Say("target." + t.ID + "." + part)
@@ -104,9 +99,8 @@ func KindName(k problem.Kind) phrase.Line { return phrase.Say("kind." + k.String
 // Lines lists every sentence that the targets and this package can ask for, so
 // that a catalogue can be checked for all of them.
 func Lines(targets []Target) []phrase.Line {
-	own := []Target{{ID: OwnID, Within: 20}, {ID: OwnID, Can: "I can.", About: "Your child can."}}
 	var out []phrase.Line
-	for _, t := range append(own, targets...) {
+	for _, t := range append([]Target{{ID: OwnID, Within: 20}}, targets...) {
 		out = append(out, t.CanLine(), t.AboutLine())
 	}
 	for _, k := range problem.Kinds() {

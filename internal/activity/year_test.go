@@ -96,7 +96,7 @@ func TestSameRequestsSamePlan(t *testing.T) {
 	if got := told(Year(turned)); got != want {
 		t.Error("the order in which weeks are given changes the plan")
 	}
-	for n := range requests {
+	for n := 0; n < len(requests); n += 7 {
 		if got := told(Year(requests[:n])); !strings.HasPrefix(want, got) {
 			t.Errorf("weeks after the first %d change what these have", n)
 		}

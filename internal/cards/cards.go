@@ -21,8 +21,8 @@ import (
 //go:embed art/*/*.svg
 var files embed.FS
 
-// Where a character stands in a setting, at full size: the feet, 114 units
-// down in every character, come to 140 of 150. Settings keep what they are
+// Where a character stands in a setting, at full size: the feet, 112 units
+// down in every character, come to 138 of 150. Settings keep what they are
 // about to the right of it and leave the left to paler things behind.
 const (
 	standX = 8

@@ -3,6 +3,7 @@ package cards
 import (
 	"bytes"
 	"compress/gzip"
+	"encoding/xml"
 	"flag"
 	"math"
 	"os"
@@ -23,8 +24,8 @@ func TestOneGround(t *testing.T) {
 			continue
 		}
 		b := bounds(t, must(t)(d.Draw(id)))
-		if b.bottom < 112 || b.bottom > 114 || b.top < 2 || b.left < 1 || b.right > 119 {
-			t.Errorf("%s: want its feet between 112 and 114 and all of it inside its card, got %v", id, b)
+		if b.bottom < 111 || b.bottom > 114 || b.top < 2 || b.left < 1 || b.right > 119 {
+			t.Errorf("%s: want its feet between 111 and 114 and all of it inside its card, got %v", id, b)
 		}
 		if tall := b.bottom - b.top; tall < 75 {
 			t.Errorf("%s: want it 75 units tall or more, got %v", id, tall)
@@ -38,41 +39,54 @@ func (b *box) add(x, y float64) {
 	b.left, b.top, b.right, b.bottom = min(b.left, x), min(b.top, y), max(b.right, x), max(b.bottom, y)
 }
 
-// bounds is where the pen goes through, mirrors left out: they are as far from
-// the middle as what they mirror.
+// nib is the slanted pen that all lines are drawn with: x in the file is x + y
+// on the page.
+const nib = "matrix(1 0 -1 1 0 0)"
+
+// pens is how far each pen's ink reaches up and down from where it goes; to the
+// sides it is 1.4 times as far.
+var pens = map[string]float64{"k-ink": 1, "k-far": 1, "k-bold": 3}
+
+// pen is the class of the line that an element has, or none.
+func pen(e xml.StartElement) string {
+	for _, c := range strings.Fields(attribute(e, "class")) {
+		if pens[c] > 0 {
+			return c
+		}
+	}
+	return ""
+}
+
+// bounds is what the pens and the colours cover, but for the outside of bends.
 func bounds(t *testing.T, svg string) box {
 	b := box{math.Inf(1), math.Inf(1), math.Inf(-1), math.Inf(-1)}
-	for _, e := range elements(t, svg) {
-		n := func(name string) float64 {
-			v, err := strconv.ParseFloat(attribute(e, name), 64)
-			if err != nil {
-				t.Fatalf("<%s %s>: %v", e.Name.Local, name, err)
-			}
-			return v
+	for _, e := range elements(t, svg)[1:] {
+		if e.Name.Local != "path" {
+			t.Fatalf("cannot measure <%s>", e.Name.Local)
 		}
-		switch e.Name.Local {
-		case "circle":
-			b.add(n("cx")-n("r"), n("cy")-n("r"))
-			b.add(n("cx")+n("r"), n("cy")+n("r"))
-		case "ellipse":
-			b.add(n("cx")-n("rx"), n("cy")-n("ry"))
-			b.add(n("cx")+n("rx"), n("cy")+n("ry"))
-		case "rect":
-			b.add(n("x"), n("y"))
-			b.add(n("x")+n("width"), n("y")+n("height"))
-		case "path":
-			b.path(t, attribute(e, "d"))
+		reach, shear := pens[pen(e)], 0.0
+		if attribute(e, "transform") == nib {
+			shear = 1
 		}
+		walk(t, attribute(e, "d"), func(x, y float64) {
+			x -= shear * y
+			b.add(x-1.4*reach, y-reach)
+			b.add(x+1.4*reach, y+reach)
+		})
 	}
 	return b
 }
 
-// path goes through the ends of a path's steps. Source of the commands:
-// SVG 1.1 (W3C 2011), section 8.3.
-func (b *box) path(t *testing.T, data string) {
+// walk visits the ends of a path's steps. Source of the commands: SVG 1.1 (W3C
+// 2011), section 8.3.
+func walk(t *testing.T, data string, visit func(x, y float64)) {
 	sizes := map[byte]int{'M': 2, 'm': 2, 'l': 2, 't': 2, 'q': 4, 'h': 1, 'v': 1}
-	x, y := 0.0, 0.0
+	var x, y, startX, startY float64
 	for _, c := range regexp.MustCompile(`[a-zA-Z][^a-zA-Z]*`).FindAllString(data, -1) {
+		if c == "z" {
+			x, y = startX, startY
+			continue
+		}
 		var n []float64
 		for _, w := range regexp.MustCompile(`-?[\d.]+`).FindAllString(c, -1) {
 			v, err := strconv.ParseFloat(w, 64)
@@ -82,7 +96,7 @@ func (b *box) path(t *testing.T, data string) {
 			n = append(n, v)
 		}
 		size := sizes[c[0]]
-		if size == 0 && c != "z" || size > 0 && (len(n) == 0 || len(n)%size > 0) {
+		if size == 0 || len(n) == 0 || len(n)%size > 0 {
 			t.Fatalf("cannot read %q in the path %q", c, data)
 		}
 		for ; len(n) > 0; n = n[size:] {
@@ -96,7 +110,33 @@ func (b *box) path(t *testing.T, data string) {
 			default:
 				x, y = x+step[size-2], y+step[size-1]
 			}
-			b.add(x, y)
+			if c[0] == 'M' || c[0] == 'm' {
+				startX, startY = x, y
+			}
+			visit(x, y)
+		}
+	}
+}
+
+// Every line, and nothing else, goes through the nib: one hand drew them all.
+func TestOnePen(t *testing.T) {
+	d := deck(t)
+	for id := range d.shapes {
+		for _, e := range elements(t, must(t)(d.Draw(id)))[1:] {
+			if (pen(e) != "") != (attribute(e, "transform") == nib) {
+				t.Errorf("%s: want transform=%q where there is a line, and only there, got %v", id, nib, e.Attr)
+			}
+		}
+	}
+}
+
+// A setting goes on far to the left, where a wide scene has its people, and
+// leaves no edge open.
+func TestWide(t *testing.T) {
+	d := deck(t)
+	for _, id := range Settings() {
+		if b := bounds(t, must(t)(d.Draw(id))); b.left > -210 || b.right < 240 || b.top > 0 || b.bottom < 150 {
+			t.Errorf("%s: want it to fill -210 to 240 and 0 to 150, got %v", id, b)
 		}
 	}
 }
@@ -110,11 +150,11 @@ func TestWeight(t *testing.T) {
 	for _, id := range everyCard() {
 		page += must(t)(d.Use(id))
 	}
-	if got := zipped(t, symbols); got > 7000 {
-		t.Errorf("want the symbols within 7000 bytes compressed, got %d", got)
+	if got := zipped(t, symbols); got > 5800 {
+		t.Errorf("want the symbols within 5800 bytes compressed, got %d", got)
 	}
-	if got := zipped(t, page); got > 7600 {
-		t.Errorf("want symbols, cards and stage within 7600 bytes compressed, got %d", got)
+	if got := zipped(t, page); got > 6150 {
+		t.Errorf("want symbols, cards and stage within 6150 bytes compressed, got %d", got)
 	}
 	t.Logf("symbols %d bytes, compressed %d; with all cards and a stage %d", len(symbols), zipped(t, symbols), zipped(t, page))
 }
@@ -142,18 +182,17 @@ func style(t *testing.T) (css string, fills map[string]string, light, dark strin
 		t.Fatal(err)
 	}
 	fills = map[string]string{}
-	for _, m := range regexp.MustCompile(`(?m)^\.(k-[a-z0-9]+) \{(?: fill: #([0-9a-f]{6}))?`).FindAllStringSubmatch(string(text), -1) {
+	for _, m := range regexp.MustCompile(`(?m)^\.(k-[a-z0-9]+)(?:, \.k-bold)? \{(?: fill: #([0-9a-f]{6}))?`).FindAllStringSubmatch(string(text), -1) {
 		fills[m[1]] = m[2]
 	}
-	inks := regexp.MustCompile(`\.k \{ background: #[0-9a-f]{6}; stroke: #([0-9a-f]{6})`).FindAllStringSubmatch(string(text), -1)
+	inks := regexp.MustCompile(`\.k-ink, \.k-bold \{ stroke: #([0-9a-f]{6})`).FindAllStringSubmatch(string(text), -1)
 	if len(inks) != 2 {
 		t.Fatalf("want the ink in light and in dark, got %v", inks)
 	}
 	return string(text), fills, inks[0][1], inks[1][1]
 }
 
-// A theme's author finds every class in cards.css, and none in vain. Ink needs
-// no rule: it is the line that everything has, without a fill.
+// A theme's author finds every class in cards.css, and none in vain.
 func TestClasses(t *testing.T) {
 	_, rules, _, _ := style(t)
 	used := map[string]bool{}
@@ -165,7 +204,7 @@ func TestClasses(t *testing.T) {
 		}
 	}
 	for c := range used {
-		if _, ok := rules[c]; !ok && c != "k-ink" {
+		if _, ok := rules[c]; !ok {
 			t.Errorf("class %s has no rule in themes/base/cards.css", c)
 		}
 	}
@@ -190,7 +229,7 @@ func TestContrast(t *testing.T) {
 	}{"light": {light, 1}, "dark": {dark, .8}} {
 		n := 0
 		for class, fill := range fills {
-			if fill == "" || class == "k-dark" || class == "k-dot" || class == "k-blush" { // no line is drawn on them
+			if fill == "" || class == "k-black" { // no line is drawn on it
 				continue
 			}
 			n++

@@ -43,13 +43,12 @@ func draftsOf(s subject) []string {
 	return drafts
 }
 
-// missingIn says what a language has no words for: "people: Omar, Zuri".
+// missingIn says what a language has no words for: "people: Omar, Nila".
 func missingIn(s subject, tag string) []string {
 	var out []string
 	add := func(what, prefix string, ids []string) {
 		ids = slices.DeleteFunc(ids, func(id string) bool {
-			_, without := s.in.Catalog.Told(prefix + id)
-			return !slices.Contains(without, tag)
+			return !slices.Contains(s.in.Catalog.Without(prefix+id), tag)
 		})
 		if len(ids) > 0 {
 			out = append(out, what+": "+some(ids))

@@ -8,16 +8,16 @@ import (
 	"fmt"
 	"slices"
 	"strings"
+	"unicode/utf8"
 )
 
 // Problem is one thing to mend. Text is lower case without a full stop and
 // quotes what was typed; Hint is the next step and may be empty.
 type Problem struct {
-	File   string `json:"file"`           // path as the person knows it, slash separated
-	Line   int    `json:"line,omitempty"` // from 1; 0 when the file as a whole is meant
-	Column int    `json:"-"`              // from 1; 0 when unknown
-	Text   string `json:"text"`
-	Hint   string `json:"hint,omitempty"`
+	File string `json:"file"`           // path as the person knows it, slash separated
+	Line int    `json:"line,omitempty"` // from 1; 0 when the file as a whole is meant
+	Text string `json:"text"`
+	Hint string `json:"hint,omitempty"`
 }
 
 // String is "file:line: text", then the hint on its own line.
@@ -49,21 +49,71 @@ func (ps Problems) Error() string {
 	return strings.Join(lines, "\n")
 }
 
-// Sort puts problems in the order of file, line and column.
+// Sort puts problems in the order of file and line.
 func (ps Problems) Sort() {
 	slices.SortStableFunc(ps, func(a, b Problem) int {
-		return cmp.Or(cmp.Compare(a.File, b.File), cmp.Compare(a.Line, b.Line), cmp.Compare(a.Column, b.Column))
+		return cmp.Or(cmp.Compare(a.File, b.File), cmp.Compare(a.Line, b.Line))
 	})
 }
 
-// Nearest returns the allowed word closest to the typed one, or "" when none
-// is close enough to be a slip of the fingers.
+// manyWords is the length from which a list is better asked for than read.
+const manyWords = 12
+
+// Choice says which of the allowed words was meant, or which there are.
+func Choice(typed string, allowed []string) string {
+	switch near := Nearest(typed, allowed); {
+	case len(allowed) == 0:
+		return "there is none to choose yet; leave it out"
+	case len(allowed) <= manyWords && near != "":
+		return didYouMean(near) + " there are: " + strings.Join(allowed, ", ")
+	case len(allowed) <= manyWords:
+		return "there are: " + strings.Join(allowed, ", ")
+	case near != "":
+		return didYouMean(near)
+	}
+	return fmt.Sprintf("there are: %s and %d more", strings.Join(allowed[:manyWords], ", "), len(allowed)-manyWords)
+}
+
+// Suggest asks whether the nearest of the allowed words was meant; where none
+// is near, it gives the other hint.
+func Suggest(typed string, allowed []string, otherwise string) string {
+	if near := Nearest(typed, allowed); near != "" {
+		return didYouMean(near)
+	}
+	return otherwise
+}
+
+func didYouMean(word string) string { return fmt.Sprintf("did you mean %q?", word) }
+
+// And adds to a hint, which may end in a question.
+func And(hint, more string) string {
+	if strings.HasSuffix(hint, "?") {
+		return hint + " " + more
+	}
+	return hint + "; " + more
+}
+
+// Nearest returns the allowed word closest to the typed one, or the only one
+// that begins with it; "" when none is close enough to be a slip of the fingers.
 func Nearest(typed string, allowed []string) string {
-	best, least := "", 1+len([]rune(typed))/2
+	typed = strings.ToLower(typed)
+	begun, beginning := "", 0
+	best, least := "", 1+utf8.RuneCountInString(typed)/2
 	for _, word := range allowed {
-		if d := distance([]rune(strings.ToLower(typed)), []rune(word)); d < least {
+		small := strings.ToLower(word)
+		if typed != "" && strings.HasPrefix(small, typed) {
+			begun = word
+			beginning++
+		}
+		if utf8.RuneCountInString(typed)-utf8.RuneCountInString(small) >= least {
+			continue // as a whole paragraph typed for a word
+		}
+		if d := distance([]rune(typed), []rune(small)); d < least {
 			best, least = word, d
 		}
+	}
+	if best == "" && beginning == 1 {
+		return begun
 	}
 	return best
 }

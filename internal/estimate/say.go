@@ -31,18 +31,10 @@ func (e Estimate) Close() phrase.Line {
 		phrase.Number("Least", max(0, e.Value-e.Tolerance)), phrase.Number("Most", e.Value+e.Tolerance))
 }
 
-// Judge tells whether a given answer can be right. A near one is never called
-// correct.
-func (e Estimate) Judge(given int) phrase.Line {
-	id := "estimate.near"
-	switch {
-	case e.Near(given):
-	case given < e.Value:
-		id = "estimate.too-small"
-	default:
-		id = "estimate.too-big"
-	}
-	return phrase.Say(id, phrase.Number("Given", given), phrase.Number("Value", e.Value))
+// Fits tells that the right answer is as near as it must be; it is not called
+// correct for that.
+func (e Estimate) Fits() phrase.Line {
+	return phrase.Say("estimate.near", phrase.Number("Given", e.calculation.Value()), phrase.Number("Value", e.Value))
 }
 
 // Honest is for an estimate that does not catch the likely mistake: it says
@@ -77,11 +69,10 @@ func Lines() []phrase.Line {
 			lines = append(lines, e.Say())
 		}
 	}
-	lines = append(lines, e.Close(), e.Judge(14), e.Judge(2), e.Judge(86), e.Honest())
+	lines = append(lines, e.Close(), e.Fits(), e.Honest())
 	for _, c := range []problem.Calculation{sum, difference} {
 		back, _ := Inverse(c)
-		lines = append(lines, back, PartWhole(c).Say())
+		lines = append(lines, back, PartWhole(c))
 	}
-	return append(lines, PartWhole(sum).Judge(14), PartWhole(sum).Judge(2), PartWhole(sum).Judge(8),
-		PartWhole(difference).Judge(17), PartWhole(difference).Judge(13))
+	return append(lines, PartWholeFits(sum))
 }

@@ -9,47 +9,18 @@ import (
 )
 
 // "A whole is never smaller than a part": common practice, no published source.
+// What is said of the answer holds for the right one, and never for subtracting
+// instead of adding or adding instead of subtracting, unless nothing is added or
+// taken.
 func TestPartWhole(t *testing.T) {
-	tests := []struct {
-		c      problem.Calculation
-		given  int
-		passes bool
-		id     string
-	}{
-		{plus(8, 6), 14, true, "fits"},
-		{plus(8, 6), 13, true, "fits"},
-		{plus(8, 6), 2, false, "too-small"},
-		{plus(8, 6), 7, false, "too-small"},
-		{plus(8, 6), 8, false, "same-as-part"},
-		{plus(8, 0), 8, true, "fits"},
-		{plus(4, 9, 5), 9, false, "same-as-part"},
-		{minus(13, 4), 9, true, "fits"},
-		{minus(13, 4), 0, true, "fits"},
-		{minus(13, 4), 17, false, "too-big"},
-		{minus(13, 4), 13, false, "same-as-whole"},
-		{minus(13, 0), 13, true, "fits"},
-	}
-	for _, test := range tests {
-		check := estimate.PartWhole(test.c)
-		if got := check.Passes(test.given); got != test.passes {
-			t.Errorf("PartWhole(%v).Passes(%d) = %v, want %v", test.c, test.given, got, test.passes)
-		}
-		if got := check.Judge(test.given).ID; got != "check.part-whole."+test.id {
-			t.Errorf("PartWhole(%v).Judge(%d) = %s, want %s", test.c, test.given, got, test.id)
-		}
-	}
-}
-
-// The test never refuses the right answer, and always catches subtracting for
-// adding and adding for subtracting, unless nothing is added or taken.
-func TestPartWholeCatchesTheWrongOperation(t *testing.T) {
 	for a := 0; a <= 100; a++ {
 		for b := 0; b <= a; b++ {
-			sum, rest := estimate.PartWhole(plus(a, b)), estimate.PartWhole(minus(a, b))
-			if !sum.Passes(a+b) || !rest.Passes(a-b) {
-				t.Fatalf("%d and %d: a right answer is refused", a, b)
+			sum, difference := estimate.PartWhole(plus(a, b)), estimate.PartWhole(minus(a, b))
+			part, whole := sum.Values[0].N, difference.Values[0].N
+			if sum.ID != "check.part-whole.sum" || difference.ID != "check.part-whole.difference" || a+b < part || a-b > whole {
+				t.Fatalf("%d and %d: %v and %v are not true", a, b, sum, difference)
 			}
-			if b > 0 && (sum.Passes(a-b) || rest.Passes(a+b)) {
+			if b > 0 && (a-b >= part || a+b <= whole) {
 				t.Fatalf("%d and %d: the wrong operation passes", a, b)
 			}
 		}
@@ -66,15 +37,6 @@ func TestWordsFitTheGrade(t *testing.T) {
 		}
 		if got, want := strings.HasSuffix(e.Say().ID, ".round"), grade == 3; got != want {
 			t.Errorf("grade %d is told %s", grade, e.Say().ID)
-		}
-	}
-}
-
-func TestJudge(t *testing.T) {
-	e, _ := estimate.For(plus(6, 12), []int{6}, 1)
-	for given, want := range map[int]string{18: "near", 15: "near", 25: "near", 14: "too-small", 6: "too-small", 26: "too-big", 612: "too-big"} {
-		if got := e.Judge(given).ID; got != "estimate."+want {
-			t.Errorf("%v: Judge(%d) = %s, want estimate.%s", e.Equation, given, got, want)
 		}
 	}
 }

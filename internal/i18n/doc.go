@@ -23,8 +23,8 @@
 // whose verb agrees with the person it is about has one text for each gender
 // instead of one text. Load proves every form for every thing and every person.
 //
-// For translators there are [NewFile], [Check], [Samples], [StatusOf] and
-// [Stamp]; for tests of pages, [Pseudo].
+// What a translator does with a file that is not whole yet is the room
+// internal/translate; it builds on [ReadFile], [LoadSource] and [Source.Prove].
 //
 // Files may come from strangers. A message is text and places, nothing else:
 // no functions, loops or markup, no invisible or direction-changing

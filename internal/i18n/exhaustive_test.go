@@ -18,13 +18,13 @@ import (
 const highest = 100
 
 // everyLanguage runs a test on each language that comes with the program.
-func everyLanguage(t *testing.T, test func(t *testing.T, l *Language, f *file)) {
+func everyLanguage(t *testing.T, test func(t *testing.T, l *Language, f *File)) {
 	catalog, problems := Load(nil, locales.Files)
 	if len(problems) > 0 {
 		t.Fatal(problems)
 	}
 	for _, l := range catalog.Languages() {
-		f, problems := read(shownPath(l.Tag()), l.Tag(), readAll(t, l.Tag()))
+		f, problems := ReadFile(l.Tag(), locales.Files)
 		if len(problems) > 0 {
 			t.Fatal(problems)
 		}
@@ -35,42 +35,33 @@ func everyLanguage(t *testing.T, test func(t *testing.T, l *Language, f *file)) 
 	}
 }
 
-func readAll(t *testing.T, tag string) []byte {
-	t.Helper()
-	data, err := locales.Files.ReadFile(tag + ".toml")
-	if err != nil {
-		t.Fatal(err)
-	}
-	return data
-}
-
-// Every thing is counted with the form of its CLDR category. Source of the
+// Every thing is counted with the form of its CLDR Category. Source of the
 // category here: golang.org/x/text/feature/plural (Unicode CLDR 32), which is
 // not what the package asks; browser/ holds the rules against CLDR 48.2 as well.
 func TestEveryCountIsOfItsCategory(t *testing.T) {
-	everyLanguage(t, func(t *testing.T, l *Language, f *file) {
+	everyLanguage(t, func(t *testing.T, l *Language, f *File) {
 		checked := 0
-		for id, thing := range l.things {
-			for form := range thing.counts {
-				key := strings.TrimSuffix("count-"+form, "-")
-				m := f.messages[id+"."+key]
-				for n := range highest + 1 {
-					text := m.text(cldr32(l.Tag(), n))
-					if text == "" {
-						text = m.Other
-					}
-					want := strings.ReplaceAll(text, "{{.N}}", l.Number(n))
-					v := phrase.Counted("N", id, n)
-					got, err := l.count(nil, &v, form)
-					if err != nil || got[0].Text != want {
-						t.Errorf("%s.%s of %d: want %q, got %v, %v", id, key, n, want, got, err)
-					}
-					inWords, err := l.count(nil, new(v.InWords()), form)
-					if fault := blemish(inWords.String()); err != nil || fault != "" {
-						t.Errorf("%s.%s of %d in words: %q %s %v", id, key, n, inWords, fault, err)
-					}
-					checked++
+		for _, m := range f.Messages {
+			kind, form := formOf(m.Key)
+			if !Counted(m.Family) || kind != "count" {
+				continue
+			}
+			for n := range highest + 1 {
+				text := m.Text(cldr32(l.Tag(), n))
+				if text == "" {
+					text = m.Other
 				}
+				want := strings.ReplaceAll(text, "{{.N}}", l.Number(n))
+				v := phrase.Counted("N", m.Block, n)
+				got, err := l.fill(nil, &v, form)
+				if err != nil || got[0].Text != want {
+					t.Errorf("%s of %d: want %q, got %v, %v", m.ID, n, want, got, err)
+				}
+				inWords, err := l.fill(nil, new(v.InWords()), form)
+				if fault := blemish(inWords.String()); err != nil || fault != "" {
+					t.Errorf("%s of %d in words: %q %s %v", m.ID, n, inWords, fault, err)
+				}
+				checked++
 			}
 		}
 		if checked < 20*(highest+1) {
@@ -80,9 +71,9 @@ func TestEveryCountIsOfItsCategory(t *testing.T) {
 }
 
 // cldr32 is the category of a number by golang.org/x/text.
-func cldr32(tag string, n int) category {
-	return map[plural.Form]category{
-		plural.Other: other, plural.Zero: zero, plural.One: one, plural.Two: two, plural.Few: few, plural.Many: many,
+func cldr32(tag string, n int) Category {
+	return map[plural.Form]Category{
+		plural.Other: Other, plural.Zero: Zero, plural.One: One, plural.Two: Two, plural.Few: Few, plural.Many: Many,
 	}[plural.Cardinal.MatchPlural(language.MustParse(tag), n, 0, 0, 0, 0)]
 }
 
@@ -110,7 +101,7 @@ func TestEveryStorySentence(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	everyLanguage(t, func(t *testing.T, l *Language, _ *file) {
+	everyLanguage(t, func(t *testing.T, l *Language, _ *File) {
 		s := stock.Only(l.Has)
 		lines := 0
 		for _, pair := range pairs(l, s.People) {
@@ -129,7 +120,7 @@ func pairs(l *Language, people []string) [][2]string {
 	var out [][2]string
 	var seen []string
 	for i, p := range people {
-		if g := l.people[p].gender; !slices.Contains(seen, g) {
+		if g := l.Gender(p); !slices.Contains(seen, g) {
 			seen = append(seen, g)
 			out = append(out, [2]string{p, people[(i+1)%len(people)]})
 		}
@@ -210,7 +201,7 @@ func sayOfEverything(t *testing.T, l *Language, s story.Stock, line phrase.Line)
 			for i := range values {
 				values[i].N = n
 			}
-			text, err := l.try(phrase.Line{ID: line.ID, Subject: line.Subject, Values: values})
+			text, err := l.Try(phrase.Line{ID: line.ID, Subject: line.Subject, Values: values})
 			if err != nil {
 				t.Errorf("%s of %d %s: %v", line.ID, n, thing.ID, err)
 				break

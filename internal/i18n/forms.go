@@ -8,178 +8,161 @@ import (
 	"homebuild/internal/diag"
 )
 
-// stem is a family with the last key of its plain messages: the counts of
-// things are {"thing", "count"}.
+// askedForm is a place that asks for a form: {{.Start.accusative}}.
+type askedForm struct {
+	by          *Message
+	place, form string
+	line        int
+}
+
+// stem is what forms are forms of: the counts of things are {"thing", "count"},
+// the names of people {"person", "name"}; the key is empty for blocks as a whole.
 type stem struct{ family, key string }
 
-// formIndex finds messages by what they are forms of.
-type formIndex struct {
-	plain map[stem][]string // ids by stem, in the order of the file
-	forms map[string][]stem // which stems have a form; key "" for "<id>.<form>"
-	asked map[string]bool   // ids that some sentence asks for
-}
-
-func (b *builder) newFormIndex() *formIndex {
-	x := &formIndex{plain: map[stem][]string{}, forms: map[string][]stem{}, asked: map[string]bool{}}
-	for _, id := range b.file.order {
-		in, key := family(id), lastKey(id)
-		x.plain[stem{in, key}] = append(x.plain[stem{in, key}], id)
-		x.addForm(key, stem{in, ""})
-		for i := range key {
-			if key[i] == '-' {
-				x.addForm(key[i+1:], stem{in, key[:i]})
-			}
-		}
+// form is the id of a form of a message; not ok when the stem is not its own.
+func (s stem) form(m *Message, form string) (id string, ok bool) {
+	switch {
+	case s.family != m.Family:
+	case s.key == "" && m.Block != "":
+		return m.Block + "." + form, true
+	case s.key == m.Key && People(m.Family):
+		return m.Block + "." + form, true
+	case s.key == m.Key:
+		return m.ID + "-" + form, true
 	}
-	return x
-}
-
-func (x *formIndex) addForm(form string, of stem) {
-	if !slices.Contains(x.forms[form], of) {
-		x.forms[form] = append(x.forms[form], of)
-	}
+	return "", false
 }
 
 // checkForms proves that every form that a sentence asks for is there,
 // whichever thing or person will stand in its place, and that every form that
 // is there is asked for.
 func (b *builder) checkForms() {
-	x := b.newFormIndex()
+	asked := map[string]bool{} // ids of forms
+	type need struct {
+		kind   PlaceKind
+		about  string
+		answer bool
+		form   string
+	}
+	done := map[need]bool{}
 	for _, a := range b.asked {
+		n := need{KindOf(a.by.Family, a.place), a.by.about(), a.by.Key == "answer", a.form}
+		if done[n] || b.full() {
+			continue
+		}
+		done[n] = true
+		for _, stems := range b.stemsOf(a) {
+			b.ask(a, stems, asked)
+		}
+	}
+	b.unasked(asked)
+}
+
+// stemsOf are the stems of which all must have the form that a place asks for. In
+// each group one of them must have it at all.
+func (b *builder) stemsOf(a askedForm) [][]stem {
+	switch KindOf(a.by.Family, a.place) {
+	case PlacePerson:
+		return [][]stem{{{a.by.about(), "name"}}}
+	case PlaceAsk:
+		return [][]stem{{{"thing", "ask"}}}
+	case PlaceExtra:
+		return [][]stem{{{"thing", "count"}, {"measure", "count"}}}
+	case PlaceQuantity:
+		if a.by.Key == "answer" { // also said with a line to write on
+			return [][]stem{{{"thing", "count"}}, {{"thing", "blank"}}}
+		}
+		return [][]stem{{{"thing", "count"}}}
+	}
+	// Any message may stand there: those that have the form somewhere must have
+	// it everywhere.
+	var stems [][]stem
+	for _, m := range b.file.Messages {
+		s := stem{m.Family, strings.TrimSuffix(m.Key, "-"+a.form)}
+		if m.Key == a.form {
+			s.key = ""
+		}
+		if s.key != m.Key && !People(m.Family) && !slices.ContainsFunc(stems, func(have []stem) bool { return have[0] == s }) {
+			stems = append(stems, []stem{s})
+		}
+	}
+	if len(stems) == 0 {
+		b.problem(a.line, fmt.Sprintf("%s asks for {{.%s.%s}}, and no message has the form %s", a.by.ID, a.place, a.form, a.form), "write {{."+a.place+"}}, or add the form to every message that may stand there")
+	}
+	return stems
+}
+
+// missingForm is a form that a message lacks.
+type missingForm struct {
+	beside *Message
+	id     string
+}
+
+// ask requires a form of every message of the stems.
+func (b *builder) ask(a askedForm, stems []stem, asked map[string]bool) {
+	var missing []missingForm
+	found := false
+	for _, m := range b.file.Messages {
+		for _, s := range stems {
+			id, ok := s.form(m, a.form)
+			if !ok {
+				continue
+			}
+			if b.file.byID[id] != nil {
+				found = true
+			} else if !asked[id] {
+				missing = append(missing, missingForm{m, id})
+			}
+			asked[id] = true
+		}
+	}
+	if !found && len(missing) > 0 {
+		first := missing[0]
+		hint := fmt.Sprintf("add %s and the like, %d in all, or ask for a form that is there", first.id, len(missing))
+		b.problem(a.line, fmt.Sprintf("%s asks for {{.%s.%s}}, and nothing has %q", a.by.ID, a.place, a.form, strings.TrimPrefix(first.id, first.beside.Block+".")),
+			diag.Suggest(a.form, b.formsOf(stems[0]), hint))
+		return
+	}
+	for _, f := range missing {
 		if b.full() {
 			return
 		}
-		switch {
-		case isPerson(a.id, a.place):
-			b.ask(a, x, a.form, stem{b.source.about(a.id), "name"})
-		case a.place == askPlace:
-			b.ask(a, x, "ask-"+a.form, stem{"thing", "ask"})
-		case a.place == extraPlace:
-			b.ask(a, x, "count-"+a.form, stem{"thing", "count"}, stem{"measure", "count"})
-		case slices.Contains(quantityPlaces, a.place):
-			b.ask(a, x, "count-"+a.form, stem{"thing", "count"})
-			if lastKey(a.id) == "answer" { // also said with a line to write on
-				b.ask(a, x, "blank-"+a.form, stem{"thing", "blank"})
-			}
-		default:
-			b.askMessages(a, x)
-		}
-	}
-	b.unasked(x)
-	b.checkGenders()
-}
-
-// ask requires the key beside every message of the stems.
-func (b *builder) ask(a askedForm, x *formIndex, key string, of ...stem) {
-	var lacking []string
-	found := false
-	for _, s := range of {
-		for _, id := range x.plain[s] {
-			with := strings.TrimSuffix(id, s.key) + key
-			if b.file.messages[with] != nil {
-				x.asked[with], found = true, true
-			} else {
-				lacking = append(lacking, id)
-			}
-		}
-	}
-	if !found && len(lacking) > 0 {
-		b.problem(a.line, fmt.Sprintf("%s asks for {{.%s.%s}}, and nothing has %q", a.id, a.place, a.form, key), nearForm(a.form, strings.TrimSuffix(lacking[0], lastKey(lacking[0]))+key, len(lacking), b.formsBeside(x, of)))
-		return
-	}
-	for _, id := range lacking {
-		b.lacks(a, x, id, strings.TrimSuffix(id, lastKey(id))+key)
+		b.problem(f.beside.Line, fmt.Sprintf("%s is missing; %s asks for it in line %d", f.id, a.by.ID, a.line), "add it here, or say the sentence without the form")
 	}
 }
 
-// lacks reports a missing form once, however many sentences ask for it.
-func (b *builder) lacks(a askedForm, x *formIndex, beside, form string) {
-	if !x.asked[form] {
-		b.problem(b.file.messages[beside].line, fmt.Sprintf("%s is missing; %s asks for it in line %d", form, a.id, a.line), "add it here, or say the sentence without the form")
-	}
-	x.asked[form] = true
-}
-
-// askMessages holds a form against the messages that may stand in the place:
-// those of a family in which some have the form, as "<id>.<form>" or
-// "<id>-<form>".
-func (b *builder) askMessages(a askedForm, x *formIndex) {
-	found := false
-	for _, of := range x.forms[a.form] {
-		switch {
-		case slices.Contains(peopleFamilies, of.family):
-		case of.key != "":
-			found = true
-			b.ask(a, x, of.key+"-"+a.form, of)
-		default:
-			found = true
-			b.askBlocks(a, x, of.family)
-		}
-	}
-	if !found {
-		b.problem(a.line, fmt.Sprintf("%s asks for {{.%s.%s}}, and no message has the form %s", a.id, a.place, a.form, a.form), "write {{."+a.place+"}}, or add the form to every message that may stand there")
-	}
-}
-
-// askBlocks requires "<block>.<form>" in every optional block of a family.
-func (b *builder) askBlocks(a askedForm, x *formIndex, in string) {
-	for _, id := range x.plain[stem{in, a.form}] {
-		x.asked[id] = true
-	}
-	seen := map[string]bool{}
-	for _, id := range b.file.order {
-		of := block(id)
-		if family(id) != in || of == "" || seen[of] {
-			continue
-		}
-		seen[of] = true
-		if b.file.messages[of+"."+a.form] == nil {
-			b.lacks(a, x, id, of+"."+a.form)
-		}
-	}
-}
-
-// formsBeside lists the forms that stand beside the plain messages.
-func (b *builder) formsBeside(x *formIndex, of []stem) []string {
+// formsOf lists the forms that messages of a stem have.
+func (b *builder) formsOf(s stem) []string {
 	var forms []string
-	for form, stems := range x.forms {
-		for _, s := range of {
-			own := stem{s.family, s.key}
-			if s.key == "name" {
-				own.key = ""
-			}
-			if slices.Contains(stems, own) && form != "name" && form != "gender" {
-				forms = append(forms, form)
-			}
+	for _, m := range b.file.Messages {
+		form, ok := strings.CutPrefix(m.Key, s.key+"-")
+		if People(s.family) {
+			form, ok = m.Key, m.Key != "name" && m.Key != "gender"
+		}
+		if ok && m.Family == s.family && !slices.Contains(forms, form) {
+			forms = append(forms, form)
 		}
 	}
-	slices.Sort(forms)
-	return slices.Compact(forms)
+	return forms
 }
 
 // unasked finds forms that no sentence asks for: most often a slip in a name.
-func (b *builder) unasked(x *formIndex) {
-	var asked []string
+func (b *builder) unasked(asked map[string]bool) {
+	var forms []string
 	for _, a := range b.asked {
-		asked = append(asked, a.form)
-	}
-	for _, id := range b.file.order {
-		if b.full() {
-			return
+		if !slices.Contains(forms, a.form) {
+			forms = append(forms, a.form)
 		}
-		_, gender := cutGender(id)
-		if x.asked[id] || gender != "" || b.source.file.messages[id] != nil || lastKey(id) == "gender" || !b.source.formID(id) {
+	}
+	for _, m := range b.file.Messages {
+		if asked[m.ID] || m.Gender != "" || m.Key == "gender" || m.English.ID == m.ID || !b.source.mayForm(m) || b.full() {
 			continue
 		}
-		_, form := formOf(lastKey(id))
+		_, form := formOf(m.Key)
 		if form == "" {
-			form = lastKey(id)
+			form = m.Key
 		}
-		hint := "take it out until a sentence asks for it"
-		if near := diag.Nearest(form, asked); near != "" {
-			hint = "write " + strings.TrimSuffix(id, form) + near
-		}
-		b.problem(b.file.messages[id].line, fmt.Sprintf("no sentence asks for the form %s", id), hint)
+		b.problem(m.Line, "no sentence asks for the form "+m.ID, diag.Suggest(form, forms, "take it out until a sentence asks for it"))
 	}
 }
 
@@ -187,50 +170,37 @@ func (b *builder) unasked(x *formIndex) {
 // it may be about.
 func (b *builder) checkGenders() {
 	needed := map[string][]string{} // by family of people
-	for _, id := range b.file.order {
-		base, gender := cutGender(id)
-		about := b.source.about(base)
-		if gender == "" || about == "" || b.full() {
+	checked := map[string]bool{}    // sentences
+	for _, m := range b.file.Messages {
+		id, about := m.sentence(), m.about()
+		if m.Gender == "" || about == "" || checked[id] || b.full() {
 			continue
 		}
+		checked[id] = true
 		if needed[about] == nil {
-			needed[about] = b.gendersOf(about, id)
-		}
-		if firstGender(b.file, base) != id {
-			continue
+			needed[about] = b.gendersOf(about, m.ID)
 		}
 		for _, g := range needed[about] {
-			if b.lang.messages[base].byGender[g] == nil {
-				b.problem(b.file.messages[id].line, fmt.Sprintf("%s has no %s form", base, g), fmt.Sprintf("write %s.%s", base, g))
+			if b.lang.messages[id].byGender[g] == nil {
+				b.problem(m.Line, fmt.Sprintf("%s has no %s form", id, g), fmt.Sprintf("write %s.%s", id, g))
 			}
 		}
 	}
 }
 
-// firstGender is the gender form of a message that stands first in the file.
-func firstGender(f *file, base string) string {
-	first, line := "", 0
-	for _, g := range genders {
-		if m := f.messages[base+"."+g]; m != nil && (first == "" || m.line < line) {
-			first, line = base+"."+g, m.line
-		}
-	}
-	return first
-}
-
 // gendersOf lists the genders of a family of people, and asks for those that
 // are missing now that a sentence needs them.
-func (b *builder) gendersOf(about, asking string) []string {
+func (b *builder) gendersOf(family, asking string) []string {
 	needed := []string{}
-	for _, id := range b.file.order {
-		if family(id) != about || lastKey(id) != "name" {
+	for _, m := range b.file.Messages {
+		if m.Family != family || m.Key != "name" {
 			continue
 		}
-		stated := b.file.messages[block(id)+".gender"]
+		stated := b.file.byID[m.Block+".gender"]
 		switch {
 		case stated == nil || stated.Other == "":
-			b.problem(b.file.messages[id].line, fmt.Sprintf("%s has no gender, and %s needs one", block(id), asking), `write gender = "feminine" or another gender beside the name`)
-		case slices.Contains(genders, stated.Other) && !slices.Contains(needed, stated.Other):
+			b.problem(m.Line, fmt.Sprintf("%s has no gender, and %s needs one", m.Block, asking), `write gender = "feminine" or another gender beside the name`)
+		case slices.Contains(Genders, stated.Other) && !slices.Contains(needed, stated.Other):
 			needed = append(needed, stated.Other)
 		}
 	}

@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"regexp"
 	"slices"
-	"strings"
 
 	"golang.org/x/text/language"
 
@@ -31,18 +30,20 @@ var headerKeys = []string{"name", "direction", "digits", "equations", "review", 
 // that are in use for home languages.
 var rightToLeftScripts = []string{"Adlm", "Arab", "Hebr", "Mand", "Nkoo", "Rohg", "Samr", "Syrc", "Thaa"}
 
-var reviewedPattern = regexp.MustCompile(`^\S.*, \d{4}-\d{2}-\d{2}$`)
+var signature = regexp.MustCompile(`^\S.*, \d{4}-\d{2}-\d{2}$`)
+
+// IsSignature reports whether a text is a name or initials, a comma and a day.
+func IsSignature(text string) bool { return signature.MatchString(text) }
 
 // ParseTag checks that a word is a language tag in its usual spelling, so that
-// a file has one name only. The text says what is wrong, the hint what to
-// write; both are empty when the tag is fine.
-func parseTag(word string) (language.Tag, *fault) {
+// a file has one name only.
+func ParseTag(word string) (language.Tag, *diag.Problem) {
 	tag, err := language.Parse(word)
 	if err != nil {
-		return tag, &fault{fmt.Sprintf("%q is not a language tag", word), "name the file by the BCP 47 tag of its language: es.toml, pt-BR.toml, zh-Hant.toml"}
+		return tag, &diag.Problem{Text: fmt.Sprintf("%q is not a language tag", word), Hint: "name the file by the BCP 47 tag of its language: es.toml, pt-BR.toml, zh-Hant.toml"}
 	}
 	if tag.String() != word {
-		return tag, &fault{fmt.Sprintf("the usual tag for %q is %q", word, tag), fmt.Sprintf("name the file %s.toml", tag)}
+		return tag, &diag.Problem{Text: fmt.Sprintf("the usual tag for %q is %q", word, tag), Hint: fmt.Sprintf("name the file %s.toml", tag)}
 	}
 	return tag, nil
 }
@@ -53,57 +54,59 @@ func scriptOf(tag language.Tag) string {
 	return s.String()
 }
 
+// RightToLeft reports whether a language is usually written from right to left.
+func RightToLeft(tag language.Tag) bool {
+	return slices.Contains(rightToLeftScripts, scriptOf(tag))
+}
+
 // header reads [language] and holds it against the script.
 func (b *builder) header(tag language.Tag) {
 	l := b.lang
 	base, _ := tag.Base()
-	l.tag, l.script = b.file.tag, scriptOf(tag)
+	l.tag, l.script = b.file.Tag, scriptOf(tag)
 	l.turkic = slices.Contains([]string{"tr", "az", "crh", "tt", "gag"}, base.String())
 	l.name = b.headerWord("name", nil)
-	script := slices.Contains(rightToLeftScripts, l.script)
-	l.rtl = b.headerWord("direction", []string{"ltr", "rtl"}) == "rtl"
-	if stated := b.file.messages["language.direction"]; stated != nil && stated.Other == direction(!script) {
-		b.problem(stated.line, fmt.Sprintf("direction does not fit the %s script of %s", l.script, l.tag), fmt.Sprintf("write direction = %q", direction(script)))
+	l.rtl = b.headerWord("direction", directions) == Direction(true)
+	script := RightToLeft(tag)
+	if stated := b.file.Message("language.direction"); stated != nil && stated.Other == Direction(!script) {
+		b.problem(stated.Line, fmt.Sprintf("direction does not fit the %s script of %s", l.script, l.tag), fmt.Sprintf("write direction = %q", Direction(script)))
 	}
-	l.equationsRTL = b.headerWord("equations", []string{"ltr", "rtl"}) == "rtl"
+	l.equationsRTL = b.headerWord("equations", directions) == Direction(true)
 	if l.equationsRTL && !script {
 		b.problem(b.headerLine("equations"), "equations run from left to right in a left-to-right language", `write equations = "ltr"`)
 	}
 	b.headerDigits()
 	b.headerReview()
-	b.headerCharacters()
-}
-
-// headerCharacters holds the header's own words to what messages are held to:
-// pages show them.
-func (b *builder) headerCharacters() {
-	for _, key := range headerKeys {
-		if m := b.file.messages["language."+key]; m != nil {
-			if wrong := checkCharacters(m.Other, b.lang.script); wrong != nil {
-				b.problem(m.line, key+": "+wrong.text, wrong.hint)
+	for _, key := range headerKeys { // pages show these words, too
+		if m := b.file.Message("language." + key); m != nil {
+			if wrong := CheckCharacters(m.Other, l.script); wrong != nil {
+				b.problem(m.Line, key+": "+wrong.Text, wrong.Hint)
 			}
 		}
 	}
 }
 
-func direction(rtl bool) string {
+var directions = []string{"ltr", "rtl"}
+
+// Direction is the word for a direction of writing.
+func Direction(rtl bool) string {
 	if rtl {
-		return "rtl"
+		return directions[1]
 	}
-	return "ltr"
+	return directions[0]
 }
 
 // headerLine is the line of a key of [language], or where it belongs.
 func (b *builder) headerLine(key string) int {
-	if m := b.file.messages["language."+key]; m != nil {
-		return m.line
+	if m := b.file.Message("language." + key); m != nil {
+		return m.Line
 	}
 	return b.file.lineNear("language." + key)
 }
 
 // headerWord reads a key of [language]; allowed nil takes any text.
 func (b *builder) headerWord(key string, allowed []string) string {
-	m := b.file.messages["language."+key]
+	m := b.file.Message("language." + key)
 	if m == nil || m.Other == "" {
 		hint := `write it under [language]`
 		if allowed != nil {
@@ -113,22 +116,10 @@ func (b *builder) headerWord(key string, allowed []string) string {
 		return ""
 	}
 	if allowed != nil && !slices.Contains(allowed, m.Other) {
-		b.problem(m.line, fmt.Sprintf("%s is %q", key, m.Other), "write "+oneOf(m.Other, allowed))
+		b.problem(m.Line, fmt.Sprintf("%s is %q", key, m.Other), diag.Choice(m.Other, allowed))
 		return allowed[0]
 	}
 	return m.Other
-}
-
-// oneOf suggests the word that was begun or the nearest one, or lists them all.
-func oneOf(typed string, allowed []string) string {
-	begun := slices.DeleteFunc(slices.Clone(allowed), func(word string) bool { return typed == "" || !strings.HasPrefix(word, typed) })
-	if len(begun) == 1 {
-		return begun[0]
-	}
-	if near := diag.Nearest(typed, allowed); near != "" {
-		return near
-	}
-	return strings.Join(allowed, ", ")
 }
 
 func (b *builder) headerDigits() {
@@ -146,19 +137,19 @@ func (b *builder) headerDigits() {
 // headerReview reads who reviewed the file. The two keys exclude each other,
 // and nobody's name means draft.
 func (b *builder) headerReview() {
-	review, reviewed := b.file.messages["language.review"], b.file.messages["language.reviewed"]
+	review, reviewed := b.file.Message("language.review"), b.file.Message("language.reviewed")
 	hint := `write review = "draft", or reviewed = "M. G., 2026-10-01" once a fluent reader has signed it`
 	switch {
 	case review == nil && reviewed == nil:
 		b.problem(b.headerLine("review"), "[language] does not say whether it was reviewed", hint)
 	case review != nil && reviewed != nil:
-		b.problem(reviewed.line, "[language] has both review and reviewed", hint)
-	case review != nil && review.Other == "source" && b.file.tag == SourceTag:
+		b.problem(reviewed.Line, "[language] has both review and reviewed", hint)
+	case review != nil && review.Other == "source" && b.file.Tag == SourceTag:
 		b.lang.source = true
 	case review != nil && review.Other != "draft":
-		b.problem(review.line, fmt.Sprintf("review is %q", review.Other), hint)
-	case reviewed != nil && !reviewedPattern.MatchString(reviewed.Other):
-		b.problem(reviewed.line, fmt.Sprintf("reviewed is %q; it needs a name or initials, a comma and a date", reviewed.Other), hint)
+		b.problem(review.Line, fmt.Sprintf("review is %q", review.Other), hint)
+	case reviewed != nil && !IsSignature(reviewed.Other):
+		b.problem(reviewed.Line, fmt.Sprintf("reviewed is %q; it needs a name or initials, a comma and a date", reviewed.Other), hint)
 	case reviewed != nil:
 		b.lang.reviewed = reviewed.Other
 	}

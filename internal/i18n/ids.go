@@ -10,107 +10,95 @@ import (
 
 // checkIDs finds ids that are missing or that English does not have.
 func (b *builder) checkIDs() {
-	for _, id := range b.file.order {
+	for _, m := range b.file.Messages {
 		if b.full() {
 			return
 		}
-		if why := b.extra(id); why != nil {
-			b.problem(b.file.messages[id].line, why.text, why.hint)
+		if why := b.extra(m); why != nil {
+			b.problem(m.Line, why.Text, why.Hint)
+		}
+		if b.source.blocks[m.Block] {
+			b.lang.blocks[m.Block] = true
 		}
 	}
-	present := b.presentBlocks()
-	for name := range present {
-		b.lang.blocks[name] = true
-	}
-	for _, id := range b.source.file.order {
-		in := block(id)
-		if in != "" && !present[in] || !b.source.required(id) || b.hasMessage(id) {
-			continue
+	for _, m := range b.source.File.Messages {
+		needed := (m.Block == "" || b.lang.blocks[m.Block]) && m.Needed()
+		if needed && b.file.byID[m.ID] == nil && len(b.file.All(m.ID)) == 0 {
+			b.problem(b.file.lineNear(m.ID), m.ID+" is missing", m.Suggestion())
 		}
-		b.problem(b.file.lineNear(id), id+" is missing", b.source.suggestion(id))
 	}
 }
 
-// presentBlocks lists the blocks of which the file has something.
-func (b *builder) presentBlocks() map[string]bool {
-	present := map[string]bool{}
-	for _, id := range b.file.order {
-		base, _ := cutGender(id)
-		if in := block(base); b.source.blocks[in] {
-			present[in] = true
+// All are the message with an id and the gender forms of it.
+func (f *File) All(id string) []*Message {
+	var out []*Message
+	if m := f.byID[id]; m != nil {
+		out = append(out, m)
+	}
+	for _, g := range Genders {
+		if m := f.byID[id+"."+g]; m != nil {
+			out = append(out, m)
 		}
 	}
-	return present
+	return out
 }
 
-// hasMessage reports whether the file has the message, or gender forms of it.
-func (b *builder) hasMessage(id string) bool {
-	return b.file.messages[id] != nil || slices.ContainsFunc(genders, func(g string) bool {
-		return b.file.messages[id+"."+g] != nil
-	})
+// HasBlock reports whether the file has something of a block.
+func (f *File) HasBlock(block string) bool {
+	return slices.ContainsFunc(f.Messages, func(m *Message) bool { return m.Block == block })
 }
 
-// extra says why the file may not have an id; nil when it may.
-func (b *builder) extra(id string) *fault {
-	src := b.source
-	switch family(id) {
-	case "language":
-		if key := strings.TrimPrefix(id, "language."); !slices.Contains(headerKeys, key) {
-			return &fault{fmt.Sprintf("[language] has no %q", key), "write " + oneOf(key, headerKeys)}
+// extra says why the file may not have a message; nil when it may.
+func (b *builder) extra(m *Message) *diag.Problem {
+	switch {
+	case m.Family == "language":
+		if !slices.Contains(headerKeys, strings.TrimPrefix(m.ID, "language.")) {
+			return &diag.Problem{Text: fmt.Sprintf("[language] has no %q", m.Key), Hint: diag.Choice(m.Key, headerKeys)}
 		}
 		return nil
-	case "words":
-		return checkWordID(id)
-	}
-	if src.file.messages[id] != nil {
+	case m.Family == "words":
+		return checkWordID(m.ID)
+	case m.English.ID == m.ID:
 		return nil
-	}
-	if base, gender := cutGender(id); gender != "" && src.file.messages[base] != nil {
-		if src.about(base) != "" {
+	case m.Gender != "" && m.English.ID == m.sentence():
+		if m.about() != "" {
 			return nil
 		}
-		return &fault{fmt.Sprintf("%s is not about a person, so it has no %s form", base, gender), "write one text for it"}
-	}
-	if src.formID(id) {
+		return &diag.Problem{Text: fmt.Sprintf("%s is not about a person, so it has no %s form", m.sentence(), m.Gender), Hint: "write one text for it"}
+	case b.source.mayForm(m):
 		return nil
 	}
-	hint := "take it out, or look the name up in en.toml"
-	if near := diag.Nearest(id, src.file.order); near != "" {
-		hint = "write " + near
-	}
-	return &fault{fmt.Sprintf("%s is not a message of en.toml", id), hint}
+	return &diag.Problem{Text: m.ID + " is not a message of en.toml", Hint: diag.Suggest(m.ID, b.source.ids(), "take it out, or look the name up in en.toml")}
 }
 
-// hasText reports whether a message, or a gender form of it, has a text.
-func (b *builder) hasText(id string) bool {
-	for _, form := range append([]string{""}, genders...) {
-		m := b.file.messages[strings.TrimSuffix(id+"."+form, ".")]
-		for c := zero; m != nil && c <= other; c++ {
-			if m.text(c) != "" {
-				return true
-			}
-		}
+// ids lists every message of the English file.
+func (s *Source) ids() []string {
+	out := make([]string, len(s.File.Messages))
+	for i, m := range s.File.Messages {
+		out[i] = m.ID
 	}
-	return false
+	return out
 }
 
 // checkPlaces holds the places of a text against the English message.
-func (b *builder) checkPlaces(id string, line int, t template, mayDropN bool) {
-	want := b.source.places(id)
-	got := t.places()
-	for _, name := range got {
-		if !slices.Contains(want, name) {
-			b.problem(line, fmt.Sprintf("%s has no place {{.%s}}", id, name), placeHint(name, want))
+func (b *builder) checkPlaces(m *Message, line int, t template, mayDropN bool) {
+	want := m.English.places
+	for i, s := range t {
+		if s.place != "" && !slices.Contains(want, s.place) && !t[:i].has(s.place) {
+			b.problem(line, fmt.Sprintf("%s has no place {{.%s}}", m.ID, s.place), placeHint(s.place, want))
 		}
 	}
 	for _, name := range want {
-		dropped := family(id) == "story" && slices.Contains(storyPeople, name) || name == "N" && mayDropN
-		if !dropped && !slices.Contains(got, name) {
-			b.problem(line, fmt.Sprintf("%s: the place {{.%s}} is missing", id, name), fmt.Sprintf("write {{.%s}} where it belongs in the sentence", name))
+		dropped := m.Family == "story" && slices.Contains(storyPeople, name) || name == "N" && mayDropN
+		if !dropped && !t.has(name) {
+			b.problem(line, fmt.Sprintf("%s: the place {{.%s}} is missing", m.ID, name), fmt.Sprintf("write {{.%s}} where it belongs in the sentence", name))
 		}
 	}
-	if n, m := b.source.gaps(id), t.count(gapPlace); m > 0 && m != n {
-		b.problem(line, fmt.Sprintf("%s has {{.%s}} %d times, the English %d times", id, gapPlace, m, n), "leave as many gaps as the English")
+	if Counted(m.Family) && t.count("N") > 1 {
+		b.problem(line, m.ID+" has its number twice", "keep one {{.N}}")
+	}
+	if n := t.count(gapPlace); n > 0 && n != m.English.gaps {
+		b.problem(line, fmt.Sprintf("%s has {{.%s}} %d times, the English %d times", m.ID, gapPlace, n, m.English.gaps), "leave as many gaps as the English")
 	}
 }
 
@@ -118,16 +106,9 @@ func placeHint(name string, want []string) string {
 	if len(want) == 0 {
 		return "this message has no places"
 	}
-	if near := diag.Nearest(name, lower(want)); near != "" {
-		return "write {{." + want[slices.Index(lower(want), near)] + "}}"
+	written := make([]string, len(want))
+	for i, w := range want {
+		written[i] = "{{." + w + "}}"
 	}
-	return "its places are {{." + strings.Join(want, "}}, {{.") + "}}"
-}
-
-func lower(words []string) []string {
-	out := make([]string, len(words))
-	for i, w := range words {
-		out[i] = strings.ToLower(w)
-	}
-	return out
+	return diag.Choice("{{."+name+"}}", written)
 }

@@ -2,6 +2,7 @@ package i18n
 
 import (
 	"slices"
+	"strconv"
 	"strings"
 
 	"homebuild/internal/phrase"
@@ -13,13 +14,10 @@ import (
 type Language struct {
 	header
 	messages map[string]*ready
-	order    []string // ids in the order of the file, gender forms under their message
-	things   map[string]*thing
-	people   map[string]*person
+	order    []string        // ids in the order of the file, gender forms under their message
 	blocks   map[string]bool // whole blocks: "thing.shell", "story.add-to-result.1"
-	plural   *plurals
+	plural   *Plurals
 	digits   digits
-	words    map[string]numberWords // by table: "", "feminine", "feminine-accusative"
 	sum      string
 }
 
@@ -74,21 +72,14 @@ func (l *Language) Reviewed() string {
 // "setting.harbour", "story.add-to-result.1".
 func (l *Language) Has(id string) bool { return l.messages[id] != nil || l.blocks[id] }
 
-// HasFrame reports whether every sentence of a story frame is there:
-// "add-to-result.1".
-func (l *Language) HasFrame(frame string) bool { return l.blocks["story."+frame] }
-
-// HasThing reports whether a thing can be counted: "thing.shell".
-func (l *Language) HasThing(id string) bool { return l.things[id] != nil }
-
 // Word is a message without places, as it stands. An unknown id or a message
 // with places is a bug of the caller and panics.
 func (l *Language) Word(id string) string {
 	m := l.messages[id]
-	if m == nil || m.word == "" {
+	if m == nil || m.word() == "" {
 		panic("i18n: " + l.tag + " has no word " + id)
 	}
-	return m.word
+	return m.word()
 }
 
 // Plain says a line as plain text, for titles, feeds and share messages. In a
@@ -103,4 +94,72 @@ func (l *Language) Plain(line phrase.Line) string {
 		}
 	}
 	return t.String()
+}
+
+// NumberWords are the number words of the language's file with what they mean,
+// in small letters, in every form that the file has; none where it has no
+// table. Who reads a text of that language finds its numbers by them.
+func (l *Language) NumberWords() map[string]int {
+	out := map[string]int{}
+	for id, m := range l.messages {
+		if strings.HasPrefix(id, "words.") {
+			n, _ := strconv.Atoi(id[strings.LastIndexByte(id, '.')+1:])
+			out[strings.ToLower(m.word())] = n
+		}
+	}
+	return out
+}
+
+// Blocks are the ids of a family's blocks in the order of the file: "thing.shell".
+func (l *Language) Blocks(family string) []string {
+	var out []string
+	for _, id := range l.order {
+		if in := blockOf(id); strings.HasPrefix(in, family+".") && !slices.Contains(out, in) {
+			out = append(out, in)
+		}
+	}
+	return out
+}
+
+// Form is a message as it stands in a language: its text, or one of those for
+// each gender.
+type Form struct {
+	ID      string
+	Gender  string   // of the person it is about; empty where it has none
+	Plural  bool     // whether it has a text for each plural category
+	Places  []string // in their order
+	Written bool     // false in a language that somebody is still writing
+}
+
+// Forms lists what the language can say, in the order of its file.
+func (l *Language) Forms() []Form {
+	var out []Form
+	for _, id := range l.order {
+		r := l.messages[id]
+		if r.byGender == nil {
+			out = append(out, r.form(id, ""))
+		}
+		for _, g := range Genders {
+			if r.byGender[g] != nil {
+				out = append(out, r.byGender[g].form(id, g))
+			}
+		}
+	}
+	return out
+}
+
+func (r *ready) form(id, gender string) Form {
+	f := Form{ID: id, Gender: gender, Plural: r.plural != nil, Written: r.plural != nil || r.text != nil}
+	texts := []template{r.text}
+	if r.plural != nil {
+		texts = r.plural[:]
+	}
+	for _, t := range texts {
+		for _, s := range t {
+			if s.place != "" && !slices.Contains(f.Places, s.place) {
+				f.Places = append(f.Places, s.place)
+			}
+		}
+	}
+	return f
 }

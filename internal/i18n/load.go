@@ -1,18 +1,16 @@
 package i18n
 
 import (
-	"bytes"
-	"errors"
 	"fmt"
-	"io"
 	"io/fs"
+	"math"
 	"slices"
 	"strings"
-	"sync"
 
 	"golang.org/x/sync/errgroup"
 
 	"homebuild/internal/diag"
+	"homebuild/internal/textfile"
 )
 
 // SourceTag is the language that messages are written in first.
@@ -35,43 +33,48 @@ func Load(tags []string, folders ...fs.FS) (*Catalog, diag.Problems) {
 	if len(tags) == 0 {
 		tags = Tags(folders...)
 	}
-	source := sync.OnceValue(func() english { return loadEnglish(folders) })
-	results := make([]result, len(tags))
+	english, problems := LoadSource(folders...)
+	if len(problems) > 0 {
+		return nil, problems
+	}
+	proofs := make([]Proof, len(tags))
 	var group errgroup.Group
 	group.SetLimit(4)
 	for i, tag := range tags {
 		group.Go(func() error {
-			results[i] = loadOne(tag, source, folders)
+			if tag == SourceTag {
+				proofs[i].Language = english.Language
+			} else if f, problems := ReadFile(tag, folders...); len(problems) > 0 {
+				proofs[i].Wrong = problems
+			} else {
+				proofs[i] = *english.Prove(f, maxProblems)
+			}
 			return nil
 		})
 	}
-	_ = group.Wait() // no function fails: problems are results
-	en := source()
-	if len(en.problems) > 0 {
-		return nil, en.problems
-	}
-	c := &Catalog{source: en.lang}
-	var problems diag.Problems
-	for _, r := range results {
-		problems = append(problems, r.problems...)
-		if len(r.problems) == 0 && !slices.Contains(c.languages, r.lang) {
-			c.languages = append(c.languages, r.lang)
+	_ = group.Wait() // no function fails: problems are in the proofs
+	c := &Catalog{source: english.Language}
+	for _, p := range proofs {
+		wrong := p.Problems()
+		problems = append(problems, wrong...)
+		if len(wrong) == 0 && !slices.Contains(c.languages, p.Language) {
+			c.languages = append(c.languages, p.Language)
 		}
 	}
 	problems.Sort()
 	return c, problems
 }
 
-// result is a language, or why there is none.
-type result struct {
-	lang     *Language
-	problems diag.Problems
-}
-
-// english is the source, as a language and as what others are held against.
-type english struct {
-	result
-	source *source
+// LoadSource reads English, which must be sound.
+func LoadSource(folders ...fs.FS) (*Source, diag.Problems) {
+	f, problems := ReadFile(SourceTag, folders...)
+	if len(problems) > 0 {
+		return nil, problems
+	}
+	s := newSource(f)
+	p := s.Prove(f, math.MaxInt)
+	s.Language = p.Language
+	return s, p.Problems()
 }
 
 // Tags lists the languages that the folders have files for, sorted.
@@ -90,98 +93,32 @@ func Tags(folders ...fs.FS) []string {
 	return slices.Compact(tags)
 }
 
-func loadEnglish(folders []fs.FS) english {
-	f, problems := readFile(SourceTag, folders)
-	if len(problems) > 0 {
-		return english{result: result{problems: problems}}
+// ReadFile reads the file of a language from the last folder that has it.
+func ReadFile(tag string, folders ...fs.FS) (*File, diag.Problems) {
+	wrong := func(p *diag.Problem) diag.Problems {
+		p.File = shownPath(tag)
+		return diag.Problems{*p}
 	}
-	src := newSource(f)
-	lang, problems := buildSummed(f, src)
-	return english{result{lang, problems}, src}
-}
-
-// loadOne reads a file while English may still be read elsewhere, and then
-// holds it against English.
-func loadOne(tag string, source func() english, folders []fs.FS) result {
-	if tag == SourceTag {
-		return source().result
+	if _, problem := ParseTag(tag); problem != nil {
+		return nil, wrong(problem)
 	}
-	f, problems := readFile(tag, folders)
-	en := source()
-	if len(problems) > 0 || len(en.problems) > 0 {
-		return result{problems: problems}
+	for _, folder := range slices.Backward(folders) {
+		if textfile.IsMissing(folder, tag+".toml") {
+			continue
+		}
+		text, problem := textfile.Read(folder, tag+".toml")
+		if problem != nil {
+			return nil, wrong(problem)
+		}
+		return Parse(tag, text)
 	}
-	lang, problems := buildSummed(f, en.source)
-	return result{lang, problems}
-}
-
-// loadSource is English alone.
-func loadSource(folders []fs.FS) (*Language, *source, diag.Problems) {
-	en := loadEnglish(folders)
-	return en.lang, en.source, en.problems
-}
-
-// buildSummed builds a language and names what it was made from.
-func buildSummed(f *file, src *source) (*Language, diag.Problems) {
-	l, problems := build(f, src)
-	if l != nil {
-		l.sum = fmt.Sprintf("%x.%x", f.sum, src.file.sum)
-	}
-	return l, problems
-}
-
-// readFile reads the file of a language from the last folder that has it.
-func readFile(tag string, folders []fs.FS) (*file, diag.Problems) {
-	data, problem := findFile(tag, folders)
-	if problem != nil {
-		return nil, diag.Problems{*problem}
-	}
-	return read(shownPath(tag), tag, data)
+	return nil, wrong(&diag.Problem{
+		Text: fmt.Sprintf("there is no language file for %q", tag), Hint: "there are files for " + strings.Join(Tags(folders...), ", "),
+	})
 }
 
 // shownPath is the path of a language file as people know it.
 func shownPath(tag string) string { return "locales/" + tag + ".toml" }
-
-func findFile(tag string, folders []fs.FS) ([]byte, *diag.Problem) {
-	p := &diag.Problem{File: shownPath(tag)}
-	if _, wrong := parseTag(tag); wrong != nil {
-		p.Text, p.Hint = wrong.text, wrong.hint
-		return nil, p
-	}
-	for _, folder := range slices.Backward(folders) {
-		data, err := readLimited(folder, tag+".toml")
-		if err == nil {
-			return data, nil
-		}
-		if !errors.Is(err, fs.ErrNotExist) {
-			p.Text = err.Error()
-			return nil, p
-		}
-	}
-	p.Text = fmt.Sprintf("there is no language file for %q", tag)
-	p.Hint = "there are files for " + strings.Join(Tags(folders...), ", ")
-	return nil, p
-}
-
-// readLimited reads a file, and no more of it than a language file may have.
-func readLimited(folder fs.FS, name string) ([]byte, error) {
-	info, err := fs.Lstat(folder, name)
-	if err != nil {
-		return nil, err
-	}
-	if !info.Mode().IsRegular() { // a link leads elsewhere, a pipe lets us wait for ever
-		return nil, errors.New("this is not a file")
-	}
-	f, err := folder.Open(name)
-	if err != nil {
-		return nil, err
-	}
-	defer f.Close()
-	var data bytes.Buffer
-	data.Grow(int(min(info.Size(), maxFile)) + bytes.MinRead)
-	_, err = data.ReadFrom(io.LimitReader(f, maxFile+1))
-	return data.Bytes(), err
-}
 
 // Language returns a language by its tag.
 func (c *Catalog) Language(tag string) (*Language, bool) {
@@ -196,22 +133,16 @@ func (c *Catalog) Language(tag string) (*Language, bool) {
 // Languages lists the languages in the order in which they were asked for.
 func (c *Catalog) Languages() []*Language { return slices.Clone(c.languages) }
 
-// With is a catalog with more languages, such as those of Pseudo.
-func (c *Catalog) With(languages ...*Language) *Catalog {
-	return &Catalog{languages: slices.Concat(c.languages, languages), source: c.source}
-}
-
 // Source is English, also when the site does not use it.
 func (c *Catalog) Source() *Language { return c.source }
 
-// Told reports whether every language of the catalog has a message or block,
-// and lists the tags of those that have not.
-func (c *Catalog) Told(id string) (bool, []string) {
+// Without lists the tags of the languages that do not have a message or block.
+func (c *Catalog) Without(id string) []string {
 	var without []string
 	for _, l := range c.languages {
 		if !l.Has(id) {
 			without = append(without, l.tag)
 		}
 	}
-	return len(without) == 0, without
+	return without
 }

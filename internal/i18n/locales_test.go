@@ -1,10 +1,10 @@
 package i18n
 
 import (
-	"io/fs"
-	"os"
 	"testing"
-	"testing/fstest"
+
+	goi18n "github.com/nicksnyder/go-i18n/v2/i18n"
+	"github.com/pelletier/go-toml/v2"
 
 	"homebuild/locales"
 )
@@ -30,28 +30,21 @@ func TestNumberWordsOfLocales(t *testing.T) {
 	}
 	checked := 0
 	for _, test := range tests {
-		data, err := os.ReadFile("../../locales/" + test.tag + ".toml")
-		if os.IsNotExist(err) {
-			continue
-		}
-		if err != nil {
-			t.Fatal(err)
-		}
-		f, problems := read(shownPath(test.tag), test.tag, data)
-		if f == nil {
-			t.Fatal(problems)
+		f, problems := ReadFile(test.tag, locales.Files)
+		if len(problems) > 0 {
+			continue // no such file; what is wrong with a file is told elsewhere
 		}
 		for n, want := range test.want {
-			m := f.messages["words."+test.table+"."+n]
+			m := f.Message("words." + test.table + "." + n)
 			if m == nil {
-				m = f.messages["words."+n]
+				m = f.Message("words." + n)
 			}
 			if m == nil {
 				continue // written in digits
 			}
 			checked++
 			if m.Other != want {
-				t.Errorf("%s:%d: %s in %s: want %q, got %q", f.path, m.line, n, test.rules, want, m.Other)
+				t.Errorf("%s:%d: %s in %s: want %q, got %q", f.Path, m.Line, n, test.rules, want, m.Other)
 			}
 		}
 	}
@@ -60,26 +53,24 @@ func TestNumberWordsOfLocales(t *testing.T) {
 	}
 }
 
-// Every file that comes with the program can be stamped, however it is written.
-func TestStampLocales(t *testing.T) {
+// go-i18n itself, reading the files in its own way, finds the same messages.
+func TestFilesAreOfGoI18nsFormat(t *testing.T) {
 	for _, tag := range Tags(locales.Files) {
-		if tag == SourceTag {
-			continue
-		}
-		stamped, err := Stamp(tag, locales.Files)
-		if err != nil {
-			t.Errorf("%s: %v", tag, err)
-			continue
-		}
-		folder := fstest.MapFS{tag + ".toml": {Data: stamped}}
-		_, src, _ := loadSource([]fs.FS{locales.Files})
-		f, problems := readFile(tag, []fs.FS{locales.Files, folder})
+		f, problems := ReadFile(tag, locales.Files)
 		if len(problems) > 0 {
-			t.Errorf("%s, stamped: %v", tag, problems)
-			continue
+			t.Fatal(problems)
 		}
-		if unheld := unheld(f, src); len(unheld) > 0 {
-			t.Errorf("%s, stamped: %v", tag, unheld[0])
+		theirs, err := goi18n.ParseMessageFileBytes([]byte(f.Text), tag+".toml", map[string]goi18n.UnmarshalFunc{"toml": toml.Unmarshal})
+		if err != nil {
+			t.Fatal(err)
+		}
+		if len(theirs.Messages) != len(f.Messages) {
+			t.Errorf("%s: go-i18n reads %d messages, we read %d", tag, len(theirs.Messages), len(f.Messages))
+		}
+		for _, m := range theirs.Messages {
+			if got := f.Message(m.ID); got == nil || got.Message != *m {
+				t.Errorf("%s: %s: go-i18n reads %+v, we read %+v", tag, m.ID, m, got)
+			}
 		}
 	}
 }

@@ -146,7 +146,7 @@ func TestSentenceStart(t *testing.T) {
 		{"a {{.X}}", false, "in the middle"},
 	}
 	for _, test := range places {
-		tpl, wrong := parseTemplate(test.text)
+		tpl, wrong := parseTemplate(nil, test.text)
 		if wrong != nil {
 			t.Fatal(wrong)
 		}

@@ -7,6 +7,7 @@ import (
 
 	"golang.org/x/text/feature/plural"
 	"golang.org/x/text/language"
+	"golang.org/x/text/language/display"
 )
 
 // Source: Unicode CLDR 48.2, supplemental plurals (cardinal), read in the
@@ -38,7 +39,7 @@ func TestPlurals(t *testing.T) {
 	}
 	for _, test := range tests {
 		t.Run(test.tag, func(t *testing.T) {
-			p, err := newPlurals(language.MustParse(test.tag))
+			p, err := NewPlurals(language.MustParse(test.tag))
 			if err != nil {
 				t.Fatal(err)
 			}
@@ -49,7 +50,7 @@ func TestPlurals(t *testing.T) {
 				if _, err := fmt.Sscanf(row, "%d %s", &n, &name); err != nil {
 					t.Fatal(err)
 				}
-				got = append(got, fmt.Sprintf("%d %v", n, p.of(n)))
+				got = append(got, fmt.Sprintf("%d %v", n, p.Of(n)))
 			}
 			if got := strings.Join(got, ", "); got != test.want {
 				t.Errorf("categories\nwant %s\ngot  %s", test.want, got)
@@ -69,18 +70,18 @@ func TestPluralCounts(t *testing.T) {
 		{"fil", "one 71, other 30"},
 	}
 	for _, test := range tests {
-		p, err := newPlurals(language.MustParse(test.tag))
+		p, err := NewPlurals(language.MustParse(test.tag))
 		if err != nil {
 			t.Fatal(err)
 		}
-		var counts [other + 1]int
+		var counts [Other + 1]int
 		for n := range 101 {
-			counts[p.of(n)]++
+			counts[p.Of(n)]++
 		}
 		var got []string
 		for c, n := range counts {
 			if n > 0 {
-				got = append(got, fmt.Sprintf("%v %d", category(c), n))
+				got = append(got, fmt.Sprintf("%v %d", Category(c), n))
 			}
 		}
 		if got := strings.Join(got, ", "); got != test.want {
@@ -90,25 +91,58 @@ func TestPluralCounts(t *testing.T) {
 }
 
 func TestNoRule(t *testing.T) {
-	if _, err := newPlurals(language.MustParse("qu")); err == nil {
-		t.Error("newPlurals(qu): want an error, CLDR has no rule for Quechua")
+	if _, err := NewPlurals(language.MustParse("qu")); err == nil {
+		t.Error("NewPlurals(qu): want an error, CLDR has no rule for Quechua")
 	}
 }
 
 // An independent implementation of older data: golang.org/x/text holds CLDR
 // 32. For these languages and numbers the rules have not changed since.
 func TestPluralsAgainstXText(t *testing.T) {
-	forms := map[plural.Form]category{plural.Zero: zero, plural.One: one, plural.Two: two, plural.Few: few, plural.Many: many, plural.Other: other}
+	forms := map[plural.Form]Category{plural.Zero: Zero, plural.One: One, plural.Two: Two, plural.Few: Few, plural.Many: Many, plural.Other: Other}
 	for _, tag := range []string{"en", "es", "fr", "pt", "pt-PT", "vi", "zh", "ko", "ar", "uk", "ru", "pl", "fil", "so", "sw", "hi", "ur", "am", "fa", "ne", "cy"} {
 		parsed := language.MustParse(tag)
-		p, err := newPlurals(parsed)
+		p, err := NewPlurals(parsed)
 		if err != nil {
 			t.Fatal(err)
 		}
 		for n := range 1201 {
-			if got, want := p.of(n), forms[plural.Cardinal.MatchPlural(parsed, n, 0, 0, 0, 0)]; got != want {
+			if got, want := p.Of(n), forms[plural.Cardinal.MatchPlural(parsed, n, 0, 0, 0, 0)]; got != want {
 				t.Errorf("%s: %d: want %v, got %v", tag, n, want, got)
 			}
 		}
+	}
+}
+
+// The table is learnt from some numbers; go-i18n gives the same for all of them,
+// in every language that x/text knows a name for.
+func TestPluralsOfEveryNumber(t *testing.T) {
+	languages := 0
+	for _, tag := range display.Supported.Tags() {
+		p, err := NewPlurals(tag)
+		if err != nil || p.localizer == nil {
+			continue
+		}
+		languages++
+		for n := range most + 1 {
+			if got, want := p.Of(n), p.ask(n); got != want {
+				t.Errorf("%s: %d: want %v, got %v", tag, n, want, got)
+			}
+		}
+	}
+	for _, tag := range []string{"br", "gv", "kw", "cy", "ga", "gd", "mt", "lt", "lv", "sl", "tzm", "lag", "shi", "he", "is", "mk", "dsb"} { // rules of their own
+		p, err := NewPlurals(language.MustParse(tag))
+		if err != nil {
+			t.Errorf("%s: %v", tag, err)
+			continue
+		}
+		for n := range most + 1 {
+			if got, want := p.Of(n), p.ask(n); got != want {
+				t.Errorf("%s: %d: want %v, got %v", tag, n, want, got)
+			}
+		}
+	}
+	if languages < 80 {
+		t.Errorf("only %d languages were asked", languages)
 	}
 }

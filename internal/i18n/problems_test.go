@@ -55,7 +55,7 @@ func TestHeaderProblems(t *testing.T) {
 			  hint: write direction = "rtl"`},
 		{"direction misspelt", "ar", `"rtl"`, `"rlt"`, `
 			locales/ar.toml:3: direction is "rlt"
-			  hint: write rtl`},
+			  hint: did you mean "rtl"? there are: ltr, rtl`},
 		{"direction missing", "ar", `direction = "rtl"`, ``, `
 			locales/ar.toml:2: [language] does not say its direction
 			  hint: write direction = "ltr" or "rtl" under [language]`},
@@ -64,7 +64,7 @@ func TestHeaderProblems(t *testing.T) {
 			  hint: write digits = "latn"`},
 		{"digits misspelt", "ar", `"latn"`, `"arabic"`, `
 			locales/ar.toml:4: digits is "arabic"
-			  hint: write arab`},
+			  hint: did you mean "arab"? there are: latn, arab, arabext, deva`},
 		{"equations", "es", `equations = "ltr"`, `equations = "rtl"`, `
 			locales/es.toml:5: equations run from left to right in a left-to-right language
 			  hint: write equations = "ltr"`},
@@ -85,7 +85,7 @@ func TestHeaderProblems(t *testing.T) {
 			  hint: write review = "draft", or reviewed = "M. G., 2026-10-01" once a fluent reader has signed it`},
 		{"unknown key", "es", `review = "draft"`, "review = \"draft\"\ndigit = \"latn\"", `
 			locales/es.toml:7: [language] has no "digit"
-			  hint: write digits`},
+			  hint: did you mean "digits"? there are: name, direction, digits, equations, review, reviewed, plurals`},
 		{"rule of no language", "es", `review = "draft"`, "review = \"draft\"\nplurals = \"xx\"", `
 			locales/es.toml:7: plurals: "xx" is not a language tag
 			  hint: write the tag of a language with the same plural rule, or "other" where nouns never change`},
@@ -98,17 +98,25 @@ func TestHeaderProblems(t *testing.T) {
 func TestFileProblems(t *testing.T) {
 	runProblems(t, []problemTest{
 		{"not TOML", "es", `language = "Idioma"`, `language = Idioma`, `
-			locales/es.toml:24: this is not TOML: unexpected character U+0049 'I' at start of value
-			  hint: write key = "text", with both quotes`},
+			locales/es.toml:24: "Idioma" has no quotes around it
+			  hint: write language = "Idioma"`},
 		{"quote left open", "es", `language = "Idioma"`, `language = "Idioma`, `
-			locales/es.toml:24: this is not TOML: basic strings cannot have new lines
-			  hint: write key = "text", with both quotes`},
+			locales/es.toml:24: the quote at the end is missing
+			  hint: write language = "Idioma"`},
+		{"typographic quotes", "es", `language = "Idioma"`, `language = “Idioma”`, `
+			locales/es.toml:24: "“" is a curly quote
+			  hint: use straight quotes: language = "..."`},
+		{"two slips", "es", `language = "Idioma"`, "language = Idioma\nlengua: \"x\"", `
+			locales/es.toml:24: "Idioma" has no quotes around it
+			  hint: write language = "Idioma"
+			locales/es.toml:25: a setting is written with "=", not ":"
+			  hint: write lengua = "x"`},
 		{"written twice", "es", `language = "Idioma"`, "language = \"Idioma\"\nlanguage = \"Lengua\"", `
-			locales/es.toml:25: page.language is written a second time
-			  hint: write every name once; the first is on line 24`},
+			locales/es.toml:25: "page.language" is written twice
+			  hint: keep one of the two; the first is on line 24`},
 		{"table twice", "es", `[strategy.doubles]`, `[strategy.make-ten]`, `
-			locales/es.toml:31: strategy.make-ten is written a second time
-			  hint: write every name once; the first is on line 28`},
+			locales/es.toml:31: "strategy.make-ten" is written twice
+			  hint: keep one of the two; the first is on line 27`},
 		{"not text", "es", `language = "Idioma"`, `language = 7`, `
 			locales/es.toml:24: page.language is not text
 			  hint: put it in double quotes`},
@@ -121,21 +129,21 @@ func TestFileProblems(t *testing.T) {
 		{"name with a space", "es", `language = "Idioma"`, `"the language" = "Idioma"`, `
 			locales/es.toml:24: "the language" is not a name
 			  hint: use letters a to z, digits and hyphens`},
-		{"name too deep", "es", `language = "Idioma"`, `a.b.c.d.e.f = "Idioma"`, `
-			locales/es.toml:24: a name has at most 6 parts, this has 7
-			  hint: look the name up in en.toml`},
+		{"name too deep", "es", `language = "Idioma"`, `a.b.c.d.e.f.g.h = "Idioma"`, `
+			locales/es.toml:24: names and lists stand more than 8 deep in each other
+			  hint: write it with fewer dots and brackets`},
 		{"not UTF-8", "es", `Idioma`, "Idi\xffoma", `
-			locales/es.toml:24: these bytes are not UTF-8 text
-			  hint: save the file as UTF-8`},
+			locales/es.toml:24: a letter here is not saved as UTF-8
+			  hint: choose "UTF-8" where your editor asks for the encoding, and save it again`},
 		{"outside a message", "es", `[language]`, "other = \"x\"\n[language]", `
 			locales/es.toml:1: "other" stands outside a message
 			  hint: put it under the name of its message, in single brackets`},
 		{"misspelt category", "es", `{ one = "{{.N}} semana", other`, `{ on = "{{.N}} semana", other`, `
 			locales/es.toml:25: page.weeks: "on" is not a plural category
-			  hint: write one`},
+			  hint: did you mean "one"? there are: zero, one, two, few, many, other, description, hash`},
 		{"capital category", "es", `{ one = "{{.N}} semana", other`, `{ One = "{{.N}} semana", other`, `
 			locales/es.toml:25: page.weeks: "One" is not a plural category
-			  hint: write one`},
+			  hint: did you mean "one"? there are: zero, one, two, few, many, other, description, hash`},
 		{"delimiters", "es", `{ one = "{{.N}} semana", other`, `{ leftDelim = "<<", other`, `
 			locales/es.toml:25: page.weeks: "leftDelim" is not allowed in a message
 			  hint: leave it out`},
@@ -159,7 +167,7 @@ func TestMessageProblems(t *testing.T) {
 			locales/es.toml:23: page.language is missing
 			  hint: write the sentence for the English "Language"
 			locales/es.toml:24: page.langage is not a message of en.toml
-			  hint: write page.language`},
+			  hint: did you mean "page.language"?`},
 		{"extra id", "es", `language = "Idioma"`, "language = \"Idioma\"\nfavourite-colour = \"azul\"", `
 			locales/es.toml:25: page.favourite-colour is not a message of en.toml
 			  hint: take it out, or look the name up in en.toml`},
@@ -171,7 +179,7 @@ func TestMessageProblems(t *testing.T) {
 			  hint: write the sentence for the English "Language"`},
 		{"wrong place", "es", `semana del {{.Week}}`, `semana del {{.Wek}}`, `
 			locales/es.toml:23: page.title has no place {{.Wek}}
-			  hint: write {{.Week}}
+			  hint: did you mean "{{.Week}}"? there are: {{.Week}}
 			locales/es.toml:23: page.title: the place {{.Week}} is missing
 			  hint: write {{.Week}} where it belongs in the sentence`},
 		{"place of another message", "es", `language = "Idioma"`, `language = "Idioma {{.Week}}"`, `
@@ -224,7 +232,7 @@ func TestFormProblems(t *testing.T) {
 			  hint: add it here, or say the sentence without the form`},
 		{"no thing has the form", "ru", `нашла {{.Change.accusative}}`, `нашла {{.Change.acusative}}`, `
 			locales/ru.toml:67: story.add-to-result.1.change.feminine asks for {{.Change.acusative}}, and nothing has "count-acusative"
-			  hint: write accusative, or add the form`},
+			  hint: did you mean "accusative"?`},
 		{"one person lacks the form", "ru", `genitive = "Омара"`, ``, `
 			locales/ru.toml:52: person.omar.genitive is missing; story.add-to-result.1.start asks for it in line 62
 			  hint: add it here, or say the sentence without the form`},
@@ -240,10 +248,10 @@ func TestFormProblems(t *testing.T) {
 			  hint: add it here, or say the sentence without the form`},
 		{"form that nobody asks for", "ru", `genitive = "Лины"`, "genitive = \"Лины\"\ngenetive = \"Лины\"", `
 			locales/ru.toml:50: no sentence asks for the form person.lina.genetive
-			  hint: write person.lina.genitive`},
+			  hint: did you mean "genitive"?`},
 		{"unknown gender", "ru", `gender = "masculine"`, `gender = "masc"`, `
 			locales/ru.toml:53: gender is "masc"
-			  hint: write masculine`},
+			  hint: did you mean "masculine"? there are: animate, common, feminine, inanimate, masculine, neuter, personal`},
 		{"person without a gender", "ru", "gender = \"masculine\"\n", "", `
 			locales/ru.toml:52: person.omar has no gender, and story.add-to-result.1.change.feminine needs one
 			  hint: write gender = "feminine" or another gender beside the name`},

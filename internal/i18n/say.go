@@ -1,8 +1,10 @@
 package i18n
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
+	"strconv"
 
 	"homebuild/internal/phrase"
 )
@@ -12,55 +14,33 @@ const writingLine = "____"
 
 // ready is a message that was parsed and proved.
 type ready struct {
-	word     string               // the text, when it has no place
 	text     template             // empty for a message with plural or gender forms
-	plural   *[other + 1]template // forms by the number in the place N
+	plural   *[Other + 1]template // forms by the number in the place N
 	byGender map[string]*ready    // forms by the gender of the person it is about
 }
 
-// thing is something to count, in every form that the language has.
-type thing struct {
-	gender string
-	counts map[string]*counted // by form; "" is the plain one
-	asks   map[string]string
-	blanks map[string]around
-}
-
-// counted is a thing's counted form.
-type counted struct {
-	forms [other + 1]around
-	words []numberWords // tables to try, in order
-}
-
-// numberWords is a table of number words; numbers that it lacks are written in
-// digits.
-type numberWords map[int]string
-
-// around is a text with a number in it.
-type around struct {
-	before, after string
-	number        bool // false for a form that says its number by itself
-}
-
-// person is a name in every form that the language has.
-type person struct {
-	gender string
-	forms  map[string]string // "" is the plain name
+// word is the text, when it has no place.
+func (r *ready) word() string {
+	if len(r.text) == 1 {
+		return r.text[0].text
+	}
+	return ""
 }
 
 // Say says a line. An unknown id, a place without a value and a value that the
 // language does not have are bugs of the caller and panic; Load has proved
 // everything that the file decides.
 func (l *Language) Say(line phrase.Line) Text {
-	t, err := l.try(line)
+	t, err := l.Try(line)
 	if err != nil {
 		panic(fmt.Sprintf("i18n: saying %q in %s: %v", line.ID, l.tag, err))
 	}
 	return t
 }
 
-// try says a line, or tells why it cannot be said.
-func (l *Language) try(line phrase.Line) (Text, error) {
+// Try says a line, or tells why it cannot be said: in a language that somebody
+// is still writing.
+func (l *Language) Try(line phrase.Line) (Text, error) {
 	t, err := l.template(line)
 	if err != nil {
 		return nil, err
@@ -115,7 +95,7 @@ func (l *Language) template(line phrase.Line) (template, error) {
 	if n == nil {
 		return nil, errors.New("the place {{.N}} has no value")
 	}
-	return m.plural[l.plural.of(n.N)], nil
+	return m.plural[l.plural.Of(n.N)], nil
 }
 
 // gender is that of the line's subject, or of the first person in it.
@@ -126,128 +106,96 @@ func (l *Language) gender(line phrase.Line) string {
 			subject = line.Values[i].ID
 		}
 	}
-	if p := l.people[subject]; p != nil {
-		return p.gender
+	return l.Gender(subject)
+}
+
+// Gender is that of a person, a character or a thing; empty where none is stated.
+func (l *Language) Gender(id string) string {
+	if m := l.messages[id+".gender"]; m != nil {
+		return m.word()
 	}
 	return ""
 }
 
-// fill writes a value.
+// fill writes a value in a form.
 func (l *Language) fill(out Text, v *phrase.Value, form string) (Text, error) {
-	switch v.Kind {
-	case phrase.KindNumber:
-		return append(out, Run{RunNumber, l.number(v.N, v.Words, l.words[form], l.words[""])}), nil
-	case phrase.KindCounted:
-		return l.count(out, v, form)
-	case phrase.KindAsked:
-		return l.ask(out, v, form)
-	case phrase.KindBlank:
-		return l.blank(out, v, form)
-	case phrase.KindPerson:
-		return l.personName(out, v, form)
-	case phrase.KindEquation:
+	switch {
+	case v.Kind == phrase.KindNumber:
+		return append(out, Run{RunNumber, l.number(v, form, "")}), nil
+	case v.Kind == phrase.KindEquation:
 		return append(out, Run{RunEquation, l.Equation(v.Equation)}), nil
-	case phrase.KindMessage:
-		return l.inner(out, v, form)
-	case phrase.KindText:
+	case v.Kind == phrase.KindText:
 		return append(out, Run{RunOwnText, v.Text}), nil
+	case v.Kind == phrase.KindBlank && v.ID == "":
+		return append(out, Run{RunBlank, writingLine}), nil
 	}
-	return nil, fmt.Errorf("the place {{.%s}} has a value of no kind", v.Name)
+	m := l.message(v, form)
+	switch {
+	case m == nil || m.text == nil && m.plural == nil:
+		return nil, fmt.Errorf("%q in {{.%s}} has no form %q", v.ID, v.Name, form)
+	case m.plural != nil:
+		return append(out, Run{RunCounted, m.plural[l.plural.Of(v.N)].with(l.number(v, form, v.ID))}), nil
+	case v.Kind == phrase.KindBlank:
+		return append(out, m.text.around(Run{RunBlank, writingLine})...), nil
+	case v.Kind == phrase.KindPerson:
+		return append(out, Run{RunPerson, m.word()}), nil
+	}
+	return append(out, Run{RunPlain, m.word()}), nil
 }
 
-// number writes n, in words where they are wanted and a table has them.
-func (l *Language) number(n int, inWords bool, tables ...numberWords) string {
-	if inWords {
-		for _, t := range tables {
-			if word := t[n]; word != "" {
-				return word
+// message is the one that stands for a value in a form; nil for none.
+func (l *Language) message(v *phrase.Value, form string) *ready {
+	switch v.Kind {
+	case phrase.KindCounted:
+		return l.form(v.ID, "count", form)
+	case phrase.KindAsked:
+		return l.form(v.ID, "ask", form)
+	case phrase.KindBlank:
+		return l.form(v.ID, "blank", form)
+	case phrase.KindPerson:
+		return l.messages[v.ID+"."+cmp.Or(form, "name")]
+	case phrase.KindMessage:
+		return l.inner(v.ID, form)
+	}
+	return nil
+}
+
+// form is a message of a thing: "count", or its form "count-accusative".
+func (l *Language) form(thing, key, form string) *ready {
+	if form == "" {
+		return l.messages[thing+"."+key]
+	}
+	return l.messages[thing+"."+key+"-"+form]
+}
+
+// number writes a number, in words where they are wanted and a table has them:
+// that of the form and the gender of what is counted, or the nearest to it.
+func (l *Language) number(v *phrase.Value, form, thing string) string {
+	if v.Words {
+		gender := l.Gender(thing)
+		tables := []string{gender + "-" + form + ".", form + ".", gender + ".", ""}
+		if form == "" {
+			tables = tables[2:]
+		}
+		for _, table := range tables {
+			if m := l.messages["words."+table+strconv.Itoa(v.N)]; m != nil && m.word() != "" {
+				return m.word()
 			}
 		}
 	}
-	return l.digits.write(n)
+	return l.digits.write(v.N)
 }
 
-func (l *Language) thing(v *phrase.Value) (*thing, error) {
-	t := l.things[v.ID]
-	if t == nil {
-		return nil, fmt.Errorf("%q in {{.%s}} cannot be counted", v.ID, v.Name)
-	}
-	return t, nil
-}
-
-func (l *Language) count(out Text, v *phrase.Value, form string) (Text, error) {
-	t, err := l.thing(v)
-	if err != nil {
-		return nil, err
-	}
-	c := t.counts[form]
-	if c == nil {
-		return nil, fmt.Errorf("%s has no counted form %q", v.ID, form)
-	}
-	a := &c.forms[l.plural.of(v.N)]
-	if !a.number {
-		return append(out, Run{RunCounted, a.before}), nil
-	}
-	return append(out, Run{RunCounted, a.before + l.number(v.N, v.Words, c.words...) + a.after}), nil
-}
-
-func (l *Language) ask(out Text, v *phrase.Value, form string) (Text, error) {
-	t, err := l.thing(v)
-	if err != nil {
-		return nil, err
-	}
-	ask, ok := t.asks[form]
-	if !ok {
-		return nil, fmt.Errorf("%s cannot be asked for in the form %q", v.ID, form)
-	}
-	return append(out, Run{RunPlain, ask}), nil
-}
-
-// blank writes a line to write on and the words around it.
-func (l *Language) blank(out Text, v *phrase.Value, form string) (Text, error) {
-	if v.ID == "" {
-		return append(out, Run{RunBlank, writingLine}), nil
-	}
-	t, err := l.thing(v)
-	if err != nil {
-		return nil, err
-	}
-	a, ok := t.blanks[form]
-	if !ok {
-		return nil, fmt.Errorf("%s has no blank in the form %q", v.ID, form)
-	}
-	if a.before != "" {
-		out = append(out, Run{RunPlain, a.before})
-	}
-	out = append(out, Run{RunBlank, writingLine})
-	if a.after != "" {
-		out = append(out, Run{RunPlain, a.after})
-	}
-	return out, nil
-}
-
-func (l *Language) personName(out Text, v *phrase.Value, form string) (Text, error) {
-	p := l.people[v.ID]
-	if p == nil {
-		return nil, fmt.Errorf("there is no person %q", v.ID)
-	}
-	name, ok := p.forms[form]
-	if !ok {
-		return nil, fmt.Errorf("%s has no form %q", v.ID, form)
-	}
-	return append(out, Run{RunPerson, name}), nil
-}
-
-// inner writes a message inside a message. "setting.harbour" may stand for its
-// name; a form is a message of its own, "setting.harbour.at" or
+// inner is a message that stands inside another. "setting.harbour" may stand for
+// its name; a form is a message of its own, "setting.harbour.at" or
 // "strategy.make-ten.name-dative".
-func (l *Language) inner(out Text, v *phrase.Value, form string) (Text, error) {
+func (l *Language) inner(id, form string) *ready {
 	for _, ending := range innerEndings(form) {
-		if m := l.messages[v.ID+ending]; m != nil && m.word != "" {
-			return append(out, Run{RunPlain, m.word}), nil
+		if m := l.messages[id+ending]; m != nil && m.word() != "" {
+			return m
 		}
 	}
-	return nil, fmt.Errorf("%q in {{.%s}} has no form %q", v.ID, v.Name, form)
+	return nil
 }
 
 func innerEndings(form string) []string {

@@ -94,7 +94,7 @@ func TestSayBugs(t *testing.T) {
 	}{
 		{"unknown id", phrase.Say("page.titel"), `i18n: saying "page.titel" in ru: there is no such message`},
 		{"no value", phrase.Say("page.title"), `i18n: saying "page.title" in ru: the place {{.Week}} has no value`},
-		{"unknown thing", phrase.Say("story.add-to-result.1.start", phrase.Person("A", "person.lina"), phrase.Counted("Start", "thing.shel", 3)), `i18n: saying "story.add-to-result.1.start" in ru: "thing.shel" in {{.Start}} cannot be counted`},
+		{"unknown thing", phrase.Say("story.add-to-result.1.start", phrase.Person("A", "person.lina"), phrase.Counted("Start", "thing.shel", 3)), `i18n: saying "story.add-to-result.1.start" in ru: "thing.shel" in {{.Start}} has no form ""`},
 		{"nobody to agree with", phrase.Say("story.add-to-result.1.change", phrase.Counted("Change", "thing.shell", 3)), `i18n: saying "story.add-to-result.1.change" in ru: no form for the gender of ""`},
 		{"no number", phrase.Say("page.weeks"), `i18n: saying "page.weeks" in ru: the place {{.N}} has no value`},
 	}

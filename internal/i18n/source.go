@@ -8,146 +8,145 @@ import (
 	"strings"
 )
 
-// source is the English file, as the truth that other files are held against.
-type source struct {
-	file    *file
-	blocks  map[string]bool
-	placed  map[string][]string // places of a message
-	counted map[string]bool     // messages with plural forms
-	gapped  map[string]int      // lines to write on in a message
-	hashes  map[string]string   // of each message; made once, asked by every language
+// Source is the English file, as the truth that other files are held against.
+type Source struct {
+	File     *File
+	Language *Language // English itself
+
+	blocks map[string]bool
 }
 
-func newSource(f *file) *source {
-	s := &source{file: f, blocks: map[string]bool{}, placed: map[string][]string{}, counted: map[string]bool{}, gapped: map[string]int{}, hashes: map[string]string{}}
-	for id, m := range f.messages {
-		s.hashes[id] = hashOf(m)
-		if in := block(id); in != "" {
-			s.blocks[in] = true
+// source is what an English message asks of the others.
+type source struct {
+	hash   string
+	places []string // that every text of it must have
+	plural bool     // whether it has plural forms
+	gaps   int      // lines to write on in it
+}
+
+func newSource(f *File) *Source {
+	s := &Source{File: f, blocks: map[string]bool{}}
+	for _, m := range f.Messages {
+		m.hash = hashOf(m)
+		if m.Block != "" {
+			s.blocks[m.Block] = true
 		}
-		for c := zero; c <= other; c++ {
-			if m.text(c) == "" {
-				continue
-			}
-			t, _ := parseTemplate(m.text(c)) // a fault is reported when English itself is built
-			for _, name := range t.places() {
-				if !slices.Contains(s.placed[id], name) {
-					s.placed[id] = append(s.placed[id], name)
+		for _, c := range Categories() {
+			t, _ := parseTemplate(nil, m.Text(c)) // a fault is reported when English itself is proved
+			for _, part := range t {
+				if part.place != "" && !slices.Contains(m.places, part.place) {
+					m.places = append(m.places, part.place)
 				}
 			}
-			if c != other {
-				s.counted[id] = true
-			}
-			s.gapped[id] = t.count(gapPlace)
+			m.plural = m.plural || c != Other && m.Text(c) != ""
+			m.gaps = max(m.gaps, t.count(gapPlace))
 		}
 	}
 	return s
 }
 
-// base is the English message that an id is a form of: the sentence of a
-// gender form, the counted form of a case.
-func (s *source) base(id string) string {
-	if s.file.messages[id] != nil {
-		return id
-	}
-	if base, gender := cutGender(id); gender != "" && s.file.messages[base] != nil {
-		return base
-	}
-	stem := strings.TrimSuffix(id, lastKey(id))
-	for key := lastKey(id); ; {
-		cut := strings.LastIndexByte(key, '-')
-		if cut < 0 {
-			return ""
-		}
-		key = key[:cut]
-		if s.file.messages[stem+key] != nil {
-			return stem + key
-		}
+// Hold finds the English of every message of a file.
+func (s *Source) Hold(f *File) {
+	for _, m := range f.Messages {
+		m.English = s.of(m)
 	}
 }
 
-// places are the places that a message, or any form of it, must have.
-func (s *source) places(id string) []string { return s.placed[s.base(id)] }
+// noEnglish is the English of what has none.
+var noEnglish = &Message{}
 
-// gaps is how many lines to write on a message has.
-func (s *source) gaps(id string) int { return s.gapped[s.base(id)] }
+// of is the English message that a message is, or is a form of: the sentence of
+// a gender form, the counted form of a case.
+func (s *Source) of(m *Message) *Message {
+	if e := s.File.byID[m.ID]; e != nil {
+		return e
+	}
+	id := m.sentence()
+	for s.File.byID[id] == nil {
+		dash := strings.LastIndexByte(id, '-')
+		if m.Gender != "" || dash < len(m.ID)-len(m.Key) {
+			return noEnglish
+		}
+		id = id[:dash]
+	}
+	return s.File.byID[id]
+}
 
-// plural reports whether English has plural forms of a message.
-func (s *source) plural(id string) bool { return s.counted[s.base(id)] }
-
-// required reports whether every language that has the message's block must
-// have this id. Forms and genders are a language's own affair.
-func (s *source) required(id string) bool {
-	in := family(id)
+// about is the family of the people that a message speaks of: "person" for a
+// story sentence, "character" for one with {{.Who}}; empty for none. Only such
+// a message can agree with somebody's gender.
+func (m *Message) about() string {
 	switch {
-	case in == "language" || in == "words":
+	case m.Family == "story":
+		return "person"
+	case slices.Contains(m.English.places, characterPlace):
+		return "character"
+	}
+	return ""
+}
+
+// Needed reports whether every language that has the block of an English message
+// must have it. Forms and genders are a language's own affair.
+func (m *Message) Needed() bool {
+	switch {
+	case m.Family == "language" || m.Family == "words":
 		return false
-	case slices.Contains(peopleFamilies, in):
-		return lastKey(id) == "name"
-	case slices.Contains(countedFamilies, in):
-		_, form := formOf(lastKey(id))
-		return form == "" && lastKey(id) != "gender"
+	case People(m.Family):
+		return m.Key == "name"
+	case Counted(m.Family):
+		return m.Key != "gender" && !strings.Contains(m.Key, "-")
 	}
 	return true
 }
 
-// formID reports whether a language may have an id that English lacks, as a
-// form of a message that English has.
-func (s *source) formID(id string) bool {
-	in := family(id)
-	if !s.blocks[block(id)] && optional[in] > 0 {
-		return false
-	}
+// mayForm reports whether a language may have a message that English lacks, as a
+// form of one that English has.
+func (s *Source) mayForm(m *Message) bool {
 	switch {
-	case slices.Contains(peopleFamilies, in), in == "setting":
-		return strings.Count(id, ".") == 2
-	case slices.Contains(countedFamilies, in) && lastKey(id) == "gender":
+	case m.Block != "" && !s.blocks[m.Block]:
+		return false
+	case People(m.Family), m.Family == "setting":
+		return strings.Count(m.ID, ".") == 2
+	case Counted(m.Family) && m.Key == "gender":
 		return true
 	}
-	base := s.base(id)
-	return base != "" && base != id && family(base) != "story"
+	return m.English != noEnglish && m.English.ID != m.ID && m.Family != "story"
 }
 
-// suggestion is what to write for a missing text.
-func (s *source) suggestion(id string) string {
-	m := s.file.messages[s.base(id)]
-	if m == nil || m.Other == "" {
+// Suggestion is what to write for a missing text of a message.
+func (m *Message) Suggestion() string {
+	if m.English.Other == "" {
 		return "write its text"
 	}
-	return fmt.Sprintf("write the sentence for the English %q", m.Other)
+	return fmt.Sprintf("write the sentence for the English %q", m.English.Other)
 }
-
-// hash is what a translation keeps of the English text that it was made from.
-func (s *source) hash(id string) string { return s.hashes[s.base(id)] }
 
 // hashOf names the texts of a message. A new note for the translator does not
 // change it.
-func hashOf(m *message) string {
+func hashOf(m *Message) string {
 	var texts []byte
-	for c := zero; c <= other; c++ {
-		texts = append(append(texts, m.text(c)...), 0)
+	for _, c := range Categories() {
+		texts = append(append(texts, m.Text(c)...), 0)
 	}
 	sum := sha256.Sum256(texts)
 	return hex.EncodeToString(sum[:5])
 }
 
-// staleness of one message.
-type staleness uint8
+// EnglishHash is what a translation keeps of the English text that it was made
+// from.
+func (m *Message) EnglishHash() string { return m.English.hash }
 
-const (
-	fresh   staleness = iota
-	unknown           // no hash is kept
-	stale
-)
+// Plural reports whether the English has plural forms.
+func (m *Message) Plural() bool { return m.English.plural }
 
-func (s *source) staleness(id string, m *message) staleness {
-	switch {
-	case family(id) == "language" || family(id) == "words" || lastKey(id) == "gender" || s.base(id) == "" || s.file.messages[id] == m:
-		return fresh
-	case m.Hash == "":
-		return unknown
-	case m.Hash != s.hash(id):
-		return stale
-	}
-	return fresh
+// translated reports whether a message was made from an English one.
+func (m *Message) translated() bool {
+	return m.English != noEnglish && m.English != m && m.Family != "language" && m.Family != "words" && m.Key != "gender"
 }
+
+// Stale reports whether the English has changed since a message was made from
+// it.
+func (m *Message) Stale() bool { return m.translated() && m.Hash != "" && m.Hash != m.English.hash }
+
+// Unheld reports whether a message does not say which English it was made from.
+func (m *Message) Unheld() bool { return m.translated() && m.Hash == "" }

@@ -2,10 +2,11 @@ package i18n
 
 import (
 	"fmt"
-	"slices"
 	"strings"
 	"unicode"
 	"unicode/utf8"
+
+	"homebuild/internal/diag"
 )
 
 // segment is a stretch of a message: its own words, or a place.
@@ -19,13 +20,10 @@ type segment struct {
 // template is a message taken apart.
 type template []segment
 
-// fault says what is wrong with a text and what to do.
-type fault struct{ text, hint string }
-
-// parseTemplate takes a message apart. Only {{.Name}} and {{.Name.form}} are
-// places; functions, loops, variables and pipelines of Go templates are not.
-func parseTemplate(text string) (template, *fault) {
-	t := make(template, 0, 1+2*strings.Count(text, "{{"))
+// parseTemplate takes a message apart and puts its segments behind those of t.
+// Only {{.Name}} and {{.Name.form}} are places; functions, loops, variables and
+// pipelines of Go templates are not.
+func parseTemplate(t template, text string) (template, *diag.Problem) {
 	start := sentenceStart{open: true}
 	for rest := text; rest != ""; {
 		brace := strings.IndexAny(rest, "{}")
@@ -40,7 +38,7 @@ func parseTemplate(text string) (template, *fault) {
 		}
 		place, length := parsePlace(rest)
 		if length == 0 {
-			return nil, &fault{fmt.Sprintf("%q is not a place", untilClosed(rest)), "a place is only a name, {{.Start}}, or a name and a form, {{.Start.accusative}}"}
+			return t, &diag.Problem{Text: fmt.Sprintf("%q is not a place", untilClosed(rest)), Hint: "a place is only a name, {{.Start}}, or a name and a form, {{.Start.accusative}}"}
 		}
 		place.capital = start.open
 		t = append(t, place)
@@ -91,17 +89,6 @@ func untilClosed(text string) string {
 	return text
 }
 
-// places lists the names of the places in their order, each once.
-func (t template) places() []string {
-	var names []string
-	for _, s := range t {
-		if s.place != "" && !slices.Contains(names, s.place) {
-			names = append(names, s.place)
-		}
-	}
-	return names
-}
-
 // count is how often a place stands in the template.
 func (t template) count(place string) int {
 	n := 0
@@ -113,12 +100,54 @@ func (t template) count(place string) int {
 	return n
 }
 
-// word is the text of a template without places.
-func (t template) word() (string, bool) {
+// has reports whether a place stands in the template.
+func (t template) has(place string) bool { return t.count(place) > 0 }
+
+// with is the text with a number in its place.
+func (t template) with(number string) string {
 	if len(t) == 1 && t[0].place == "" {
-		return t[0].text, true
+		return t[0].text
 	}
-	return "", false
+	size := len(number)
+	for _, s := range t {
+		size += len(s.text)
+	}
+	var b strings.Builder
+	b.Grow(size)
+	for _, s := range t {
+		if s.place == "" {
+			b.WriteString(s.text)
+		} else {
+			b.WriteString(number)
+		}
+	}
+	return b.String()
+}
+
+// around is the text with something in its place.
+func (t template) around(inside Run) Text {
+	out := make(Text, 0, len(t))
+	for _, s := range t {
+		if s.place == "" {
+			out = append(out, Run{RunPlain, s.text})
+		} else {
+			out = append(out, inside)
+		}
+	}
+	return out
+}
+
+// WithoutPlaces is a text without its places.
+func WithoutPlaces(text string) string {
+	t, wrong := parseTemplate(nil, text)
+	if wrong != nil {
+		return text
+	}
+	var b strings.Builder
+	for _, s := range t {
+		b.WriteString(s.text)
+	}
+	return b.String()
 }
 
 // sentenceStart follows a text and knows whether a sentence begins at its end.

@@ -1,20 +1,20 @@
 package page
 
 import (
-	"bytes"
 	"crypto/sha256"
-	"errors"
 	"fmt"
 	"io/fs"
 	"maps"
 	"slices"
 	"strings"
 
-	"github.com/pelletier/go-toml/v2"
 	"github.com/tdewolff/minify/v2"
 	mincss "github.com/tdewolff/minify/v2/css"
 
+	"homebuild/internal/diag"
 	"homebuild/internal/picture/svg"
+	"homebuild/internal/textfile"
+	"homebuild/internal/tomlfile"
 )
 
 // Theme is a look, ready to stand in pages. Make one with ReadTheme.
@@ -30,10 +30,6 @@ type Theme struct {
 	deck     deck
 }
 
-// ErrTheme says that a theme's files cannot be used; the text names the file
-// and what to write.
-var ErrTheme = errors.New("theme cannot be used")
-
 // colours are the names that a theme.toml gives a value, in the order in
 // which they are written to the page.
 var colours = []string{
@@ -44,36 +40,28 @@ var colours = []string{
 // ReadTheme reads a theme: base is the shared layout, theme the folder with
 // theme.toml and, if it wishes, theme.css. Files may come from strangers: CSS
 // that could leave the <style> element or ask for a file is refused. The error
-// wraps ErrTheme.
+// is diag.Problems, whose files are named as in the folder.
 func ReadTheme(base, theme fs.FS) (*Theme, error) {
-	raw, err := readLimited(theme, "theme.toml")
-	if err != nil {
-		return nil, err
+	text, problem := textfile.Read(theme, "theme.toml")
+	if problem != nil {
+		return nil, diag.Problems{*problem}
 	}
-	var file struct {
-		Name        string
-		Light, Dark map[string]string
+	file := tomlfile.Parse("theme.toml", text, 1)
+	file.Example = `settings look like ink = "#1f5c85"`
+	s := file.Section()
+	t := &Theme{Name: s.Word("name"), Light: palette(s, "light"), Dark: palette(s, "dark"), styles: map[string]style{}}
+	if problems := file.Problems(); len(problems) > 0 {
+		return nil, problems
 	}
-	if err := toml.NewDecoder(bytes.NewReader(raw)).DisallowUnknownFields().Decode(&file); err != nil {
-		return nil, fmt.Errorf("%w: theme.toml: %w", ErrTheme, err)
-	}
-	light, err := properties("light", file.Light)
-	if err != nil {
-		return nil, err
-	}
-	dark, err := properties("dark", file.Dark)
-	if err != nil {
-		return nil, err
-	}
-	t := &Theme{Name: file.Name, Light: file.Light, Dark: file.Dark, styles: map[string]style{}}
-	start := ":root{" + light + "}@media screen and (prefers-color-scheme:dark){:root{" + dark + "}}"
+	start := ":root{" + properties(t.Light) + "}@media screen and (prefers-color-scheme:dark){:root{" + properties(t.Dark) + "}}"
 	for _, k := range kinds {
-		if t.styles[k.class], err = join(start, base, theme, k.css); err != nil {
-			return nil, err
+		if t.styles[k.class], problem = join(start, base, theme, k.css); problem != nil {
+			return nil, diag.Problems{*problem}
 		}
 	}
 	t.sum = t.sumOfStyles()
 	t.patterns = svg.Defs()
+	var err error
 	if t.deck, err = newDeck(); err != nil {
 		return nil, err
 	}
@@ -92,21 +80,34 @@ func (t *Theme) sumOfStyles() string {
 	return fmt.Sprintf("%x", sum.Sum(nil))
 }
 
-// properties writes a table of colours as custom properties.
-func properties(table string, values map[string]string) (string, error) {
-	var b strings.Builder
-	for name := range values {
-		if !slices.Contains(colours, name) {
-			return "", fmt.Errorf("%w: theme.toml: [%s] %s is not a colour of ours; they are %s", ErrTheme, table, name, strings.Join(colours, ", "))
+// palette reads a table of colours.
+func palette(s *tomlfile.Section, key string) map[string]string {
+	table := s.Section(key, "the colours of ["+key+"]")
+	if !table.Written {
+		if !s.Has(key) {
+			s.Add(key, "the theme has no colours for "+key, fmt.Sprintf("write [%s] on a line, and its colours below", key))
+		}
+		return nil
+	}
+	values := map[string]string{}
+	for _, name := range colours {
+		switch values[name] = table.Word(name); {
+		case !table.Has(name):
+			table.Add(name, fmt.Sprintf("[%s] has no %s", key, name), fmt.Sprintf("write %s = \"#1f5c85\", or another colour, below [%s]", name, key))
+		case values[name] != "" && !hex(values[name]):
+			table.Add(name, fmt.Sprintf("%s.%s is %q", key, name, values[name]), `write a colour such as "#1f5c85"`)
 		}
 	}
+	return values
+}
+
+// properties writes colours as custom properties.
+func properties(values map[string]string) string {
+	var b strings.Builder
 	for _, name := range colours {
-		if !hex(values[name]) {
-			return "", fmt.Errorf("%w: theme.toml: [%s] %s = %q; write a colour such as \"#1f5c85\"", ErrTheme, table, name, values[name])
-		}
 		fmt.Fprintf(&b, "--%s:%s;", name, values[name])
 	}
-	return b.String(), nil
+	return b.String()
 }
 
 func hex(s string) bool {
@@ -114,7 +115,7 @@ func hex(s string) bool {
 }
 
 // join puts the CSS of one kind of page together.
-func join(start string, base, theme fs.FS, files []string) (style, error) {
+func join(start string, base, theme fs.FS, files []string) (style, *diag.Problem) {
 	var b strings.Builder
 	b.WriteString(start)
 	for _, name := range files {
@@ -122,53 +123,37 @@ func join(start string, base, theme fs.FS, files []string) (style, error) {
 			b.WriteString(svg.Style())
 			continue
 		}
-		css, err := readCSS(base, name)
-		if err != nil {
-			return style{}, err
+		css, problem := readCSS(base, name)
+		if problem != nil {
+			return style{}, problem
 		}
 		b.WriteString(css)
 	}
-	css, err := readCSS(theme, "theme.css")
-	if err != nil && !errors.Is(err, fs.ErrNotExist) {
-		return style{}, err
+	if !textfile.IsMissing(theme, "theme.css") {
+		css, problem := readCSS(theme, "theme.css")
+		if problem != nil {
+			return style{}, problem
+		}
+		b.WriteString(css)
 	}
-	b.WriteString(css)
 	return newStyle(b.String()), nil
 }
 
 // readCSS reads, checks and shortens a file.
-func readCSS(files fs.FS, name string) (string, error) {
-	raw, err := readLimited(files, name)
-	if err != nil {
-		return "", err
+func readCSS(files fs.FS, name string) (string, *diag.Problem) {
+	css, problem := textfile.Read(files, name)
+	if problem == nil {
+		problem = checkCSS(name, css)
 	}
-	if err := checkCSS(name, raw); err != nil {
-		return "", err
+	if problem != nil {
+		return "", problem
 	}
 	m := minify.New()
 	m.AddFunc("text/css", mincss.Minify)
-	short, err := m.Bytes("text/css", raw)
+	short, err := m.String("text/css", css)
 	if err != nil {
-		return "", fmt.Errorf("%w: %s: %w", ErrTheme, name, err)
+		return "", &diag.Problem{File: name, Text: err.Error()}
 	}
 	// Shortening leaves comments out, which might bring a word together.
-	return string(short), checkCSS(name, short)
+	return short, checkCSS(name, short)
 }
-
-// readLimited reads a real file, and no more of it than a theme may have.
-func readLimited(files fs.FS, name string) ([]byte, error) {
-	info, err := fs.Lstat(files, name) // Stat would open a pipe, and wait
-	if err != nil {
-		return nil, fmt.Errorf("%w: %w", ErrTheme, err)
-	}
-	if !info.Mode().IsRegular() || info.Size() > largestFile {
-		return nil, fmt.Errorf("%w: %s is not a file of at most %d bytes", ErrTheme, name, largestFile)
-	}
-	raw, err := fs.ReadFile(files, name)
-	if err != nil {
-		return nil, fmt.Errorf("%w: %w", ErrTheme, err)
-	}
-	return raw, nil
-}
-
-const largestFile = 1 << 20

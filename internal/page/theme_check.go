@@ -1,8 +1,10 @@
 package page
 
 import (
-	"bytes"
 	"fmt"
+	"strings"
+
+	"homebuild/internal/diag"
 )
 
 // largestCSS is far more than a look needs, and little enough for every page to
@@ -15,31 +17,32 @@ const largestCSS = 32 << 10
 // nobody has to know what a browser makes of it. The page's security policy
 // would stop such a request too; here the teacher learns of it.
 var notInCSS = []string{
-	"<", "\\", "\x00", "url(", "image(", "image-set(", "src(", "expression(", "@import", "@font-face", "@namespace",
+	"<", "\\", "url(", "image(", "image-set(", "src(", "expression(", "@import", "@font-face", "@namespace",
 }
 
 // checkCSS refuses what does not belong in a look.
-func checkCSS(name string, raw []byte) error {
-	if len(raw) > largestCSS {
-		return fmt.Errorf("%w: %s has %d bytes; every page carries it, so keep it to %d", ErrTheme, name, len(raw), largestCSS)
+func checkCSS(name, css string) *diag.Problem {
+	if len(css) > largestCSS {
+		return &diag.Problem{File: name, Text: fmt.Sprintf("the file has %d bytes, and every page carries it", len(css)), Hint: fmt.Sprintf("keep it to %d", largestCSS)}
 	}
-	small := inSmallLetters(raw)
+	small := inSmallLetters(css)
 	for _, no := range notInCSS {
-		if at := bytes.Index(small, []byte(no)); at >= 0 {
-			return fmt.Errorf("%w: %s:%d: %q is not for a theme; a page asks for no file and holds no markup",
-				ErrTheme, name, 1+bytes.Count(small[:at], []byte("\n")), raw[at:at+len(no)])
+		if at := strings.Index(small, no); at >= 0 {
+			return &diag.Problem{
+				File: name, Line: 1 + strings.Count(css[:at], "\n"), Text: fmt.Sprintf("%q is not for a theme", css[at:at+len(no)]),
+				Hint: "take it out; a page asks for no file and holds no markup",
+			}
 		}
 	}
 	return nil
 }
 
 // inSmallLetters changes the letters of ASCII alone, so that places stay.
-func inSmallLetters(raw []byte) []byte {
-	small := bytes.Clone(raw)
-	for i, c := range small {
+func inSmallLetters(css string) string {
+	return strings.Map(func(c rune) rune {
 		if 'A' <= c && c <= 'Z' {
-			small[i] = c + 'a' - 'A'
+			return c + 'a' - 'A'
 		}
-	}
-	return small
+		return c
+	}, css)
 }

@@ -1,7 +1,6 @@
 package page
 
 import (
-	"errors"
 	"fmt"
 	"io/fs"
 	"math"
@@ -10,6 +9,7 @@ import (
 	"testing"
 	"testing/fstest"
 
+	"homebuild/internal/diag"
 	"homebuild/themes"
 )
 
@@ -123,10 +123,10 @@ func TestReadThemeRefuses(t *testing.T) {
 		{"import", "", `@IMPORT "x.css";`, "@IMPORT", "in any case"},
 		{"font", "", "@font-face { }", "@font-face", "no font is fetched"},
 		{"escape", "", `p { background: u\72l(x) }`, `"\\"`, "an escape could spell url("},
-		{"colour that is code", strings.Replace(string(good), "#f4ecdd", "red;} p{", 1), "", "[light] paper", "a value goes into the page as it stands"},
-		{"colour missing", strings.Replace(string(good), "\nink ", "\n#ink ", 1), "", "[light] ink", ""},
-		{"colour of nobody", string(good) + "\nsky = \"#000000\"\n", "", "[dark] sky", "a slip would go unseen"},
-		{"table of nobody", string(good) + "\n[night]\n", "", "theme.toml", "a slip would go unseen"},
+		{"colour that is code", strings.Replace(string(good), "#f4ecdd", "red;} p{", 1), "", "theme.toml:16: light.paper is \"red;} p{\"", "a value goes into the page as it stands"},
+		{"colour missing", strings.Replace(string(good), "\nink ", "\n#ink ", 1), "", "[light] has no ink", "a look without ink shows nothing"},
+		{"colour of nobody", string(good) + "\nsky = \"#000000\"\n", "", "theme.toml:41: \"sky\" is not a setting of the colours of [dark]", "a slip would go unseen"},
+		{"table of nobody", string(good) + "\n[night]\n", "", "theme.toml:41: \"night\" is not a setting", "a slip would go unseen"},
 	}
 	for _, tt := range tests {
 		files := fstest.MapFS{"theme.toml": {Data: good}, "theme.css": {Data: []byte(tt.css)}}
@@ -134,8 +134,8 @@ func TestReadThemeRefuses(t *testing.T) {
 			files["theme.toml"] = &fstest.MapFile{Data: []byte(tt.toml)}
 		}
 		_, err := ReadTheme(folder(t, "base"), files)
-		if !errors.Is(err, ErrTheme) || !strings.Contains(err.Error(), tt.want) {
-			t.Errorf("%s: ReadTheme gave %v, want ErrTheme with %q (%s)", tt.name, err, tt.want, tt.why)
+		if _, ok := err.(diag.Problems); !ok || !strings.Contains(err.Error(), tt.want) {
+			t.Errorf("%s: ReadTheme gave %v, want problems with %q (%s)", tt.name, err, tt.want, tt.why)
 		}
 	}
 }

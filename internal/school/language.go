@@ -9,6 +9,7 @@ import (
 	"homebuild/internal/i18n"
 	"homebuild/internal/site"
 	"homebuild/internal/story"
+	"homebuild/internal/translate"
 	"homebuild/internal/week"
 	"homebuild/locales"
 )
@@ -56,7 +57,7 @@ func (l Language) String() string {
 
 // Ready lists the languages that come with the program and are whole, by tag.
 func Ready() []Language {
-	all, problems := i18n.StatusOf(locales.Files)
+	all, problems := translate.StatusOf(locales.Files)
 	if len(problems) > 0 {
 		panic(problems)
 	}
@@ -72,8 +73,8 @@ func Ready() []Language {
 // Sample is the page on which a fluent reader reads all that a language says,
 // with what its file holds so far. Problems mean that it cannot be understood
 // at all.
-func (s *School) Sample(tag string) (site.File, *i18n.Begun, diag.Problems) {
-	begun, problems := i18n.Open(tag, s.Languages()...)
+func (s *School) Sample(tag string) (site.File, *translate.Draft, diag.Problems) {
+	begun, problems := translate.Open(tag, s.Languages()...)
 	if len(problems) > 0 {
 		return site.File{}, nil, s.Locate(problems)
 	}
@@ -84,7 +85,7 @@ func (s *School) Sample(tag string) (site.File, *i18n.Begun, diag.Problems) {
 		return site.File{}, nil, s.Locate(problems)
 	}
 	return site.Sample(site.SampleInput{
-		Begun: begun, English: catalog.Source(), Theme: theme, Targets: must(activity.Targets()), Stock: must(story.LoadStock()),
+		Draft: begun, English: catalog.Source(), Theme: theme, Targets: must(activity.Targets()), Stock: must(story.LoadStock()),
 	}), begun, nil
 }
 

@@ -1,6 +1,7 @@
 package school
 
 import (
+	"errors"
 	"io/fs"
 	"path"
 	"slices"
@@ -37,7 +38,14 @@ func (s *School) readTheme(name string) (*page.Theme, diag.Problems) {
 			continue
 		}
 		theme, err := page.ReadTheme(must(fs.Sub(themes.Files, baseTheme)), look)
-		if err != nil {
+		var problems diag.Problems
+		switch {
+		case errors.As(err, &problems):
+			for i := range problems {
+				problems[i].File = path.Join(ThemesFolder, name, problems[i].File)
+			}
+			return nil, problems
+		case err != nil:
 			return wrong(err.Error(), "")
 		}
 		return theme, nil

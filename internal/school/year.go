@@ -39,7 +39,7 @@ func (s *School) Year() (*Year, diag.Problems) {
 func (y *Year) Tellable() []activity.Target {
 	told := map[problem.Kind]bool{}
 	for _, f := range y.Stock.Frames {
-		if ok, _ := y.Catalog.Told("story." + f.ID); ok {
+		if len(y.Catalog.Without("story."+f.ID)) == 0 {
 			if kind, ok := f.Kind(); ok {
 				told[kind] = true
 			}

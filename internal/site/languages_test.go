@@ -10,6 +10,7 @@ import (
 	"golang.org/x/net/html"
 
 	"homebuild/internal/i18n"
+	"homebuild/internal/translate"
 	"homebuild/locales"
 )
 
@@ -106,7 +107,7 @@ func isLearn(file, tag string) bool {
 // saidBy are the texts of a language: its own name and its messages.
 func saidBy(l *i18n.Language) map[string]bool {
 	texts := map[string]bool{l.Name(): true}
-	for _, s := range i18n.Samples(l) {
+	for _, s := range translate.Samples(l) {
 		texts[s.Text.String()] = true
 	}
 	return texts

@@ -49,8 +49,7 @@ func Year(in Input) ([]activity.WeekPlan, diag.Problems) {
 // everywhere reports whether every language of the site has a frame, a thing or
 // a person.
 func (in Input) everywhere(id string) bool {
-	ok, _ := in.Catalog.Told(id)
-	return ok
+	return len(in.Catalog.Without(id)) == 0
 }
 
 // heldBack says which languages leave stories out, for the teacher to know
@@ -58,8 +57,7 @@ func (in Input) everywhere(id string) bool {
 func (in Input) heldBack() string {
 	var tags []string
 	for _, f := range in.Stock.Frames {
-		_, without := in.Catalog.Told("story." + f.ID)
-		for _, tag := range without {
+		for _, tag := range in.Catalog.Without("story." + f.ID) {
 			if !slices.Contains(tags, tag) {
 				tags = append(tags, tag)
 			}

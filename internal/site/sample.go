@@ -14,11 +14,12 @@ import (
 	"homebuild/internal/picture"
 	"homebuild/internal/story"
 	"homebuild/internal/strategy"
+	"homebuild/internal/translate"
 )
 
 // SampleInput is what the sample of a language is made from.
 type SampleInput struct {
-	Begun   *i18n.Begun
+	Draft   *translate.Draft
 	English *i18n.Language // the language of the page around the texts
 	Theme   *page.Theme
 	Targets []activity.Target
@@ -31,7 +32,7 @@ func samplePath(tag string) string { return "sample-" + tag + ".html" }
 // Sample is the page on which a fluent reader reads a whole language once. A
 // language that is half done shows what is written so far.
 func Sample(in SampleInput) File {
-	own := samplePath(in.Begun.Status.Tag)
+	own := samplePath(in.Draft.Status.Tag)
 	return File{Path: own, Render: func() ([]byte, error) {
 		var b bytes.Buffer
 		err := page.Render(&b, in.view(own))
@@ -40,12 +41,12 @@ func Sample(in SampleInput) File {
 }
 
 func (in SampleInput) view(own string) *page.Sample {
-	s := in.Begun.Status
+	s := in.Draft.Status
 	return &page.Sample{
 		Layout: page.Layout{Language: in.English, Theme: in.Theme, Path: own, School: "homebuild"},
-		Tag:    s.Tag, Name: s.Name, RightToLeft: in.Begun.RightToLeft(), Turned: in.Begun.EquationsRightToLeft(),
+		Tag:    s.Tag, Name: s.Name, RightToLeft: in.Draft.Language.RightToLeft(), Turned: in.Draft.Language.EquationsRightToLeft(),
 		Done: s.Done, Total: s.Total, Stale: s.Stale, Reviewed: s.Reviewed,
-		Problems: in.Begun.Problems, Advice: in.Begun.Advice,
+		Problems: in.Draft.Problems, Advice: in.Draft.Advice,
 		Parts: append([]page.SamplePart{in.stories()}, in.messages()...),
 	}
 }
@@ -75,7 +76,7 @@ func (in SampleInput) messages() []page.SamplePart {
 		parts[i] = page.SamplePart{ID: p.id, Title: p.title}
 	}
 	worked := in.worked()
-	for _, s := range in.Begun.Samples() {
+	for _, s := range translate.Samples(in.Draft.Language) {
 		if in.inFrame(s.ID) {
 			continue
 		}
@@ -91,12 +92,12 @@ func (in SampleInput) messages() []page.SamplePart {
 }
 
 // add gives a message its row, or one more form in the row it has.
-func (in SampleInput) add(part *page.SamplePart, s i18n.Sample) {
+func (in SampleInput) add(part *page.SamplePart, s translate.Sample) {
 	if last := len(part.Rows) - 1; last >= 0 && part.Rows[last].ID == s.ID && s.Fault == "" {
 		part.Rows[last].Said = append(part.Rows[last].Said, s.Text)
 		return
 	}
-	row := page.SampleRow{ID: s.ID, Note: in.Begun.Note(s.ID), English: in.Begun.English(s.Line), Fault: s.Fault}
+	row := page.SampleRow{ID: s.ID, Note: in.Draft.Note(s.ID), English: in.Draft.English(s.Line), Fault: s.Fault}
 	if s.Fault == "" {
 		row.Said = []i18n.Text{s.Text}
 	}
@@ -104,7 +105,7 @@ func (in SampleInput) add(part *page.SamplePart, s i18n.Sample) {
 }
 
 func (in SampleInput) say(line phrase.Line) (i18n.Text, string) {
-	text, err := in.Begun.Say(line)
+	text, err := in.Draft.Language.Try(line)
 	if err != nil {
 		return nil, err.Error()
 	}

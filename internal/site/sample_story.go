@@ -24,7 +24,7 @@ const sampleExtra = 8
 func (in SampleInput) stories() page.SamplePart {
 	part := page.SamplePart{ID: "stories", Title: "Stories"}
 	for _, f := range in.Stock.Frames {
-		if in.Begun.Has("story." + f.ID) {
+		if in.Draft.Language.Has("story." + f.ID) {
 			part.Rows = append(part.Rows, in.story(f))
 		}
 	}
@@ -50,7 +50,7 @@ func (in SampleInput) story(f story.Frame) page.SampleRow {
 // tellings tells one frame with each of the sample's numbers, about somebody of
 // each gender in turn.
 func (in SampleInput) tellings(f story.Frame) []story.Story {
-	stock := in.Stock.Only(in.Begun.Has)
+	stock := in.Stock.Only(in.Draft.Language.Has)
 	stock.Frames = []story.Frame{f}
 	kind, _ := f.Kind()
 	teller := story.NewTeller(stock, "sample")
@@ -68,7 +68,7 @@ func (in SampleInput) tellings(f story.Frame) []story.Story {
 		if i == len(sampleNumbers)-1 {
 			r.ExtraNumber = sampleExtra
 		}
-		s, err := about(teller, r, func(s story.Story) bool { return in.Begun.Gender(s.A) == genders[i%len(genders)] })
+		s, err := about(teller, r, func(s story.Story) bool { return in.Draft.Language.Gender(s.A) == genders[i%len(genders)] })
 		if err == nil { // too little is written to tell it yet
 			out = append(out, s)
 		}
@@ -91,7 +91,7 @@ func about(teller *story.Teller, r story.Request, right func(story.Story) bool) 
 func (in SampleInput) genders(people []string) []string {
 	out := []string{}
 	for _, p := range people {
-		if g := in.Begun.Gender(p); !slices.Contains(out, g) {
+		if g := in.Draft.Language.Gender(p); !slices.Contains(out, g) {
 			out = append(out, g)
 		}
 	}
@@ -105,7 +105,7 @@ func (in SampleInput) genders(people []string) []string {
 func (in SampleInput) whole(s story.Story) (i18n.Text, error) {
 	var out i18n.Text
 	for _, line := range linesOf(s) {
-		text, err := in.Begun.Say(line)
+		text, err := in.Draft.Language.Try(line)
 		if err != nil {
 			return nil, fmt.Errorf("%s: %w", line.ID, err)
 		}
@@ -120,7 +120,7 @@ func (in SampleInput) whole(s story.Story) (i18n.Text, error) {
 func (in SampleInput) english(s story.Story) string {
 	var sentences []string
 	for _, line := range linesOf(s) {
-		sentences = append(sentences, in.Begun.English(line))
+		sentences = append(sentences, in.Draft.English(line))
 	}
 	return strings.Join(sentences, " ")
 }

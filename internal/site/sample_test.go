@@ -9,6 +9,7 @@ import (
 	"homebuild/internal/i18n"
 	"homebuild/internal/page"
 	"homebuild/internal/story"
+	"homebuild/internal/translate"
 	"homebuild/locales"
 )
 
@@ -16,11 +17,11 @@ import (
 func sampleOf(t *testing.T, tag string, own fstest.MapFS) SampleInput {
 	t.Helper()
 	in := exampleInput(t, "en")
-	begun, problems := i18n.Open(tag, locales.Files, own)
+	draft, problems := translate.Open(tag, locales.Files, own)
 	if len(problems) > 0 {
 		t.Fatal(problems)
 	}
-	return SampleInput{Begun: begun, English: in.Catalog.Source(), Theme: in.Theme, Targets: in.Targets, Stock: in.Stock}
+	return SampleInput{Draft: draft, English: in.Catalog.Source(), Theme: in.Theme, Targets: in.Targets, Stock: in.Stock}
 }
 
 // The sample of each language says all there is, whole, with the sample's
@@ -40,18 +41,18 @@ func TestSampleSaysEverything(t *testing.T) {
 					}
 				}
 			}
-			for _, s := range in.Begun.Samples() {
+			for _, s := range translate.Samples(in.Draft.Language) {
 				if _, ok := rows[s.ID]; !ok && !in.inFrame(s.ID) {
 					t.Errorf("%s is not in the sample", s.ID)
 				}
 			}
 			for _, f := range in.Stock.Frames {
-				if in.Begun.Has("story." + f.ID) {
+				if in.Draft.Language.Has("story." + f.ID) {
 					checkTellings(t, in, f, rows["story."+f.ID])
 				}
 			}
-			if n := len(rows["thing.shell.count"].Said); n != len(i18n.SampleNumbers) {
-				t.Errorf("shells are counted %d times, want once for each of %v", n, i18n.SampleNumbers)
+			if n := len(rows["thing.shell.count"].Said); n != len(translate.SampleNumbers) {
+				t.Errorf("shells are counted %d times, want once for each of %v", n, translate.SampleNumbers)
 			}
 			var html bytes.Buffer
 			if err := page.Render(&html, v); err != nil {
@@ -71,17 +72,17 @@ func checkTellings(t *testing.T, in SampleInput, f story.Frame, row page.SampleR
 	}
 	genders, things := map[string]bool{}, map[string]bool{}
 	for _, s := range in.tellings(f) {
-		genders[in.Begun.Gender(s.A)] = true
+		genders[in.Draft.Language.Gender(s.A)] = true
 		things[s.Thing] = true
 	}
-	if want := len(in.genders(in.Stock.Only(in.Begun.Has).People)); len(genders) != want || len(things) < 2 {
+	if want := len(in.genders(in.Stock.Only(in.Draft.Language.Has).People)); len(genders) != want || len(things) < 2 {
 		t.Errorf("%s is told of %d genders and %d things, want %d and several", f.ID, len(genders), len(things), want)
 	}
 }
 
 // A file that was just made has a sample, too, and says what is to do.
 func TestSampleOfNothing(t *testing.T) {
-	empty, err := i18n.NewFile("uk", locales.Files)
+	empty, err := translate.NewFile("uk", locales.Files)
 	if err != nil {
 		t.Fatal(err)
 	}

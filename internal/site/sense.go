@@ -16,17 +16,17 @@ func sense(e exercise) []page.Sense {
 	}
 	var out []page.Sense
 	if e.HasEstimate {
-		out = append(out, friendly(e.Estimate, c.Value()))
+		out = append(out, friendly(e.Estimate))
 	}
 	return append(out, partsAndBack(c)...)
 }
 
 // friendly says what the answer must be near; an estimate that would also pass
 // the likely mistake says so.
-func friendly(e estimate.Estimate, answer int) page.Sense {
+func friendly(e estimate.Estimate) page.Sense {
 	s := page.Sense{
 		Name:  phrase.Say("sense.estimate.name"),
-		Lines: []phrase.Line{e.Say(), e.Close(), e.Judge(answer)}, Equation: e.Equation,
+		Lines: []phrase.Line{e.Say(), e.Close(), e.Fits()}, Equation: e.Equation,
 	}
 	if !e.Catches {
 		s.Lines = append(s.Lines, e.Honest())
@@ -35,10 +35,9 @@ func friendly(e estimate.Estimate, answer int) page.Sense {
 }
 
 func partsAndBack(c problem.Calculation) []page.Sense {
-	test := estimate.PartWhole(c)
 	out := []page.Sense{{
 		Name:  phrase.Say("sense.part-whole.name"),
-		Lines: []phrase.Line{test.Say(), test.Judge(c.Value())},
+		Lines: []phrase.Line{estimate.PartWhole(c), estimate.PartWholeFits(c)},
 	}}
 	if line, ok := estimate.Inverse(c); ok {
 		out = append(out, page.Sense{Name: phrase.Say("sense.inverse.name"), Lines: []phrase.Line{line}})
@@ -52,7 +51,7 @@ func checkSense(p problem.Problem) []page.Sense {
 	c := p.Calculation()
 	const grade = 1 // the check pages are within 20
 	if e, ok := estimate.For(c, nil, grade); ok {
-		s := friendly(e, c.Value())
+		s := friendly(e)
 		s.Lines = s.Lines[:2]
 		return []page.Sense{s}
 	}

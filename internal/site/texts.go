@@ -3,15 +3,15 @@ package site
 import (
 	"strings"
 
-	"homebuild/internal/i18n"
 	"homebuild/internal/readability"
+	"homebuild/internal/translate"
 )
 
 // forTeachers are families of messages, and endings of ids, that no family reads
 // in running text: names, fragments, and what stands on the teacher's desk.
 var forTeachers = []string{"kind.", "desk.", "key.", "share.", "story.", "thing.", "person.", "picture.", "sample.", ".name-"}
 
-func familyText(s i18n.Sample) bool {
+func familyText(s translate.Sample) bool {
 	for _, x := range forTeachers {
 		if strings.HasPrefix(s.ID, x) {
 			return false
@@ -29,7 +29,7 @@ func (p *Planned) Texts(tag string) (texts []readability.Text, names []string) {
 	}
 	const five = 5 // one number stands for all: the words around it are the same
 	seen := map[string]bool{}
-	for _, s := range i18n.Samples(lang) {
+	for _, s := range translate.Samples(lang) {
 		if strings.HasPrefix(s.ID, "person.") {
 			names = append(names, s.Text.String())
 		}

@@ -2,34 +2,34 @@ package site
 
 import (
 	_ "embed"
-	"fmt"
 	"slices"
-
-	"github.com/pelletier/go-toml/v2"
 
 	"homebuild/internal/page"
 	"homebuild/internal/phrase"
+	"homebuild/internal/tomlfile"
 )
 
 //go:embed warmups.toml
-var warmUpFile []byte
+var warmUpFile string
 
 // WarmUp is a minute of moving before the maths.
 type WarmUp struct {
-	ID    string `toml:"id"`
-	Least int    `toml:"least"` // the smallest number worth counting to
-	Most  int    `toml:"most"`  // the largest that a tired child still likes
+	ID    string
+	Least int // the smallest number worth counting to
+	Most  int // the largest that a tired child still likes
 }
 
 // WarmUps reads the warm-ups that come with the program.
 func WarmUps() ([]WarmUp, error) {
-	var file struct {
-		WarmUps []WarmUp `toml:"warm-up"`
+	file := tomlfile.Parse("warmups.toml", warmUpFile, 1)
+	var out []WarmUp
+	for _, s := range file.Section().Sections("warm-up", "a warm-up") {
+		out = append(out, WarmUp{ID: s.Word("id"), Least: s.Number("least", 1, 100, 0), Most: s.Number("most", 1, 100, 0)})
 	}
-	if err := toml.Unmarshal(warmUpFile, &file); err != nil {
-		return nil, fmt.Errorf("warmups.toml: %w", err)
+	if problems := file.Problems(); len(problems) > 0 {
+		return nil, problems
 	}
-	return file.WarmUps, nil
+	return out, nil
 }
 
 // warmUp is the one with the id, counted to the first of the worked story's

@@ -2,73 +2,90 @@ package story
 
 import (
 	_ "embed"
-	"fmt"
 	"slices"
 	"strings"
 
-	"github.com/pelletier/go-toml/v2"
-
 	"homebuild/internal/problem"
+	"homebuild/internal/tomlfile"
 )
 
 //go:embed stock.toml
-var stockFile []byte
+var stockFile string
 
 // Stock is what stories are made from: ids only. See stock.toml.
 type Stock struct {
-	People []string `toml:"people"`
-	Frames []Frame  `toml:"frame"`
-	Things []Thing  `toml:"thing"`
+	People []string
+	Frames []Frame
+	Things []Thing
 	Extras []ExtraSentence
 }
 
 // Frame is one wording of a kind.
 type Frame struct {
-	ID            string          `toml:"id"`     // "add-to-result.1"
-	About         string          `toml:"about"`  // "people" or "containers"
-	People        int             `toml:"people"` // how many persons it names
-	AnswerSubject string          `toml:"answer-subject"`
-	Sentences     []FrameSentence `toml:"sentences"`
+	ID            string // "add-to-result.1"
+	About         string // "people" or "containers"
+	People        int    // how many persons it names
+	AnswerSubject string
+	Sentences     []FrameSentence
 }
 
 // FrameSentence is one sentence of a frame.
 type FrameSentence struct {
-	ID      string       `toml:"id"`
-	Tells   problem.Role `toml:"tells"`
-	Asks    problem.Role `toml:"asks"`
-	Subject string       `toml:"subject"` // "A", "B" or ""
+	ID      string
+	Tells   problem.Role
+	Asks    problem.Role
+	Subject string // "A", "B" or ""
 }
 
 // Thing is something to count.
 type Thing struct {
-	ID       string   `toml:"id"`
-	Most     int      `toml:"most"`     // more of them would be silly in a story
-	Small    bool     `toml:"small"`    // goes into a jar
-	Settings []string `toml:"settings"` // where one meets them
+	ID       string
+	Most     int      // more of them would be silly in a story
+	Small    bool     // goes into a jar
+	Settings []string // where one meets them
 }
 
 // ExtraSentence gives a number that nobody needs.
 type ExtraSentence struct {
-	ID     string `toml:"id"`
-	About  string `toml:"about"`
-	Small  bool   `toml:"small"`  // counts small things only
-	Counts string `toml:"counts"` // a measure, or "" for another thing
-	Least  int    `toml:"least"`
-	Most   int    `toml:"most"`
+	ID     string
+	About  string
+	Small  bool   // counts small things only
+	Counts string // a measure, or "" for another thing
+	Least  int
+	Most   int
 }
 
 // LoadStock reads the stock that comes with the program.
 func LoadStock() (Stock, error) {
-	var file struct {
-		Stock
-		Extras []ExtraSentence `toml:"extra"`
+	file := tomlfile.Parse("stock.toml", stockFile, 1)
+	s := file.Section()
+	stock := Stock{People: s.List("people")}
+	for _, f := range s.Sections("frame", "a frame") {
+		stock.Frames = append(stock.Frames, frame(f))
 	}
-	dec := toml.NewDecoder(strings.NewReader(string(stockFile))).DisallowUnknownFields()
-	if err := dec.Decode(&file); err != nil {
-		return Stock{}, fmt.Errorf("stock.toml: %w", err)
+	for _, t := range s.Sections("thing", "a thing") {
+		stock.Things = append(stock.Things, Thing{ID: t.Word("id"), Most: t.Number("most", 1, 1000, 0), Small: t.Switch("small"), Settings: t.List("settings")})
 	}
-	file.Stock.Extras = file.Extras
-	return file.Stock, nil
+	for _, e := range s.Sections("extra", "an extra sentence") {
+		stock.Extras = append(stock.Extras, ExtraSentence{
+			ID: e.Word("id"), About: e.Word("about"), Small: e.Switch("small"), Counts: e.Word("counts"),
+			Least: e.Number("least", 1, 1000, 0), Most: e.Number("most", 1, 1000, 0),
+		})
+	}
+	if problems := file.Problems(); len(problems) > 0 {
+		return Stock{}, problems
+	}
+	return stock, nil
+}
+
+func frame(s *tomlfile.Section) Frame {
+	f := Frame{ID: s.Word("id"), About: s.Word("about"), People: s.Number("people", 0, 2, 0), AnswerSubject: s.Word("answer-subject")}
+	for _, x := range s.Sections("sentences", "a sentence") {
+		f.Sentences = append(f.Sentences, FrameSentence{
+			ID: x.Word("id"), Tells: problem.Role(x.Word("tells")), Asks: problem.Role(x.Word("asks")), Subject: x.Word("subject"),
+		})
+	}
+	return f
 }
 
 // Kind is the kind that the frame tells.

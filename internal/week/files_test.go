@@ -12,6 +12,7 @@ import (
 	"github.com/google/go-cmp/cmp"
 
 	"homebuild/internal/diag"
+	"homebuild/internal/textfile"
 )
 
 // Slips of site.toml.
@@ -72,8 +73,8 @@ func TestSlipsOfFiles(t *testing.T) {
   hint: write three plus signs, "+++", before and after the settings`},
 		{"last fence missing", week, "\n+++\ntarget = \"add-within-20\"\nDear families,\n", week + `:2: the settings begin here and never end
   hint: write a second line "+++" after the last setting`},
-		{"too large", week, goodWeek + strings.Repeat("x", maxSize), week + `: the file is larger than 1 MB
-  hint: a week is a page of text; is this another file?`},
+		{"too large", week, goodWeek + strings.Repeat("x", textfile.MaxSize), week + `: the file is larger than 1 MB
+  hint: ours are a few pages of text; is this another file?`},
 		{"word processor", week, "PK\x03\x04\x00\x00", week + `: this is not a text file
   hint: word processors keep more than text in their files; save it as plain text`},
 		{"rich text", week, `{\rtf1\ansi Dear families}`, week + `:1: this is not a plain text file

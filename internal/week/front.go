@@ -2,8 +2,9 @@ package week
 
 import (
 	"fmt"
-	"slices"
 	"strings"
+
+	"homebuild/internal/tomlfile"
 )
 
 // fence stands alone on the line before and after the settings.
@@ -42,15 +43,14 @@ func (r *reader) front(file, text string) (front, bool) {
 
 // settingsBelow finds settings and stories of one's own in the note, where they
 // would be shown to families and do nothing.
-func (r *reader) settingsBelow(file string, f front) {
+func (r *reader) settingsBelow(file string, f front, settings *tomlfile.Section) {
 	const hint = `move it above the second "+++"`
 	for number, line := range lines(f.note) {
-		m := setting.FindStringSubmatch(line)
-		switch {
-		case storyHead.MatchString(line):
-			r.add(file, f.noteLine+number-1, "a story of your own stands in the note", hint+", with the lines that belong to it")
-		case m != nil && slices.Contains(weekSettings(), m[1]):
-			r.add(file, f.noteLine+number-1, fmt.Sprintf("%q is a setting, and stands in the note", m[1]), hint)
+		switch key, what := settings.Sets(line); {
+		case what != "":
+			r.add(file, f.noteLine+number-1, what+" stands in the note", hint+", with the lines that belong to it")
+		case key != "":
+			r.add(file, f.noteLine+number-1, fmt.Sprintf("%q is a setting, and stands in the note", key), hint)
 		}
 	}
 }

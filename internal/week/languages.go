@@ -1,6 +1,7 @@
 package week
 
 import (
+	"cmp"
 	"fmt"
 	"strings"
 
@@ -33,20 +34,20 @@ func LanguageList(tags []string) string {
 	return strings.Join(named, ", ")
 }
 
-// unknownLanguage says that a word is the tag of none of the languages.
-func (r *reader) unknownLanguage(file string, line int, what, typed string, tags []string) {
-	r.unknown(file, line, what, typed, tags)
-	hint := &r.problems[len(r.problems)-1].Hint
+// manyLanguages is the number from which a list of names is too long to read.
+const manyLanguages = 12
+
+// languageHint says which of the languages was meant by a word, or which there
+// are.
+func languageHint(typed string, tags []string) string {
 	there := ""
-	if len(tags) > 0 && len(tags) <= manyWords {
+	if len(tags) > 0 && len(tags) <= manyLanguages {
 		there = "there are: " + LanguageList(tags)
 	}
-	switch meant := languageMeant(typed, tags); {
-	case meant != "":
-		*hint = strings.TrimSpace(fmt.Sprintf("did you mean %q for %s? %s", meant, LanguageName(meant), there))
-	case there != "":
-		*hint = there
+	if meant := languageMeant(typed, tags); meant != "" {
+		return strings.TrimSpace(fmt.Sprintf("did you mean %q for %s? %s", meant, LanguageName(meant), there))
 	}
+	return cmp.Or(there, diag.Choice(typed, tags))
 }
 
 // languageMeant finds the tag that was meant by a language's name, by another

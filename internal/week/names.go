@@ -7,8 +7,6 @@ import (
 	"regexp"
 	"strings"
 	"time"
-
-	"homebuild/internal/diag"
 )
 
 // fileName is what the name of a file in the week folder says.
@@ -94,42 +92,4 @@ func sameWord(typed string, list []string) (string, bool) {
 		}
 	}
 	return "", false
-}
-
-// unknown says that a word is none of the allowed ones, and which are.
-func (r *reader) unknown(file string, line int, what, typed string, list []string) {
-	if letters := []rune(typed); len(letters) > maxWord {
-		typed = string(letters[:maxWord]) + "..."
-	}
-	r.add(file, line, fmt.Sprintf("%q is not %s", typed, what), choice(typed, list))
-}
-
-// maxWord keeps a message short when a whole paragraph was typed for a word.
-const maxWord = 60
-
-// manyWords is the length from which a list is better asked for than read.
-const manyWords = 12
-
-// choice says which word was meant, or which there are.
-func choice(typed string, list []string) string {
-	near := diag.Nearest(typed, list)
-	switch {
-	case len(list) == 0:
-		return "there is none to choose yet; leave it out"
-	case near != "" && len(list) <= manyWords:
-		return fmt.Sprintf("did you mean %q? there are: %s", near, strings.Join(list, ", "))
-	case near != "":
-		return fmt.Sprintf("did you mean %q?", near)
-	case len(list) <= manyWords:
-		return "there are: " + strings.Join(list, ", ")
-	}
-	return fmt.Sprintf("there are: %s and %d more", strings.Join(list[:manyWords], ", "), len(list)-manyWords)
-}
-
-// andAlso adds to a hint, which may end in a question.
-func andAlso(hint, more string) string {
-	if strings.HasSuffix(hint, "?") {
-		return hint + " " + more
-	}
-	return hint + "; " + more
 }

@@ -1,85 +1,26 @@
 package week
 
 import (
-	"bytes"
-	"errors"
 	"fmt"
-	"io"
-	"io/fs"
 	"strings"
 	"unicode/utf8"
+
+	"homebuild/internal/textfile"
 )
 
-// maxSize is far more than anyone writes for a week, and little enough that a
-// wrong file does no harm.
-const maxSize = 1 << 20
-
-// text reads a file as plain text with "\n" line ends and no byte order mark.
-// It says what is wrong and reports false when the file is not such a text.
+// text reads a file that is not empty. It says what is wrong and reports false
+// when the file is not such a text.
 func (r *reader) text(name string) (string, bool) {
-	data, ok := r.bytes(name)
-	if !ok {
+	text, problem := textfile.Read(r.fsys, name)
+	if problem != nil {
+		r.problems = append(r.problems, *problem)
 		return "", false
 	}
-	if bytes.HasPrefix(data, []byte("\xff\xfe")) || bytes.HasPrefix(data, []byte("\xfe\xff")) {
-		r.add(name, 0, "the file is saved as UTF-16, not as plain UTF-8 text", `choose "UTF-8" where your editor asks for the encoding, and save it again`)
-		return "", false
-	}
-	if at := bytes.IndexByte(data, 0); at >= 0 {
-		r.add(name, 0, "this is not a text file", "word processors keep more than text in their files; save it as plain text")
-		return "", false
-	}
-	if bytes.HasPrefix(data, []byte(`{\rtf`)) {
-		r.add(name, 1, "this is not a plain text file", "word processors keep more than text in their files; save it as plain text (in TextEdit: Format, Make Plain Text)")
-		return "", false
-	}
-	data = bytes.TrimPrefix(data, []byte("\xef\xbb\xbf"))
-	data = bytes.ReplaceAll(data, []byte("\r\n"), []byte("\n"))
-	data = bytes.ReplaceAll(data, []byte("\r"), []byte("\n"))
-	if at := badUTF8(data); at >= 0 {
-		r.add(name, lineAt(data, at), "a letter here is not saved as UTF-8", `choose "UTF-8" where your editor asks for the encoding, and save it again`)
-		return "", false
-	}
-	if len(bytes.TrimSpace(data)) == 0 {
+	if strings.TrimSpace(text) == "" {
 		r.add(name, 0, "the file is empty", "write it, or take it away")
 		return "", false
 	}
-	return string(data), r.visible(name, string(data))
-}
-
-// bytes reads a real file of this folder, up to maxSize.
-func (r *reader) bytes(name string) ([]byte, bool) {
-	info, err := fs.Lstat(r.fsys, name)
-	switch {
-	case errors.Is(err, fs.ErrNotExist):
-		r.add(name, 0, "the file is missing", "")
-		return nil, false
-	case err != nil:
-		r.add(name, 0, "the file cannot be read: "+reason(err), "")
-		return nil, false
-	case info.Mode()&fs.ModeSymlink != 0:
-		r.add(name, 0, "this is a link to another place", "put the file itself here; links are not followed")
-		return nil, false
-	case !info.Mode().IsRegular():
-		r.add(name, 0, "this is not a file", "")
-		return nil, false
-	}
-	file, err := r.fsys.Open(name)
-	if err != nil {
-		r.add(name, 0, "the file cannot be read: "+reason(err), "")
-		return nil, false
-	}
-	defer file.Close()
-	data, err := io.ReadAll(io.LimitReader(file, maxSize+1))
-	if err != nil {
-		r.add(name, 0, "the file cannot be read: "+reason(err), "")
-		return nil, false
-	}
-	if len(data) > maxSize {
-		r.add(name, 0, "the file is larger than 1 MB", "a week is a page of text; is this another file?")
-		return nil, false
-	}
-	return data, true
+	return text, r.visible(name, text)
 }
 
 // visible refuses letters that nobody sees: they hide in copied text and can
@@ -99,20 +40,32 @@ func (r *reader) visible(name, text string) bool {
 	return ok
 }
 
-// hidden names an unseen character that does not belong in a note, or "".
+// unseen are characters that nobody sees and that do not belong in a note.
+var unseen = []struct {
+	first, last rune
+	what        string
+}{
+	{0x00, '\t' - 1, "a control character"},
+	{'\t' + 1, 0x1f, "a control character"},
+	{0x7f, 0x9f, "a control character"},
+	{0xad, 0xad, "an unseen character"},
+	{0x200b, 0x200b, "an unseen character"},
+	{0x2028, 0x2029, "a control character"},
+	{0x202a, 0x202e, "a mark that turns the reading direction"},
+	{0x2060, 0x2060, "an unseen character"},
+	{0x2066, 0x2069, "a mark that turns the reading direction"},
+	{0xfeff, 0xfeff, "an unseen character"},
+	{0xfff9, 0xfffb, "an unseen character"},
+	{utf8.RuneError, utf8.RuneError, "a letter that was lost earlier"},
+	{0xe0000, 0xe0fff, "an unseen character"},
+}
+
+// hidden names an unseen character behind a text, or "".
 func hidden(c rune, before string) string {
-	switch {
-	case c == '\t':
-		return ""
-	case c < 0x20 || c >= 0x7f && c < 0xa0 || c == 0x2028 || c == 0x2029:
-		return "a control character"
-	case c >= 0x202a && c <= 0x202e || c >= 0x2066 && c <= 0x2069:
-		return "a mark that turns the reading direction"
-	case c == 0x200b && !spaceless(before), c == 0x2060, c == 0xfeff, c == 0xad,
-		c >= 0xe0000 && c <= 0xe0fff, c >= 0xfff9 && c <= 0xfffb:
-		return "an unseen character"
-	case c == utf8.RuneError:
-		return "a letter that was lost earlier"
+	for _, u := range unseen {
+		if c >= u.first && c <= u.last && !(c == 0x200b && spaceless(before)) {
+			return u.what
+		}
 	}
 	return ""
 }
@@ -133,19 +86,6 @@ func tail(s string) string {
 	return string(letters)
 }
 
-func badUTF8(data []byte) int {
-	for at := 0; at < len(data); {
-		c, size := utf8.DecodeRune(data[at:])
-		if c == utf8.RuneError && size == 1 {
-			return at
-		}
-		at += size
-	}
-	return -1
-}
-
-func lineAt(data []byte, at int) int { return 1 + bytes.Count(data[:at], []byte("\n")) }
-
 // lines yields a text's lines, numbered from 1.
 func lines(text string) func(func(int, string) bool) {
 	return func(yield func(int, string) bool) {
@@ -157,13 +97,4 @@ func lines(text string) func(func(int, string) bool) {
 			}
 		}
 	}
-}
-
-// reason is what an error of the disk says without the path in front.
-func reason(err error) string {
-	var at *fs.PathError
-	if errors.As(err, &at) {
-		return at.Err.Error()
-	}
-	return err.Error()
 }

@@ -8,6 +8,7 @@ import (
 	"strings"
 
 	"homebuild/internal/diag"
+	"homebuild/internal/textfile"
 )
 
 // SiteFile and Folder are where the files stand in a school's folder.
@@ -90,7 +91,7 @@ func (r *reader) noFolder(err error) {
 		r.problems = append(r.problems, noFolder)
 		return
 	}
-	r.add(Folder, 0, "the folder cannot be read: "+reason(err), "")
+	r.add(Folder, 0, "the folder cannot be read: "+textfile.Reason(err), "")
 }
 
 // week reads one week file; nil when nothing in it can be read.
@@ -107,7 +108,7 @@ func (r *reader) week(name fileName, site Site) *Week {
 	if note := strings.TrimSpace(front.note); note != "" {
 		w.Notes[site.School] = note
 		r.checkNote(name.path, front.noteLine, front.note, w.Allow)
-		r.settingsBelow(name.path, front)
+		r.settingsBelow(name.path, front, w.settings)
 	}
 	return w
 }
@@ -154,6 +155,6 @@ func (r *reader) noteLanguage(name fileName, site *Site) (string, bool) {
 			fmt.Sprintf("add %q to languages in %s, or take the note away", tag, SiteFile))
 		return "", false
 	}
-	r.unknownLanguage(name.path, 0, "a language", name.tag, r.allowed.Languages)
+	r.add(name.path, 0, fmt.Sprintf("%q is not a language", name.tag), languageHint(name.tag, r.allowed.Languages))
 	return "", false
 }

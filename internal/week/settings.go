@@ -1,131 +1,100 @@
 package week
 
 import (
+	"cmp"
 	"fmt"
+	"slices"
 
 	"homebuild/internal/activity"
+	"homebuild/internal/diag"
+	"homebuild/internal/problem"
+	"homebuild/internal/tomlfile"
 )
-
-// weekKeys are the settings of a week file.
-type weekKeys struct {
-	Target        any      `toml:"target"`
-	Focus         any      `toml:"focus"`
-	Picture       any      `toml:"picture"`
-	Stories       any      `toml:"stories"`
-	Scene         any      `toml:"scene"`
-	ExtraSentence any      `toml:"extra-sentence"`
-	NumberWords   any      `toml:"number-words"`
-	WarmUp        any      `toml:"warm-up"`
-	Review        any      `toml:"review"`
-	Minutes       any      `toml:"minutes"`
-	Allow         any      `toml:"allow"`
-	Own           *ownKeys `toml:"own-target"`
-	OwnStories    any      `toml:"own-story"`
-}
-
-// ownKeys are the settings of a target spelled out.
-type ownKeys struct {
-	Operation any `toml:"operation"`
-	Largest   any `toml:"largest"`
-	Kinds     any `toml:"kinds"`
-	Parts     any `toml:"parts"`
-	Crossing  any `toml:"crossing"`
-	Steps     any `toml:"steps"`
-}
-
-func weekSettings() []string {
-	return []string{"target", "focus", "picture", "stories", "scene", "extra-sentence", "number-words", "warm-up",
-		"review", "minutes", "allow", "own-target", "own-target.operation", "own-target.largest", "own-target.kinds",
-		"own-target.parts", "own-target.crossing", "own-target.steps", "own-story"}
-}
 
 // settings reads the settings of a week; review is what the site says about it.
 func (r *reader) settings(name fileName, f front, review bool) *Week {
-	t := &table{r: r, file: name.path, first: f.first, known: weekSettings()}
-	var k weekKeys
-	t.decode(f.settings, &k)
+	file := tomlfile.Parse(name.path, f.settings, f.first)
+	file.Example = `settings look like target = "add-within-20"; the note to families begins after the second "+++"`
+	s := file.Section()
 	w := &Week{
 		Date:          name.date,
-		Target:        t.target(k.Target),
-		Own:           t.own(k.Own),
-		Focus:         t.oneOf("focus", "a strategy", k.Focus, r.allowed.Strategies),
-		Picture:       t.oneOf("picture", "a picture", k.Picture, r.allowed.Pictures),
-		Stories:       t.whole("stories", k.Stories),
-		Scene:         t.oneOf("scene", "a scene", k.Scene, r.allowed.Settings),
-		ExtraSentence: t.yes("extra-sentence", k.ExtraSentence, false),
-		NumberWords:   t.yes("number-words", k.NumberWords, false),
-		WarmUp:        t.oneOf("warm-up", "a warm-up", k.WarmUp, r.allowed.WarmUps),
-		Review:        t.yes("review", k.Review, review),
-		Minutes:       t.whole("minutes", k.Minutes),
-		Allow:         t.allow(k.Allow),
+		Target:        target(s, r.allowed.Targets),
+		Focus:         s.OneOf("focus", "a strategy", r.allowed.Strategies),
+		Picture:       s.OneOf("picture", "a picture", r.allowed.Pictures),
+		Stories:       s.Number("stories", 1, MaxStories, DefaultStories),
+		Scene:         s.OneOf("scene", "a scene", r.allowed.Settings),
+		ExtraSentence: s.Switch("extra-sentence"),
+		NumberWords:   s.Switch("number-words"),
+		WarmUp:        s.OneOf("warm-up", "a warm-up", r.allowed.WarmUps),
+		Review:        switchOr(s, "review", review),
+		Minutes:       s.Number("minutes", 1, MaxMinutes, 10),
+		Allow:         allow(s),
 		Notes:         map[string]string{},
 		file:          name.path,
-		lines:         t.lines,
+		settings:      s,
 	}
-	w.OwnStories = t.ownStories(k.OwnStories, w.Allow)
-	t.oneTarget(k.Target != nil, k.Own != nil)
+	w.Own = ownTarget(s.Section("own-target", "a target of your own"), r.allowed.Kinds)
+	w.OwnStories = r.ownStories(s, w.Allow)
+	r.problems = append(r.problems, file.Problems()...)
 	return w
 }
 
-// oneTarget wants a target from the list or one spelled out, not both.
-func (t *table) oneTarget(listed, own bool) {
-	switch {
-	case listed && own:
-		t.r.add(t.file, t.line("own-target"), "the week has a target and an own-target", "keep one of the two")
-	case !listed && !own && !t.broken["target"] && !t.broken["own-target"]:
-		t.r.add(t.file, t.first, "the week has no target", `write target = "add-within-20", or another; "homebuild targets" lists them`)
+// switchOr is true or false, and what otherwise holds when it is left out.
+func switchOr(s *tomlfile.Section, key string, otherwise bool) bool {
+	on := s.Switch(key)
+	if s.Value(key) == nil {
+		return otherwise
 	}
+	return on
 }
 
-func (t *table) target(value any) string {
-	typed := t.word("target", value)
-	for _, id := range t.r.allowed.Targets {
-		if id == typed {
-			return typed
-		}
-	}
-	if typed != "" {
-		t.r.add(t.file, t.line("target"), fmt.Sprintf("%q is not a target", typed),
-			andAlso(choice(typed, t.r.allowed.Targets), `"homebuild targets" lists them`))
-	} else if value == "" {
-		t.wrong("target", "", `"homebuild targets" lists what it can be`)
+// target reads a target from the list, and wants that or one spelled out.
+func target(s *tomlfile.Section, targets []string) string {
+	listed, own := s.Has("target"), s.Has("own-target")
+	switch typed := s.Word("target"); {
+	case s.Value("target") != nil && s.Value("own-target") != nil:
+		s.Add("own-target", "the week has a target and an own-target", "keep one of the two")
+	case !listed && !own:
+		s.Add("target", "the week has no target", `write target = "add-within-20", or another; "homebuild targets" lists them`)
+	case slices.Contains(targets, typed):
+		return typed
+	case typed != "":
+		s.Add("target", fmt.Sprintf("%q is not a target", typed), diag.And(diag.Choice(typed, targets), `"homebuild targets" lists them`))
+	case s.Value("target") != nil && s.Value("target").Kind == tomlfile.Text:
+		s.Add("target", `target cannot be ""`, `"homebuild targets" lists what it can be`)
 	}
 	return ""
 }
 
-// own reads a target spelled out.
-func (t *table) own(k *ownKeys) *activity.Spec {
-	if k == nil {
-		return nil
-	}
+// ownTarget reads a target spelled out.
+func ownTarget(s *tomlfile.Section, kinds []string) *activity.Spec {
 	o := &activity.Spec{
-		Operation: t.oneOf("own-target.operation", "an operation", k.Operation, activity.Operations()),
-		Largest:   t.whole("own-target.largest", k.Largest),
-		Parts:     t.whole("own-target.parts", k.Parts),
-		Crossing:  t.oneOf("own-target.crossing", "a word for crossing a ten", k.Crossing, activity.Crossings()),
-		Steps:     t.whole("own-target.steps", k.Steps),
+		Operation: cmp.Or(s.OneOf("operation", "an operation", activity.Operations()), "both"),
+		Largest:   s.Number("largest", activity.Smallest, problem.Largest, 20),
+		Parts:     s.Number("parts", 2, 3, 2),
+		Crossing:  cmp.Or(s.OneOf("crossing", "a word for crossing a ten", activity.Crossings()), "either"),
+		Steps:     s.Number("steps", 1, 2, 1),
 	}
-	if o.Operation == "" {
-		o.Operation = "both"
-	}
-	if o.Crossing == "" {
-		o.Crossing = "either"
-	}
-	for _, id := range t.list("own-target.kinds", k.Kinds) {
-		if kind := t.oneOf("own-target.kinds", "a kind of story", id, t.r.allowed.Kinds); kind != "" {
+	for _, kind := range s.List("kinds") {
+		if slices.Contains(kinds, kind) {
 			o.Kinds = append(o.Kinds, kind)
+		} else {
+			s.Unknown("kinds", "a kind of story", kind, kinds)
 		}
+	}
+	if !s.Written {
+		return nil
 	}
 	return o
 }
 
 // allow reads what a note may show although pages are public: addresses and
 // numbers in full, so that one word does not let everything through.
-func (t *table) allow(value any) []string {
+func allow(s *tomlfile.Section) []string {
 	var full []string
-	for _, item := range t.list("allow", value) {
+	for _, item := range s.List("allow") {
 		if !wholePrivate(item) {
-			t.r.add(t.file, t.line("allow"), fmt.Sprintf("allow cannot hold %q", item),
+			s.Add("allow", fmt.Sprintf("allow cannot hold %q", item),
 				"write one e-mail address, one number or one https address in full, as it stands in the note")
 			continue
 		}

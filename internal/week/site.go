@@ -1,30 +1,16 @@
 package week
 
 import (
-	"errors"
+	"cmp"
 	"fmt"
 	"io/fs"
+	"net/url"
 	"slices"
 	"strings"
+
+	"homebuild/internal/textfile"
+	"homebuild/internal/tomlfile"
 )
-
-// siteKeys are the settings of site.toml.
-type siteKeys struct {
-	Name           any `toml:"name"`
-	Class          any `toml:"class"`
-	Address        any `toml:"address"`
-	Languages      any `toml:"languages"`
-	SchoolLanguage any `toml:"school-language"`
-	Theme          any `toml:"theme"`
-	Key            any `toml:"key"`
-	Answers        any `toml:"answers"`
-	Index          any `toml:"index"`
-	Review         any `toml:"review"`
-}
-
-func siteSettings() []string {
-	return []string{"name", "class", "address", "languages", "school-language", "theme", "key", "answers", "index", "review"}
-}
 
 // maxName keeps a school's name on one or two lines of a phone.
 const maxName = 80
@@ -34,7 +20,7 @@ const maxAddress = 200
 
 // site reads site.toml.
 func (r *reader) site() Site {
-	if _, err := fs.Lstat(r.fsys, SiteFile); errors.Is(err, fs.ErrNotExist) {
+	if textfile.IsMissing(r.fsys, SiteFile) {
 		r.noSite()
 		return Site{}
 	}
@@ -42,24 +28,25 @@ func (r *reader) site() Site {
 	if !ok {
 		return Site{}
 	}
-	t := &table{r: r, file: SiteFile, first: 1, known: siteSettings()}
-	var k siteKeys
-	t.decode(text, &k)
+	file := tomlfile.Parse(SiteFile, text, 1)
+	file.Example = `settings look like name = "Pebble Lane School"`
+	s := file.Section()
 	site := Site{
-		Address: t.webAddress("address", k.Address),
-		Theme:   t.oneOf("theme", "a theme", k.Theme, r.allowed.Themes),
-		Key:     t.word("key", k.Key),
-		Index:   t.yes("index", k.Index, false),
-		Review:  t.yes("review", k.Review, true),
+		Address: address(s),
+		Theme:   s.OneOf("theme", "a theme", r.allowed.Themes),
+		Key:     s.Word("key"),
+		Index:   s.Switch("index"),
+		Review:  switchOr(s, "review", true),
 	}
-	site.Answers = t.answers(k.Answers, site.Address)
-	site.Languages = t.languages(k.Languages)
-	site.School = t.school(k.SchoolLanguage, site.Languages)
-	site.Name = t.says("name", k.Name, site.Languages)
-	site.Class = t.says("class", k.Class, site.Languages)
-	if blank(k.Name) && !t.broken["name"] {
-		r.add(SiteFile, 1, "the site has no name", `write name = "...", as families know the school or the class`)
+	site.Answers = answers(s, site.Address)
+	site.Languages = r.languages(s)
+	site.School = schoolLanguage(s, site.Languages)
+	site.Name = texts(s, "name", site.Languages)
+	site.Class = texts(s, "class", site.Languages)
+	if v := s.Value("name"); !s.Has("name") || v != nil && v.Kind == tomlfile.Text && site.Name.Plain == "" {
+		s.Add("name", "the site has no name", `write name = "...", as families know the school or the class`)
 	}
+	r.problems = append(r.problems, file.Problems()...)
 	return site
 }
 
@@ -75,42 +62,59 @@ func (r *reader) noSite() {
 	r.add(SiteFile, 0, "the file is missing", hint)
 }
 
+// address is an https address of a place, ending in "/".
+func address(s *tomlfile.Section) string {
+	typed := s.Word("address")
+	if typed == "" {
+		return ""
+	}
+	u, err := url.Parse(typed)
+	if err != nil || u.Scheme != "https" || u.Host == "" || u.User != nil || u.RawQuery != "" || u.Fragment != "" ||
+		strings.ContainsAny(typed, " \"'<>\\`{}|^") || strings.Contains(typed, "/..") {
+		s.Add("address", fmt.Sprintf("%q is not where a site can live", typed), `write the whole address, such as "https://school.example/families/"`)
+		return ""
+	}
+	if len(typed) > maxAddress {
+		s.Add("address", fmt.Sprintf("address has %d letters", len(typed)), fmt.Sprintf("keep it to %d: the code on the paper cannot hold more", maxAddress))
+		return ""
+	}
+	return strings.TrimSuffix(typed, "/") + "/"
+}
+
 // answers reads where the answers are. A link needs a place that it leads to.
-func (t *table) answers(value any, address string) string {
-	place := t.oneOf("answers", "a place for the answers", value, Answers())
-	if place == AnswersLink && address == "" && !t.broken["address"] {
-		t.r.add(t.file, t.line("answers"), `answers = "link" needs an address: the code on the paper leads there`,
+func answers(s *tomlfile.Section, address string) string {
+	place := s.OneOf("answers", "a place for the answers", Answers())
+	if place == AnswersLink && address == "" && !s.Has("address") {
+		s.Add("answers", `answers = "link" needs an address: the code on the paper leads there`,
 			`write address = "https://..." as well, or answers = "foot"`)
 	}
-	if place == "" {
-		return AnswersFoot
-	}
-	return place
+	return cmp.Or(place, AnswersFoot)
 }
 
 // languages reads the list of the site's languages.
-func (t *table) languages(value any) []string {
+func (r *reader) languages(s *tomlfile.Section) []string {
 	var tags []string
-	for _, typed := range t.list("languages", value) {
-		tag, ok := sameWord(typed, t.r.allowed.Languages)
+	typed := s.List("languages")
+	for _, word := range typed {
+		tag, ok := sameWord(word, r.allowed.Languages)
 		switch {
 		case !ok:
-			t.r.unknownLanguage(t.file, t.line("languages"), "a language there is a file for", typed, t.r.allowed.Languages)
+			s.Add("languages", fmt.Sprintf("%q is not a language there is a file for", word), languageHint(word, r.allowed.Languages))
 		case slices.Contains(tags, tag):
-			t.r.add(t.file, t.line("languages"), fmt.Sprintf("%q is in the list twice", tag), "keep one of the two")
+			s.Add("languages", fmt.Sprintf("%q is in the list twice", tag), "keep one of the two")
 		default:
 			tags = append(tags, tag)
 		}
 	}
-	if _, isList := value.([]any); len(tags) == 0 && (value == nil || isList) && !t.broken["languages"] {
-		t.r.add(t.file, t.line("languages"), "the site has no language", `write languages = ["en", "es"], the class's own first`)
+	if !s.Has("languages") || typed != nil && len(typed) == 0 {
+		s.Add("languages", "the site has no language", `write languages = ["en", "es"], the class's own first`)
 	}
 	return tags
 }
 
-// school is the class's own language: the first, unless the file says another.
-func (t *table) school(value any, languages []string) string {
-	typed := t.word("school-language", value)
+// schoolLanguage is the class's own: the first, unless the file says another.
+func schoolLanguage(s *tomlfile.Section, languages []string) string {
+	typed := s.Word("school-language")
 	if tag, ok := sameWord(typed, languages); ok {
 		return tag
 	}
@@ -118,63 +122,44 @@ func (t *table) school(value any, languages []string) string {
 		return ""
 	}
 	if typed != "" {
-		t.r.add(t.file, t.line("school-language"), fmt.Sprintf("%q is not one of this site's languages", typed), choice(typed, languages))
+		s.Unknown("school-language", "one of this site's languages", typed, languages)
 	}
 	return languages[0]
 }
 
-// says reads a text that may differ by language: a word, or a table of them.
-func (t *table) says(key string, value any, languages []string) Text {
-	by, isTable := value.(map[string]any)
-	if !isTable {
-		plain := t.word(key, value)
-		t.publicText(key, plain)
+// texts reads a text that may differ by language: one, or a table of them.
+func texts(s *tomlfile.Section, key string, languages []string) Text {
+	if v := s.Value(key); v == nil || v.Kind != tomlfile.Table {
+		plain := s.Word(key)
+		public(s, key, plain)
 		return Text{Plain: plain}
 	}
-	text := Text{By: map[string]string{}}
-	for _, typed := range sortedKeys(by) {
-		word, isWord := by[typed].(string)
-		tag, ok := sameWord(typed, languages)
-		switch {
-		case !ok:
-			t.r.unknown(t.file, t.line(key), fmt.Sprintf("one of this site's languages, in %s", key), typed, languages)
-		case !isWord:
-			t.wrong(key+"."+typed, by[typed], "write a word in quotes")
-		default:
-			text.By[tag] = word
-			t.publicText(key, word)
+	by, text := s.Section(key, key), Text{By: map[string]string{}}
+	for _, v := range by.Values() {
+		word := by.Word(v.Key)
+		tag, ok := sameWord(v.Key, languages)
+		if !ok {
+			by.Unknown(v.Key, "one of this site's languages, in "+key, v.Key, languages)
+			continue
 		}
+		text.By[tag] = word
+		public(by, v.Key, word)
 	}
 	return text
 }
 
-// publicText refuses in a name what a note may not show either.
-func (t *table) publicText(key, text string) {
+// public refuses in a name what a note may not show either.
+func public(s *tomlfile.Section, key, text string) {
 	if n := len([]rune(text)); n > maxName {
-		t.r.add(t.file, t.line(key), fmt.Sprintf("%s has %d letters", key, n), fmt.Sprintf("keep it to %d, for small screens", maxName))
+		s.Add(key, fmt.Sprintf("%s has %d letters", key, n), fmt.Sprintf("keep it to %d, for small screens", maxName))
 	}
 	for at, c := range text { // written as \u202e, the file does not show it
 		if what := hidden(c, text[:at]); what != "" {
-			t.r.add(t.file, t.line(key), fmt.Sprintf("%s holds %s (U+%04X)", key, what, c), "leave it out")
+			s.Add(key, fmt.Sprintf("%s holds %s (U+%04X)", key, what, c), "leave it out")
 			break
 		}
 	}
 	for _, p := range private(text) {
-		t.r.add(t.file, t.line(key), fmt.Sprintf("%s holds %s, %q, and pages are public", key, p.what, p.text), "leave it out")
+		s.Add(key, fmt.Sprintf("%s holds %s, %q, and pages are public", key, p.what, p.text), "leave it out")
 	}
-}
-
-func sortedKeys(m map[string]any) []string {
-	keys := make([]string, 0, len(m))
-	for k := range m {
-		keys = append(keys, k)
-	}
-	slices.Sort(keys)
-	return keys
-}
-
-// blank reports whether a setting is left out or says nothing.
-func blank(value any) bool {
-	word, ok := value.(string)
-	return value == nil || ok && strings.TrimSpace(word) == ""
 }

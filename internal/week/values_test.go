@@ -19,7 +19,7 @@ func TestSlipsOfValues(t *testing.T) {
 		{`stories = 3 stories`, "stories cannot be 3 stories", three, "a number with its noun"},
 		{`stories = 3,`, "stories cannot be 3,", three, "a comma after it"},
 		{`stories = 3.`, "stories cannot be 3.", three, "a full stop after it"},
-		{`stories = 3.0`, "stories cannot be 3", three, "a spreadsheet's number"},
+		{`stories = 3.0`, "stories cannot be 3.0", three, "a spreadsheet's number"},
 		{`stories = ٣`, "stories cannot be ٣", three, "digits of an Arabic keyboard"},
 		{`stories = ３`, "stories cannot be ３", three, "digits of a Chinese keyboard"},
 		{`stories = 3-5`, "stories cannot be 3-5", range8, "two numbers are none"},
@@ -46,7 +46,7 @@ func TestSlipsOfValues(t *testing.T) {
 		}
 	}
 	_, problems := Read(folder(SiteFile, goodSite, "weeks/2026-09-14.md", "+++\n[own-target]\nlargest = \"fifty\"\nsteps = two\n+++\n"), someAllowed())
-	if len(problems) != 2 || problems[0].Hint != "write a whole number from 5 to 1000: own-target.largest = 20" || problems[1].Hint != "write steps = 2, a number without letters or quotes" {
+	if len(problems) != 2 || problems[0].Hint != "write a whole number from 5 to 1000: largest = 20" || problems[1].Hint != "write steps = 2, a number without letters or quotes" {
 		t.Errorf("below [own-target]: got\n%v", problems)
 	}
 }

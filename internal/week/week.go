@@ -4,11 +4,11 @@ import (
 	"cmp"
 	"fmt"
 	"slices"
-	"strings"
 	"time"
 
 	"homebuild/internal/activity"
 	"homebuild/internal/diag"
+	"homebuild/internal/tomlfile"
 )
 
 // Text is a few words of the school's own: one text for every language, or one
@@ -63,8 +63,8 @@ type Week struct {
 	Notes         map[string]string // Markdown by language tag
 	OwnStories    []OwnStory        // told by the teacher, in the file's order
 
-	file  string
-	lines map[string]int
+	file     string
+	settings *tomlfile.Section
 }
 
 // OwnStory is a story in the teacher's own words. Its texts are plain, on one
@@ -84,11 +84,11 @@ func StorySetting(i int, setting string) string { return fmt.Sprintf("own-story[
 // line of the setting it is about; without a line when the file leaves the
 // setting out.
 func (w Week) Problem(setting, text, hint string) diag.Problem {
-	line, ok := w.lines[setting]
-	if story, _, isStory := strings.Cut(setting, "]."); !ok && isStory {
-		line = w.lines[story+"]"]
+	p := diag.Problem{File: w.file, Text: text, Hint: hint}
+	if w.settings != nil {
+		p.Line = w.settings.LineOf(setting)
 	}
-	return diag.Problem{File: w.file, Line: line, Text: text, Hint: hint}
+	return p
 }
 
 // Weekday is the day of the week that the date is.

@@ -1,9 +1,12 @@
-package i18n
+package translate
 
 import (
 	"io/fs"
+	"math"
+	"slices"
 
 	"homebuild/internal/diag"
+	"homebuild/internal/i18n"
 )
 
 // Status is how far a language file has come.
@@ -25,56 +28,46 @@ func (s Status) Missing() int { return s.Total - s.Done }
 // StatusOf tells how far every language file of the folders has come. Problems
 // are those of English itself, without which nothing can be told.
 func StatusOf(folders ...fs.FS) ([]Status, diag.Problems) {
-	_, src, problems := loadSource(folders)
+	source, problems := i18n.LoadSource(folders...)
 	if len(problems) > 0 {
 		return nil, problems
 	}
 	var out []Status
-	for _, tag := range Tags(folders...) {
-		if tag == SourceTag {
-			out = append(out, statusOf(src.file, src))
-			continue
-		}
-		f, problems := readFile(tag, folders)
-		if f == nil {
+	for _, tag := range i18n.Tags(folders...) {
+		file, problems := fileOf(tag, source, folders)
+		if file == nil {
 			out = append(out, Status{Tag: tag, Problems: len(problems)})
 			continue
 		}
-		out = append(out, statusOf(f, src))
+		out = append(out, statusOf(file, source, source.Prove(file, math.MaxInt)))
 	}
 	return out, nil
 }
 
-func statusOf(f *file, src *source) Status {
-	lang, problems := build(f, src)
-	s := Status{Tag: f.tag, Problems: len(problems), Source: f.tag == SourceTag}
-	if m := f.messages["language.name"]; m != nil {
+func statusOf(file *i18n.File, source *i18n.Source, proof *i18n.Proof) Status {
+	s := Status{Tag: file.Tag, Problems: len(proof.Wrong) + len(proof.Empty), Source: file == source.File}
+	if m := file.Message("language.name"); m != nil {
 		s.Name = m.Other
 	}
-	if lang != nil {
-		s.Reviewed = lang.Reviewed()
+	if proof.Language != nil {
+		s.Reviewed = proof.Language.Reviewed()
 	}
-	b := &builder{file: f, source: src}
-	present := b.presentBlocks()
-	left := map[string]bool{}
-	for _, id := range src.file.order {
-		in := block(id)
+	for _, m := range source.File.Messages {
 		switch {
-		case !src.required(id):
-		case in != "" && !present[in]:
-			if !left[in] {
-				s.LeftOut = append(s.LeftOut, in)
+		case !m.Needed():
+		case m.Block != "" && !file.HasBlock(m.Block):
+			if !slices.Contains(s.LeftOut, m.Block) {
+				s.LeftOut = append(s.LeftOut, m.Block)
 			}
-			left[in] = true
 		default:
 			s.Total++
-			if b.hasText(id) {
+			if slices.ContainsFunc(file.All(m.ID), (*i18n.Message).HasText) {
 				s.Done++
 			}
 		}
 	}
-	for id, m := range f.messages {
-		if src.staleness(id, m) == stale {
+	for _, m := range file.Messages {
+		if m.Stale() {
 			s.Stale++
 		}
 	}

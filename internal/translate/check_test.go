@@ -1,25 +1,38 @@
-package i18n
+package translate
 
 import (
 	"io/fs"
-	"os"
 	"strings"
 	"testing"
 	"testing/fstest"
+
+	"homebuild/internal/diag"
+	"homebuild/internal/i18n"
+	"homebuild/locales"
 )
 
+// toDo is everything that is wrong with a language file.
+func toDo(t *testing.T, tag string, folder fs.FS) diag.Problems {
+	t.Helper()
+	draft, problems := Open(tag, folder)
+	if len(problems) > 0 {
+		return problems
+	}
+	return draft.ToDo()
+}
+
 func TestCheckFixtures(t *testing.T) {
-	folder := os.DirFS("testdata/locales")
-	for _, tag := range Tags(folder) {
-		if got := Check(tag, folder); len(got) > 0 {
-			t.Errorf("Check(%q): want no problems, got %v", tag, got)
+	folder := fixtures
+	for _, tag := range i18n.Tags(folder) {
+		if got := toDo(t, tag, folder); len(got) > 0 {
+			t.Errorf("%s: want no problems, got %v", tag, got)
 		}
 	}
 }
 
 // What is surely a slip, beside what Load refuses.
 func TestCheck(t *testing.T) {
-	tests := []problemTest{
+	tests := []struct{ name, tag, old, new, want string }{
 		{"two spaces", "es", `Aquí puede ayudar`, `Aquí  puede ayudar`, `
 			locales/es.toml:36: help.way has two spaces side by side
 			  hint: write one`},
@@ -59,7 +72,7 @@ func TestCheck(t *testing.T) {
 			folder := fstest.MapFS{"en.toml": {Data: fixture(t, "en", "", "")}}
 			folder[test.tag+".toml"] = &fstest.MapFile{Data: fixture(t, test.tag, test.old, test.new)}
 			want := strings.TrimPrefix(strings.ReplaceAll(test.want, "\n\t\t\t", "\n"), "\n")
-			if got := Check(test.tag, folder).Error(); got != want {
+			if got := toDo(t, test.tag, folder).Error(); got != want {
 				t.Errorf("%s: %q for %q\nwant\n%s\ngot\n%s", test.tag, test.new, test.old, want, got)
 			}
 		})
@@ -87,16 +100,16 @@ func TestReviewedFallsBackToDraft(t *testing.T) {
 	for _, test := range tests {
 		t.Run(test.name, func(t *testing.T) {
 			folder := fstest.MapFS{"en.toml": {Data: []byte(test.en)}, "es.toml": {Data: []byte(test.es)}}
-			c, problems := Load([]string{"es"}, folder)
+			c, problems := i18n.Load([]string{"es"}, folder)
 			if len(problems) > 0 {
 				t.Fatalf("Load: want no problems, a stale message does not stop a build: %v", problems)
 			}
-			es := in(t, c, "es")
+			es, _ := c.Language("es")
 			if es.Draft() != test.draft || es.Reviewed() != test.reviewed {
 				t.Errorf("want draft %v, reviewed %q; got %v, %q", test.draft, test.reviewed, es.Draft(), es.Reviewed())
 			}
-			if got := Check("es", folder); len(got) != test.checks {
-				t.Errorf("Check: want %d problems, got %v", test.checks, got)
+			if got := toDo(t, "es", folder); len(got) != test.checks {
+				t.Errorf("want %d problems, got %v", test.checks, got)
 			}
 		})
 	}
@@ -105,7 +118,7 @@ func TestReviewedFallsBackToDraft(t *testing.T) {
 // stamp gives every message of a fixture its hash.
 func stamp(t testing.TB, tag string) []byte {
 	t.Helper()
-	data, err := Stamp(tag, os.DirFS("testdata/locales"))
+	data, err := Stamp(tag, fixtures)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -115,17 +128,13 @@ func stamp(t testing.TB, tag string) []byte {
 func TestStamp(t *testing.T) {
 	for _, tag := range []string{"es", "ar", "ru", "vi", "ht"} {
 		folder := fstest.MapFS{"en.toml": {Data: fixture(t, "en", "", "")}, tag + ".toml": {Data: stamp(t, tag)}}
-		_, src, problems := loadSource([]fs.FS{folder})
+		draft, problems := Open(tag, folder)
 		if len(problems) > 0 {
 			t.Fatal(problems)
 		}
-		f, problems := readFile(tag, []fs.FS{folder})
-		if len(problems) > 0 {
-			t.Fatal(problems)
-		}
-		for id, m := range f.messages {
-			if got := src.staleness(id, m); got != fresh {
-				t.Errorf("%s: %s: want fresh after stamping, got %v", tag, id, got)
+		for _, m := range draft.file.Messages {
+			if m.Stale() || m.Unheld() {
+				t.Errorf("%s: %s: want the hash of its English after stamping", tag, m.ID)
 			}
 		}
 		again, err := Stamp(tag, folder)
@@ -155,5 +164,28 @@ func TestStamp(t *testing.T) {
 	_, err := Stamp("es", fstest.MapFS{"en.toml": {Data: fixture(t, "en", "", "")}, "es.toml": {Data: crowded}})
 	if err == nil {
 		t.Error("Stamp of a message inside a table in one line: want an error, the file is left as it was")
+	}
+}
+
+// Every file that comes with the program can be stamped, however it is written.
+func TestStampLocales(t *testing.T) {
+	for _, tag := range i18n.Tags(locales.Files) {
+		if tag == i18n.SourceTag {
+			continue
+		}
+		stamped, err := Stamp(tag, locales.Files)
+		if err != nil {
+			t.Errorf("%s: %v", tag, err)
+			continue
+		}
+		folder := fstest.MapFS{tag + ".toml": {Data: stamped}}
+		draft, problems := Open(tag, locales.Files, folder)
+		if len(problems) > 0 {
+			t.Errorf("%s, stamped: %v", tag, problems)
+			continue
+		}
+		if unheld := unheld(draft.file); len(unheld) > 0 {
+			t.Errorf("%s, stamped: %v", tag, unheld[0])
+		}
 	}
 }

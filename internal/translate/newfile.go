@@ -1,14 +1,17 @@
-package i18n
+package translate
 
 import (
 	"bytes"
+	"cmp"
+	_ "embed"
 	"fmt"
 	"io/fs"
-	"slices"
 	"strings"
 
 	"golang.org/x/text/language"
 	"golang.org/x/text/language/display"
+
+	"homebuild/internal/i18n"
 )
 
 // nativeDigits lists the languages whose pages CLDR 48 writes with digits of
@@ -19,27 +22,8 @@ var nativeDigits = map[string]string{
 	"mr": "deva", "ne": "deva",
 }
 
-const newFileHead = `# %[1]s: the words of homebuild's pages.
-#
-# Each message has a note, the English text and an empty text to fill in.
-# - Places such as {{.Start}} stay as they are; put them where your language
-#   wants them. {{.A}} and {{.B}} are people and may be left out of a story
-#   sentence where the verb says who it is.
-# - Write whole sentences, the way you would say them to a parent.
-# - A story (story...), a thing, a person or a setting that does not work in
-#   your language may be left out: take out all of its messages.
-# - A sentence may ask for another form of a thing or a name. Write
-#   {{.Start.accusative}}, and add [thing.shell.count-accusative] to every thing.
-#   {{.Change.more}} is such a form of the English ("6 more shells"): write
-#   {{.Change}}, or a form that your own sentence needs.
-# - Where a verb agrees with the person, a sentence has a table for each gender in
-#   the place of its own: [story....change.feminine] and [story....change.masculine],
-#   each with the hash. Every person then needs a gender.
-# - Leave hash as it is: it shows later which English texts have changed.
-# Begin with one thing, one person and one story: then you know which forms your
-# language asks for.
-
-`
+//go:embed newfile.txt
+var newFileHead string
 
 // familyNotes stand above the first message of a family.
 var familyNotes = map[string]string{
@@ -61,24 +45,24 @@ shells". The answer is said twice: with the number, and with a line to write on.
 // its note and its English text, and the plural categories that the language
 // needs. What is guessed is marked.
 func NewFile(tag string, folders ...fs.FS) ([]byte, error) {
-	_, src, problems := loadSource(folders)
+	source, problems := i18n.LoadSource(folders...)
 	if len(problems) > 0 {
 		return nil, problems
 	}
-	parsed, wrong := parseTag(tag)
+	parsed, wrong := i18n.ParseTag(tag)
 	if wrong != nil {
-		return nil, fmt.Errorf("%s; %s", wrong.text, wrong.hint)
+		return nil, fmt.Errorf("%s; %s", wrong.Text, wrong.Hint)
 	}
-	rule, err := newPlurals(parsed)
+	rule, err := i18n.NewPlurals(parsed)
 	if err != nil {
-		rule = onlyOther()
+		rule = i18n.OnlyOther()
 	}
-	w := &fileWriter{source: src, rule: rule}
+	w := &fileWriter{rule: rule}
 	fmt.Fprintf(w, newFileHead, display.English.Tags().Name(parsed))
 	w.header(parsed, err == nil)
-	for _, id := range src.file.order {
-		if src.required(id) {
-			w.message(id, src.file.messages[id])
+	for _, m := range source.File.Messages {
+		if m.Needed() {
+			w.message(m)
 		}
 	}
 	return w.Bytes(), nil
@@ -86,20 +70,15 @@ func NewFile(tag string, folders ...fs.FS) ([]byte, error) {
 
 type fileWriter struct {
 	bytes.Buffer
-	source *source
-	rule   *plurals
+	rule   *i18n.Plurals
 	block  string // the block that was written last
 	family string
 }
 
 func (w *fileWriter) header(tag language.Tag, hasRule bool) {
-	rtl := slices.Contains(rightToLeftScripts, scriptOf(tag))
-	digits := nativeDigits[tag.String()]
-	if digits == "" {
-		digits = "latn"
-	}
+	digits := cmp.Or(nativeDigits[tag.String()], "latn")
 	fmt.Fprintf(w, "[language]\nname = %q # please confirm: the language's own name\n", display.Self.Name(tag))
-	fmt.Fprintf(w, "direction = %q # please confirm: ltr or rtl\n", direction(rtl))
+	fmt.Fprintf(w, "direction = %q # please confirm: ltr or rtl\n", i18n.Direction(i18n.RightToLeft(tag)))
 	fmt.Fprintf(w, "digits = %q # please confirm: latn 0123, arab ٠١٢٣, arabext ۰۱۲۳, deva ०१२३\n", digits)
 	fmt.Fprintf(w, "equations = \"ltr\" # please confirm: the order in which schools write 8 + 6 = 14\n")
 	if !hasRule {
@@ -109,30 +88,30 @@ func (w *fileWriter) header(tag language.Tag, hasRule bool) {
 	fmt.Fprintf(w, "# Number words are optional, for weeks that write numbers as words; a number that\n# is missing is written in digits.\n# [words]\n# 1 = \"\"\n# [words.feminine]\n# 1 = \"\"\n")
 }
 
-func (w *fileWriter) message(id string, m *message) {
-	w.note(family(id))
-	if in := block(id); in != w.block {
-		w.block = in
-		if f := family(id); slices.Contains(peopleFamilies, f) || slices.Contains(countedFamilies, f) {
-			fmt.Fprintf(w, "\n[%s]\n", in)
+func (w *fileWriter) message(m *i18n.Message) {
+	w.note(m.Family)
+	if m.Block != w.block {
+		w.block = m.Block
+		if i18n.People(m.Family) || i18n.Counted(m.Family) {
+			fmt.Fprintf(w, "\n[%s]\n", m.Block)
 		}
 	}
 	w.WriteByte('\n')
 	if m.Description != "" {
 		fmt.Fprintf(w, "# %s\n", oneLine(m.Description))
 	}
-	for c := zero; c <= other; c++ {
-		if text := m.text(c); text != "" {
-			fmt.Fprintf(w, "# English%s: %s\n", map[bool]string{true: " (" + c.String() + ")"}[w.source.counted[id]], oneLine(text))
+	for _, c := range i18n.Categories() {
+		if text := m.Text(c); text != "" {
+			fmt.Fprintf(w, "# English%s: %s\n", map[bool]string{true: " (" + c.String() + ")"}[m.Plural()], oneLine(text))
 		}
 	}
-	fmt.Fprintf(w, "[%s]\nhash = %q\n", id, w.source.hash(id))
-	if !w.source.counted[id] {
+	fmt.Fprintf(w, "[%s]\nhash = %q\n", m.ID, m.EnglishHash())
+	if !m.Plural() {
 		fmt.Fprint(w, "other = \"\"\n")
 		return
 	}
-	for c := zero; c <= other; c++ {
-		if w.rule.needs(c) {
+	for _, c := range i18n.Categories() {
+		if w.rule.Needs(c) {
 			fmt.Fprintf(w, "%s = \"\" # %s\n", c, w.examples(c))
 		}
 	}
@@ -141,24 +120,19 @@ func (w *fileWriter) message(id string, m *message) {
 // note explains a family where it begins.
 func (w *fileWriter) note(in string) {
 	if note := familyNotes[in]; in != w.family && note != "" {
-		note = strings.ReplaceAll(note, "GENDERS", strings.Join(genders, ", ")+".")
+		note = strings.ReplaceAll(note, "GENDERS", strings.Join(i18n.Genders, ", ")+".")
 		fmt.Fprintf(w, "\n\n# %s\n", strings.ReplaceAll(note, "\n", "\n# "))
 	}
 	w.family = in
 }
 
 // examples lists the first numbers of a category.
-func (w *fileWriter) examples(c category) string {
-	var list []string
-	for n, got := range w.rule.table {
-		if got == c && len(list) == 6 {
-			return strings.Join(list, ", ") + " ..."
-		}
-		if got == c {
-			list = append(list, fmt.Sprint(n))
-		}
+func (w *fileWriter) examples(c i18n.Category) string {
+	const shown = 6
+	numbers := w.rule.Examples(c, shown+1)
+	text := strings.Trim(strings.ReplaceAll(fmt.Sprint(numbers[:min(shown, len(numbers))]), " ", ", "), "[]")
+	if len(numbers) > shown {
+		text += " ..."
 	}
-	return strings.Join(list, ", ")
+	return text
 }
-
-func oneLine(text string) string { return strings.Join(strings.Fields(text), " ") }

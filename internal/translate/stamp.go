@@ -1,4 +1,4 @@
-package i18n
+package translate
 
 import (
 	"fmt"
@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"homebuild/internal/diag"
+	"homebuild/internal/i18n"
 )
 
 // Stamp returns a language file with a hash in every message that has none: the
@@ -13,44 +14,41 @@ import (
 // from this English; a message that already keeps a hash is left alone, so that
 // a changed English text stays visible.
 func Stamp(tag string, folders ...fs.FS) ([]byte, error) {
-	_, src, problems := loadSource(folders)
+	source, problems := i18n.LoadSource(folders...)
 	if len(problems) > 0 {
 		return nil, problems
 	}
-	data, problem := findFile(tag, folders)
-	if problem != nil {
-		return nil, diag.Problems{*problem}
-	}
-	f, problems := read(shownPath(tag), tag, data)
+	f, problems := fileOf(tag, source, folders)
 	if len(problems) > 0 {
 		return nil, problems
 	}
-	lines := strings.Split(string(data), "\n")
-	for id, m := range f.messages {
-		if src.staleness(id, m) == unknown {
-			lines[m.line-1] = stampLine(lines[m.line-1], fmt.Sprintf("hash = %q", src.hash(id)), lastKey(id), len(m.keys) == 0)
+	source.Hold(f)
+	lines := strings.Split(f.Text, "\n")
+	for _, m := range f.Messages {
+		if m.Unheld() {
+			lines[m.Line-1] = stampLine(lines[m.Line-1], fmt.Sprintf("hash = %q", m.EnglishHash()), m.Key, m.Alone)
 		}
 	}
-	stamped := []byte(strings.Join(lines, "\n"))
+	stamped := strings.Join(lines, "\n")
 	if err := sameWords(f, stamped); err != nil {
 		return nil, err
 	}
-	return stamped, nil
+	return []byte(stamped), nil
 }
 
 // sameWords proves that stamping changed nothing but hashes.
-func sameWords(before *file, data []byte) error {
-	after, problems := read(before.path, before.tag, data)
+func sameWords(before *i18n.File, text string) error {
+	after, problems := i18n.Parse(before.Tag, text)
 	if len(problems) > 0 {
 		return fmt.Errorf("stamping spoils the file, so it is left as it was: %w", problems)
 	}
-	for _, id := range before.order {
-		want, got := *before.messages[id].Message, after.messages[id]
+	for _, m := range before.Messages {
+		want, got := m.Message, after.Message(m.ID)
 		if got != nil {
 			want.Hash = got.Hash
 		}
-		if got == nil || *got.Message != want || len(after.messages) != len(before.messages) {
-			return diag.Problems{{File: before.path, Line: before.messages[id].line, Text: id + " cannot be given a hash where it stands", Hint: "write the message on a line of its own"}}
+		if got == nil || got.Message != want || len(after.Messages) != len(before.Messages) {
+			return diag.Problems{{File: before.Path, Line: m.Line, Text: m.ID + " cannot be given a hash where it stands", Hint: "write the message on a line of its own"}}
 		}
 	}
 	return nil

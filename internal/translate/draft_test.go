@@ -1,10 +1,11 @@
-package i18n
+package translate
 
 import (
 	"strings"
 	"testing"
 	"testing/fstest"
 
+	"homebuild/internal/i18n"
 	"homebuild/internal/phrase"
 )
 
@@ -13,12 +14,12 @@ import (
 func TestAdvice(t *testing.T) {
 	folder := fstest.MapFS{"en.toml": {Data: fixture(t, "en", "", "")},
 		"es.toml": {Data: fixture(t, "es", `"Di el doble: {{.Equation}}."`, `"Ahora di en voz alta cuánto es el doble de este número: {{.Equation}}."`)}}
-	begun, problems := Open("es", folder)
-	if len(problems) > 0 || !begun.Whole() {
-		t.Fatalf("want no problems, got %v %v", problems, begun.Problems)
+	draft, problems := Open("es", folder)
+	if len(problems) > 0 || !draft.Whole() {
+		t.Fatalf("want no problems, got %v %v", problems, draft.Problems)
 	}
 	want := "locales/es.toml:33: strategy.doubles.fill has 57 letters, the English 17\n  hint: say it as briefly as the English, if the language can"
-	if got := begun.Advice.Error(); got != want {
+	if got := draft.Advice.Error(); got != want {
 		t.Errorf("want\n%s\ngot\n%s", want, got)
 	}
 }
@@ -33,33 +34,33 @@ func TestOpenShowsWhatIsWritten(t *testing.T) {
 	file := write(t, string(empty), "person.lina.name", "Ліна")
 	file = write(t, file, "story.add-to-result.1.start", "{{.A}} має {{.Start}}.")
 	english["uk.toml"] = &fstest.MapFile{Data: []byte(file)}
-	begun, problems := Open("uk", english)
+	draft, problems := Open("uk", english)
 	if len(problems) > 0 {
 		t.Fatal(problems)
 	}
 	got := map[string]Sample{}
-	for _, s := range begun.Samples() {
+	for _, s := range Samples(draft.Language) {
 		got[s.ID] = s
 	}
 	if s := got["person.lina.name"]; s.Text.String() != "Ліна" || s.Fault != "" {
 		t.Errorf("want Ліна, got %q, %s", s.Text, s.Fault)
 	}
-	if s := got["story.add-to-result.1.start"]; !strings.Contains(s.Fault, "thing.") || begun.English(s.Line) != "Lina has 100 shells." {
-		t.Errorf("want a fault that names the thing, beside Lina has 100 shells.; got %q, %s, beside %s", s.Text, s.Fault, begun.English(s.Line))
+	if s := got["story.add-to-result.1.start"]; !strings.Contains(s.Fault, "thing.") || draft.English(s.Line) != "Lina has 100 shells." {
+		t.Errorf("want a fault that names the thing, beside Lina has 100 shells.; got %q, %s, beside %s", s.Text, s.Fault, draft.English(s.Line))
 	}
 	if s := got["page.title"]; s.Fault != "it is not written yet" {
 		t.Errorf("want a message that is not written yet, got %q, %q", s.Text, s.Fault)
 	}
-	if begun.Status.Done != 2 || len(begun.Problems) > 0 || len(begun.Empty) < 20 {
-		t.Errorf("want 2 messages done, many to write and none to mend, got %d, %d and %v", begun.Status.Done, len(begun.Empty), begun.Problems)
+	if draft.Status.Done != 2 || len(draft.Problems) > 0 || len(draft.Empty) < 20 {
+		t.Errorf("want 2 messages done, many to write and none to mend, got %d, %d and %v", draft.Status.Done, len(draft.Empty), draft.Problems)
 	}
-	if begun.Note("page.title") != "Top of the page; Week is the date of the week." {
-		t.Errorf("the note is %q", begun.Note("page.title"))
+	if draft.Note("page.title") != "Top of the page; Week is the date of the week." {
+		t.Errorf("the note is %q", draft.Note("page.title"))
 	}
-	if _, err := begun.Say(phrase.Say("no.such.message")); err == nil {
+	if _, err := draft.Language.Try(phrase.Say("no.such.message")); err == nil {
 		t.Error("want an error for a message that is not there")
 	}
-	if _, problems := Load([]string{"uk"}, english); len(problems) == 0 {
+	if _, problems := i18n.Load([]string{"uk"}, english); len(problems) == 0 {
 		t.Error("Load: want problems: no family may see a page that is half done")
 	}
 }
@@ -119,11 +120,12 @@ func TestSign(t *testing.T) {
 	}
 }
 
-func loaded(t *testing.T, folder fstest.MapFS) *Language {
+func loaded(t *testing.T, folder fstest.MapFS) *i18n.Language {
 	t.Helper()
-	c, problems := Load([]string{"es"}, folder)
+	c, problems := i18n.Load([]string{"es"}, folder)
 	if len(problems) > 0 {
 		t.Fatal(problems)
 	}
-	return in(t, c, "es")
+	es, _ := c.Language("es")
+	return es
 }

@@ -1,11 +1,11 @@
-package i18n
+package translate
 
 import (
 	"strings"
 	"unicode"
 )
 
-// writing is what the bench knows about a script.
+// writing is what is known about a script.
 type writing struct {
 	letters []*unicode.RangeTable
 	// ends are the marks that end a statement, a question and an exclamation;

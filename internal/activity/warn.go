@@ -13,12 +13,12 @@ func warnings(plan WeekPlan, chosen []choice, extraMissing bool) []Warning {
 	if repeated := count(chosen, func(c choice) bool { return c.soon }); repeated > 0 {
 		out = append(out, Warning{
 			Setting: "target", Count: repeated,
-			Text: fmt.Sprintf("%d of the %d stories have numbers of this week or of the %d weeks before again, because %s leaves too few",
-				repeated, len(chosen), soon, r.Target.ID),
+			Text: fmt.Sprintf("of the %d stories %d repeat numbers of this week or of the week before, because %s leaves too few",
+				len(chosen), repeated, r.Target.ID),
 			Hint: "ask for fewer stories, or choose another target or focus",
 		})
 	}
-	if unfocused := count(chosen, func(c choice) bool { return c.rank.unfocused == notHelped }); unfocused > 0 {
+	if unfocused := count(chosen, func(c choice) bool { return c.rank.unfocused == notHelped }); 2*unfocused > len(chosen) {
 		out = append(out, Warning{
 			Setting: "focus", Count: unfocused,
 			Text: fmt.Sprintf("%s does not help with %d of the %d stories of %s", r.Focus, unfocused, len(chosen), r.Target.ID),

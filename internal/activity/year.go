@@ -79,7 +79,7 @@ func (p *planner) week(r Request) WeekPlan {
 type choice struct {
 	problem problem.Problem
 	rank    rank
-	soon    bool    // the same numbers were there this week or not long ago
+	soon    bool    // the same numbers were there this week or the week before
 	returns bool    // it is of a skill of an earlier week
 	of      Request // what it was chosen for
 }
@@ -107,7 +107,7 @@ func (p *planner) pick(r Request, kind problem.Kind, place int, mayReturn bool) 
 }
 
 // soon is after how many weeks the same numbers come too soon.
-const soon = 2
+const soon = 1
 
 // newActivity is a problem with what its week decides about it.
 func newActivity(p problem.Problem, r Request) Activity {

@@ -90,7 +90,7 @@ func (y past) facts(options []Suggestion, weeks int) (best Suggestion, due bool)
 			best = s
 		}
 	}
-	return best, best.Facts > 0 && last >= 0 && weeks-last >= factsEvery
+	return best, best.Facts > 0 && weeks-last >= factsEvery
 }
 
 // outgrown reports whether the harder target of t is among the options, with the

@@ -29,7 +29,7 @@ func documented(t *testing.T, name, want string) {
 		return
 	}
 	if !*update {
-		t.Fatalf("%s, part %q, is not what the program gives; run go test -update and read the difference", mathematics, name)
+		t.Fatalf("%s, part %q, is not what is counted; run go test -update and read the difference", mathematics, name)
 	}
 	if err := os.WriteFile(mathematics, []byte(before+begin+want+end+after), 0o644); err != nil {
 		t.Fatal(err)

@@ -52,11 +52,11 @@ var pictureFaults = []struct {
 	{"a bar is two units too narrow", bars, learn, narrower(2), "not in proportion"},
 	{"a bar of two is three units too short", compare, learn, shorterBar, "not in proportion"},
 	{"bars are those of another story", bars, try, otherStory, "which the equation does not have"},
-	{"compared bars are those of another story", compare, try, otherStory, "does not go with"},
+	{"compared bars are those of another story", compare, try, otherStory, "story 1: #picture"},
 	{"a dot that is not known yet is missing", filled, try, instead(`(class="fold".*?<path d="[^"]*)M[^"z]*z(" class="unknown")`, `$1$2`), "dots in all, not"},
 	{"ten frames are those of another story", frames, try, otherStory, "does not go with"},
 	{"the whole of a bond is another", bonds, try, more(1, `class="fold".*?<circle.*?<text[^>]*>(\d+)<`), "the whole is"},
-	{"a bond is that of another story", bonds, try, otherStory, "does not go with its calculation: the whole is"},
+	{"a bond is that of another story", bonds, try, otherStory, "story 1: #picture"},
 	{"dots are those of another story", dots, try, otherStory, "which the equation does not have"},
 	{"rows of dots are those of another story", rows, try, otherStory, "is neither the whole nor a part"},
 	{"tens and ones are those of another story", blocks, try, otherStory, "is neither the whole nor a part"},
@@ -65,7 +65,7 @@ var pictureFaults = []struct {
 	{"a tile leads to no reply", apart, try, instead(`class="k1[^"]*"`, ``), "is called right"},
 	{"a tile leads to the reply of another", bars, try, instead(`class="l k1"`, `class="l"`), "is shown to"},
 	{"another number is called right", compare, try, instead(`class="l( *[^"]*"> *\d+</label><label class="num"><input type="radio" name="o1" class="e")`, `class="e$1`), "gets 2 replies"},
-	{"an answer gets two replies", bonds, try, instead(`class="reply small"`, `class="reply small big"`), "gets 2 replies"},
+	{"an answer gets two replies", bonds, try, instead(`class="reply r1"`, `class="reply r1 big"`), "gets 2 replies"},
 	{"a picture is ahead of its story", bonds, learn, ahead, "before it is told"},
 
 	// Groups that say what they are not, or are not as many as they say.

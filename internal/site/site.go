@@ -96,7 +96,7 @@ func (p *Planned) Pages() []File {
 func (p *Planned) weekPages(l *lister, lang *language, of *lesson, w week.Week) {
 	l.page(learnPage{lang, l.class, of, w.Minutes, warmUp(p.in.WarmUps, w.WarmUp, of), note(w.Notes, lang, l.class)})
 	first := 0
-	for place, end := range pagesToTry(len(of.stories)) {
+	for place, end := range pagesToTry(of.stories) {
 		l.page(tryPage{lang, of, place, first, end})
 		first = end
 	}

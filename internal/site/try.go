@@ -14,8 +14,12 @@ import (
 )
 
 // storiesOnPage is the most that a page to try has: more would not arrive in the
-// first round trip, and are no joy to scroll through.
-const storiesOnPage = 4
+// first round trip, and are no joy to scroll through. Stories whose answers are put
+// together from hundreds, tens and ones take more room.
+const (
+	storiesOnPage = 4
+	ofHundreds    = 3
+)
 
 // tryPage is a page of stories to try, from First up to End; only long weeks
 // have more than one.
@@ -51,10 +55,14 @@ func (p tryPage) view(c *common) page.View {
 
 // pagesToTry says where each page to try ends: as few pages as have room, of
 // nearly the same length.
-func pagesToTry(stories int) (ends []int) {
-	pages := (stories + storiesOnPage - 1) / storiesOnPage
+func pagesToTry(stories []exercise) (ends []int) {
+	most := storiesOnPage
+	if slices.ContainsFunc(stories, func(e exercise) bool { return problem.RangeOf(largest(e)) > 100 }) {
+		most = ofHundreds
+	}
+	pages := (len(stories) + most - 1) / most
 	for i := range pages {
-		ends = append(ends, stories*(i+1)/pages)
+		ends = append(ends, len(stories)*(i+1)/pages)
 	}
 	return ends
 }

@@ -84,9 +84,22 @@ func TestPartsOfAWhole(t *testing.T) {
 }
 
 func TestPagesToTry(t *testing.T) {
-	for stories, want := range map[int][]int{1: {1}, 4: {4}, 5: {2, 5}, 8: {4, 8}, 9: {3, 6, 9}} {
-		if got := pagesToTry(stories); !slices.Equal(got, want) {
-			t.Errorf("%d stories: want pages that end at %v, got %v", stories, want, got)
+	week := func(n, first int) (stories []exercise) {
+		p, err := problem.New(problem.TogetherTotal, first, 5)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for range n {
+			stories = append(stories, exercise{Activity: activity.Activity{Problem: p}})
+		}
+		return stories
+	}
+	for _, row := range []struct {
+		stories, first int
+		want           []int
+	}{{1, 9, []int{1}}, {4, 9, []int{4}}, {5, 9, []int{2, 5}}, {8, 9, []int{4, 8}}, {9, 9, []int{3, 6, 9}}, {3, 300, []int{3}}, {4, 300, []int{2, 4}}} {
+		if got := pagesToTry(week(row.stories, row.first)); !slices.Equal(got, row.want) {
+			t.Errorf("%d stories with %d: want pages that end at %v, got %v", row.stories, row.first, row.want, got)
 		}
 	}
 }

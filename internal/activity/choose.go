@@ -39,6 +39,7 @@ type listKey struct {
 	limits   Limits
 	focus    strategy.Name
 	grade    problem.Grade
+	told     bool // only what stories bear
 }
 
 func newPlanner() *planner {
@@ -46,8 +47,9 @@ func newPlanner() *planner {
 }
 
 // list gives the sets of numbers for a kind of story.
-func (p *planner) list(t Target, kind problem.Kind, focus strategy.Name) *list {
-	key := listKey{kind, t.Within, t.Crossing, t.Limits, focus, t.Grade}
+func (p *planner) list(r Request, kind problem.Kind) *list {
+	t := r.Target
+	key := listKey{kind, t.Within, t.Crossing, t.Limits, r.Focus, t.Grade, r.Bears != nil}
 	l, ok := p.lists[key]
 	if !ok {
 		sets := p.setsOf(t, shapeOf(kind))
@@ -70,7 +72,7 @@ func (p *planner) setsOf(t Target, s shape) []numbers {
 // at gives what is known of the i-th set of a list.
 func (l *list) at(i int, r Request, kind problem.Kind) *candidate {
 	if l.judged[i] == nil {
-		l.judged[i] = judge(r.Target, r.Focus, kind, l.sets[i])
+		l.judged[i] = judge(r, kind, l.sets[i])
 	}
 	return l.judged[i]
 }
@@ -113,9 +115,9 @@ func greatestDivisor(a, b int) int {
 // choose picks the numbers for a kind of story: the first set that meets every
 // wish, or the nearest to that.
 func (p *planner) choose(r Request, kind problem.Kind, place int) (problem.Problem, rank) {
-	l := p.list(r.Target, kind, r.Focus)
+	l := p.list(r, kind)
 	var best *candidate
-	bestRank := rank{again: 2} // worse than any
+	bestRank := rank{untold: 2} // worse than any
 	walk(len(l.sets), draw(r.Key, r.Week, strconv.Itoa(place)), func(i int) bool {
 		c := l.at(i, r, kind)
 		if !c.holds {

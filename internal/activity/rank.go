@@ -12,6 +12,7 @@ import (
 // rank says how far a set of numbers is from meeting every wish, the weightiest
 // wish first. All zero meets them all.
 type rank struct {
+	untold    int // 1: no story bears such amounts
 	again     int // 1: the numbers are in this week already
 	trivial   int // 1: a number or the answer is 0 or 1
 	unfocused int // 1: the strategy of the week does not help here
@@ -22,7 +23,7 @@ type rank struct {
 
 func (r rank) compare(other rank) int {
 	return cmp.Or(
-		cmp.Compare(r.again, other.again), cmp.Compare(r.trivial, other.trivial),
+		cmp.Compare(r.untold, other.untold), cmp.Compare(r.again, other.again), cmp.Compare(r.trivial, other.trivial),
 		cmp.Compare(r.unfocused, other.unfocused), cmp.Compare(r.repeated, other.repeated),
 		cmp.Compare(r.flaws, other.flaws), cmp.Compare(r.echo, other.echo),
 	)
@@ -48,12 +49,16 @@ type candidate struct {
 }
 
 // judge looks at a set of numbers for a target and a strategy to practise.
-func judge(t Target, focus strategy.Name, kind problem.Kind, n numbers) *candidate {
+func judge(r Request, kind problem.Kind, n numbers) *candidate {
+	t, focus := r.Target, r.Focus
 	c := &candidate{}
 	if c.problem, c.holds = t.holds(kind, n); !c.holds {
 		return c
 	}
 	c.fact = factOf(c.problem)
+	if r.Bears != nil && !r.Bears(c.problem) {
+		c.rank.untold = 1
+	}
 	for _, q := range c.problem.Quantities() {
 		if q.Value <= trivialNumber {
 			c.rank.trivial = 1

@@ -27,12 +27,12 @@ func TestJudge(t *testing.T) {
 		{"8 - 4 is also told", within20, 0, problem.AddToResult, numbers{4, 8}, rank{flaws: ambiguous}},
 		{"numbers to ten", within20, 0, problem.AddToResult, numbers{4, 5}, rank{flaws: belowRange}},
 	} {
-		c := judge(row.target, row.focus, row.kind, row.numbers)
+		c := judge(Request{Target: row.target, Focus: row.focus}, row.kind, row.numbers)
 		if !c.holds || c.rank != row.want {
 			t.Errorf("%s: %v %v has %+v, want %+v", row.name, row.kind, row.numbers, c.rank, row.want)
 		}
 	}
-	if c := judge(within20, 0, problem.AddToResult, numbers{15, 6}); c.holds {
+	if c := judge(Request{Target: within20}, problem.AddToResult, numbers{15, 6}); c.holds {
 		t.Error("15 + 6 was taken within 20")
 	}
 }

@@ -18,7 +18,10 @@ type Request struct {
 	Extra       bool          // one story has a number that is not needed
 	NumberWords bool          // numbers written as words
 	Review      bool          // a story of an earlier week comes back
-	Given       []Given       // problems of the teacher's own stories: they come first
+	// Bears reports whether a story can be told with a problem's amounts; nil
+	// for stories that bear everything. It is the same for all weeks of a year.
+	Bears func(problem.Problem) bool
+	Given []Given // problems of the teacher's own stories: they come first
 }
 
 // Given is the problem of a story that the teacher wrote: it is given, not chosen.
@@ -30,7 +33,8 @@ type Given struct {
 // Activity is one story problem with all that helps to solve it.
 type Activity struct {
 	Problem     problem.Problem
-	ExtraNumber int // 0 when every number is needed
+	ExtraNumber int  // 0 when every number is needed; see Activity.With
+	WantsExtra  bool // a number that nobody needs is to be chosen with its story
 	Estimate    estimate.Estimate
 	HasEstimate bool // whether an estimate helps here; else the part-whole test does
 	Picture     picture.Kind

@@ -81,7 +81,7 @@ func names[T fmt.Stringer](list []T) string {
 func (p *planner) fitting(r Request) int {
 	facts := map[fact]bool{}
 	for _, kind := range r.Target.Kinds {
-		l := p.list(r.Target, kind, r.Focus)
+		l := p.list(r, kind)
 		for i := range l.sets {
 			if c := l.at(i, r, kind); c.holds && c.rank.trivial == 0 && c.rank.unfocused == 0 {
 				facts[c.fact] = true

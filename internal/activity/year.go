@@ -62,7 +62,7 @@ func (p *planner) week(r Request) WeekPlan {
 		plan.Stories = append(plan.Stories, Activity{Problem: chosen})
 	}
 	ours := plan.Stories[len(r.Given):]
-	extra := len(ours) == 0 || r.Extra && placeExtra(r, ours)
+	extra := len(ours) == 0 || r.Extra && wantExtra(r, ours)
 	plan.Worked.complete(r)
 	for i := range plan.Stories {
 		plan.Stories[i].complete(r)

@@ -36,8 +36,9 @@ func newCommon(in Input) *common {
 	for _, tag := range in.Site.Languages {
 		lang := in.language(tag)
 		l := &language{Language: lang, school: in.Site.Name.In(tag, in.Site.School)}
-		l.cards = sync.OnceValues(l.newCards)
-		l.sum = digest(lang.Sum(), tag, l.school)
+		told := in.Places.Only(lang.Has)
+		l.cards = sync.OnceValues(func() (characters, settings []page.Card) { return l.newCards(told) })
+		l.sum = digest(lang.Sum(), tag, l.school, allIdeas(told))
 		c.languages = append(c.languages, l)
 		if tag == in.Site.School {
 			c.class = l

@@ -1,10 +1,13 @@
 package site
 
 import (
+	"strings"
+
 	"homebuild/internal/cards"
 	"homebuild/internal/page"
 	"homebuild/internal/phrase"
 	"homebuild/internal/problem"
+	"homebuild/internal/story"
 )
 
 // inventPage is the page where a child makes up a story like those of the week.
@@ -30,19 +33,39 @@ func (p inventPage) view(c *common) page.View {
 
 // newCards are the characters and the settings that the language has a name
 // for.
-func (l *language) newCards() (characters, settings []page.Card) {
-	add := func(to *[]page.Card, id string, starter phrase.Line) {
+func (l *language) newCards(places story.Places) (characters, settings []page.Card) {
+	add := func(to *[]page.Card, id string, starter phrase.Line, ideas []page.Idea) {
 		if l.Has(id) {
-			*to = append(*to, page.Card{Symbol: id, Name: phrase.Say(id + ".name"), Starter: starter})
+			*to = append(*to, page.Card{Symbol: id, Name: phrase.Say(id + ".name"), Starter: starter, Ideas: ideas})
 		}
 	}
 	for _, id := range cards.Characters() {
-		add(&characters, id, phrase.Say("own.starter.character", phrase.Person("Who", id)).About(id))
+		add(&characters, id, phrase.Say("own.starter.character", phrase.Person("Who", id)).About(id), nil)
 	}
 	for _, id := range cards.Settings() {
-		add(&settings, id, phrase.Say(id+".scene"))
+		add(&settings, id, phrase.Say(id+".scene"), ideas(places, strings.TrimPrefix(id, "setting.")))
 	}
 	return characters, settings
+}
+
+// ideas are what can happen in a place, and to whom.
+func ideas(places story.Places, id string) []page.Idea {
+	var out []page.Idea
+	if p := places.Place(id); p != nil {
+		for _, e := range p.Events {
+			out = append(out, page.Idea{Say: e.Idea(), Cast: e.Cast})
+		}
+	}
+	return out
+}
+
+// allIdeas are those of all places.
+func allIdeas(places story.Places) [][]page.Idea {
+	out := make([][]page.Idea, len(places))
+	for i, p := range places {
+		out[i] = ideas(places, p.ID)
+	}
+	return out
 }
 
 // situations names the blank stories in the language files.

@@ -15,7 +15,7 @@ type Input struct {
 	Site    week.Site
 	Catalog *i18n.Catalog
 	Targets []activity.Target
-	Stock   story.Stock
+	Places  story.Places
 	Theme   *page.Theme
 	WarmUps []WarmUp
 	// Program names the bytes of the program, which every page depends on;

@@ -59,7 +59,7 @@ target = "add-within-20"
 focus = "make-ten"
 picture = "ten-frame"
 stories = 3
-scene = "harbour"
+place = "harbour"
 extra-sentence = true
 number-words = true
 warm-up = "reach"
@@ -83,7 +83,7 @@ Queridas familias, office@school.example
 		Weeks: []Week{
 			{
 				Date: "2026-09-14", Target: "add-within-20", Focus: "make-ten", Picture: "ten-frame", Stories: 3,
-				Scene: "harbour", ExtraSentence: true, NumberWords: true, WarmUp: "reach", Review: true, Minutes: 15,
+				Place: "harbour", ExtraSentence: true, NumberWords: true, WarmUp: "reach", Review: true, Minutes: 15,
 				Allow: []string{"office@school.example"},
 				Notes: map[string]string{"es": "Queridas familias, office@school.example", "en": "Dear families,"},
 			},

@@ -35,11 +35,21 @@ func (b *builder) checkWordTable(m *Message, table string) {
 	if !slices.Contains(Genders, gender) {
 		gender, form = "", table
 	}
-	if form == "" || slices.ContainsFunc(b.asked, func(a askedForm) bool { return a.form == form }) {
+	if form == "" || b.asksFor(form) {
 		return
 	}
 	b.problem(m.Line, fmt.Sprintf("number words for %q: no sentence asks for that form", table),
 		"name the table by a gender, a form, or both: "+strings.Join(Genders, ", ")+", feminine-accusative")
+}
+
+// asksFor reports whether some sentence asks for a form.
+func (b *builder) asksFor(form string) bool {
+	for w := range b.wanted {
+		if w.form == form {
+			return true
+		}
+	}
+	return slices.ContainsFunc(b.asked, func(a askedForm) bool { return a.form == form })
 }
 
 // checkWordID checks an id of the tables of number words: "words.7",

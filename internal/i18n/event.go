@@ -153,11 +153,12 @@ func (r *fileReader) readEvent(v *tomlfile.Value) {
 }
 
 func (r *fileReader) sentence(e *Event, group string, v *tomlfile.Value) {
-	if v.Kind != tomlfile.Text {
+	switch v.Kind {
+	case tomlfile.Text:
+		e.Sentences = append(e.Sentences, Sentence{group, v.Key, v.Text, v.Line})
+	case tomlfile.Table: // anything else was told
 		r.problem(v, `write it in double quotes: `+v.Key+` = "..."`, "%s is not a sentence", v.Name())
-		return
 	}
-	e.Sentences = append(e.Sentences, Sentence{group, v.Key, v.Text, v.Line})
 }
 
 // inEvent reports whether a value stands in the table of events.

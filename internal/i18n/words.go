@@ -29,13 +29,14 @@ func (b *builder) checkWords() {
 }
 
 // checkWordTable makes sure that something can ask for a table: its name is a
-// gender, a form that a sentence asks for, or both.
+// gender, a form that a sentence asks for, or both. While the file tells no event,
+// nobody knows which forms its stories will want.
 func (b *builder) checkWordTable(m *Message, table string) {
 	gender, form := formOf(table)
 	if !slices.Contains(Genders, gender) {
 		gender, form = "", table
 	}
-	if form == "" || b.asksFor(form) {
+	if form == "" || len(b.file.Events) == 0 || b.asksFor(form) {
 		return
 	}
 	b.problem(m.Line, fmt.Sprintf("number words for %q: no sentence asks for that form", table),

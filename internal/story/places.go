@@ -156,9 +156,12 @@ func (all Places) Place(id string) *Place {
 
 // Event finds an event by its id; nil for none.
 func (all Places) Event(id string) *Event {
-	for _, e := range all.Events() {
-		if e.ID == id {
-			return e
+	place, _, _ := strings.Cut(id, ".")
+	if p := all.Place(place); p != nil {
+		for _, e := range p.Events {
+			if e.ID == id {
+				return e
+			}
 		}
 	}
 	return nil

@@ -59,15 +59,18 @@ func takesExtra(k problem.Kind) bool { return k.Steps() == nil && k != problem.T
 func trialProblems(k problem.Kind) []problem.Problem {
 	var out []problem.Problem
 	all := slices.Concat(TrialNumbers, others)
-	add := func(numbers ...int) {
-		if p, err := problem.New(k, numbers...); err == nil {
+	add := func(numbers ...int) bool {
+		p, err := problem.New(k, numbers...)
+		if err == nil {
 			out = append(out, p)
 		}
+		return err == nil
 	}
 	for _, a := range all {
 		for _, b := range all {
-			add(a, b)
-			add(a+b, b)
+			if two := add(a, b); add(a+b, b) || two {
+				continue
+			}
 			for _, c := range all[:len(TrialNumbers)+3] {
 				add(a, b, c)
 			}

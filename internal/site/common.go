@@ -24,6 +24,7 @@ type language struct {
 	*i18n.Language
 	school string // what the school is called in it
 	cards  func() (characters, settings []page.Card)
+	ideas  map[string][]page.Idea // by setting: what can happen there
 	sum    string
 }
 
@@ -36,9 +37,9 @@ func newCommon(in Input) *common {
 	for _, tag := range in.Site.Languages {
 		lang := in.language(tag)
 		l := &language{Language: lang, school: in.Site.Name.In(tag, in.Site.School)}
-		told := in.Places.Only(lang.Has)
-		l.cards = sync.OnceValues(func() (characters, settings []page.Card) { return l.newCards(told) })
-		l.sum = digest(lang.Sum(), tag, l.school, allIdeas(told))
+		l.ideas = ideas(in.Places.Only(lang.Has))
+		l.cards = sync.OnceValues(l.newCards)
+		l.sum = digest(lang.Sum(), tag, l.school)
 		c.languages = append(c.languages, l)
 		if tag == in.Site.School {
 			c.class = l

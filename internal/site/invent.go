@@ -1,8 +1,6 @@
 package site
 
 import (
-	"strings"
-
 	"homebuild/internal/cards"
 	"homebuild/internal/page"
 	"homebuild/internal/phrase"
@@ -14,6 +12,7 @@ import (
 type inventPage struct {
 	Language *language
 	Lesson   *lesson
+	Ideas    map[string][]page.Idea // by setting
 }
 
 func inventPath(tag, date string) string { return tag + "/" + date + "-story.html" }
@@ -33,7 +32,7 @@ func (p inventPage) view(c *common) page.View {
 
 // newCards are the characters and the settings that the language has a name
 // for.
-func (l *language) newCards(places story.Places) (characters, settings []page.Card) {
+func (l *language) newCards() (characters, settings []page.Card) {
 	add := func(to *[]page.Card, id string, starter phrase.Line, ideas []page.Idea) {
 		if l.Has(id) {
 			*to = append(*to, page.Card{Symbol: id, Name: phrase.Say(id + ".name"), Starter: starter, Ideas: ideas})
@@ -43,27 +42,21 @@ func (l *language) newCards(places story.Places) (characters, settings []page.Ca
 		add(&characters, id, phrase.Say("own.starter.character", phrase.Person("Who", id)).About(id), nil)
 	}
 	for _, id := range cards.Settings() {
-		add(&settings, id, phrase.Say(id+".scene"), ideas(places, strings.TrimPrefix(id, "setting.")))
+		add(&settings, id, phrase.Say(id+".scene"), l.ideas[id])
 	}
 	return characters, settings
 }
 
-// ideas are what can happen in a place, and to whom.
-func ideas(places story.Places, id string) []page.Idea {
-	var out []page.Idea
-	if p := places.Place(id); p != nil {
-		for _, e := range p.Events {
-			out = append(out, page.Idea{Say: e.Idea(), Cast: e.Cast})
-		}
-	}
-	return out
-}
+// mostIdeas is how many a setting has on a page, which has no room for more.
+const mostIdeas = 3
 
-// allIdeas are those of all places.
-func allIdeas(places story.Places) [][]page.Idea {
-	out := make([][]page.Idea, len(places))
-	for i, p := range places {
-		out[i] = ideas(places, p.ID)
+// ideas are what can happen in each setting, and to whom.
+func ideas(places story.Places) map[string][]page.Idea {
+	out := map[string][]page.Idea{}
+	for _, p := range places {
+		for _, e := range p.Events[:min(mostIdeas, len(p.Events))] {
+			out["setting."+p.ID] = append(out["setting."+p.ID], page.Idea{Say: e.Idea(), Cast: e.Cast})
+		}
 	}
 	return out
 }

@@ -50,7 +50,9 @@ var keyChanges = []keyChange{
 			in.Targets[i].Strategies = in.Targets[i].Strategies[:1]
 		}
 	}, lessons, false},
-	{"a thing less to count", "Input.Stock", func(_ *testing.T, in *Input) { in.Stock.Things = in.Stock.Things[1:] }, lessons, false},
+	{"an event less", "Input.Places", func(_ *testing.T, in *Input) {
+		in.Places = in.Places.Only(func(id string) bool { return id != "event.harbour.gulls" })
+	}, lessons, false},
 
 	{"the name", "Site.Name", func(_ *testing.T, in *Input) { in.Site.Name.Plain = "Harbour School" }, anyOf(pages, feed), false},
 	{"the name in one language", "Site.Name", func(_ *testing.T, in *Input) { in.Site.Name.By = map[string]string{"ar": "مدرسة"} }, anyOf(in("ar"), shared, slips), false},

@@ -1,7 +1,9 @@
 package site
 
 import (
+	"cmp"
 	"fmt"
+	"maps"
 	"slices"
 	"strings"
 
@@ -21,7 +23,14 @@ func plan(in Input) (lessons []*lesson, notices, problems diag.Problems) {
 	if len(problems) > 0 {
 		return nil, nil, problems
 	}
-	teller := story.NewTeller(in.Told(), in.Site.Key)
+	told := in.Told()
+	if len(told.Events()) == 0 && len(requests) > 0 {
+		return nil, nil, diag.Problems{{
+			File: week.SiteFile, Text: "there is no story that every language of the site tells: " + strings.Join(in.silent(), ", ") + " leave out too many",
+			Hint: `leave the language out for now; "homebuild language status" says which stories each tells`,
+		}}
+	}
+	teller := story.NewTeller(told, in.Site.Key)
 	for i, p := range activity.Year(requests) {
 		w := in.Site.Weeks[i]
 		for _, warning := range p.Warnings {
@@ -51,6 +60,19 @@ func Year(in Input) ([]activity.WeekPlan, diag.Problems) {
 // Told are the events that every language of the site tells.
 func (in Input) Told() story.Places {
 	return in.Places.Only(func(id string) bool { return len(in.Catalog.Without(id)) == 0 })
+}
+
+// silent are the languages that leave events out, the one that tells fewest first.
+func (in Input) silent() []string {
+	missing := map[string]int{}
+	for _, e := range in.Places.Events() {
+		for _, tag := range in.Catalog.Without(e.Message("")) {
+			missing[tag]++
+		}
+	}
+	tags := slices.Sorted(maps.Keys(missing))
+	slices.SortStableFunc(tags, func(a, b string) int { return cmp.Compare(missing[b], missing[a]) })
+	return tags
 }
 
 // heldBack says which languages leave events out, those of a place or all, for

@@ -116,16 +116,8 @@ func (in SampleInput) worked() map[string]phrase.Line {
 		strategy.Lines(), estimate.Lines(), mistake.Lines(), picture.Lines(), activity.Lines(in.Targets),
 	} {
 		for _, line := range list {
-			if !namesSomebody(line) {
-				lines[line.ID] = line
-			}
+			lines[line.ID] = line
 		}
 	}
 	return lines
-}
-
-// namesSomebody reports whether a listed line has a person in it: the lists
-// name nobody whom a language knows.
-func namesSomebody(line phrase.Line) bool {
-	return slices.ContainsFunc(line.Values, func(v phrase.Value) bool { return v.Kind == phrase.KindPerson })
 }

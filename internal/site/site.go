@@ -100,7 +100,7 @@ func (p *Planned) weekPages(l *lister, lang *language, of *lesson, w week.Week) 
 		l.page(tryPage{lang, of, place, first, end})
 		first = end
 	}
-	l.page(inventPage{lang, of})
+	l.page(inventPage{lang, of, lang.ideas})
 	l.page(printPage{lang, l.class, of, p.in.Site.Answers != week.AnswersLink})
 }
 

@@ -19,7 +19,7 @@ func someAllowed() Allowed {
 		Targets:    []string{"add-within-20", "subtract-within-20", "add-three-within-20"},
 		Strategies: []string{"make-ten", "doubles", "friendly-pair"},
 		Pictures:   []string{"bar-model", "ten-frame", "number-line"},
-		Settings:   []string{"harbour", "market"},
+		Places:     []string{"harbour", "market"},
 		WarmUps:    []string{"reach", "stamp"},
 		Themes:     []string{"paper", "slate"},
 		Kinds:      []string{"add-to-result", "together-total"},

@@ -22,6 +22,8 @@ func TestSlipsOfSettings(t *testing.T) {
   hint: did you mean "bar-model"? there are: bar-model, ten-frame, number-line`},
 		{"misspelt place", weekWith(`place = "harbor"`), at3 + `"harbor" is not a place
   hint: did you mean "harbour"? there are: harbour, market`},
+		{"the old word", weekWith(`scene = "harbour"`), at3 + `"scene" is called "place" now
+  hint: write place = "harbour"`},
 		{"unknown place", weekWith(`place = "moon base"`), at3 + `"moon base" is not a place
   hint: there are: harbour, market`},
 		{"misspelt warm-up", weekWith(`warm-up = "reech"`), at3 + `"reech" is not a warm-up

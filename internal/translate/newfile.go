@@ -137,7 +137,7 @@ func (w *fileWriter) event(e *i18n.Event) {
 			group = s.Group
 			fmt.Fprintf(w, "\n[%s.%s]\n", e.ID, group)
 		}
-		fmt.Fprintf(w, "# %s\n%s = \"\"\n", oneLine(s.Text), s.Key)
+		fmt.Fprintf(w, "# English: %s\n%s = \"\"\n", oneLine(s.Text), s.Key)
 	}
 }
 

@@ -10,15 +10,13 @@ import (
 // wantExtra asks one of the stories for a number that is not needed. It reports
 // whether a story could take one.
 func wantExtra(r Request, stories []Activity) bool {
-	found := false
-	walk(len(stories), draw(r.Key, r.Week, "extra"), func(i int) bool {
+	for i := range shuffled(uint64(len(stories)), draw(r.Key, r.Week, "extra")) {
 		if takesExtra(stories[i].Problem) {
 			stories[i].WantsExtra = true
-			found = true
+			return true
 		}
-		return found
-	})
-	return found
+	}
+	return false
 }
 
 // takesExtra reports whether a story may have a number that is not needed. Chains
@@ -31,14 +29,14 @@ func takesExtra(p problem.Problem) bool {
 // With is the activity with a number that is not needed, 0 for none, in its story.
 func (a Activity) With(extra int) Activity {
 	a.ExtraNumber = extra
-	a.Estimate, a.HasEstimate = estimated(a.Problem, extra, a.Grade)
+	a.estimate()
 	return a
 }
 
 // extra is the number that is not needed where a child who uses it can be
 // helped: not in chains, and not where another mistake gives the same.
 func (g Given) extra() int {
-	if !takesExtra(g.Problem) || g.ExtraNumber <= trivialNumber || !Apart(g.Problem, g.ExtraNumber) {
+	if !takesExtra(g.Problem) || g.ExtraNumber < 2 || !Apart(g.Problem, g.ExtraNumber) {
 		return 0
 	}
 	return g.ExtraNumber

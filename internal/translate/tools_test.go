@@ -40,7 +40,7 @@ func TestNewFile(t *testing.T) {
 		{"fa", []string{`direction = "rtl" # please confirm`, `digits = "arabext" # please confirm`}},
 		{"ar", []string{`digits = "latn" # please confirm`, `two = "" # 2` + "\n", `other = "" # 100, 101, 102, 200, 201, 202 ...`}},
 		{"ne", []string{`digits = "deva" # please confirm`}},
-		{"vi", []string{"[thing.floor.count]\nhash = \"75e0d8a3a4\"\nother = \"\" # 0, 1, 2",
+		{"vi", []string{"[thing.floor.count]\nhash = \"6640e25536\"\nother = \"\" # 0, 1, 2",
 			"# Grandfather cooks soup and calls the neighbors floor by floor to eat.\n[event.kitchen.soup]\nsource = \"", "# English: How many bowls of soup could he still fill?\nask-end = \"\"\n"}},
 		{"qu", []string{`plurals = "other" # please confirm`}},
 	}
@@ -110,11 +110,11 @@ func TestStatus(t *testing.T) {
 		total, missing, stale, problems int
 		left                            string
 	}{
-		{"ar", 37, 0, 0, 0, ""},
-		{"en", 37, 0, 0, 0, ""},
-		{"es", 37, 1, 1, 1, ""},
-		{"ht", 15, 0, 0, 0, "setting.harbour character.fox character.heron event.kitchen.soup"},
-		{"ru", 37, 0, 20, 0, ""},
+		{"ar", 38, 0, 0, 0, ""},
+		{"en", 38, 0, 0, 0, ""},
+		{"es", 38, 1, 1, 1, ""},
+		{"ht", 14, 0, 0, 0, "setting.harbour character.fox character.heron event.kitchen.soup"},
+		{"ru", 38, 0, 19, 0, ""},
 		{"vi", 0, 0, 0, 1, ""},
 	}
 	for i, w := range want {

@@ -86,7 +86,7 @@ func TestPeopleAreInvented(t *testing.T) {
 	}
 	for _, e := range places.Events() {
 		for _, id := range e.Cast {
-			if !slices.Contains(cards.Characters(), strings.TrimPrefix(id, "character.")) {
+			if !slices.Contains(cards.Characters(), id) {
 				t.Errorf("%s has %s in it, who is not of the town", e.ID, id)
 			}
 		}

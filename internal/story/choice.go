@@ -43,7 +43,7 @@ func (all Places) Check(c Choice) error {
 	if !slices.Contains(e.Kinds, kind) {
 		return &Misfit{"kind", fmt.Sprintf("%s tells no story of the kind %s", e.ID, kind), "take one of its kinds, or another event: " + list(all.Telling(c.Problem))}
 	}
-	span := e.span(kind)
+	span := e.Span(kind)
 	if !span.holds(c.Problem) {
 		return &Misfit{"numbers", fmt.Sprintf("%s is told with amounts from %d to %d, the largest at least %d, and an answer of at least %d", e.ID, span.Part, span.Most, span.Least, leastAsked),
 			"take other numbers, or another event: " + list(all.Telling(c.Problem))}

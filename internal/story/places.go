@@ -214,7 +214,7 @@ func (e *Event) Compares() bool { return slices.Contains(e.Kinds, problem.Differ
 // way too, and none that is silly alone. An amount that is asked for is at least
 // two, as its sentences speak of several.
 func (e *Event) Bears(p problem.Problem) bool {
-	return slices.Contains(e.Kinds, p.Kind()) && e.span(p.Kind()).holds(p)
+	return slices.Contains(e.Kinds, p.Kind()) && e.Span(p.Kind()).holds(p)
 }
 
 // Span is what amounts an event bears in a kind of story.
@@ -227,7 +227,8 @@ type Span struct {
 // leastAsked is the least that an amount may be which a story asks for.
 const leastAsked = 2
 
-func (e *Event) span(k problem.Kind) Span {
+// Span is what amounts the event bears in stories of a kind.
+func (e *Event) Span(k problem.Kind) Span {
 	s := Span{e.least, e.most, e.part}
 	if least := e.leasts[k]; least > 0 {
 		s.Least = least

@@ -7,7 +7,7 @@ import (
 
 // boxCounts are how many boxes of answers (see keypad) a style can tell apart: a
 // page carries the least that is enough for its stories.
-var boxCounts = []int{8, 16, 24, 48}
+var boxCounts = []int{8, 12, 16, 20, 24, 32, 48}
 
 // mostBoxes is the most that there is a style for.
 const mostBoxes = 48

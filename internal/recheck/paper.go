@@ -60,7 +60,11 @@ func (c *checker) tryPages(start string) []*page {
 func (p *page) keep() {
 	p.parts = p.cut()
 	keep := func(story, answer *html.Node) {
-		p.told, p.answers = append(p.told, text(story)), append(p.answers, text(answer))
+		said := text(answer)
+		if answer != nil && onlySettles(answer) {
+			said = ""
+		}
+		p.told, p.answers = append(p.told, text(story)), append(p.answers, said)
 	}
 	if walk := find(p.root, ".walk"); walk != nil {
 		keep(find(walk, ".again"), find(find(walk, ".in-back"), ".slip.say"))

@@ -73,7 +73,7 @@ func (l *lesson) tryStories() []*page.TryStory {
 		var out []*page.TryStory
 		for i, e := range l.stories {
 			out = append(out, &page.TryStory{
-				Story: e.Story, Scene: l.sceneOf(i, e), Answers: l.answers(e, l.turn(i)),
+				Story: e.Story, Scene: l.sceneOf(e), Answers: l.answers(e, l.turn(i)),
 				Open: l.pictureOf(e, picture.Open), Solved: l.answerOf(e), Solution: l.solution(e),
 			})
 		}

@@ -18,11 +18,19 @@ func amountsOf(t *testing.T, p Picture) []amount {
 	case dots:
 		return append([]amount{p.whole}, p.parts...)
 	case comparison:
-		return []amount{p.bigger, p.smaller, p.difference}
+		list := []amount{p.bigger, p.smaller, p.difference}
+		if p.both != nil {
+			list = append(list, *p.both)
+		}
+		return list
 	case rows:
 		return amountsOf(t, p.comparison)
-	case stack:
-		return append(amountsOf(t, p.first), amountsOf(t, p.second)...)
+	case steps:
+		list := append(slices.Clone(p.parts), p.above.amount)
+		if p.again != nil {
+			return append(list, p.again...)
+		}
+		return append(list, p.below.amount)
 	case line:
 		return slices.Concat(p.stops, p.hops)
 	case frames:
@@ -35,6 +43,9 @@ func amountsOf(t *testing.T, p Picture) []amount {
 		var list []amount
 		for _, r := range p.rows {
 			list = append(list, r.amount)
+		}
+		for _, l := range p.legend {
+			list = append(list, l.amount)
 		}
 		return list
 	case columns:

@@ -38,7 +38,7 @@ func lineOf(p problem.Problem, stage Stage) Picture { return walkOf(p, stage) }
 func walkOf(p problem.Problem, stage Stage) line {
 	q := p.Quantities()
 	told := firstTold(p)
-	at := func(i int) amount { return amount{q[i].Value, stateAt(q[i], told, stage)} }
+	at := func(i int) amount { return amount{n: q[i].Value, state: stateAt(q[i], told, stage)} }
 	switch {
 	case isCompare(p): // from the smaller up to the bigger
 		return line{stops: []amount{at(1), at(0)}, hops: []amount{at(2)}}
@@ -47,7 +47,7 @@ func walkOf(p problem.Problem, stage Stage) line {
 	}
 	terms := p.Equation().Sides()[0]
 	states := map[Stage]state{Open: empty, Solved: found}
-	between := amount{terms[:2].Value(), states[stage]}
+	between := amount{n: terms[:2].Value(), state: states[stage]}
 	return line{stops: []amount{at(0), between, at(3)}, hops: []amount{at(1), at(2)}}
 }
 

@@ -113,7 +113,7 @@ func (b brace) over(parts []span) span {
 }
 
 // leastCut keeps two cuts of a bar apart that belong to different numbers.
-const leastCut = 14
+const leastCut = 3
 
 // cutAgain lays the whole out once more, cut in another place than its parts.
 func (s steps) cutAgain(parts []span) []span {

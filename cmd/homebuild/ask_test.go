@@ -120,9 +120,9 @@ func TestWeekAsks(t *testing.T) {
 	if code != exitFine || !strings.Contains(out, "partners-of-ten") || !strings.Contains(out, "no week had yet") {
 		t.Errorf("exit code %d, want the proposal taken, with its reason\n%s\n%s", code, out, errs)
 	}
-	has(t, filepath.Join(folder, "weeks", "2026-09-21.md"), `target = "partners-of-ten"`, `focus = "think-addition"`)
+	has(t, filepath.Join(folder, "weeks", "2026-09-21.md"), `target = "partners-of-ten"`, `focus = "partners-of-ten"`)
 
-	code, out, errs = asked(t, []string{"2026-10-05", "1", "3", "6"}, "week", folder) // all otherwise
+	code, out, errs = asked(t, []string{"2026-10-05", "1", "4", "6"}, "week", folder) // all otherwise
 	if code != exitFine || strings.Contains(out, "no week had yet") || !strings.Contains(out, "focus    none\n  picture  none\n") {
 		t.Errorf("exit code %d, want one's own choices, and no reason made up\n%s\n%s", code, out, errs)
 	}

@@ -33,7 +33,7 @@ const (
 	answerTold   = 8 // the answer is a number that the story tells
 	ambiguous    = 4 // a wrong number that more than one mistake gives
 	belowRange   = 2 // numbers that an earlier range has already
-	lameEstimate = 1 // no estimate that catches the likely mistake
+	lameEstimate = 1 // an estimate that does not find every likely mistake
 )
 
 // trivialNumber is the largest number that shows nothing: 0 and 1.
@@ -79,7 +79,7 @@ func flaws(p problem.Problem, t Target) int {
 	if p.Calculation().Largest() <= earlierRange(t.Within) {
 		n += belowRange
 	}
-	if _, ok := estimated(p, 0, t.Grade); !ok && p.Kind() != problem.TogetherBoth {
+	if e, ok := estimated(p, 0, t.Grade); ok && len(e.Missed) > 0 {
 		n += lameEstimate
 	}
 	return n

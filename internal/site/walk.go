@@ -83,7 +83,7 @@ func (e exercise) lastStep() problem.Problem {
 // the step it shows, tell of the same situation.
 func working(w strategy.Way, of problem.Problem, in story.Story) page.Working {
 	out := plainWorking(w)
-	out.Why = w.Name.About()
+	out.Why = w.About()
 	for i, s := range w.Steps {
 		out.Steps[i].Picture = s.Picture
 		if s.Picture != nil && !picture.Suits(s.Picture, of) {
@@ -95,7 +95,7 @@ func working(w strategy.Way, of problem.Problem, in story.Story) page.Working {
 
 // plainWorking is a way in sentences and equations, without pictures.
 func plainWorking(w strategy.Way) page.Working {
-	out := page.Working{Name: w.Name.Title(), Chain: w.Chain}
+	out := page.Working{Name: w.Title(), Chain: w.Chain}
 	for _, s := range w.Steps {
 		out.Steps = append(out.Steps, page.Step{Say: s.Say, Equation: s.Equation})
 	}

@@ -123,7 +123,7 @@ func (f *figure) bondFaults() {
 	f.adds(f.group)
 	whole, parts := f.split()
 	for _, g := range append(parts, whole) {
-		if len(parts) < 2 || len(g.those("circle")) != 1 {
+		if len(parts) < 2 || len(pick(g.those("circle"), func(m mark) bool { return m.class != "gap" })) != 1 {
 			f.fault("bond: there are not circles for a whole and its parts")
 		}
 	}

@@ -59,7 +59,7 @@ var pictureFaults = []struct {
 	{"a bond is that of another story", bonds, try, otherStory, "does not go with its calculation: the whole is"},
 	{"dots are those of another story", dots, try, otherStory, "which the equation does not have"},
 	{"rows of dots are those of another story", rows, try, otherStory, "is neither the whole nor a part"},
-	{"tens and ones are those of another story", blocks, try, otherStory, "is neither the whole nor a part"},
+	{"tens and ones are those of another story", blocks, try, otherStory, "does not go with its calculation"},
 	{"dots that make ten are those of another story", making, try, otherSteps, "is no part"},
 	{"dots stand beside another step than theirs", back, learn, otherStep, "and does not show"},
 	{"a choice is no pair", apart, try, instead(`<bdi class=eq[^>]*>(\d+) \+ \d+</bdi></a>`, `$1</a>`), "is no pair"},

@@ -51,6 +51,7 @@ func (p *page) stories() {
 		p.replies(s, n)
 		p.solvedBy(s, details)
 		p.storyPictures(s, n)
+		p.crossings(s, n)
 	}
 }
 

@@ -28,6 +28,7 @@ func (p *page) walk() {
 	p.toldNumbers(s, true)
 	p.solvedBy(s, n)
 	p.grows(s, n)
+	p.crossings(s, n)
 	if say := find(n, "#say"); say != nil {
 		p.solvedPicture(s, say)
 	}

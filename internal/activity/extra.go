@@ -21,16 +21,13 @@ func extraRange(p problem.Problem, within int) (least, most int) {
 // using it gives a wrong number of its own. It reports whether a story could
 // take one.
 func placeExtra(r Request, stories []Activity) bool {
-	placed := false
-	walk(len(stories), draw(r.Key, r.Week, "extra"), func(i int) bool {
-		n, ok := extraFor(r, stories[i].Problem)
-		if ok {
+	for i := range shuffled(uint64(len(stories)), draw(r.Key, r.Week, "extra")) {
+		if n, ok := extraFor(r, stories[i].Problem); ok {
 			stories[i].ExtraNumber = n
-			placed = true
+			return true
 		}
-		return ok
-	})
-	return placed
+	}
+	return false
 }
 
 // extraFor finds an extra number for p. Chains have enough numbers as it is,
@@ -40,21 +37,19 @@ func extraFor(r Request, p problem.Problem) (int, bool) {
 		return 0, false
 	}
 	least, most := extraRange(p, r.Target.Within)
-	found := 0
-	walk(most-least+1, draw(r.Key, r.Week, "extra number", strconv.Itoa(p.Answer())), func(i int) bool {
-		n := i + least
-		if distinct(p, n) {
-			found = n
+	seed := draw(r.Key, r.Week, "extra number", strconv.Itoa(p.Answer()))
+	for i := range shuffled(uint64(most-least+1), seed) {
+		if n := int(i) + least; distinct(p, n) {
+			return n, true
 		}
-		return found > 0
-	})
-	return found, found > 0
+	}
+	return 0, false
 }
 
 // extra is the number that is not needed where a child who uses it can be
 // helped: not in chains, and not where another mistake gives the same.
 func (g Given) extra() int {
-	if g.Problem.Kind().Steps() != nil || g.Problem.Kind() == problem.TogetherBoth || g.ExtraNumber <= trivialNumber || !distinct(g.Problem, g.ExtraNumber) {
+	if g.Problem.Kind().Steps() != nil || g.Problem.Kind() == problem.TogetherBoth || g.ExtraNumber < 2 || !distinct(g.Problem, g.ExtraNumber) {
 		return 0
 	}
 	return g.ExtraNumber

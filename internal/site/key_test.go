@@ -62,6 +62,7 @@ var keyChanges = []keyChange{
 	{"the key", "Site.Key", func(_ *testing.T, in *Input) { in.Site.Key = "pond" }, lessons, false},
 	{"where the answers are", "Site.Answers", func(_ *testing.T, in *Input) { in.Site.Answers = week.AnswersLink }, print, false},
 	{"search engines", "Site.Index", func(_ *testing.T, in *Input) { in.Site.Index = !in.Site.Index }, pages, false},
+	{"what weeks bring back", "Site.Review", func(_ *testing.T, in *Input) { in.Site.Review = !in.Site.Review }, nothing, true}, // each week knows
 	{"a week less", "Site.Weeks", func(_ *testing.T, in *Input) { in.Site.Weeks = in.Site.Weeks[:testedWeeks-1] }, anyOf(home, feed, front), false},
 
 	{"the date", "Week.Date", changed(func(w *week.Week) { w.Date = "2026-10-07" }), anyOf(lessons, home, feed, front, weekly, desk), false},

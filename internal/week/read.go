@@ -59,7 +59,7 @@ func (r *reader) weeks(site *Site) {
 	}
 	byDate := make(map[string]*Week, len(main))
 	for _, name := range main {
-		if w := r.week(name, site.School); w != nil {
+		if w := r.week(name, *site); w != nil {
 			byDate[w.Date] = w
 		} else {
 			byDate[name.date] = nil // there, but not readable: said already
@@ -95,7 +95,7 @@ func (r *reader) noFolder(err error) {
 }
 
 // week reads one week file; nil when nothing in it can be read.
-func (r *reader) week(name fileName, school string) *Week {
+func (r *reader) week(name fileName, site Site) *Week {
 	text, ok := r.text(name.path)
 	if !ok {
 		return nil
@@ -104,9 +104,9 @@ func (r *reader) week(name fileName, school string) *Week {
 	if !ok {
 		return nil
 	}
-	w := r.settings(name, front)
+	w := r.settings(name, front, site.Review)
 	if note := strings.TrimSpace(front.note); note != "" {
-		w.Notes[school] = note
+		w.Notes[site.School] = note
 		r.checkNote(name.path, front.noteLine, front.note, w.Allow)
 		r.settingsBelow(name.path, front, w.settings)
 	}

@@ -79,7 +79,7 @@ Queridas familias, office@school.example
 	want := Site{
 		Name:  Text{By: map[string]string{"en": "Pebble Lane", "es": "Calle Guijarro"}},
 		Class: Text{Plain: "Room 4"}, Address: "https://school.example/home/",
-		Languages: []string{"en", "es", "pt-BR"}, School: "es", Theme: "slate", Key: "puddle", Answers: AnswersLink, Index: true,
+		Languages: []string{"en", "es", "pt-BR"}, School: "es", Theme: "slate", Key: "puddle", Answers: AnswersLink, Index: true, Review: true,
 		Weeks: []Week{
 			{
 				Date: "2026-09-14", Target: "add-within-20", Focus: "make-ten", Picture: "ten-frame", Stories: 3,
@@ -88,7 +88,7 @@ Queridas familias, office@school.example
 				Notes: map[string]string{"es": "Queridas familias, office@school.example", "en": "Dear families,"},
 			},
 			{
-				Date: "2026-09-21", Target: "add-within-20", Stories: 4, Minutes: 10,
+				Date: "2026-09-21", Target: "add-within-20", Stories: 4, Review: true, Minutes: 10,
 				Notes: map[string]string{"es": "Dear families,"},
 			},
 		},
@@ -165,6 +165,28 @@ func TestSamplesOfTheDocumentation(t *testing.T) {
 		}
 		if len(read.Weeks) != 3 || len(read.Weeks[2].OwnStories) != 1 || len(read.Weeks[2].OwnStories[0].In) != 1 || read.Weeks[1].Own == nil || read.Weeks[0].WarmUp != "reach" {
 			t.Errorf("sample was read as %+v", read)
+		}
+	}
+}
+
+// What was learned returns unless the site or the week says no; the week has the
+// last word.
+func TestReview(t *testing.T) {
+	for _, row := range []struct {
+		site, week string
+		want       bool
+	}{
+		{"", "", true},
+		{"review = false\n", "", false},
+		{"", "review = false\n", false},
+		{"review = false\n", "review = true\n", true},
+	} {
+		site, problems := Read(folder(
+			"site.toml", "name = \"Pebble Lane\"\nlanguages = [\"en\"]\n"+row.site,
+			"weeks/2026-09-14.md", "+++\ntarget = \"add-within-20\"\n"+row.week+"+++\n",
+		), someAllowed())
+		if len(problems) > 0 || site.Weeks[0].Review != row.want {
+			t.Errorf("site %q, week %q: want review %v, got %+v, %v", row.site, row.week, row.want, site.Weeks, problems)
 		}
 	}
 }

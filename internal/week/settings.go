@@ -11,8 +11,8 @@ import (
 	"homebuild/internal/tomlfile"
 )
 
-// settings reads the settings of a week.
-func (r *reader) settings(name fileName, f front) *Week {
+// settings reads the settings of a week; review is what the site says about it.
+func (r *reader) settings(name fileName, f front, review bool) *Week {
 	file := tomlfile.Parse(name.path, f.settings, f.first)
 	file.Example = `settings look like target = "add-within-20"; the note to families begins after the second "+++"`
 	s := file.Section()
@@ -26,7 +26,7 @@ func (r *reader) settings(name fileName, f front) *Week {
 		ExtraSentence: s.Switch("extra-sentence"),
 		NumberWords:   s.Switch("number-words"),
 		WarmUp:        s.OneOf("warm-up", "a warm-up", r.allowed.WarmUps),
-		Review:        s.Switch("review"),
+		Review:        switchOr(s, "review", review),
 		Minutes:       s.Number("minutes", 1, MaxMinutes, 10),
 		Allow:         allow(s),
 		Notes:         map[string]string{},
@@ -37,6 +37,15 @@ func (r *reader) settings(name fileName, f front) *Week {
 	w.OwnStories = r.ownStories(s, w.Allow)
 	r.problems = append(r.problems, file.Problems()...)
 	return w
+}
+
+// switchOr is true or false, and what otherwise holds when it is left out.
+func switchOr(s *tomlfile.Section, key string, otherwise bool) bool {
+	on := s.Switch(key)
+	if s.Value(key) == nil {
+		return otherwise
+	}
+	return on
 }
 
 // target reads a target from the list, and wants that or one spelled out.

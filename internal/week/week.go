@@ -41,6 +41,7 @@ type Site struct {
 	Key       string   // any word; another word gives other numbers
 	Answers   string   // where families who print find the answers: AnswersFoot or AnswersLink
 	Index     bool     // whether search engines may list the pages
+	Review    bool     // whether weeks bring back what earlier ones were about, where they do not say
 	Weeks     []Week   // oldest first
 }
 
@@ -56,7 +57,7 @@ type Week struct {
 	ExtraSentence bool           // one sentence that is not needed
 	NumberWords   bool           // numbers written as words
 	WarmUp        string         // one minute of moving first; may be empty
-	Review        bool           // whether stories of earlier weeks come back
+	Review        bool           // whether a story brings back what an earlier week was about
 	Minutes       int            // the time it takes at home
 	Allow         []string
 	Notes         map[string]string // Markdown by language tag

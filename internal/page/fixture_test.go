@@ -56,7 +56,7 @@ func (f fixture) views() map[string]View {
 		"invent.html": &Invent{WeekPage: f.week("es/2026-09-14-story.html"),
 			Characters: cardsOf(cards.Characters()), Settings: cardsOf(cards.Settings()),
 			Story:  []phrase.Line{line("blank", phrase.Blank("Blank", "")), line("how-many")},
-			Answer: f.story().AnswerFrame, Op: problem.Plus, Strip: f.numbers("check/")},
+			Answer: f.story().AnswerFrame, Strip: f.numbers("check/")},
 		"print.html": &Print{WeekPage: f.week("es/2026-09-14-print.html"),
 			Words: []phrase.Line{line("strategy"), line("picture")}, Class: f.class, Worked: f.story(),
 			Stories: []story.Story{f.story(), f.story()}, Answers: true,

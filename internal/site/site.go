@@ -101,6 +101,9 @@ func (p *Planned) weekPages(l *lister, lang *language, of *lesson, w week.Week) 
 		first = end
 	}
 	l.page(inventPage{lang, of})
+	if of.numbers() != nil {
+		l.page(weekCheckPage{lang, of})
+	}
 	l.page(printPage{lang, l.class, of, p.in.Site.Answers != week.AnswersLink})
 }
 

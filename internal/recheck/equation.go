@@ -135,6 +135,30 @@ func (q equation) numbers() []int {
 	return out
 }
 
+// String writes the equation.
+func (q equation) String() string {
+	var b strings.Builder
+	for i, s := range q {
+		if i > 0 {
+			b.WriteString(" = ")
+		}
+		for j, t := range s {
+			switch {
+			case t.sign < 0:
+				b.WriteString(" − ")
+			case j > 0:
+				b.WriteString(" + ")
+			}
+			if t.asked {
+				b.WriteByte('?')
+			} else {
+				fmt.Fprint(&b, t.n)
+			}
+		}
+	}
+	return b.String()
+}
+
 // equations works out every equation, chain and sum of a page.
 func (p *page) equations() {
 	for _, n := range all(p.root, "bdi.eq") {

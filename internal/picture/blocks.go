@@ -138,7 +138,11 @@ func (r blockRow) traded() problem.Places { return r.shown.Minus(problem.PlacesO
 
 // height has room for as many lines of sticks and of dots as a trade makes.
 func (r blockRow) height() int {
-	sticks, dots := (r.shown[problem.TensPlace]/10+9)/10, (r.shown[problem.OnesPlace]+4)/5
+	tens := r.shown[problem.TensPlace] / 10
+	if r.shown[problem.OnesPlace] > 9 {
+		tens++ // the place of the one that was opened
+	}
+	sticks, dots := (tens+9)/10, (r.shown[problem.OnesPlace]+4)/5
 	return max(blockHeight, sticks*(blockHeight-12)+8, dots*20+18)
 }
 

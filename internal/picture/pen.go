@@ -201,7 +201,7 @@ func (d *Pen) legend(y int, labels []label) {
 				d.cross(sample, r)
 			}
 			room := 54
-			if l.written() && l.n >= 100 {
+			if l.written() && l.n >= 100 || l.gap != noShape {
 				room = 58
 			}
 			d.number(x+room, y, l.amount)

@@ -60,8 +60,15 @@ func undrawn(plan WeekPlan) (Warning, bool) {
 		Setting: "picture", Count: n,
 		Text: fmt.Sprintf("%s does not show %d of the %d stories (%s): they have a %s",
 			r.Picture, n, len(plan.All()), strings.Join(slices.Compact(kinds), ", "), picture.BarModel),
-		Hint: "nothing to do; pictures for all stories of this target are: " + names(r.Target.Pictures),
+		Hint: "that is as it should be; pictures that show all of these stories are: " + names(showing(plan.All())),
 	}, n > 0
+}
+
+// showing lists the kinds of picture that can show all of some activities.
+func showing(all []Activity) []picture.Kind {
+	return slices.DeleteFunc(picture.Kinds(), func(kind picture.Kind) bool {
+		return slices.ContainsFunc(all, func(a Activity) bool { return !picture.Fits(kind, a.Problem) })
+	})
 }
 
 func count(chosen []choice, is func(choice) bool) int {

@@ -121,6 +121,7 @@ func TestFits(t *testing.T) {
 		{Drawing, problem.DifferenceMore, []int{20, 3}, true, "rows of dots to 20"},
 		{NumberLine, problem.TogetherBoth, []int{3, 4}, false, "a line shows one way to split, not all"},
 		{NumberLine, problem.AddToResult, []int{8, 0}, false, "a hop of nothing cannot be seen"},
+		{NumberLine, problem.TakeThenAdd, []int{10, 4, 4}, false, "two numbers at one place cannot be read"},
 		{NumberBond, problem.AddThenTake, []int{8, 6, 5}, false, "one bond has one whole"},
 		{Columns, problem.TogetherTotal, []int{4, 5}, false, "no tens to put in a column"},
 		{0, problem.TogetherTotal, []int{4, 5}, false, "no kind of picture"},

@@ -24,12 +24,14 @@ func Walk(stops ...int) Picture {
 	return l
 }
 
-// fitsLine wants one walk, of which every hop moves.
+// fitsLine wants one walk, of which every hop moves and no two end at one place.
 func fitsLine(p problem.Problem) bool {
 	if isBoth(p) || p.Kind() == problem.BiggerThenTogether {
 		return false
 	}
-	return !slices.Contains(numbers(walkOf(p, Solved).hops), 0)
+	walk := walkOf(p, Solved)
+	stops := slices.Sorted(slices.Values(numbers(walk.stops)))
+	return !slices.Contains(numbers(walk.hops), 0) && len(slices.Compact(stops)) == len(walk.stops)
 }
 
 func lineOf(p problem.Problem, stage Stage) Picture { return walkOf(p, stage) }

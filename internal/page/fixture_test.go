@@ -201,7 +201,7 @@ func (f fixture) numbers(folder string) []Number {
 }
 
 func (f fixture) weekCheck() *WeekCheck {
-	c := &WeekCheck{WeekPage: f.week("es/2026-09-14-check.html"), Numbers: []int{8, 39, 45}, Small: "check/index.html"}
+	c := &WeekCheck{WeekPage: f.week("es/check/2026-09-14.html"), Numbers: []int{8, 39, 45}, Small: "index.html"}
 	for _, two := range [][2]int{{39, 8}, {45, 8}, {45, 39}} {
 		sum := problem.Equal(problem.Sum(two[0], two[1]), problem.Number(two[0]+two[1]))
 		c.Pairs = append(c.Pairs, WeekPair{First: two[0], Second: two[1], Results: []CheckResult{

@@ -38,7 +38,7 @@ var (
 	learn = "en/" + dateOf(0) + ".html"
 	try   = "en/" + dateOf(0) + "-try.html"
 	sheet = "en/" + dateOf(0) + "-print.html"
-	check = "en/" + dateOf(0) + "-check.html"
+	check = "en/check/" + dateOf(0) + ".html"
 )
 
 // pictureFaults are planted one at a time in good pages. Numbers are found by

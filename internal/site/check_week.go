@@ -18,7 +18,7 @@ type weekCheckPage struct {
 	Lesson   *lesson
 }
 
-func weekCheckPath(tag, date string) string { return tag + "/" + date + "-check.html" }
+func weekCheckPath(tag, date string) string { return tag + "/check/" + date + ".html" }
 
 func (p weekCheckPage) path() string { return weekCheckPath(p.Language.Tag(), p.Lesson.date) }
 

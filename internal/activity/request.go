@@ -33,7 +33,8 @@ type Given struct {
 // Activity is one story problem with all that helps to solve it.
 type Activity struct {
 	Problem     problem.Problem
-	ExtraNumber int // 0 when every number is needed
+	ExtraNumber int  // 0 when every number is needed
+	WantsExtra  bool // a number that nobody needs is to be chosen with the story; see With
 	Estimate    estimate.Estimate
 	HasEstimate bool // whether an estimate helps here; else the part-whole test does
 	Picture     picture.Kind

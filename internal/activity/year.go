@@ -66,7 +66,7 @@ func (p *planner) week(r Request) WeekPlan {
 	m.targets[r.Target.ID]++
 	ours := plan.Stories[len(r.Given):]
 	arrange(ours)
-	extra := len(ours) == 0 || r.Extra && placeExtra(r, ours)
+	extra := len(ours) == 0 || r.Extra && wantExtra(r, ours)
 	plan.Worked.estimate()
 	for i := range plan.Stories {
 		plan.Stories[i].estimate()

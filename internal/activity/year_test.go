@@ -229,8 +229,8 @@ func TestEveryActivityIsComplete(t *testing.T) {
 	}
 }
 
-// Exactly one story has a number that is not needed; using it gives a number of
-// its own, and never the right one.
+// One story is asked to have a number that is not needed. Numbers that keep apart
+// give a wrong number of their own when they are used, and never the right one.
 func TestExtraNumber(t *testing.T) {
 	for _, target := range embedded(t) {
 		requests := weeksOf(target, 3, 4)
@@ -246,35 +246,45 @@ func TestExtraNumber(t *testing.T) {
 func checkExtra(t *testing.T, w WeekPlan) {
 	t.Helper()
 	id, extras := w.Request.Target.ID, 0
-	if w.Worked.ExtraNumber != 0 {
+	if w.Worked.WantsExtra {
 		t.Errorf("%s: the worked story has an extra number", id)
 	}
 	for _, a := range w.Stories {
-		if a.ExtraNumber == 0 {
+		if !a.WantsExtra {
 			continue
 		}
 		extras++
-		for _, q := range a.Problem.Quantities() {
-			if q.Value == a.ExtraNumber {
-				t.Errorf("%s: the extra number %d is also the %v of %v %v", id, a.ExtraNumber, q.Role, a.Problem.Kind(), a.Problem.Numbers())
+		for n := 2; n <= 60; n++ {
+			if Apart(a.Problem, n) {
+				checkApart(t, a.With(n))
 			}
-		}
-		used := 0
-		for _, m := range mistake.Of(a.Problem, a.ExtraNumber) {
-			if m.Cause == mistake.UsedExtra {
-				used++
-			}
-			if m.Cause == mistake.UsedExtra && !m.Only || m.Answer == a.Problem.Answer() {
-				t.Errorf("%s: %v %v with extra %d: %d is no sign of the extra number", id, a.Problem.Kind(), a.Problem.Numbers(), a.ExtraNumber, m.Answer)
-			}
-		}
-		if used == 0 {
-			t.Errorf("%s: %v %v with extra %d cannot be worked with it", id, a.Problem.Kind(), a.Problem.Numbers(), a.ExtraNumber)
 		}
 	}
 	warned := slices.ContainsFunc(w.Warnings, func(x Warning) bool { return x.Setting == "extra-sentence" })
 	if extras > 1 || (extras == 0) != warned {
 		t.Errorf("%s: %d extra numbers, warned %v; want one or a warning", id, extras, warned)
+	}
+}
+
+func checkApart(t *testing.T, a Activity) {
+	t.Helper()
+	name := fmt.Sprintf("%v %v with extra %d", a.Problem.Kind(), a.Problem.Numbers(), a.ExtraNumber)
+	for _, q := range a.Problem.Quantities() {
+		if q.Value == a.ExtraNumber {
+			t.Errorf("%s: it is also the %v", name, q.Role)
+		}
+	}
+	used := 0
+	for _, m := range mistake.Of(a.Problem, a.ExtraNumber) {
+		if m.Cause == mistake.UsedExtra {
+			used++
+		}
+		if m.Cause == mistake.UsedExtra && !m.Only || m.Answer == a.Problem.Answer() {
+			t.Errorf("%s: %d is no sign of the extra number", name, m.Answer)
+		}
+	}
+	if used == 0 {
+		t.Errorf("%s cannot be worked with it", name)
 	}
 }
 

@@ -32,7 +32,7 @@ func school(t *testing.T, files map[string]string, second string) site.Input {
 	if in.Targets, err = activity.Targets(); err != nil {
 		t.Fatal(err)
 	}
-	if in.Stock, err = story.LoadStock(); err != nil {
+	if in.Places, err = story.LoadPlaces(); err != nil {
 		t.Fatal(err)
 	}
 	allowed := week.Allowed{Languages: []string{"en", "fr"}}
@@ -120,8 +120,8 @@ func TestFindings(t *testing.T) {
 		want   []string
 		why    string
 	}{
-		{"a wish that cannot be met", map[string]string{"site.toml": oneLanguage, "weeks/2026-09-14.md": "+++\ntarget = \"find-the-start-within-20\"\nfocus = \"doubles\"\n+++\nAsk why.\n"}, "",
-			[]string{"plan: weeks/2026-09-14.md:3: doubles does not help"}, "the teacher learns of it before families do"},
+		{"a wish that cannot be met", map[string]string{"site.toml": oneLanguage, "weeks/2026-09-14.md": "+++\ntarget = \"subtract-within-20\"\nfocus = \"make-ten\"\n+++\nAsk why.\n"}, "",
+			[]string{"plan: weeks/2026-09-14.md:3: make-ten does not help"}, "the teacher learns of it before families do"},
 		{"no note at all", map[string]string{"site.toml": oneLanguage, "weeks/2026-09-14.md": "+++\ntarget = \"add-within-20\"\n+++\n"}, "",
 			[]string{"notes: weeks: no note to families for 2026-09-14"}, "it may have been forgotten"},
 		{"a long sentence in a note", map[string]string{"site.toml": oneLanguage, "weeks/2026-09-14.md": "+++\ntarget = \"add-within-20\"\n+++\nDear families,\n\nThis week we look at *two* numbers and we put the one with the other until we have ten.\n"}, "",

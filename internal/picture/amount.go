@@ -84,10 +84,13 @@ func grown(p problem.Problem, stage Stage) amounts {
 }
 
 // firstTold is what a story tells first. One that asks for a part begins with
-// the whole.
+// the whole, one that asks how many fewer with the smaller amount.
 func firstTold(p problem.Problem) problem.Role {
-	if p.Kind() == problem.TogetherAddend {
+	switch p.Kind() {
+	case problem.TogetherAddend:
 		return problem.RoleTotal
+	case problem.DifferenceFewer:
+		return problem.RoleSmaller
 	}
 	return p.Told()[0].Role
 }

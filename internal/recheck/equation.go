@@ -20,6 +20,25 @@ type term struct {
 // side is what stands on one side of an equals sign.
 type side []term
 
+// String is the side as a page writes it.
+func (s side) String() string {
+	text := ""
+	for i, t := range s {
+		switch {
+		case t.sign < 0:
+			text += " − "
+		case i > 0:
+			text += " + "
+		}
+		if t.asked {
+			text += "?"
+		} else {
+			text += strconv.Itoa(t.n)
+		}
+	}
+	return text
+}
+
 // equation is one side or several; with one it is a sum without an end.
 type equation []side
 

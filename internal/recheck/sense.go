@@ -35,7 +35,7 @@ func (p *page) senses() {
 		case e.near == e.exact:
 			p.add("%q: the answer %d is called close to itself", text(h), e.exact)
 		case !e.possible():
-			p.add("%q: from %d to %d is more than %v allows", text(h), e.low, e.high, equation{e.sum})
+			p.add("%q: from %d to %d is more than %v allows", text(h), e.low, e.high, e.sum)
 		case max(e.exact, slices.Max(e.sum.numbers())) <= 10:
 			p.add("%q: numbers to ten need no estimate", text(h))
 		}

@@ -124,7 +124,7 @@ func (p *page) answerSentence(s *story, n *html.Node) {
 	said, hidden := told(n)
 	switch {
 	case s.pairs():
-		if hidden == 0 && find(n, ".gap") == nil && (len(said) != 2 || !s.own.fill(said...).holds()) {
+		if hidden == 0 && find(n, ".gap") == nil && !onlySettles(n) && (len(said) != 2 || !s.own.fill(said...).holds()) {
 			p.add("%s: %q is not a pair for the equation", s.name, text(n))
 		}
 	case len(said) > 0 && !slices.Equal(said, s.answers):
@@ -132,6 +132,13 @@ func (p *page) answerSentence(s *story, n *html.Node) {
 	case len(said) == 0 && hidden == 0 && find(n, ".gap") == nil:
 		p.add("%s: %q says no number", s.name, text(n))
 	}
+}
+
+// onlySettles reports whether n tells what the answer settles and leaves the answer
+// itself out.
+func onlySettles(n *html.Node) bool {
+	so := find(n, ".so")
+	return so != nil && strings.TrimSpace(text(n)) == strings.TrimSpace(text(so))
 }
 
 // without lists what is in a and not in b.

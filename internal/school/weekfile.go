@@ -11,6 +11,7 @@ import (
 	"homebuild/internal/output"
 	"homebuild/internal/picture"
 	"homebuild/internal/site"
+	"homebuild/internal/story"
 	"homebuild/internal/strategy"
 	"homebuild/internal/week"
 )
@@ -32,8 +33,8 @@ func fill(name string, data any) string {
 
 // weekText is what goes into a week file.
 type weekText struct {
-	Date, Can, Target, Focus, Picture, WarmUp, Scene string
-	Focuses, Pictures, WarmUps, Scenes               string // remarks
+	Date, Can, Target, Focus, Picture, WarmUp, Place string
+	Focuses, Pictures, WarmUps, Places               string // remarks
 	Stories, MostStories, Minutes                    int
 	Language, Note                                   string
 	Others                                           []otherNote
@@ -53,13 +54,13 @@ func WeekPath(date string) string { return path.Join(week.Folder, date+".md") }
 // WeekFile is the file of a new week, with a remark above each setting.
 func (y *Year) WeekFile(p Proposal) output.File {
 	warmUps := each(y.WarmUps, func(m site.WarmUp) string { return m.ID })
-	places := scenes(y.Stock)
+	places := each(y.Places, func(p story.Place) string { return p.ID })
 	text := weekText{
 		Date: p.Date, Can: y.Catalog.Source().Plain(p.Target.CanLine()), Target: p.Target.ID, Focus: p.Focus, Picture: p.Picture,
-		WarmUp: warmUps[0], Scene: places[0],
+		WarmUp: warmUps[0], Place: places[0],
 		Focuses:  remark(each(p.Target.Strategies, strategy.Name.String)),
 		Pictures: remark(each(p.Target.Pictures, picture.Kind.String)),
-		WarmUps:  remark(warmUps), Scenes: remark(places),
+		WarmUps:  remark(warmUps), Places: remark(places),
 		Language: week.LanguageName(y.Site.School),
 	}
 	// A sample note only where the class's language is the one it is written in.

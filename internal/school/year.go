@@ -37,16 +37,9 @@ func (s *School) Year() (*Year, diag.Problems) {
 
 // Tellable lists the targets whose stories every language of the site can tell.
 func (y *Year) Tellable() []activity.Target {
-	told := map[problem.Kind]bool{}
-	for _, f := range y.Stock.Frames {
-		if len(y.Catalog.Without("story."+f.ID)) == 0 {
-			if kind, ok := f.Kind(); ok {
-				told[kind] = true
-			}
-		}
-	}
+	told := y.Told()
 	return slices.DeleteFunc(slices.Clone(y.Targets), func(t activity.Target) bool {
-		return slices.ContainsFunc(t.Kinds, func(k problem.Kind) bool { return !told[k] })
+		return slices.ContainsFunc(t.Kinds, func(k problem.Kind) bool { return !told.Tells(k) })
 	})
 }
 

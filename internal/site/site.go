@@ -15,7 +15,7 @@ type Input struct {
 	Site    week.Site
 	Catalog *i18n.Catalog
 	Targets []activity.Target
-	Stock   story.Stock
+	Places  story.Places
 	Theme   *page.Theme
 	WarmUps []WarmUp
 	// Program names the bytes of the program, which every page depends on;
@@ -100,7 +100,7 @@ func (p *Planned) weekPages(l *lister, lang *language, of *lesson, w week.Week) 
 		l.page(tryPage{lang, of, place, first, end})
 		first = end
 	}
-	l.page(inventPage{lang, of})
+	l.page(inventPage{lang, of, lang.ideas})
 	if of.numbers() != nil {
 		l.page(weekCheckPage{lang, of})
 	}

@@ -19,7 +19,7 @@ func someAllowed() Allowed {
 		Targets:    []string{"add-within-20", "subtract-within-20", "add-three-within-20"},
 		Strategies: []string{"make-ten", "doubles", "friendly-pair"},
 		Pictures:   []string{"bar-model", "ten-frame", "number-line"},
-		Settings:   []string{"harbour", "market"},
+		Places:     []string{"harbour", "market"},
 		WarmUps:    []string{"reach", "stamp"},
 		Themes:     []string{"paper", "slate"},
 		Kinds:      []string{"add-to-result", "together-total"},
@@ -59,7 +59,7 @@ target = "add-within-20"
 focus = "make-ten"
 picture = "ten-frame"
 stories = 3
-scene = "harbour"
+place = "harbour"
 extra-sentence = true
 number-words = true
 warm-up = "reach"
@@ -83,7 +83,7 @@ Queridas familias, office@school.example
 		Weeks: []Week{
 			{
 				Date: "2026-09-14", Target: "add-within-20", Focus: "make-ten", Picture: "ten-frame", Stories: 3,
-				Scene: "harbour", ExtraSentence: true, NumberWords: true, WarmUp: "reach", Review: true, Minutes: 15,
+				Place: "harbour", ExtraSentence: true, NumberWords: true, WarmUp: "reach", Review: true, Minutes: 15,
 				Allow: []string{"office@school.example"},
 				Notes: map[string]string{"es": "Queridas familias, office@school.example", "en": "Dear families,"},
 			},

@@ -22,7 +22,7 @@ func (r *reader) settings(name fileName, f front, review bool) *Week {
 		Focus:         s.OneOf("focus", "a strategy", r.allowed.Strategies),
 		Picture:       s.OneOf("picture", "a picture", r.allowed.Pictures),
 		Stories:       s.Number("stories", 1, MaxStories, DefaultStories),
-		Scene:         s.OneOf("scene", "a scene", r.allowed.Settings),
+		Place:         s.OneOf("place", "a place", r.allowed.Places),
 		ExtraSentence: s.Switch("extra-sentence"),
 		NumberWords:   s.Switch("number-words"),
 		WarmUp:        s.OneOf("warm-up", "a warm-up", r.allowed.WarmUps),
@@ -33,6 +33,7 @@ func (r *reader) settings(name fileName, f front, review bool) *Week {
 		file:          name.path,
 		settings:      s,
 	}
+	s.Renamed("scene", "place")
 	w.Own = ownTarget(s.Section("own-target", "a target of your own"), r.allowed.Kinds)
 	w.OwnStories = r.ownStories(s, w.Allow)
 	r.problems = append(r.problems, file.Problems()...)

@@ -20,9 +20,11 @@ func TestSlipsOfSettings(t *testing.T) {
   hint: did you mean "make-ten"? there are: make-ten, doubles, friendly-pair`},
 		{"misspelt picture", weekWith(`picture = "Bar-Model"`), at3 + `"Bar-Model" is not a picture
   hint: did you mean "bar-model"? there are: bar-model, ten-frame, number-line`},
-		{"misspelt scene", weekWith(`scene = "harbor"`), at3 + `"harbor" is not a scene
+		{"misspelt place", weekWith(`place = "harbor"`), at3 + `"harbor" is not a place
   hint: did you mean "harbour"? there are: harbour, market`},
-		{"unknown scene", weekWith(`scene = "moon base"`), at3 + `"moon base" is not a scene
+		{"the old word", weekWith(`scene = "harbour"`), at3 + `"scene" is called "place" now
+  hint: write place = "harbour"`},
+		{"unknown place", weekWith(`place = "moon base"`), at3 + `"moon base" is not a place
   hint: there are: harbour, market`},
 		{"misspelt warm-up", weekWith(`warm-up = "reech"`), at3 + `"reech" is not a warm-up
   hint: did you mean "reach"? there are: reach, stamp`},

@@ -53,7 +53,7 @@ type Week struct {
 	Focus         string         // the strategy the class practises; may be empty
 	Picture       string         // may be empty
 	Stories       int            // to try at home, 1 to 8
-	Scene         string         // where the stories happen; may be empty
+	Place         string         // where the week's stories begin; may be empty
 	ExtraSentence bool           // one sentence that is not needed
 	NumberWords   bool           // numbers written as words
 	WarmUp        string         // one minute of moving first; may be empty
@@ -106,7 +106,7 @@ type Allowed struct {
 	Targets    []string // ids
 	Strategies []string
 	Pictures   []string
-	Settings   []string // where stories happen
+	Places     []string // where stories happen
 	WarmUps    []string
 	Themes     []string
 	Kinds      []string // situations, for a target spelled out

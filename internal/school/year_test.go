@@ -39,7 +39,7 @@ func TestPropose(t *testing.T) {
 		{"the rule's own target is by rule, asked or not", []string{"add-within-20"}, Wishes{Target: "subtract-within-20", Focus: "bridge-back"},
 			Proposal{Date: "2026-09-21", ByRule: true, Focus: "bridge-back", Picture: "bar-model"}},
 		{"a published code that one target has", nil, Wishes{Target: "K.OA.A.4"},
-			Proposal{Date: "2026-09-14", Focus: "think-addition", Picture: "ten-frame"}},
+			Proposal{Date: "2026-09-14", Focus: "partners-of-ten", Picture: "ten-frame"}},
 	}
 	targets := []string{"add-within-20", "subtract-within-20", "compare-within-20", "subtract-within-20", "what-makes-ten"}
 	for i, test := range tests {

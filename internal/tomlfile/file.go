@@ -26,6 +26,7 @@ type File struct {
 type unreadable struct {
 	line        int
 	text, cause string
+	fault       fault // of a text of several lines
 }
 
 // maxUnreadable is how many unreadable lines of a file are told at once.
@@ -91,19 +92,21 @@ func (f *File) Problems() diag.Problems {
 	return all.problems
 }
 
-// skip puts a line that cannot be read aside, and gives the text without it. What
-// stands below a heading that cannot be read is passed over.
+// skip puts a line that cannot be read aside, with those that belong to it, and
+// gives the text without them. What stands below a heading that cannot be read is
+// passed over.
 func (f *File) skip(text string, wrong *unstable.ParserError) (rest string, ok bool) {
 	at := f.tree.lineAt(int(f.tree.parser.Range(wrong.Highlight).Offset))
 	lines := strings.Split(text, "\n")
-	row := listStart(lines, at-f.tree.root.Line, wrong.Message)
-	line := lines[row][:min(len(lines[row]), longestLine)]
-	f.unreadable = append(f.unreadable, unreadable{f.tree.root.Line + row, line, wrong.Message})
-	lines[row] = ""
+	b := blockAt(lines, listStart(lines, at-f.tree.root.Line, wrong.Message), wrong.Message)
+	line := lines[b.told][:min(len(lines[b.told]), longestLine)]
+	f.unreadable = append(f.unreadable, unreadable{f.tree.root.Line + b.told, line, wrong.Message, b.fault})
+	ok = strings.TrimSpace(lines[b.from]) != ""
+	clear(lines[b.from:b.to])
 	if strings.HasPrefix(strings.TrimSpace(line), "[") {
-		lines[row] = skipped
+		lines[b.from] = skipped
 	}
-	return strings.Join(lines, "\n"), strings.TrimSpace(line) != ""
+	return strings.Join(lines, "\n"), ok
 }
 
 // listStart is the line of a list that was never closed: the TOML library finds

@@ -92,7 +92,7 @@ func TestSlipsOfSettings(t *testing.T) {
   hint: keep one of the two; the first is on line 3`},
 		{"note inside the settings", weekWith(`Dear families`), at3 + `this line is not a setting
   hint: settings look like target = "add-within-20"; the note to families begins after the second "+++"`},
-		{"strange escape", weekWith(`focus = "make\-ten"`), at3 + `this line cannot be read: invalid escape character U+002D '-'`},
+		{"strange escape", weekWith(`focus = "make\-ten"`), at3 + "a backslash, \\, stands in the text\n  hint: take it away, or write two"},
 		{"word for the own target", "+++\nown-target = \"add\"\n+++\n", `weeks/2026-09-14.md:2: "own-target" is a table and needs lines of its own
   hint: write [own-target] on a line, and its settings below`},
 		{"two targets", weekWith("[own-target]\nlargest = 20"), at3 + `the week has a target and an own-target

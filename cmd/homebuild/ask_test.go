@@ -93,7 +93,7 @@ func TestStartAsks(t *testing.T) {
 		}
 	}
 	has(t, filepath.Join(folder, "site.toml"), `name = "Pebble Lane School"`, `languages = ["en", "ar", "es"]`, `address = "https://pebblelane.example/"`)
-	has(t, filepath.Join(folder, "weeks", "2026-09-14.md"), `target = "subtract-within-5"`, "weeks/2026-09-14.ar.md")
+	has(t, filepath.Join(folder, "weeks", "2026-09-14.toml"), `target = "subtract-within-5"`, "other language of the site, each with its three quotes: ar, es")
 }
 
 // What a flag has answered is not asked.
@@ -104,7 +104,7 @@ func TestStartAsksTheRestOnly(t *testing.T) {
 	if code != exitFine || strings.Contains(errs, "Monday") || strings.Contains(errs, "Grade") {
 		t.Errorf("exit code %d, want the name asked and nothing else\n%s\n%s", code, out, errs)
 	}
-	has(t, filepath.Join(folder, "weeks", "2026-10-05.md"), `target = "add-within-10"`)
+	has(t, filepath.Join(folder, "weeks", "2026-10-05.toml"), `target = "add-within-10"`)
 	_, _, errs = asked(t, nil, "start", folder+"2", "--yes")
 	if errs != "" {
 		t.Errorf("--yes: want nothing asked, got\n%s", errs)
@@ -120,13 +120,13 @@ func TestWeekAsks(t *testing.T) {
 	if code != exitFine || !strings.Contains(out, "partners-of-ten") || !strings.Contains(out, "no week had yet") {
 		t.Errorf("exit code %d, want the proposal taken, with its reason\n%s\n%s", code, out, errs)
 	}
-	has(t, filepath.Join(folder, "weeks", "2026-09-21.md"), `target = "partners-of-ten"`, `focus = "think-addition"`)
+	has(t, filepath.Join(folder, "weeks", "2026-09-21.toml"), `target = "partners-of-ten"`, `focus = "think-addition"`)
 
 	code, out, errs = asked(t, []string{"2026-10-05", "1", "3", "6"}, "week", folder) // all otherwise
 	if code != exitFine || strings.Contains(out, "no week had yet") || !strings.Contains(out, "focus    none\n  picture  none\n") {
 		t.Errorf("exit code %d, want one's own choices, and no reason made up\n%s\n%s", code, out, errs)
 	}
-	has(t, filepath.Join(folder, "weeks", "2026-10-05.md"), `target = "partners-of-ten"`, `# focus = "..."`, `# picture = "..."`)
+	has(t, filepath.Join(folder, "weeks", "2026-10-05.toml"), `target = "partners-of-ten"`, `# focus = "..."`, `# picture = "..."`)
 }
 
 // A terminal that hangs up leaves nothing half done.

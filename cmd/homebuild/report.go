@@ -4,7 +4,7 @@ package main
 // the matter, not that something failed, names the file, the line and the word
 // that was typed, in quotes, and gives one next step on a line of its own:
 //
-//	weeks/2026-09-14.md:3: "make-tne" is not a strategy
+//	weeks/2026-09-14.toml:3: "make-tne" is not a strategy
 //	  hint: did you mean "make-ten"?
 //
 // Results go to standard output, everything for a person to mend to standard

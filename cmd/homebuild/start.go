@@ -186,7 +186,7 @@ func (s *streams) started(folder string, files []output.File, target string) {
 	about := []string{"the settings of the year", "the first week: " + target, "how to go on, week by week"}
 	s.say("%q is ready:", filepath.ToSlash(folder))
 	for i, f := range files {
-		s.say("  %-20s  %s", f.Path, about[i])
+		s.say("  %-21s  %s", f.Path, about[i])
 	}
 	s.say("next: homebuild preview%s", argument(folder))
 	s.say("then open %s in a text editor, change your note and save: the page follows", path.Join(filepath.ToSlash(folder), files[1].Path))

@@ -87,19 +87,8 @@ func (d Draft) readme(date string) output.File {
 	}
 	return output.Text("README.txt", fill("README.txt.tmpl", map[string]string{
 		"Title": d.Name, "Line": strings.Repeat("=", len([]rune(d.Name))), "Link": address + date + ".html", "Zip": zip,
-		"Date": date, "Other": otherThan(d.Languages),
+		"Date": date,
 	}))
-}
-
-// otherThan is a language that a note could be in besides the class's own.
-func otherThan(languages []string) string {
-	if len(languages) > 1 {
-		return languages[1]
-	}
-	if languages[0] != "es" {
-		return "es"
-	}
-	return i18n.SourceTag
 }
 
 // notPlain is what some computer does not take in the name of a file.

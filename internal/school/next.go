@@ -85,8 +85,8 @@ func (s *School) refused(in site.Input, w Wishes) *diag.Problem {
 	}
 	draft := weekText{Target: w.Target, Focus: without(None, w.Focus), Picture: without(None, w.Picture)}
 	_, problems := week.Read(fstest.MapFS{
-		week.SiteFile:    {Data: []byte("name = \"x\"\nlanguages = [\"en\"]\n")},
-		WeekPath(w.Date): {Data: []byte(draft.String())},
+		week.SiteFile:     {Data: []byte("name = \"x\"\nlanguages = [\"en\"]\n")},
+		week.Path(w.Date): {Data: []byte(draft.String())},
 	}, s.allowed(in))
 	return first(problems)
 }

@@ -19,7 +19,7 @@ func folder(files map[string]string) fstest.MapFS {
 
 const (
 	plainSite = "name = \"Pebble Lane School\"\nlanguages = [\"en\"]\nkey = \"puddle\"\n"
-	plainWeek = "+++\ntarget = \"add-within-20\"\n+++\n"
+	plainWeek = "# ours\ntarget = \"add-within-20\"\n"
 )
 
 // The example school is what teachers copy: its own files must be right.
@@ -55,7 +55,7 @@ func TestIsSchool(t *testing.T) {
 	tests := []struct {
 		file string
 		want bool
-	}{{"site.toml", true}, {"Site.toml.txt", true}, {"weeks/2026-09-14.md", true}, {"letter.txt", false}}
+	}{{"site.toml", true}, {"Site.toml.txt", true}, {"weeks/2026-09-14.toml", true}, {"letter.txt", false}}
 	for _, test := range tests {
 		if got := IsSchool(folder(map[string]string{test.file: "x"})); got != test.want {
 			t.Errorf("IsSchool with %s: want %t, got %t", test.file, test.want, got)
@@ -65,7 +65,7 @@ func TestIsSchool(t *testing.T) {
 
 // What is slow to read is kept while its files stay the same, and no longer.
 func TestCache(t *testing.T) {
-	files := folder(map[string]string{"site.toml": plainSite, "weeks/2026-09-14.md": plainWeek})
+	files := folder(map[string]string{"site.toml": plainSite, "weeks/2026-09-14.toml": plainWeek})
 	s := Open("my-class", files)
 	first, problems := s.Load()
 	if len(problems) > 0 {
@@ -87,7 +87,7 @@ func TestCache(t *testing.T) {
 // A message needs an address, and a week that there is.
 func TestMessages(t *testing.T) {
 	s := Open("my-class", folder(map[string]string{
-		"site.toml": plainSite + "address = \"https://pebblelane.example/home\"\n", "weeks/2026-09-14.md": plainWeek, "weeks/2026-09-21.md": plainWeek,
+		"site.toml": plainSite + "address = \"https://pebblelane.example/home\"\n", "weeks/2026-09-14.toml": plainWeek, "weeks/2026-09-21.toml": plainWeek,
 	}))
 	in, problems := s.Load()
 	if len(problems) > 0 {

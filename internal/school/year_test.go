@@ -12,7 +12,7 @@ func yearOf(t *testing.T, targets ...string) *Year {
 	files := map[string]string{"site.toml": plainSite}
 	date := "2026-09-14"
 	for _, target := range targets {
-		files["weeks/"+date+".md"] = "+++\ntarget = \"" + target + "\"\n+++\n"
+		files["weeks/"+date+".toml"] = "target = \"" + target + "\"\n"
 		date = mondayAfter(date)
 	}
 	year, problems := Open("my-class", folder(files)).Year()

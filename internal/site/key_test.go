@@ -82,7 +82,8 @@ var keyChanges = []keyChange{
 	{"a story of the teacher's own", "Week.OwnStories", changed(func(w *week.Week) {
 		w.OwnStories = []week.OwnStory{{Text: "Lina tiene 8 conchas. Encuentra 6. ¿Cuántas tiene ahora?", Reading: "add-to-result 8 + 6 = ?"}}
 	}), fromThen, false},
-	{"a note in one language", "Week.Notes", changed(func(w *week.Week) { w.Notes = map[string]string{"es": "Hola.", "ar": "سلام"} }), both(learn, thisWeek), false},
+	{"a note in one language", "Week.Notes", changed(func(w *week.Week) { w.HasNote, w.Notes = true, map[string]string{"es": "Hola.", "ar": "سلام"} }), both(learn, thisWeek), false},
+	{"a greeting for a note", "Week.HasNote", changed(func(w *week.Week) { w.HasNote = !w.HasNote }), both(learn, thisWeek), false},
 }
 
 // The files that a change may touch.

@@ -94,7 +94,7 @@ func (p *Planned) Pages() []File {
 
 // weekPages lists the pages of one week in one language.
 func (p *Planned) weekPages(l *lister, lang *language, of *lesson, w week.Week) {
-	l.page(learnPage{lang, l.class, of, w.Minutes, warmUp(p.in.WarmUps, w.WarmUp, of), note(w.Notes, lang, l.class)})
+	l.page(learnPage{lang, l.class, of, w.Minutes, warmUp(p.in.WarmUps, w.WarmUp, of), l.note(w, lang)})
 	first := 0
 	for place, end := range pagesToTry(of.stories) {
 		l.page(tryPage{lang, of, place, first, end})

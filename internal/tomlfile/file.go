@@ -98,10 +98,14 @@ func (f *File) Problems() diag.Problems {
 func (f *File) skip(text string, wrong *unstable.ParserError) (rest string, ok bool) {
 	at := f.tree.lineAt(int(f.tree.parser.Range(wrong.Highlight).Offset))
 	lines := strings.Split(text, "\n")
-	b := blockAt(lines, listStart(lines, at-f.tree.root.Line, wrong.Message), wrong.Message)
+	row := at - f.tree.root.Line
+	b := blockAt(lines, row, wrong.Message)
+	if start := listStart(lines, row, wrong.Message); start < row {
+		b = block{from: start, to: row, told: start}
+	}
 	line := lines[b.told][:min(len(lines[b.told]), longestLine)]
 	f.unreadable = append(f.unreadable, unreadable{f.tree.root.Line + b.told, line, wrong.Message, b.fault})
-	ok = strings.TrimSpace(lines[b.from]) != ""
+	ok = strings.TrimSpace(lines[b.from]) != "" && line != skipped
 	clear(lines[b.from:b.to])
 	if strings.HasPrefix(strings.TrimSpace(line), "[") {
 		lines[b.from] = skipped
@@ -110,9 +114,10 @@ func (f *File) skip(text string, wrong *unstable.ParserError) (rest string, ok b
 }
 
 // listStart is the line of a list that was never closed: the TOML library finds
-// out lines later, at the next key.
+// out lines later, at the next key or heading.
 func listStart(lines []string, row int, cause string) int {
-	if !strings.Contains(cause, "array") || strings.Contains(lines[row], "[") && row < len(lines)-1 {
+	isHead := heading.MatchString(lines[row])
+	if !strings.Contains(cause, "array") || strings.Contains(lines[row], "[") && row < len(lines)-1 && !isHead {
 		return row
 	}
 	for i := row; i >= 0; i-- {

@@ -18,7 +18,8 @@ const (
 var (
 	opening  = regexp.MustCompile(`^\s*[\w."'-]+\s*=\s*("""|'''|[“”„«»‘’‚‹›＂"']{3})(.*)$`)
 	oneQuote = regexp.MustCompile(`^\s*[\w."'-]+\s*=\s*(?:"[^"]*|'[^']*)$`)
-	setting  = regexp.MustCompile(`^\s*(?:[\w-]+\s*=|\[{1,2}[\w.-]+\]{1,2}\s*$)`)
+	heading  = regexp.MustCompile(`^\s*\[{1,2}[\w. -]+\]{1,2}\s*(?:#.*)?$`)
+	setting  = regexp.MustCompile(`^\s*[\w-]+\s*=`)
 )
 
 // block is what has to be put aside of a text that cannot be read: its lines from
@@ -66,9 +67,8 @@ func closing(lines []string, open int, quotes, rest string) (end int, closed boo
 		return open + 1, true
 	}
 	for i := open + 1; i < len(lines); i++ {
-		m := opening.FindStringSubmatch(lines[i])
 		switch {
-		case m != nil || setting.MatchString(lines[i]) && strings.HasPrefix(strings.TrimSpace(lines[i]), "["):
+		case opening.MatchString(lines[i]), heading.MatchString(lines[i]):
 			return i, false
 		case strings.Contains(lines[i], quotes), curlyEnd.MatchString(lines[i]):
 			return i + 1, true
@@ -84,7 +84,7 @@ var curlyEnd = regexp.MustCompile(`^\s*[“”„«»‘’‚‹›＂]{3}\s*$`
 func continued(lines []string, open int) int {
 	for i := open + 1; i < len(lines); i++ {
 		line := strings.TrimSpace(lines[i])
-		if setting.MatchString(lines[i]) || strings.HasPrefix(line, "#") {
+		if setting.MatchString(lines[i]) || heading.MatchString(lines[i]) || strings.HasPrefix(line, "#") {
 			return i
 		}
 		if strings.HasSuffix(line, `"`) || strings.HasSuffix(line, "'") {

@@ -5,12 +5,9 @@
 // # The folder
 //
 //	site.toml                what stays the same all year
-//	weeks/2026-09-14.md      a week: its settings, then a note to families
-//	weeks/2026-09-14.es.md   the same note in Spanish
+//	weeks/2026-09-14.toml    a week: its settings, and a note to families
 //
-// All files are plain text in UTF-8. A week is named by a date, best its
-// Monday. A note in another language holds the note alone; a language without
-// one shows the class's own.
+// All files are plain text in UTF-8. A week is named by a date, its Monday.
 //
 // # The site
 //
@@ -37,9 +34,11 @@
 //
 // # A week
 //
-// Settings stand between two lines of three plus signs. Only target is needed.
+// Only target is needed. The note is written in any of the site's languages, in
+// as many as the teacher writes; a language without one shows the class's own.
+// Without a table of notes families read a greeting of ours, each in their
+// language.
 //
-//	+++
 //	target         = "add-within-20"  # homebuild targets lists them
 //	focus          = "make-ten"       # the strategy the class practises
 //	picture        = "bar-model"
@@ -51,13 +50,18 @@
 //	review         = false            # stories of earlier weeks come back
 //	minutes        = 10               # the time it takes
 //	allow          = ["office@school.example"]
-//	+++
+//
+//	[note]
+//	en = """
 //	This week we **make a ten first**. Ask your child *why* it works.
 //	Questions? Write to office@school.example.
+//	"""
+//	es = """
+//	Esta semana **primero formamos una decena**.
+//	"""
 //
 // Instead of a target from the list, one can be spelled out:
 //
-//	+++
 //	stories = 3
 //
 //	[own-target]
@@ -67,15 +71,12 @@
 //	parts     = 2               # or 3 addends
 //	crossing  = "always"        # a ten is crossed; or "never", "either"
 //	steps     = 1               # or 2 for a chain
-//	+++
-//	Dear families, ...
 //
 // A teacher can write stories for the week; they come before ours and count as
 // stories to try. The text is in the class's language, reading says what it
 // tells ("homebuild check" lists what fits), answer and translations may be left
 // out:
 //
-//	+++
 //	target = "add-within-20"
 //
 //	[[own-story]]
@@ -85,13 +86,12 @@
 //
 //	[own-story.in]
 //	es = "Lina tiene 8 conchas. Encuentra 6 más. ¿Cuántas conchas tiene ahora?"
-//	+++
 //
 // # The note
 //
 // A note is Markdown: blank lines between paragraphs, *slanted* and **strong**
 // words, lists. Pages are public and fetch nothing, so HTML, pictures, e-mail
 // addresses, telephone and id numbers, and links stop the build with the
-// reason. What stands in allow, in full, may be shown in that week's notes;
-// links must begin with https://.
+// reason, in every language alike. What stands in allow, in full, may be shown in
+// that week's notes; links must begin with https://.
 package week

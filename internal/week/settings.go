@@ -12,10 +12,7 @@ import (
 )
 
 // settings reads the settings of a week.
-func (r *reader) settings(name fileName, f front) *Week {
-	file := tomlfile.Parse(name.path, f.settings, f.first)
-	file.Example = `settings look like target = "add-within-20"; the note to families begins after the second "+++"`
-	s := file.Section()
+func (r *reader) settings(name fileName, s *tomlfile.Section) *Week {
 	w := &Week{
 		Date:          name.date,
 		Target:        target(s, r.allowed.Targets),
@@ -27,15 +24,13 @@ func (r *reader) settings(name fileName, f front) *Week {
 		NumberWords:   s.Switch("number-words"),
 		WarmUp:        s.OneOf("warm-up", "a warm-up", r.allowed.WarmUps),
 		Review:        s.Switch("review"),
-		Minutes:       s.Number("minutes", 1, MaxMinutes, 10),
+		Minutes:       s.Number("minutes", 1, MaxMinutes, DefaultMinutes),
 		Allow:         allow(s),
-		Notes:         map[string]string{},
 		file:          name.path,
 		settings:      s,
 	}
 	w.Own = ownTarget(s.Section("own-target", "a target of your own"), r.allowed.Kinds)
 	w.OwnStories = r.ownStories(s, w.Allow)
-	r.problems = append(r.problems, file.Problems()...)
 	return w
 }
 

@@ -60,6 +60,7 @@ type Week struct {
 	Minutes       int            // the time it takes at home
 	Allow         []string
 	Notes         map[string]string // Markdown by language tag
+	HasNote       bool              // whether the file has a note, be it an empty one; without it families read a greeting of ours
 	OwnStories    []OwnStory        // told by the teacher, in the file's order
 
 	file     string
@@ -128,9 +129,6 @@ const (
 	DefaultStories = 4
 	DefaultMinutes = 10
 )
-
-// hasNote reports whether the week has a note in a language.
-func (w Week) hasNote(tag string) bool { return w.Notes[tag] != "" }
 
 // sortWeeks puts the oldest week first.
 func sortWeeks(weeks []Week) {

@@ -118,7 +118,7 @@ func TestEveryEditIsAFreshBuild(t *testing.T) {
 			putFile(t, path, strings.Replace(string(text), old, new, 1))
 		}
 	}
-	colours := strings.Replace(readFile(t, themes.Files, "paper/theme.toml"), "#f4ecdd", "#f4ecde", 1)
+	colours := strings.Replace(readFile(t, themes.Files, "paper/colours.toml"), "#f4ecdd", "#f4ecde", 1)
 	spanish := strings.ReplaceAll(readFile(t, locales.Files, "es.toml"), "Lina", "Ana")
 	steps := []struct {
 		name string
@@ -127,7 +127,7 @@ func TestEveryEditIsAFreshBuild(t *testing.T) {
 		{"nothing", func() {}},
 		{"a note", edit("weeks/2026-09-21.toml", "Dear families", "Dear all")},
 		{"the number of stories", edit("weeks/2026-10-05.toml", "= 3", "= 5")},
-		{"a theme of one's own", func() { putFile(t, filepath.Join(dir, "themes/paper/theme.toml"), colours) }},
+		{"a theme of one's own", func() { putFile(t, filepath.Join(dir, "themes/paper/colours.toml"), colours) }},
 		{"a language file of one's own", func() { putFile(t, filepath.Join(dir, "locales/es.toml"), spanish) }},
 		{"the name", edit("site.toml", "Pebble Lane", "Harbour")},
 		{"the address", edit("site.toml", "pebblelane.example", "harbour.example")},

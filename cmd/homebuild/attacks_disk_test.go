@@ -60,7 +60,7 @@ func TestAttacksOnTheDisk(t *testing.T) {
 			}
 		}
 	}
-	theme := readFile(t, themes.Files, "paper/theme.toml")
+	theme := readFile(t, themes.Files, "paper/colours.toml")
 	tests := []struct {
 		name string
 		make func(t *testing.T, dir string)
@@ -93,15 +93,15 @@ func TestAttacksOnTheDisk(t *testing.T) {
 		{"a language nobody asked for is a pipe", pipe("locales/fr.toml"), ""},
 		{"languages are a link out", link("../other", "locales"), ""},
 		{"a theme is a link out", link("../../other", "themes/own"), `site.toml:3: "own" is not a theme`},
-		{"a theme's colours are a link out", link("../../../secret.toml", "themes/own/theme.toml"), "themes/own/theme.toml: this is a link to another place"},
-		{"a theme's colours are a pipe", pipe("themes/own/theme.toml"), "themes/own/theme.toml: this is not a file"},
-		{"a theme's colours are 100 MB", large("themes/own/theme.toml"), "themes/own/theme.toml: the file is larger than 1 MB"},
+		{"a theme's colours are a link out", link("../../../secret.toml", "themes/own/colours.toml"), "themes/own/colours.toml: this is a link to another place"},
+		{"a theme's colours are a pipe", pipe("themes/own/colours.toml"), "themes/own/colours.toml: this is not a file"},
+		{"a theme's colours are 100 MB", large("themes/own/colours.toml"), "themes/own/colours.toml: the file is larger than 1 MB"},
 		{"a theme's look is a pipe", func(t *testing.T, dir string) {
-			file("themes/own/theme.toml", theme)(t, dir)
+			file("themes/own/colours.toml", theme)(t, dir)
 			pipe("themes/own/theme.css")(t, dir)
 		}, "themes/own/theme.css: this is not a file"},
 		{"a theme's look is a link out", func(t *testing.T, dir string) {
-			file("themes/own/theme.toml", theme)(t, dir)
+			file("themes/own/colours.toml", theme)(t, dir)
 			link("../../../secret.css", "themes/own/theme.css")(t, dir)
 		}, "themes/own/theme.css: this is a link to another place"},
 	}
@@ -110,7 +110,7 @@ func TestAttacksOnTheDisk(t *testing.T) {
 			t.Parallel()
 			parent := t.TempDir()
 			dir := filepath.Join(parent, "school")
-			for _, name := range []string{"secret.toml", "secret.css", "other/2026-09-14.toml", "other/es.toml", "other/theme.toml"} {
+			for _, name := range []string{"secret.toml", "secret.css", "other/2026-09-14.toml", "other/es.toml", "other/colours.toml"} {
 				putFile(t, filepath.Join(parent, name), "hunter2")
 			}
 			site := plainSite

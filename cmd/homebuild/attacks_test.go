@@ -128,14 +128,14 @@ func (a attack) prepare(t *testing.T, dir string) {
 		putFile(t, filepath.Join(dir, "locales", "es.toml"), es)
 	case "themes":
 		site += "theme = \"own\"\n"
-		colours, css := readFile(t, themes.Files, "paper/theme.toml"), a.Text
+		colours, css := readFile(t, themes.Files, "paper/colours.toml"), a.Text
 		switch {
 		case whole:
 			colours, css = own, ""
 		case strings.HasPrefix(a.Text, "#"):
 			colours, css = strings.Replace(colours, "#f4ecdd", a.Text, 1), ""
 		}
-		putFile(t, filepath.Join(dir, "themes/own/theme.toml"), colours)
+		putFile(t, filepath.Join(dir, "themes/own/colours.toml"), colours)
 		putFile(t, filepath.Join(dir, "themes/own/theme.css"), css)
 	}
 	putFile(t, filepath.Join(dir, "site.toml"), site)
@@ -196,7 +196,7 @@ func checkAttack(t *testing.T, a attack, dir string) {
 	}
 }
 
-var placed = regexp.MustCompile(`^(site\.toml|weeks/2026-09-14\.toml|locales/es\.toml|themes/own(/theme\.(toml|css))?)(:\d+)?: `)
+var placed = regexp.MustCompile(`^(site\.toml|weeks/2026-09-14\.toml|locales/es\.toml|themes/own(/(colours\.toml|theme\.css))?)(:\d+)?: `)
 
 // checkInert reads every page as a browser would, and finds nothing in it that
 // acts or asks for anything.

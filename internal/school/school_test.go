@@ -105,3 +105,12 @@ func TestMessages(t *testing.T) {
 		t.Errorf("want the file that lacks an address, got %v", wrong)
 	}
 }
+
+// A theme's colours once stood in a file of another name; that is told.
+func TestOldNameOfColours(t *testing.T) {
+	s := Open("my-class", folder(map[string]string{"site.toml": plainSite + "theme = \"ours\"\n", "weeks/2026-09-14.toml": plainWeek, "themes/ours/theme.toml": "name = \"Ours\""}))
+	_, problems := s.Load()
+	if len(problems) != 1 || problems[0].String() != "my-class/themes/ours: a theme's colours are in a file \"colours.toml\" now\n  hint: name theme.toml that" {
+		t.Errorf("want the new name told, got\n%v", problems)
+	}
+}

@@ -156,7 +156,7 @@ func spoken(tag string) func(*testing.T, *Input) {
 }
 
 func themeWith(t *testing.T, was, is string) *page.Theme {
-	raw, err := fs.ReadFile(themes.Files, "paper/theme.toml")
+	raw, err := fs.ReadFile(themes.Files, "paper/colours.toml")
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -164,7 +164,7 @@ func themeWith(t *testing.T, was, is string) *page.Theme {
 	if bytes.Equal(raw, changed) {
 		t.Fatalf("the theme has no colour %s", was)
 	}
-	theme, err := page.ReadTheme(folder(t, "base"), fstest.MapFS{"theme.toml": {Data: changed}})
+	theme, err := page.ReadTheme(folder(t, "base"), fstest.MapFS{"colours.toml": {Data: changed}})
 	if err != nil {
 		t.Fatal(err)
 	}

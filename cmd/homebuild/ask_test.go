@@ -23,17 +23,22 @@ func asked(t *testing.T, answers []string, args ...string) (code int, out, errs 
 	s := testStreams(&stdout, &stderr)
 	s.in = bufio.NewReader(strings.NewReader(strings.Join(answers, "\n") + "\n"))
 	s.person = true
+	s.now = func() time.Time { return time.Date(2026, 9, 9, 12, 0, 0, 0, time.UTC) }
 	return s.run(args), stdout.String(), stderr.String()
 }
 
-// testStreams are those of nobody, on a day in September, with one name for the
+// testStreams are those of nobody, on the day of the tests, with one name for the
 // running program.
 func testStreams(out, errs io.Writer) *streams {
 	s := newStreams(strings.NewReader(""), out, errs)
-	s.now = func() time.Time { return time.Date(2026, 9, 9, 12, 0, 0, 0, time.UTC) }
+	s.now = testDay
 	s.program = theProgram
 	return s
 }
+
+// testDay is when tests run: a day on which families see every week of the example
+// school.
+func testDay() time.Time { return time.Date(2027, 3, 1, 12, 0, 0, 0, time.UTC) }
 
 // theProgram is asked for in every build, and does not change while tests run.
 var theProgram = sync.OnceValue(programSum)

@@ -2,6 +2,7 @@ package main
 
 import (
 	"fmt"
+	"os"
 	"strings"
 
 	"github.com/spf13/cobra"
@@ -24,6 +25,11 @@ func newRootCmd(s *streams) *cobra.Command {
 			}
 			return unknownCommand(cmd, args[0])
 		},
+	}
+	on := cmd.PersistentFlags().String("on", "", "take this `date` for today: 2026-09-14")
+	cmd.PersistentPreRunE = func(*cobra.Command, []string) (err error) {
+		s.today, err = readToday(*on, os.Getenv("SOURCE_DATE_EPOCH"), s.now)
+		return err
 	}
 	cmd.SetIn(s.in)
 	cmd.SetOut(s.out)

@@ -49,7 +49,11 @@ func runShare(s *streams, from *folder, date, language string) error {
 		return problems
 	}
 	if date == "" {
-		date = made.Newest().Date
+		newest, ok := made.Newest()
+		if !ok {
+			newest = made.Site.Weeks[0]
+		}
+		date = newest.Date
 	}
 	messages, wrong := from.Messages(made.Input, date)
 	switch {

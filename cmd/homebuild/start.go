@@ -51,6 +51,7 @@ func runStart(s *streams, folder string, draft school.Draft, yes bool) error {
 	if err := missing(draft); err != nil && !asked && !yes {
 		return err
 	}
+	draft.Today = s.today
 	proposed := s.proposed(folder, draft)
 	if asked && draft.Name == "" {
 		proposed.Name = "School" // until it is asked for
@@ -99,7 +100,7 @@ func (s *streams) proposed(folder string, d school.Draft) school.Draft {
 		d.Languages = []string{i18n.SourceTag}
 	}
 	if d.Week.Date == "" {
-		d.Week.Date = school.MondayFrom(s.today())
+		d.Week.Date = school.MondayFrom(s.today)
 	}
 	if d.Week.Target == "" {
 		d.Week.Target = school.FirstTarget

@@ -35,6 +35,7 @@ func newWeekCmd(s *streams) *cobra.Command {
 	flags.StringVar(&wishes.Focus, "focus", "", "the way of working that the class practises, or \"none\"")
 	flags.StringVar(&wishes.Picture, "picture", "", "how the class draws, or \"none\"")
 	flags.StringVar(&old, "from", "", "turn a `file` of the older form, weeks/2026-09-14.md, into the form of today; \"weeks\" for all")
+	flags.BoolVar(&wishes.OddDate, "anyway", false, "take a date that looks like a slip")
 	flags.BoolVar(&yes, "yes", false, "ask nothing")
 	proposes(cmd, "target", targetWords)
 	proposes(cmd, "focus", focusWords)
@@ -73,17 +74,17 @@ func runWeek(s *streams, from *folder, wishes school.Wishes, ask bool) error {
 	if len(problems) > 0 {
 		return problems
 	}
-	proposal, wrong := year.Propose(s.today(), wishes)
+	proposal, wrong := year.Propose(wishes)
 	if wrong == nil && ask {
 		given := wishes
 		if err := s.askWeek(year, proposal, given, &wishes); err != nil {
 			return err
 		}
-		if proposal, wrong = year.Propose(s.today(), wishes); wrong == nil {
+		if proposal, wrong = year.Propose(wishes); wrong == nil {
 			if err := s.askWays(proposal, given, &wishes); err != nil {
 				return err
 			}
-			proposal, wrong = year.Propose(s.today(), wishes)
+			proposal, wrong = year.Propose(wishes)
 		}
 	}
 	if wrong != nil {

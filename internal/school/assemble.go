@@ -33,8 +33,14 @@ func (s *School) Assemble(program func() string) (*Site, diag.Problems) {
 	return &Site{in, planned, s.Locate(notices)}, s.Locate(problems)
 }
 
-// Newest is the week that families see first.
-func (s *Site) Newest() week.Week { return s.Site.Weeks[len(s.Site.Weeks)-1] }
+// Newest is the week that families see first; false when they see none yet.
+func (s *Site) Newest() (newest week.Week, ok bool) {
+	showing := s.Site.Showing(s.On)
+	if len(showing) == 0 {
+		return week.Week{}, false
+	}
+	return showing[len(showing)-1], true
+}
 
 // Messages are the texts that send the link of a week home, by language. The
 // problem has no file when it is the date that there is no week of.

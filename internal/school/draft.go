@@ -23,6 +23,7 @@ type Draft struct {
 	Languages []string // tags, the class's own first
 	Address   string   // empty for none
 	Week      Wishes   // for the first week; its date is needed
+	Today     string   // from then on families see the first week, be it before the usual day
 }
 
 // Check reads the draft as a build will, in its words. The problem has no place:
@@ -53,12 +54,12 @@ func (d Draft) Files() ([]output.File, *diag.Problem) {
 	if len(problems) > 0 {
 		return nil, first(problems)
 	}
-	proposal, wrong := year.Propose("", d.Week)
+	proposal, wrong := year.Propose(d.Week)
 	if wrong != nil {
 		return nil, wrong
 	}
 	d.Name, d.Languages, d.Address = year.Site.Name.Plain, year.Site.Languages, year.Site.Address // as they were understood
-	files := []output.File{output.Text(week.SiteFile, d.settings()), year.WeekFile(proposal), d.readme(proposal.Date)}
+	files := []output.File{output.Text(week.SiteFile, d.settings()), year.WeekFile(proposal.shownFrom(d.Today)), d.readme(proposal.Date)}
 	for _, f := range files {
 		folder[f.Path] = &fstest.MapFile{Data: must(f.Render())}
 	}

@@ -31,11 +31,12 @@ func fill(name string, data any) string {
 
 // weekText is what goes into a week file.
 type weekText struct {
-	Date, Can, Target, Focus, Picture, WarmUp, Scene string
-	Focuses, Pictures, WarmUps, Scenes               string // remarks
-	Stories, MostStories, Minutes                    int
-	Tag, Language, Greeting                          string   // of the class
-	Others                                           []string // tags of the site's other languages
+	Date, ShowFrom, Usual, Can, Target, Focus, Picture, WarmUp, Scene string
+	Focuses, Pictures, WarmUps, Scenes                                string // remarks
+	OddDate                                                           bool
+	Stories, MostStories, Minutes                                     int
+	Tag, Language, Greeting                                           string   // of the class
+	Others                                                            []string // tags of the site's other languages
 }
 
 func (w weekText) String() string {
@@ -49,7 +50,7 @@ func (y *Year) WeekFile(p Proposal) output.File {
 	places := scenes(y.Stock)
 	class, _ := y.Catalog.Language(y.Site.School) // it was loaded with the site
 	text := weekText{
-		Date: p.Date, Can: y.Catalog.Source().Plain(p.Target.CanLine()), Target: p.Target.ID, Focus: p.Focus, Picture: p.Picture,
+		Date: p.Date, ShowFrom: p.showFrom, Usual: week.FridayBefore(p.Date), OddDate: p.OddDate, Can: y.Catalog.Source().Plain(p.Target.CanLine()), Target: p.Target.ID, Focus: p.Focus, Picture: p.Picture,
 		WarmUp: warmUps[0], Scene: places[0],
 		Focuses:  remark(each(p.Target.Strategies, strategy.Name.String)),
 		Pictures: remark(each(p.Target.Pictures, picture.Kind.String)),

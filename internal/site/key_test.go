@@ -62,9 +62,15 @@ var keyChanges = []keyChange{
 	{"the key", "Site.Key", func(_ *testing.T, in *Input) { in.Site.Key = "pond" }, lessons, false},
 	{"where the answers are", "Site.Answers", func(_ *testing.T, in *Input) { in.Site.Answers = week.AnswersLink }, print, false},
 	{"search engines", "Site.Index", func(_ *testing.T, in *Input) { in.Site.Index = !in.Site.Index }, pages, false},
+	{"the day", "Input.On", func(_ *testing.T, in *Input) { in.On = "2026-10-20" }, anyOf(home, feed, front), false},
+	{"days off", "Site.DaysOff", func(_ *testing.T, in *Input) {
+		in.Site.DaysOff = []week.Days{{First: "2026-12-21", Last: "2026-12-31"}}
+	}, nothing, true},
 	{"a week less", "Site.Weeks", func(_ *testing.T, in *Input) { in.Site.Weeks = in.Site.Weeks[:testedWeeks-1] }, anyOf(home, feed, front), false},
 
 	{"the date", "Week.Date", changed(func(w *week.Week) { w.Date = "2026-10-07" }), anyOf(lessons, home, feed, front, weekly, desk), false},
+	{"the day from which it shows", "Week.ShowFrom", changed(func(w *week.Week) { w.ShowFrom = "2026-10-01" }), feed, false},
+	{"whether the date is meant", "Week.OddDate", changed(func(w *week.Week) { w.OddDate = true }), nothing, true},
 	{"the target", "Week.Target", changed(func(w *week.Week) { w.Target = "compare-within-20" }), anyOf(fromThen, home, feed, front, weekly), false},
 	{"a target of its own", "Week.Own", changed(func(w *week.Week) {
 		w.Target, w.Own = "", &activity.Spec{Operation: "both", Largest: 20, Parts: 2, Crossing: "either", Steps: 1}

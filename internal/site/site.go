@@ -18,6 +18,9 @@ type Input struct {
 	Stock   story.Stock
 	Theme   *page.Theme
 	WarmUps []WarmUp
+	// On is the day that the pages are made for: weeks that families do not see
+	// on it are planned, and have no pages. Empty shows every week.
+	On string
 	// Program names the bytes of the program, which every page depends on;
 	// without it files have no keys.
 	Program string
@@ -55,13 +58,22 @@ func (p *Planned) lister() *lister {
 	return &lister{common: newCommon(p.in), program: p.in.Program}
 }
 
+// shown yields the weeks that families see, with their lessons.
+func (p *Planned) shown(yield func(week.Week, *lesson) bool) {
+	for i, w := range p.in.Site.Weeks {
+		if w.Shows(p.in.On) && !yield(w, p.lessons[i]) {
+			return
+		}
+	}
+}
+
 // Pages lists the files to publish: pages first, those of one week together,
-// then the indexes that link to them.
+// then the indexes that link to them. At least one week must show.
 func (p *Planned) Pages() []File {
 	l := p.lister()
-	for i, lesson := range p.lessons {
+	for w, lesson := range p.shown {
 		for _, lang := range l.languages {
-			p.weekPages(l, lang, lesson, p.in.Site.Weeks[i])
+			p.weekPages(l, lang, lesson, w)
 		}
 	}
 	for _, lang := range l.languages {
@@ -71,7 +83,7 @@ func (p *Planned) Pages() []File {
 		}
 	}
 	pages := len(l.files)
-	for _, lesson := range p.lessons {
+	for _, lesson := range p.shown {
 		l.page(weeklyPage{l.languages, lesson.date, lesson.target.CanLine()})
 	}
 	calendar := p.calendar()

@@ -127,7 +127,7 @@ func (f *File) look(among []typo, line string) (text, hint string, ok bool) {
 	return "", "", false
 }
 
-// explainValue says what is wrong with a number, or with true or false, that
+// explainValue says what is wrong with a number, a day, or true or false, that
 // cannot be read.
 func (f *File) explainValue(line string) (text, hint string, ok bool) {
 	m := assignment.FindStringSubmatch(line)
@@ -142,6 +142,8 @@ func (f *File) explainValue(line string) (text, hint string, ok bool) {
 		return text, k.plainNumber(typed), true
 	case k.takes == Switch:
 		return text, k.plainSwitch(typed), true
+	case k.takes == Date:
+		return text, k.plainDay(), true
 	}
 	return "", "", false
 }

@@ -1,6 +1,7 @@
 package tomlfile
 
 import (
+	"fmt"
 	"regexp"
 	"strings"
 )
@@ -119,6 +120,26 @@ func (s *Section) Lines(name string) string {
 		return ""
 	}
 	return v.Text
+}
+
+// plainDay says how a day is written.
+func (k *key) plainDay() string {
+	return fmt.Sprintf("write a day, year-month-day: %s = 2026-09-14", k.name)
+}
+
+// Day is a day as it was written, with or without quotes; empty when left out or
+// wrong. Whether the calendar has it, others know.
+func (s *Section) Day(name string) string {
+	s.schema.note(key{name: name, takes: Date})
+	v := s.Value(name)
+	switch {
+	case v == nil:
+		return ""
+	case v.Kind == Date || v.Kind == Text:
+		return strings.TrimSpace(v.Text)
+	}
+	s.wrong(v, s.schema.key(name).plainDay())
+	return ""
 }
 
 // FirstLine is the line that the text of a key begins on, which may be below the

@@ -169,7 +169,7 @@ func (s *Section) List(name string) []string {
 	}
 	words := []string{}
 	for item := range v.Children() {
-		if item.Kind == Text {
+		if item.Kind == Text || item.Kind == Date {
 			words = append(words, strings.TrimSpace(item.Text))
 			continue
 		}

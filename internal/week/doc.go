@@ -7,7 +7,9 @@
 //	site.toml                what stays the same all year
 //	weeks/2026-09-14.toml    a week: its settings, and a note to families
 //
-// All files are plain text in UTF-8. A week is named by a date, its Monday.
+// All files are plain text in UTF-8. A week is named by a date, its Monday. A date
+// that can hardly be meant, on another day of the week or far from all others, is
+// asked about, unless the file says odd-date = true.
 //
 // # The site
 //
@@ -22,13 +24,15 @@
 //	key             = "puddle"
 //	answers         = "foot"
 //	index           = false
+//	days-off        = ["2026-11-26", "2026-12-21 to 2027-01-01"]
 //
 // The address is where the site will live. The first language is the class's
 // own unless school-language says another. Any key will do: another key gives
 // other numbers and people to all stories. The answers stand upside down at the
 // foot of the printed sheet; with answers = "link" the paper has none, and
 // families find them on the pages that its code leads to. With index = true
-// search engines may list the pages. A name or class that differs by language is a table:
+// search engines may list the pages. On days-off there is no school: a week that
+// has no other day is passed over when the next one is begun. A name or class that differs by language is a table:
 //
 //	name = { en = "Pebble Lane School", es = "Escuela Pebble Lane" }
 //
@@ -37,7 +41,7 @@
 // Only target is needed. The note is written in any of the site's languages, in
 // as many as the teacher writes; a language without one shows the class's own.
 // Without a table of notes families read a greeting of ours, each in their
-// language.
+// language. Without show-from they see the week from the Friday before.
 //
 //	target         = "add-within-20"  # homebuild targets lists them
 //	focus          = "make-ten"       # the strategy the class practises
@@ -49,6 +53,7 @@
 //	warm-up        = "reach"          # one minute of moving first
 //	review         = false            # stories of earlier weeks come back
 //	minutes        = 10               # the time it takes
+//	show-from      = 2026-09-11       # the day from which families see it
 //	allow          = ["office@school.example"]
 //
 //	[note]

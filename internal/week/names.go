@@ -8,7 +8,6 @@ import (
 	"regexp"
 	"slices"
 	"strings"
-	"time"
 )
 
 // Endings of the files in the week folder.
@@ -82,9 +81,9 @@ func (r *reader) parseName(entry fs.DirEntry, l *listing) (to *[]fileName, name 
 		r.badName(full, entry.Name())
 		return nil, name, false
 	}
-	if _, err := time.Parse(time.DateOnly, m[1]); err != nil {
+	if _, problem := ParseDay(m[1]); problem != nil {
 		r.misnamed = true
-		r.add(full, 0, fmt.Sprintf("%q is not a day of the calendar", m[1]), "name the file year-month-day, such as 2026-09-14.toml")
+		r.add(full, 0, problem.Text, "name the file year-month-day, such as 2026-09-14.toml")
 		return nil, name, false
 	}
 	return to, fileName{full, m[1]}, true

@@ -57,6 +57,7 @@ theme = "slate"
 key = "puddle"
 answers = "link"
 index = true
+days-off = ["2026-11-26"]
 `,
 		"weeks/2026-09-21.toml", goodWeek,
 		"weeks/2026-09-14.toml", `target = "add-within-20"
@@ -69,6 +70,7 @@ number-words = true
 warm-up = "reach"
 review = true
 minutes = 15
+show-from = 2026-09-10
 allow = ["office@school.example"]
 
 [note]
@@ -85,16 +87,16 @@ en = "Dear families,"
 	want := Site{
 		Name:  Text{By: map[string]string{"en": "Pebble Lane", "es": "Calle Guijarro"}},
 		Class: Text{Plain: "Room 4"}, Address: "https://school.example/home/",
-		Languages: []string{"en", "es", "pt-BR"}, School: "es", Theme: "slate", Key: "puddle", Answers: AnswersLink, Index: true,
+		Languages: []string{"en", "es", "pt-BR"}, School: "es", Theme: "slate", Key: "puddle", Answers: AnswersLink, Index: true, DaysOff: []Days{{"2026-11-26", "2026-11-26"}},
 		Weeks: []Week{
 			{
-				Date: "2026-09-14", Target: "add-within-20", Focus: "make-ten", Picture: "ten-frame", Stories: 3,
+				Date: "2026-09-14", ShowFrom: "2026-09-10", Target: "add-within-20", Focus: "make-ten", Picture: "ten-frame", Stories: 3,
 				Scene: "harbour", ExtraSentence: true, NumberWords: true, WarmUp: "reach", Review: true, Minutes: 15,
 				Allow: []string{"office@school.example"},
 				Notes: map[string]string{"es": "Queridas familias, office@school.example", "en": "Dear families,"}, HasNote: true,
 			},
 			{
-				Date: "2026-09-21", Target: "add-within-20", Stories: 4, Minutes: 10,
+				Date: "2026-09-21", ShowFrom: "2026-09-18", Target: "add-within-20", Stories: 4, Minutes: 10,
 				Notes: map[string]string{"en": "Dear families,"}, HasNote: true,
 			},
 		},

@@ -15,6 +15,8 @@ import (
 func (r *reader) settings(name fileName, s *tomlfile.Section) *Week {
 	w := &Week{
 		Date:          name.date,
+		ShowFrom:      cmp.Or(day(s, "show-from"), FridayBefore(name.date)),
+		OddDate:       s.Switch("odd-date"),
 		Target:        target(s, r.allowed.Targets),
 		Focus:         s.OneOf("focus", "a strategy", r.allowed.Strategies),
 		Picture:       s.OneOf("picture", "a picture", r.allowed.Pictures),

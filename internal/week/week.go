@@ -41,12 +41,15 @@ type Site struct {
 	Key       string   // any word; another word gives other numbers
 	Answers   string   // where families who print find the answers: AnswersFoot or AnswersLink
 	Index     bool     // whether search engines may list the pages
+	DaysOff   []Days   // on which there is no school
 	Weeks     []Week   // oldest first
 }
 
 // Week is one week file with its notes.
 type Week struct {
 	Date          string         // 2026-09-14
+	ShowFrom      string         // the day from which families see it
+	OddDate       bool           // whether a date that looks like a slip is meant
 	Target        string         // a target's id; empty when Own is set
 	Own           *activity.Spec // a target spelled out
 	Focus         string         // the strategy the class practises; may be empty
@@ -93,11 +96,7 @@ func (w Week) Problem(setting, text, hint string) diag.Problem {
 
 // Weekday is the day of the week that the date is.
 func (w Week) Weekday() time.Weekday {
-	day, err := time.Parse(time.DateOnly, w.Date)
-	if err != nil {
-		panic(err) // names are checked on reading
-	}
-	return day.Weekday()
+	return mustDay(w.Date).Weekday()
 }
 
 // Allowed holds the words that other rooms know. Where a list is empty, no

@@ -54,7 +54,7 @@ func pseudoInput(t *testing.T) site.Input {
 	var err error
 	in.Targets, err = activity.Targets()
 	must(t, err)
-	in.Stock, err = story.LoadStock()
+	in.Places, err = story.LoadPlaces()
 	must(t, err)
 	in.WarmUps, err = site.WarmUps()
 	must(t, err)
@@ -68,7 +68,7 @@ func pseudoInput(t *testing.T) site.Input {
 		Targets:    names(in.Targets, func(x activity.Target) string { return x.ID }),
 		Strategies: names(strategy.Names(), strategy.Name.String),
 		Pictures:   names(picture.Kinds(), picture.Kind.String),
-		Settings:   names(in.Stock.Settings(), func(x string) string { return strings.TrimPrefix(x, "setting.") }),
+		Places:     names(in.Places, func(p story.Place) string { return p.ID }),
 		WarmUps:    names(in.WarmUps, func(x site.WarmUp) string { return x.ID }),
 		Kinds:      names(problem.Kinds(), problem.Kind.String),
 		Themes:     []string{"paper"},

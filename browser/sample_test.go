@@ -28,7 +28,7 @@ func TestSamplePages(t *testing.T) {
 		if len(problems) > 0 {
 			t.Fatal(problems)
 		}
-		f := site.Sample(site.SampleInput{Draft: draft, English: in.Catalog.Source(), Theme: in.Theme, Targets: in.Targets, Stock: in.Stock})
+		f := site.Sample(site.SampleInput{Draft: draft, English: in.Catalog.Source(), Theme: in.Theme, Targets: in.Targets, Places: in.Places})
 		data, err := f.Render()
 		must(t, err)
 		name := filepath.Join(dir, f.Path)

@@ -119,7 +119,7 @@ func TestEveryEditIsAFreshBuild(t *testing.T) {
 		}
 	}
 	colours := strings.Replace(readFile(t, themes.Files, "paper/colours.toml"), "#f4ecdd", "#f4ecde", 1)
-	spanish := strings.ReplaceAll(readFile(t, locales.Files, "es.toml"), "Lina", "Ana")
+	spanish := strings.ReplaceAll(readFile(t, locales.Files, "es.toml"), "Lina", "Mei")
 	steps := []struct {
 		name string
 		edit func()

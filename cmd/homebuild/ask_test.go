@@ -122,13 +122,13 @@ func TestWeekAsks(t *testing.T) {
 		t.Fatal(errs)
 	}
 	code, out, errs := asked(t, []string{"", "", "", ""}, "week", folder) // all as proposed
-	if code != exitFine || !strings.Contains(out, "partners-of-ten") || !strings.Contains(out, "no week had yet") {
+	if code != exitFine || !strings.Contains(out, "subtract-within-20") || !strings.Contains(out, "no week was about") {
 		t.Errorf("exit code %d, want the proposal taken, with its reason\n%s\n%s", code, out, errs)
 	}
-	has(t, filepath.Join(folder, "weeks", "2026-09-21.toml"), `target = "partners-of-ten"`, `focus = "think-addition"`)
+	has(t, filepath.Join(folder, "weeks", "2026-09-21.toml"), `target = "subtract-within-20"`, `focus = "bridge-back"`)
 
-	code, out, errs = asked(t, []string{"2026-10-05", "1", "3", "6"}, "week", folder) // all otherwise
-	if code != exitFine || strings.Contains(out, "no week had yet") || !strings.Contains(out, "focus    none\n  picture  none\n") {
+	code, out, errs = asked(t, []string{"2026-10-05", "2", "3", "6"}, "week", folder) // all otherwise
+	if code != exitFine || strings.Contains(out, "no week was about") || !strings.Contains(out, "focus    none\n  picture  none\n") {
 		t.Errorf("exit code %d, want one's own choices, and no reason made up\n%s\n%s", code, out, errs)
 	}
 	has(t, filepath.Join(folder, "weeks", "2026-10-05.toml"), `target = "partners-of-ten"`, `# focus = "..."`, `# picture = "..."`)

@@ -73,14 +73,6 @@ func atMostOneFolder(cmd *cobra.Command, args []string) error {
 	return nil
 }
 
-// noWords is the rule for commands that take no words.
-func noWords(cmd *cobra.Command, args []string) error {
-	if len(args) > 0 {
-		return wrongUse(fmt.Sprintf("%s takes no word, and got %q", cmd.Name(), args[0]), seeHelp(cmd))
-	}
-	return nil
-}
-
 func seeHelp(cmd *cobra.Command) string { return fmt.Sprintf("%s --help says more", cmd.CommandPath()) }
 
 // What a shell proposes when the tab key is pressed.

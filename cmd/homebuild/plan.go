@@ -62,9 +62,15 @@ func (s *streams) overview(o school.Overview) {
 		for _, k := range o.Kinds {
 			s.say("%s", row("  "+k.ID, kindWidth, each(k.ByWeek[first:last], cell)))
 		}
+		s.say("%s", row("added and subtracted", kindWidth, nil))
+		for _, w := range o.Work {
+			s.say("%s", row("  "+w.Name, kindWidth, each(w.ByWeek[first:last], cell)))
+		}
 	}
-	s.say("\naddition facts, met as a sum or a difference (. is not met yet)")
-	s.say("%s", row("", factWidth, counting(1, len(o.Facts))))
+	if len(o.Facts) > 0 {
+		s.say("\naddition facts, met as a sum or a difference (. is not met yet)")
+		s.say("%s", row("", factWidth, counting(1, len(o.Facts))))
+	}
 	for i, counts := range o.Facts {
 		s.say("%s", row("  "+strconv.Itoa(i+1)+" +", factWidth, each(counts, cell)))
 	}

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"fmt"
 	"strings"
 
 	"github.com/spf13/cobra"
@@ -12,14 +13,18 @@ import (
 func newTargetsCmd(s *streams) *cobra.Command {
 	var asJSON bool
 	cmd := &cobra.Command{
-		Use:   "targets",
+		Use:   "targets [words]",
 		Short: "list what a week can be about",
-		Args:  noWords,
-		RunE: func(*cobra.Command, []string) error {
-			if asJSON {
-				return s.writeJSON(school.Targets())
+		RunE: func(_ *cobra.Command, words []string) error {
+			query := strings.Join(words, " ")
+			found := school.FindTargets(query)
+			if len(found) == 0 {
+				return wrongUse(fmt.Sprintf("no target is about %q", query), `"homebuild targets" lists them all`)
 			}
-			s.targets(school.Targets())
+			if asJSON {
+				return s.writeJSON(found)
+			}
+			s.targets(found)
 			return nil
 		},
 	}

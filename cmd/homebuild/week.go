@@ -162,13 +162,15 @@ func (s *streams) explain(p school.Proposal, file string, year *school.Year, fro
 func because(why activity.Suggestion, year *school.Year) string {
 	grade := school.GradeName(why.Target.Grade)
 	switch {
-	case len(why.New) > 0:
+	case why.Before == 0 && len(why.New) > 0:
 		names := each(why.New, func(k problem.Kind) string { return year.Catalog.Source().Plain(activity.KindName(k)) })
-		return fmt.Sprintf("the first target of %s with a kind of story that no week had yet: %s", grade, strings.Join(names, "; "))
+		return fmt.Sprintf("the next target of %s that no week was about; its new kinds of stories: %s", grade, strings.Join(names, "; "))
 	case why.Before == 0:
-		return fmt.Sprintf("all kinds of stories were met; the first target of %s that no week was about", grade)
+		return fmt.Sprintf("the next target of %s that no week was about", grade)
+	case why.Facts > 0:
+		return fmt.Sprintf("it was there before; it can show %s that no week had", amount(why.Facts, "addition fact", "addition facts"))
 	}
-	return fmt.Sprintf("every target of %s had its week; this one's is longest ago", grade)
+	return fmt.Sprintf("every target of %s had its week; the class met this one least, or longest ago", grade)
 }
 
 // fits says how well a choice suits the week's stories.

@@ -1,9 +1,6 @@
 package activity
 
 import (
-	"crypto/sha256"
-	"encoding/binary"
-	"slices"
 	"strconv"
 
 	"homebuild/internal/problem"
@@ -13,136 +10,104 @@ import (
 // planner chooses week after week and remembers.
 type planner struct {
 	memory *memory
-	sets   map[setsKey][]numbers
-	lists  map[listKey]*list
+	judged map[listKey]map[uint64]*candidate // by place in the box
 }
 
-// setsKey is everything that the sets of numbers to try depend on.
-type setsKey struct {
-	shape  shape
-	within int
-	limits Limits
-}
-
-// list is the sets of numbers for a kind of story, in their fixed order, and
-// what was found out about them so far.
-type list struct {
-	sets   []numbers
-	judged []*candidate
-}
-
-// listKey is everything that a list of candidates depends on.
+// listKey is everything that a candidate's judgement depends on.
 type listKey struct {
 	kind     problem.Kind
 	within   int
 	crossing Crossing
 	limits   Limits
 	focus    strategy.Name
-	grade    problem.Grade
+	picky    bool // stories bear only some amounts
 }
 
 func newPlanner() *planner {
-	return &planner{memory: newMemory(), sets: map[setsKey][]numbers{}, lists: map[listKey]*list{}}
+	return &planner{memory: newMemory(), judged: map[listKey]map[uint64]*candidate{}}
 }
 
-// list gives the sets of numbers for a kind of story.
-func (p *planner) list(t Target, kind problem.Kind, focus strategy.Name) *list {
-	key := listKey{kind, t.Within, t.Crossing, t.Limits, focus, t.Grade}
-	l, ok := p.lists[key]
-	if !ok {
-		sets := p.setsOf(t, shapeOf(kind))
-		l = &list{sets: sets, judged: make([]*candidate, len(sets))}
-		p.lists[key] = l
-	}
-	return l
-}
+// How many sets of numbers are looked at for a story: all there are within
+// twenty, where choosing among them matters most, and enough of the others.
+const mostConsidered = 240
 
-func (p *planner) setsOf(t Target, s shape) []numbers {
-	key := setsKey{s, t.Within, t.Limits}
-	sets, ok := p.sets[key]
-	if !ok {
-		sets = slices.Collect(t.sets(s))
-		p.sets[key] = sets
+// choose draws numbers for a kind of story: of sets in an order drawn for the
+// story, the first one that meets every wish, or the nearest to that. It reports
+// false where no numbers make such a story.
+func (p *planner) choose(r Request, kind problem.Kind, place int) (best *candidate, bestRank rank, found bool) {
+	key := listKey{kind, r.Target.Within, r.Target.Crossing, r.Target.Limits, r.Focus, r.Bears != nil}
+	known := p.judged[key]
+	if known == nil {
+		known = map[uint64]*candidate{}
+		p.judged[key] = known
 	}
-	return sets
-}
-
-// at gives what is known of the i-th set of a list.
-func (l *list) at(i int, r Request, kind problem.Kind) *candidate {
-	if l.judged[i] == nil {
-		l.judged[i] = judge(r.Target, r.Focus, kind, l.sets[i])
-	}
-	return l.judged[i]
-}
-
-// draw is a number decided by the words given.
-func draw(words ...string) uint64 {
-	h := sha256.New()
-	for _, w := range words {
-		h.Write([]byte(strconv.Itoa(len(w)) + ":" + w))
-	}
-	return binary.BigEndian.Uint64(h.Sum(nil))
-}
-
-// walk calls f for every place of a list of n once, from a drawn one on and in
-// strides that mix near and far, until f has seen enough.
-func walk(n int, drawn uint64, f func(i int) (enough bool)) {
-	if n == 0 {
-		return
-	}
-	stride := n*618/1000 + 1
-	for greatestDivisor(stride, n) != 1 {
-		stride++
-	}
-	i := int(drawn % uint64(n))
-	for range n {
-		if f(i) {
-			return
+	box := r.Target.box(kind)
+	considered, looked := 0, 0
+	for at := range shuffled(box.size(), draw(r.Key, r.Week, strconv.Itoa(place))) {
+		c := known[at]
+		if c == nil {
+			c = judge(r, kind, box.at(at))
+			known[at] = c
 		}
-		i = (i + stride) % n
-	}
-}
-
-func greatestDivisor(a, b int) int {
-	for b > 0 {
-		a, b = b, a%b
-	}
-	return a
-}
-
-// choose picks the numbers for a kind of story: the first set that meets every
-// wish, or the nearest to that.
-func (p *planner) choose(r Request, kind problem.Kind, place int) (problem.Problem, rank) {
-	l := p.list(r.Target, kind, r.Focus)
-	var best *candidate
-	bestRank := rank{again: 2} // worse than any
-	walk(len(l.sets), draw(r.Key, r.Week, strconv.Itoa(place)), func(i int) bool {
-		c := l.at(i, r, kind)
+		if looked++; looked > mostPlaces {
+			break
+		}
 		if !c.holds {
-			return false
+			continue
 		}
-		if now := p.rankNow(c); now.compare(bestRank) < 0 {
+		if now := p.rankNow(c, r, place); best == nil || now.compare(bestRank) < 0 {
 			best, bestRank = c, now
 		}
-		return bestRank == rank{}
-	})
-	if best == nil {
-		panic("activity: a target with a kind that no numbers fit") // made by neither ParseTargets nor Spec
+		if considered++; bestRank == (rank{}) || considered == mostConsidered {
+			break
+		}
 	}
-	return best.problem, bestRank
+	return best, bestRank, best != nil
 }
 
-// rankNow is a candidate's rank for a class that has met what it has met.
-func (p *planner) rankNow(c *candidate) rank {
+// rankNow is a candidate's rank for a class that has met what it has met. When a
+// target returns, every other story is to be harder than before.
+func (p *planner) rankNow(c *candidate, r Request, place int) rank {
 	now := c.rank
-	if met, ok := p.memory.facts[c.fact]; ok {
-		now.repeated = met.week
-		if met.week == p.memory.week {
+	m := p.memory
+	odd := place%2 == 1
+	now.met, now.last = m.acquaintance(c, r.Target, !odd)
+	if odd && r.Target.Limits.PartMost > 0 {
+		now.stale = min(now.met, 1)
+	}
+	if met, ok := m.tasks[c.task]; ok {
+		now.seen = met.times
+		if met.week == m.week {
 			now.again = 1
 		}
 	}
-	if p.memory.answers[c.problem.Answer()] == p.memory.week {
+	if odd && m.targets[r.Target.ID] > 0 && !c.hard {
+		now.flaws += tooEasy
+	}
+	if m.answers[c.answer] == m.week {
 		now.echo = 1
 	}
 	return now
 }
+
+// acquaintance is how often the class met a candidate's facts, and in which week
+// last. Where the range has addition facts of one-digit numbers, digits asks for
+// them: all others count as met. So do facts with a 1, of which one a week is
+// enough, but in a week about facts, and none in two steps.
+func (m *memory) acquaintance(c *candidate, t Target, digits bool) (times, week int) {
+	for _, f := range c.facts {
+		met := m.facts[f]
+		if digits && t.Within <= largestFact && !f.digits() {
+			met.times = max(met.times, 1)
+		}
+		times, week = times+met.times, max(week, met.week)
+	}
+	if c.rank.flaws >= withOne && (len(c.facts) > 1 || m.ones == m.week && t.Limits.PartMost == 0) {
+		times = max(times, 1)
+	}
+	return times, week
+}
+
+// largestFact is the range of the addition facts to know by heart (CCSS-M 2010,
+// 2.OA.B.2).
+const largestFact = 20

@@ -15,6 +15,7 @@ const mostAddend = 9
 type Coverage struct {
 	Weeks []string // dates, in order
 	Kinds []KindRow
+	Work  []WorkRow // from small numbers to large ones; only what was met
 	// Facts counts how often each addition fact 1 + 1 to 9 + 9 was met, as a sum
 	// in either order or as a difference: Facts[a-1][b-1] for a + b.
 	Facts   [mostAddend][mostAddend]int
@@ -32,7 +33,7 @@ type KindRow struct {
 // Cover counts what the weeks hold and names what a class of the grade still
 // lacks.
 func Cover(weeks []WeekPlan, grade problem.Grade) Coverage {
-	var c Coverage
+	c := Coverage{Work: workBy(weeks)}
 	rows := map[problem.Kind]*KindRow{}
 	for _, k := range problem.Kinds() {
 		rows[k] = &KindRow{Kind: k, ByWeek: make([]int, len(weeks))}
@@ -43,9 +44,7 @@ func Cover(weeks []WeekPlan, grade problem.Grade) Coverage {
 			row := rows[a.Problem.Kind()]
 			row.ByWeek[i]++
 			row.Total++
-			for _, step := range a.Problem.Steps() {
-				c.meet(step.Calculation())
-			}
+			c.meet(a.Problem)
 		}
 	}
 	for _, k := range problem.Kinds() {
@@ -62,31 +61,26 @@ func Cover(weeks []WeekPlan, grade problem.Grade) Coverage {
 	return c
 }
 
-// meet counts the addition fact that a calculation shows.
-func (c *Coverage) meet(calc problem.Calculation) {
-	if len(calc.Numbers) != 2 {
-		return
-	}
-	a, b := calc.Numbers[0], calc.Numbers[1]
-	if calc.Op == problem.Minus {
-		a -= b
-	}
-	if a < 1 || b < 1 || a > mostAddend || b > mostAddend {
-		return
-	}
-	c.Facts[a-1][b-1]++
-	if a != b {
-		c.Facts[b-1][a-1]++
+// meet counts the addition facts of one-digit numbers that a problem shows.
+func (c *Coverage) meet(p problem.Problem) {
+	for _, f := range factsOf(p) {
+		if a, b := f.pair.First, f.pair.Second; f.digits() {
+			c.Facts[a-1][b-1]++
+			if a != b {
+				c.Facts[b-1][a-1]++
+			}
+		}
 	}
 }
 
 // lacks says which kinds that the grade works with were not met, and how many
 // facts. The grade of each kind: Progressions for the CCSS-M, K-5 Operations and
-// Algebraic Thinking, Table 2.
+// Algebraic Thinking, Table 2; numbers are no longer taken apart in grade 3
+// (common practice, no published source).
 func (c Coverage) lacks(grade problem.Grade) []Warning {
 	var out []Warning
 	for _, row := range c.Kinds {
-		if row.Total == 0 && row.Kind.FirstGrade() <= grade {
+		if row.Total == 0 && row.Kind.FirstGrade() <= grade && (row.Kind != problem.TogetherBoth || grade <= 2) {
 			out = append(out, Warning{
 				Setting: "target", Count: 1,
 				Text: fmt.Sprintf("no week has a story of the kind %q", row.Kind),

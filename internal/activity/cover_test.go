@@ -1,6 +1,7 @@
 package activity
 
 import (
+	"slices"
 	"testing"
 
 	"homebuild/internal/problem"
@@ -64,6 +65,31 @@ func checkFacts(t *testing.T, c Coverage, weeks []WeekPlan) {
 	}
 	if missing != len(c.Missing) {
 		t.Errorf("%d facts are missing, %d listed", missing, len(c.Missing))
+	}
+}
+
+// What a story asks of a child, sorted by hand.
+func TestWorksOf(t *testing.T) {
+	for _, row := range []struct {
+		kind    problem.Kind
+		numbers []int
+		want    []Work
+	}{
+		{problem.AddToResult, []int{4, 3}, []Work{{10, problem.Plus, false}}},
+		{problem.AddToChange, []int{8, 6}, []Work{{20, problem.Minus, true}}},
+		{problem.TakeFromStart, []int{17, 5}, []Work{{20, problem.Plus, false}}},
+		{problem.DifferenceMore, []int{65, 49}, []Work{{100, problem.Minus, true}}},
+		{problem.TogetherThree, []int{120, 30, 41}, []Work{{1000, problem.Plus, false}}},
+		{problem.AddThenTake, []int{16, 9, 4}, []Work{{100, problem.Plus, true}, {100, problem.Minus, false}}},
+		{problem.TogetherBoth, []int{8, 6}, nil},
+	} {
+		p, err := problem.New(row.kind, row.numbers...)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if got := worksOf(p); !slices.Equal(got, row.want) {
+			t.Errorf("%v of %v asks for %v, want %v", row.kind, row.numbers, got, row.want)
+		}
 	}
 }
 

@@ -2,67 +2,49 @@ package activity
 
 import (
 	"slices"
-	"strconv"
 
 	"homebuild/internal/mistake"
 	"homebuild/internal/problem"
 )
 
-// An extra number is of the size of the story's own: 2 to 20, or 11 to 50 where
-// these are larger. 0 and 1 show nothing.
-func extraRange(p problem.Problem, within int) (least, most int) {
-	if p.Calculation().Largest() > 20 {
-		return 11, min(50, within)
+// wantExtra asks one of the stories for a number that is not needed. It reports
+// whether a story could take one.
+func wantExtra(r Request, stories []Activity) bool {
+	for i := range shuffled(uint64(len(stories)), draw(r.Key, r.Week, "extra")) {
+		if takesExtra(stories[i].Problem) {
+			stories[i].WantsExtra = true
+			return true
+		}
 	}
-	return 2, min(20, within)
+	return false
 }
 
-// placeExtra gives one of the stories a number that is not needed, such that
-// using it gives a wrong number of its own. It reports whether a story could
-// take one.
-func placeExtra(r Request, stories []Activity) bool {
-	placed := false
-	walk(len(stories), draw(r.Key, r.Week, "extra"), func(i int) bool {
-		n, ok := extraFor(r, stories[i].Problem)
-		if ok {
-			stories[i].ExtraNumber = n
-			placed = true
-		}
-		return ok
-	})
-	return placed
+// takesExtra reports whether a story may have a number that is not needed. Chains
+// have enough numbers as it is, and any number answers a question with many right
+// answers.
+func takesExtra(p problem.Problem) bool {
+	return p.Kind().Steps() == nil && p.Kind() != problem.TogetherBoth
 }
 
-// extraFor finds an extra number for p. Chains have enough numbers as it is,
-// and any number answers a question with many right answers.
-func extraFor(r Request, p problem.Problem) (int, bool) {
-	if p.Kind().Steps() != nil || p.Kind() == problem.TogetherBoth {
-		return 0, false
-	}
-	least, most := extraRange(p, r.Target.Within)
-	found := 0
-	walk(most-least+1, draw(r.Key, r.Week, "extra number", strconv.Itoa(p.Answer())), func(i int) bool {
-		n := i + least
-		if distinct(p, n) {
-			found = n
-		}
-		return found > 0
-	})
-	return found, found > 0
+// With is the activity with a number that is not needed, 0 for none, in its story.
+func (a Activity) With(extra int) Activity {
+	a.ExtraNumber = extra
+	a.estimate()
+	return a
 }
 
 // extra is the number that is not needed where a child who uses it can be
 // helped: not in chains, and not where another mistake gives the same.
 func (g Given) extra() int {
-	if g.Problem.Kind().Steps() != nil || g.Problem.Kind() == problem.TogetherBoth || g.ExtraNumber <= trivialNumber || !distinct(g.Problem, g.ExtraNumber) {
+	if !takesExtra(g.Problem) || g.ExtraNumber < 2 || !Apart(g.Problem, g.ExtraNumber) {
 		return 0
 	}
 	return g.ExtraNumber
 }
 
-// distinct reports whether n is not a number of p, and using it gives no number
-// that another mistake gives too.
-func distinct(p problem.Problem, n int) bool {
+// Apart reports whether n may be a number that p does not need: it is none of p's
+// own, and using it gives no number that another mistake gives too.
+func Apart(p problem.Problem, n int) bool {
 	if slices.ContainsFunc(p.Quantities(), func(q problem.Quantity) bool { return q.Value == n }) {
 		return false
 	}

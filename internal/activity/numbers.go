@@ -1,7 +1,7 @@
 package activity
 
 import (
-	"iter"
+	"slices"
 
 	"homebuild/internal/problem"
 )
@@ -22,42 +22,88 @@ func (n numbers) problem(kind problem.Kind) (problem.Problem, error) {
 	return problem.New(kind, x, y)
 }
 
-// shape is which lists of numbers kinds share.
-type shape uint8
+// span bounds one number of a set: least, least + step, up to most.
+type span struct{ least, most, step int }
 
-const (
-	sums        shape = iota // a + b, also smaller and difference of the chain that compares
-	differences              // a - b
-	addends                  // three to add
-	chains                   // three numbers in two steps
-)
-
-func shapeOf(kind problem.Kind) shape {
-	switch {
-	case kind == problem.TogetherThree:
-		return addends
-	case kind == problem.BiggerThenTogether:
-		return sums
-	case kind.Steps() != nil:
-		return chains
-	case opOf(kind) == problem.Minus:
-		return differences
+func (s span) size() uint64 {
+	if s.most < s.least {
+		return 0
 	}
-	return sums
+	return uint64((s.most-s.least)/s.step + 1)
 }
 
-// sets gives, in a fixed order, sets of numbers for stories of a shape: every
-// one to 100, or to 20 for three numbers, and beyond that an even spread, so
-// that choosing stays quick. Zero is never among them. Whether a set really
-// makes a problem of the target is for holds to say.
-func (t Target) sets(s shape) iter.Seq[numbers] {
-	switch s {
-	case addends, chains:
-		return t.triples(s)
-	case differences:
-		return t.pairs(problem.Minus)
+// box bounds each number of a set by itself. It holds every set that a target
+// allows for a kind, and others; telling them apart is for holds.
+type box []span
+
+// size is how many sets are in the box.
+func (b box) size() uint64 {
+	n := uint64(1)
+	for _, s := range b {
+		n *= s.size()
 	}
-	return t.pairs(problem.Plus)
+	return n
+}
+
+// at is the set at a place of the box, from 0 on.
+func (b box) at(place uint64) numbers {
+	var n numbers
+	for i, s := range b {
+		n[i] = s.least + int(place%s.size())*s.step
+		place /= s.size()
+	}
+	return n
+}
+
+// has reports whether a set is in the box.
+func (b box) has(n numbers) bool {
+	for i, s := range b {
+		if n[i] < s.least || n[i] > s.most || (n[i]-s.least)%s.step != 0 {
+			return false
+		}
+	}
+	return true
+}
+
+// box holds the sets of numbers to draw from for stories of a kind. Zero is in
+// none of them.
+func (t Target) box(kind problem.Kind) box {
+	l := t.Limits
+	first := spanOf(l.FirstLeast, t.Within, l.FirstStep)
+	switch {
+	case kind == problem.TogetherThree:
+		other := spanOf(l.SecondLeast, 0, 1)
+		other.most = t.Within - first.least - other.least
+		first.most = t.Within - 2*other.least
+		return box{first, other, other}
+	case kind.Steps() != nil && kind != problem.BiggerThenTogether:
+		later := spanOf(1, t.laterMost(), 1)
+		return box{first, later, later}
+	}
+	second := spanOf(l.SecondLeast, t.Within-1, l.SecondStep)
+	if opOf(kind) == problem.Plus {
+		second.most = t.Within - first.least
+	}
+	if l.SecondMost > 0 {
+		second.most = min(second.most, l.SecondMost)
+	}
+	return box{first, second}
+}
+
+// spanOf is the multiples of step, from the first that is least or more.
+func spanOf(least, most, step int) span {
+	step = max(step, 1)
+	return span{(max(least, 1) + step - 1) / step * step, most, step}
+}
+
+// laterMost is the largest later number of a chain. Within twenty it has one
+// digit: two-step problems start with such numbers (Progressions for the CCSS-M,
+// K-5 Operations and Algebraic Thinking, grade 2).
+func (t Target) laterMost() int {
+	if t.Within <= 20 {
+		return 9
+	}
+	return t.Within
 }
 
 // holds makes the problem of a set of numbers and reports whether it is one of
@@ -69,97 +115,42 @@ func (t Target) holds(kind problem.Kind, n numbers) (problem.Problem, bool) {
 		return p, false
 	}
 	for _, step := range p.Steps() {
-		if c := step.Calculation(); c.Largest() > t.Within || c.Value() == 0 {
+		c := step.Calculation()
+		if c.Largest() > t.Within || c.Value() == 0 || !t.Limits.allow(c) {
 			return p, false
 		}
 	}
 	return p, t.Crossing.allows(p)
 }
 
+// allow reports whether the parts and the whole of a calculation keep the limits
+// that a box cannot keep.
+func (l Limits) allow(c problem.Calculation) bool {
+	if l.Whole > 0 && c.Largest() != l.Whole {
+		return false
+	}
+	if l.PartMost == 0 {
+		return true
+	}
+	parts := append([]int{c.Value()}, c.Numbers[1:]...)
+	if c.Op == problem.Plus {
+		parts = c.Numbers
+	}
+	return slices.Max(parts) <= l.PartMost
+}
+
+// mostPlaces bounds how long a box is searched for a set that holds.
+const mostPlaces = 1_000_000
+
 // possible reports whether the target has any problem of a kind.
 func (t Target) possible(kind problem.Kind) bool {
-	for n := range t.sets(shapeOf(kind)) {
-		if _, ok := t.holds(kind, n); ok {
+	b := t.box(kind)
+	for i := range min(b.size(), mostPlaces) {
+		if _, ok := t.holds(kind, b.at(i)); ok {
 			return true
 		}
 	}
 	return false
-}
-
-// pairs gives the numbers of workings a + b or a - b, in order.
-func (t Target) pairs(op problem.Op) iter.Seq[numbers] {
-	l := t.Limits
-	thin := 1
-	if t.Within > 100 {
-		thin = t.Within / 75 // about 75 x 75 / 2 sums
-	}
-	return func(yield func(numbers) bool) {
-		for a := from(l.FirstLeast, l.FirstStep, 0, thin); a <= t.Within; a += stride(l.FirstStep, thin) {
-			for b := from(l.SecondLeast, l.SecondStep, a, thin); b <= l.mostSecond(t.Within, op, a); b += stride(l.SecondStep, thin) {
-				whole := a
-				if op == problem.Plus {
-					whole = a + b
-				}
-				if (l.Whole == 0 || whole == l.Whole) && !yield(numbers{a, b}) {
-					return
-				}
-			}
-		}
-	}
-}
-
-// mostSecond is the largest second number of a working that starts with a.
-func (l Limits) mostSecond(within int, op problem.Op, a int) int {
-	most := within - a
-	if op == problem.Minus {
-		most = a - 1
-	}
-	if l.SecondMost > 0 {
-		most = min(most, l.SecondMost)
-	}
-	return most
-}
-
-// triples gives three numbers, in order. The later numbers of a chain within
-// twenty have one digit: two-step problems start with such numbers
-// (Progressions for the CCSS-M, K-5 Operations and Algebraic Thinking, grade 2).
-func (t Target) triples(s shape) iter.Seq[numbers] {
-	thin, most := 1, 9
-	if t.Within > 20 {
-		thin, most = t.Within/12, t.Within // about 12 x 12 x 12 sets
-	}
-	return func(yield func(numbers) bool) {
-		for a := from(t.Limits.FirstLeast, 0, 0, thin); a <= t.Within; a += thin {
-			for b := from(0, 0, 7*a, thin); b <= most; b += thin {
-				for c := from(0, 0, 3*a+5*b, thin); c <= most; c += thin {
-					if s == addends && a+b+c > t.Within {
-						break
-					}
-					if !yield(numbers{a, b, c}) {
-						return
-					}
-				}
-			}
-		}
-	}
-}
-
-// from is the first number to try: the least allowed, moved on by up to one
-// stride where a range is thinned, so that all digits turn up.
-func from(least, step, shift, thin int) int {
-	least = max(1, least)
-	if step > 1 {
-		return (least + step - 1) / step * step
-	}
-	return least + shift%thin
-}
-
-// stride is how far apart the numbers to try are.
-func stride(step, thin int) int {
-	if step > 1 {
-		return step
-	}
-	return thin
 }
 
 // opOf is the operation that finds the answer of a one-step kind.

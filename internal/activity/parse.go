@@ -3,6 +3,7 @@ package activity
 import (
 	_ "embed"
 	"fmt"
+	"maps"
 	"regexp"
 	"slices"
 
@@ -47,6 +48,10 @@ func ParseTargets(path, text string) ([]Target, diag.Problems) {
 			out = append(out, t)
 		}
 	}
+	for _, s := range written {
+		neighbor(s, "easier", seen)
+		neighbor(s, "harder", seen)
+	}
 	problems := file.Problems()
 	if len(written) == 0 && len(problems) == 0 {
 		problems = diag.Problems{{File: path, Text: "there is no target", Hint: "begin one with [[target]]"}}
@@ -62,12 +67,14 @@ func target(s *tomlfile.Section) Target {
 		ID:        s.Word("id"),
 		Grade:     problem.Grade(s.Number("grade", 0, highestGrade, 0)),
 		Standards: s.List("standards"),
+		Easier:    s.Word("easier"),
+		Harder:    s.Word("harder"),
 		Kinds:     words(s, "kinds", problem.Kinds()),
 		Within:    s.Number("within", Smallest, problem.Largest, Smallest),
 		Limits: Limits{
 			FirstLeast: limit(s, "first-least"), FirstStep: limit(s, "first-step"),
 			SecondLeast: limit(s, "second-least"), SecondMost: limit(s, "second-most"), SecondStep: limit(s, "second-step"),
-			Whole: limit(s, "whole"),
+			PartMost: limit(s, "part-most"), Whole: limit(s, "whole"),
 		},
 		Strategies: words(s, "strategies", strategy.Names()),
 		Pictures:   words(s, "pictures", picture.Kinds()),
@@ -90,13 +97,26 @@ func limit(s *tomlfile.Section, key string) int { return s.Number(key, 1, proble
 // numbers are left.
 func sensible(s *tomlfile.Section, t Target) {
 	for _, k := range t.Kinds {
-		if k.FirstGrade() > t.Grade {
+		if k.FirstGrade() > t.Grade && !t.partnersOfTen() {
 			s.Add("kinds", fmt.Sprintf("%q is first met in grade %d, and this target is for grade %d", k, k.FirstGrade(), t.Grade),
 				"take the kind out or write the later grade")
 		}
 		if !t.possible(k) {
 			s.Add("", fmt.Sprintf("no numbers are left for stories of the kind %q", k), "make the range larger or the limits wider")
 		}
+	}
+}
+
+// partnersOfTen reports whether the whole is always ten. Kindergarten finds the
+// missing part of ten, and of no other number (CCSS-M 2010, K.OA.A.4, from
+// memory; Progressions for the CCSS-M, K-5 Operations and Algebraic Thinking,
+// Table 2).
+func (t Target) partnersOfTen() bool { return t.Limits.Whole == 10 }
+
+// neighbor notes an easier or a harder target that there is none of.
+func neighbor(s *tomlfile.Section, key string, known map[string]bool) {
+	if id := s.Word(key); id != "" && (!known[id] || id == s.Word("id")) {
+		s.Unknown(key, "another target", id, slices.Sorted(maps.Keys(known)))
 	}
 }
 

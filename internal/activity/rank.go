@@ -4,92 +4,127 @@ import (
 	"cmp"
 	"slices"
 
-	"homebuild/internal/mistake"
 	"homebuild/internal/problem"
 	"homebuild/internal/strategy"
 )
 
 // rank says how far a set of numbers is from meeting every wish, the weightiest
 // wish first. All zero meets them all.
+//
+// No wish looks at a digit: the help that numbers get (an estimate, a mistake
+// known by its answer) follows from the numbers, and does not choose them.
+// Differences whose wrong answers have one cause each, for example, would hardly
+// ever end in 9.
 type rank struct {
+	untold    int // 1: no story bears such amounts
 	again     int // 1: the numbers are in this week already
-	trivial   int // 1: a number or the answer is 0 or 1
-	unfocused int // 1: the strategy of the week does not help here
-	repeated  int // the week that last had the numbers, 0 for none: the oldest is the best to repeat
+	stale     int // 1: the class met the facts, and new ones come before all
+	unfocused int // 1: the strategy of the week is not at its best here; 2: it does not help
+	met       int // how often the class met the facts
+	seen      int // how often the class met the very same numbers
+	last      int // the week that last had the fact, 0 for none: the oldest is the best to repeat
 	flaws     int // see the flaws below
 	echo      int // 1: another story of the week has the same answer
 }
 
 func (r rank) compare(other rank) int {
 	return cmp.Or(
-		cmp.Compare(r.again, other.again), cmp.Compare(r.trivial, other.trivial),
-		cmp.Compare(r.unfocused, other.unfocused), cmp.Compare(r.repeated, other.repeated),
+		cmp.Compare(r.untold, other.untold), cmp.Compare(r.again, other.again),
+		cmp.Compare(r.stale, other.stale),
+		cmp.Compare(r.unfocused, other.unfocused), cmp.Compare(r.met, other.met), cmp.Compare(r.seen, other.seen), cmp.Compare(r.last, other.last),
 		cmp.Compare(r.flaws, other.flaws), cmp.Compare(r.echo, other.echo),
 	)
 }
 
 // Flaws, each outweighing those below it together.
 const (
-	answerTold   = 8 // the answer is a number that the story tells
-	ambiguous    = 4 // a wrong number that more than one mistake gives
-	belowRange   = 2 // numbers that an earlier range has already
-	lameEstimate = 1 // no estimate that catches the likely mistake
+	withOne    = 8 // a 1 among larger numbers shows little
+	answerTold = 4 // the answer is a number that the story tells
+	belowRange = 2 // numbers that an earlier range has already
+	tooEasy    = 1 // no harder than when the class met the target first
 )
-
-// trivialNumber is the largest number that shows nothing: 0 and 1.
-const trivialNumber = 1
 
 // candidate is a set of numbers that was looked at for a target.
 type candidate struct {
 	holds   bool // whether it makes a problem of the target at all
 	problem problem.Problem
-	fact    fact
-	rank    rank // without what the class has met
+	answer  int
+	task    task
+	facts   []fact // of its steps
+	hard    bool   // hard for its target
+	rank    rank   // without what the class has met
 }
 
 // judge looks at a set of numbers for a target and a strategy to practise.
-func judge(t Target, focus strategy.Name, kind problem.Kind, n numbers) *candidate {
+func judge(r Request, kind problem.Kind, n numbers) *candidate {
 	c := &candidate{}
-	if c.problem, c.holds = t.holds(kind, n); !c.holds {
+	if c.problem, c.holds = r.Target.holds(kind, n); !c.holds {
 		return c
 	}
-	c.fact = factOf(c.problem)
-	for _, q := range c.problem.Quantities() {
-		if q.Value <= trivialNumber {
-			c.rank.trivial = 1
-		}
+	c.answer, c.task = c.problem.Answer(), taskOf(c.problem)
+	c.facts = factsOf(c.problem)
+	if r.Bears != nil && !r.Bears(c.problem) {
+		c.rank.untold = 1
 	}
-	if focus != 0 && !helps(focus, c.problem) {
-		c.rank.unfocused = 1
+	if r.Focus.Valid() {
+		c.rank.unfocused = unfocused(r.Focus, c.problem)
 	}
-	if c.rank == (rank{}) { // else it is never chosen for its finer points
-		c.rank.flaws = flaws(c.problem, t)
-	}
+	c.rank.flaws = c.flaws(r.Target)
+	c.hard = r.Target.hard(c.problem)
 	return c
 }
 
-func flaws(p problem.Problem, t Target) int {
-	n, answer := 0, p.Answer()
-	if slices.ContainsFunc(p.Told(), func(q problem.Quantity) bool { return q.Value == answer }) {
+func (c *candidate) flaws(t Target) int {
+	n, p := 0, c.problem
+	if t.Within > 10 && hasOne(p) {
+		n += withOne
+	}
+	if slices.ContainsFunc(p.Told(), func(q problem.Quantity) bool { return q.Value == c.answer }) {
 		n += answerTold
 	}
-	if slices.ContainsFunc(mistake.Of(p, 0), func(m mistake.Mistake) bool { return !m.Only }) {
-		n += ambiguous
-	}
-	if p.Calculation().Largest() <= earlierRange(t.Within) {
+	if largest(p) <= earlierRange(t.Within) {
 		n += belowRange
-	}
-	if _, ok := estimated(p, 0, t.Grade); !ok && p.Kind() != problem.TogetherBoth {
-		n += lameEstimate
 	}
 	return n
 }
 
-// helps reports whether a strategy fits a step of the problem.
-func helps(name strategy.Name, p problem.Problem) bool {
-	return slices.ContainsFunc(p.Steps(), func(step problem.Problem) bool {
-		return strategy.Fits(name, step.Calculation())
-	})
+// notHelped is how unfocused a problem is that a strategy does not help with.
+const notHelped = 2
+
+// unfocused says how little a strategy helps: 0 where it is at its best for a
+// step of the problem, 1 where it may be used, 2 where it may not.
+func unfocused(name strategy.Name, p problem.Problem) int {
+	least := notHelped
+	for _, step := range p.Steps() {
+		c := step.Calculation()
+		switch {
+		case strategy.Suits(name, c):
+			return 0
+		case strategy.Fits(name, c):
+			least = 1
+		}
+	}
+	return least
+}
+
+// hard reports whether a problem is one of the harder ones of its target: it
+// passes a ten, or where all or none of the target's do, its numbers are among
+// the larger ones of the range.
+func (t Target) hard(p problem.Problem) bool {
+	if t.Crossing == CrossEither {
+		return CrossAlways.allows(p)
+	}
+	const quarters = 4
+	return quarters*largest(p) >= (quarters-1)*t.Within
+}
+
+// largest is the largest number of a problem's steps.
+func largest(p problem.Problem) int {
+	most := 0
+	for _, step := range p.Steps() {
+		most = max(most, step.Calculation().Largest())
+	}
+	return most
 }
 
 // earlierRange is the range that comes before a target's own.

@@ -7,40 +7,41 @@ import (
 	"homebuild/internal/strategy"
 )
 
-// What speaks against a set of numbers. An answer that the story tells, and a
-// wrong number with two causes, are what an answer check cannot use.
+// What speaks against a set of numbers, whatever a class has met.
 func TestJudge(t *testing.T) {
-	within20 := Target{Within: 20, Grade: 1}
+	within20, within10 := Target{Within: 20, Grade: 1}, Target{Within: 10}
+	evens := func(p problem.Problem) bool { return p.Answer()%2 == 0 }
 	for _, row := range []struct {
 		name    string
-		target  Target
-		focus   strategy.Name
+		request Request
 		kind    problem.Kind
 		numbers numbers
 		want    rank
 	}{
-		{"nothing", within20, strategy.MakeTen, problem.AddToResult, numbers{8, 6}, rank{}},
-		{"plus one", within20, 0, problem.AddToResult, numbers{9, 1}, rank{trivial: 1}},
-		{"one is left", within20, 0, problem.TakeFromResult, numbers{9, 8}, rank{trivial: 1}},
-		{"make ten without a ten to make", within20, strategy.MakeTen, problem.AddToResult, numbers{6, 3}, rank{unfocused: 1}},
-		{"the rest is what went", within20, 0, problem.TakeFromResult, numbers{16, 8}, rank{flaws: answerTold}},
-		{"8 - 4 is also told", within20, 0, problem.AddToResult, numbers{4, 8}, rank{flaws: ambiguous}},
-		{"numbers to ten", within20, 0, problem.AddToResult, numbers{4, 5}, rank{flaws: belowRange}},
+		{"nothing", Request{Target: within20, Focus: strategy.MakeTen}, problem.AddToResult, numbers{8, 6}, rank{}},
+		{"plus one", Request{Target: within20}, problem.AddToResult, numbers{9, 1}, rank{flaws: withOne + belowRange}},
+		{"one is left", Request{Target: within20}, problem.TakeFromResult, numbers{12, 11}, rank{flaws: withOne}},
+		{"plus one where numbers are small", Request{Target: within10}, problem.AddToResult, numbers{4, 1}, rank{}},
+		{"make ten without a ten to make", Request{Target: within20, Focus: strategy.MakeTen}, problem.AddToResult, numbers{12, 3}, rank{unfocused: 2}},
+		{"make ten for a double", Request{Target: within20, Focus: strategy.MakeTen}, problem.AddToResult, numbers{6, 6}, rank{unfocused: 1}},
+		{"the rest is what went", Request{Target: within20}, problem.TakeFromResult, numbers{16, 8}, rank{flaws: answerTold}},
+		{"numbers to ten", Request{Target: within20}, problem.AddToResult, numbers{4, 5}, rank{flaws: belowRange}},
+		{"amounts that no story bears", Request{Target: within20, Bears: evens}, problem.AddToResult, numbers{8, 7}, rank{untold: 1}},
 	} {
-		c := judge(row.target, row.focus, row.kind, row.numbers)
+		c := judge(row.request, row.kind, row.numbers)
 		if !c.holds || c.rank != row.want {
 			t.Errorf("%s: %v %v has %+v, want %+v", row.name, row.kind, row.numbers, c.rank, row.want)
 		}
 	}
-	if c := judge(within20, 0, problem.AddToResult, numbers{15, 6}); c.holds {
+	if c := judge(Request{Target: within20}, problem.AddToResult, numbers{15, 6}); c.holds {
 		t.Error("15 + 6 was taken within 20")
 	}
 }
 
 // A weightier wish is never given up for lighter ones.
 func TestRankOrder(t *testing.T) {
-	inOrder := []rank{{}, {echo: 1}, {flaws: 1}, {flaws: 15, echo: 1}, {repeated: 1}, {repeated: 2},
-		{unfocused: 1}, {trivial: 1}, {again: 1}, {again: 1, trivial: 1, unfocused: 1, repeated: 9, flaws: 15, echo: 1}}
+	inOrder := []rank{{}, {echo: 1}, {flaws: 1}, {flaws: 15, echo: 1}, {last: 1}, {last: 2, flaws: 1}, {met: 1},
+		{unfocused: 1}, {unfocused: 2}, {again: 1}, {untold: 1}, {untold: 1, again: 1, unfocused: 2, met: 9, last: 9, flaws: 15, echo: 1}}
 	for i := range inOrder[1:] {
 		if inOrder[i].compare(inOrder[i+1]) >= 0 {
 			t.Errorf("%+v does not come before %+v", inOrder[i], inOrder[i+1])

@@ -17,8 +17,11 @@ type Request struct {
 	Stories     int           // to try at home, 1 to 8; the worked one comes on top
 	Extra       bool          // one story has a number that is not needed
 	NumberWords bool          // numbers written as words
-	Review      bool          // a story of an earlier week comes back
-	Given       []Given       // problems of the teacher's own stories: they come first
+	Review      bool          // what was learned in an earlier week comes back in a story
+	// Bears reports whether a story can be told with a problem's amounts; nil
+	// for stories that bear everything. It is the same for all weeks of a year.
+	Bears func(problem.Problem) bool
+	Given []Given // problems of the teacher's own stories: they come first
 }
 
 // Given is the problem of a story that the teacher wrote: it is given, not chosen.
@@ -30,16 +33,18 @@ type Given struct {
 // Activity is one story problem with all that helps to solve it.
 type Activity struct {
 	Problem     problem.Problem
-	ExtraNumber int // 0 when every number is needed
+	ExtraNumber int  // 0 when every number is needed
+	WantsExtra  bool // a number that nobody needs is to be chosen with the story; see With
 	Estimate    estimate.Estimate
 	HasEstimate bool // whether an estimate helps here; else the part-whole test does
 	Picture     picture.Kind
 	Grade       problem.Grade
 	Given       bool // of a story that the teacher wrote
-	Returns     bool // numbers of an earlier week, brought back on purpose
+	Returns     bool // of a skill that an earlier week was about, brought back on purpose
 
-	focus strategy.Name   // the week's strategy; 0 for none
-	good  []strategy.Name // those that the target is good for
+	within int             // the range of its target
+	focus  strategy.Name   // the week's strategy; 0 for none
+	good   []strategy.Name // those that the target is good for
 }
 
 // WeekPlan is a week's problems.

@@ -32,14 +32,16 @@ func ParseCrossing(word string) (Crossing, bool) {
 func (c Crossing) String() string { return crossingIDs[c] }
 
 // Limits bind the numbers a and b of a target's working, a + b or a - b. The
-// zero value of each field binds nothing. For three addends and chains only
-// First binds, on the story's first number.
+// zero value of each field binds nothing. Of three addends First binds the first
+// and SecondLeast the others; of a chain First binds the story's first number and
+// nothing else binds.
 type Limits struct {
 	FirstLeast  int
 	FirstStep   int // a is a multiple of it
 	SecondLeast int
 	SecondMost  int
 	SecondStep  int // b is a multiple of it
+	PartMost    int // neither part of the whole is larger
 	Whole       int // the whole is always this number
 }
 
@@ -48,6 +50,8 @@ type Target struct {
 	ID         string // the word for week files; Own for one spelled out
 	Grade      problem.Grade
 	Standards  []string // codes of published standards
+	Easier     string   // the id of the target for a smaller step; empty for none
+	Harder     string   // the id of the target for a child who wants more; empty for none
 	Kinds      []problem.Kind
 	Within     int // no number of a story is larger
 	Crossing   Crossing

@@ -1,6 +1,7 @@
 package activity
 
 import (
+	"cmp"
 	"slices"
 	"testing"
 
@@ -27,13 +28,13 @@ func named(t testing.TB, id string) Target {
 }
 
 // Codes of published standards that a target may name, with the largest number
-// that the standard works with. CCSS-M 2010, grade pages; K.OA.A.5, 1.NBT.C.6,
+// that the standard works with. CCSS-M 2010, grade pages; K.OA.A.4, K.OA.A.5, 1.NBT.C.6,
 // 3.NBT.A.2 and 3.OA.D.8 from memory. Australian Curriculum: Mathematics v9.0.
 // Department for Education, National curriculum in England: mathematics
 // programmes of study, key stages 1 and 2 (2013); year 3 from memory. Ministry
 // of Education (Singapore), Primary Mathematics Syllabus 2007.
 var standards = map[string]int{
-	"K.OA.A.1": 10, "K.OA.A.2": 10, "K.OA.A.3": 10, "K.OA.A.5": 5,
+	"K.OA.A.1": 10, "K.OA.A.2": 10, "K.OA.A.3": 10, "K.OA.A.4": 10, "K.OA.A.5": 5,
 	"1.OA.A.1": 20, "1.OA.A.2": 20, "1.OA.B.3": 20, "1.OA.B.4": 20, "1.OA.C.6": 20, "1.OA.D.8": 20,
 	"1.NBT.C.4": 100, "1.NBT.C.5": 100, "1.NBT.C.6": 100,
 	"2.OA.A.1": 100, "2.OA.B.2": 20, "2.NBT.B.5": 100, "2.NBT.B.6": 100, "2.NBT.B.7": 1000, "2.NBT.B.8": 1000,
@@ -81,7 +82,8 @@ func TestEmbeddedTargets(t *testing.T) {
 }
 
 // Kindergarten has four subtypes, within ten (Progressions for the CCSS-M, K-5
-// Operations and Algebraic Thinking, Table 2; CCSS-M 2010, K.OA.A.2).
+// Operations and Algebraic Thinking, Table 2; CCSS-M 2010, K.OA.A.2), and the
+// missing part of ten (K.OA.A.4, from memory).
 func TestKindergartenTargets(t *testing.T) {
 	allowed := []problem.Kind{problem.AddToResult, problem.TakeFromResult, problem.TogetherTotal, problem.TogetherBoth}
 	for _, target := range embedded(t) {
@@ -92,7 +94,8 @@ func TestKindergartenTargets(t *testing.T) {
 			t.Errorf("%s is for kindergarten and within %d, want 10 at most", target.ID, target.Within)
 		}
 		for _, k := range target.Kinds {
-			if !slices.Contains(allowed, k) {
+			partOfTen := k == problem.TogetherAddend && target.Limits.Whole == 10
+			if !slices.Contains(allowed, k) && !partOfTen {
 				t.Errorf("%s is for kindergarten and has %v", target.ID, k)
 			}
 		}
@@ -125,5 +128,66 @@ func TestLines(t *testing.T) {
 	}
 	if want := 2*len(embedded(t)) + 2 + len(problem.Kinds()); len(ids) != want {
 		t.Errorf("%d messages, want %d", len(ids), want)
+	}
+}
+
+// Easier means a smaller range; or in the same range an earlier kind of story,
+// counting the last of each; or with the same kinds less passing of tens. Where
+// the ranges differ the two share a kind, or the easier one has none that is
+// later, so that the step is one in numbers. Grades never go back.
+func TestNeighborsAreSound(t *testing.T) {
+	targets := embedded(t)
+	last := func(t Target) int {
+		return stage(slices.MaxFunc(t.Kinds, func(a, b problem.Kind) int { return stage(a) - stage(b) }))
+	}
+	tens := func(t Target) int {
+		return map[Crossing]int{CrossNever: 0, CrossEither: 1, CrossAlways: 2}[t.Crossing]
+	}
+	check := func(easier, harder Target) {
+		order := cmp.Or(cmp.Compare(easier.Within, harder.Within), cmp.Compare(last(easier), last(harder)), cmp.Compare(tens(easier), tens(harder)))
+		shares := slices.ContainsFunc(easier.Kinds, func(k problem.Kind) bool { return slices.Contains(harder.Kinds, k) })
+		if order >= 0 || easier.Grade > harder.Grade || !shares && last(easier) > last(harder) {
+			t.Errorf("%s is said to be easier than %s", easier.ID, harder.ID)
+		}
+	}
+	alone := 0
+	for _, target := range targets {
+		if target.Easier != "" {
+			check(named(t, target.Easier), target)
+		}
+		if target.Harder != "" {
+			check(target, named(t, target.Harder))
+		}
+		if target.Easier == "" && target.Within > Smallest || target.Harder == "" {
+			alone++
+		}
+	}
+	if alone != 1 {
+		t.Errorf("%d targets lack a neighbor, want the last alone", alone)
+	}
+}
+
+// Within a grade no target comes before one that is easier in every way: no kind
+// of story is mastered earlier, and two steps come last.
+func TestTargetsGoFromEasyToHard(t *testing.T) {
+	targets := embedded(t)
+	for i, before := range targets {
+		for _, after := range targets[i+1:] {
+			if before.Grade > after.Grade {
+				t.Errorf("%s of grade %d comes before %s of grade %d", before.ID, before.Grade, after.ID, after.Grade)
+			}
+			if before.Grade < after.Grade {
+				continue
+			}
+			if before.Steps() > after.Steps() {
+				t.Errorf("%s with two steps comes before %s", before.ID, after.ID)
+			}
+			if before.Easier == after.ID || after.Harder == before.ID {
+				t.Errorf("%s comes before %s, which is easier", before.ID, after.ID)
+			}
+			if before.Grade == 1 && slices.ContainsFunc(before.Kinds, problem.Kind.Difficult) && !slices.ContainsFunc(after.Kinds, problem.Kind.Difficult) {
+				t.Errorf("%s, which grade 2 masters, comes before %s", before.ID, after.ID)
+			}
+		}
 	}
 }

@@ -7,30 +7,21 @@ import (
 )
 
 // warnings tells the teacher which wishes of a week could not be met.
-func (p *planner) warnings(plan WeekPlan, ranks []rank, extraMissing bool) []Warning {
+func warnings(plan WeekPlan, chosen []choice, extraMissing bool) []Warning {
 	var out []Warning
 	r := plan.Request
-	again := count(ranks, func(k rank) bool { return k.again > 0 })
-	repeated := count(ranks, func(k rank) bool { return k.again == 0 && k.repeated > 0 })
-	if again+repeated > 0 {
+	if repeated := count(chosen, func(c choice) bool { return c.soon }); repeated > 0 {
 		out = append(out, Warning{
-			Setting: "target", Count: again + repeated,
-			Text: fmt.Sprintf("%s has %d different sets of numbers that fit this week, and %d of the %d stories repeat one%s",
-				r.Target.ID, p.fitting(r), again+repeated, len(ranks), whence(again)),
+			Setting: "target", Count: repeated,
+			Text: fmt.Sprintf("of the %d stories %d repeat numbers of this week or of the week before, because %s leaves too few",
+				len(chosen), repeated, r.Target.ID),
 			Hint: "ask for fewer stories, or choose another target or focus",
 		})
 	}
-	if trivial := count(ranks, func(k rank) bool { return k.trivial > 0 }); trivial > 0 {
-		out = append(out, Warning{
-			Setting: "target", Count: trivial,
-			Text: fmt.Sprintf("%d of the %d stories have a 0 or a 1, because the target leaves nothing else", trivial, len(ranks)),
-			Hint: "ask for fewer stories, or choose a target with a larger range",
-		})
-	}
-	if unfocused := count(ranks, func(k rank) bool { return k.unfocused > 0 }); unfocused > 0 {
+	if unfocused := count(chosen, func(c choice) bool { return c.rank.unfocused == notHelped }); 2*unfocused > len(chosen) {
 		out = append(out, Warning{
 			Setting: "focus", Count: unfocused,
-			Text: fmt.Sprintf("%s does not help with %d of the %d stories of %s", r.Focus, unfocused, len(ranks), r.Target.ID),
+			Text: fmt.Sprintf("%s does not help with %d of the %d stories of %s", r.Focus, unfocused, len(chosen), r.Target.ID),
 			Hint: "strategies that suit this target are: " + names(r.Target.Strategies),
 		})
 	}
@@ -51,17 +42,10 @@ func (p *planner) warnings(plan WeekPlan, ranks []rank, extraMissing bool) []War
 	return out
 }
 
-func whence(again int) string {
-	if again > 0 {
-		return " of the same week or an earlier one"
-	}
-	return " of an earlier week"
-}
-
-func count(ranks []rank, is func(rank) bool) int {
+func count(chosen []choice, is func(choice) bool) int {
 	n := 0
-	for _, k := range ranks {
-		if is(k) {
+	for _, c := range chosen {
+		if is(c) {
 			n++
 		}
 	}
@@ -74,19 +58,4 @@ func names[T fmt.Stringer](list []T) string {
 		words[i] = v.String()
 	}
 	return strings.Join(words, ", ")
-}
-
-// fitting counts the different numbers that the target and the focus leave,
-// met or not.
-func (p *planner) fitting(r Request) int {
-	facts := map[fact]bool{}
-	for _, kind := range r.Target.Kinds {
-		l := p.list(r.Target, kind, r.Focus)
-		for i := range l.sets {
-			if c := l.at(i, r, kind); c.holds && c.rank.trivial == 0 && c.rank.unfocused == 0 {
-				facts[c.fact] = true
-			}
-		}
-	}
-	return len(facts)
 }

@@ -20,70 +20,115 @@ const (
 // by its own request and by the weeks before it, never by those after. A number
 // of stories out of bounds is brought into them.
 func Year(requests []Request) []WeekPlan {
-	inOrder := slices.Clone(requests)
-	slices.SortStableFunc(inOrder, func(a, b Request) int { return cmp.Compare(a.Week, b.Week) })
 	p := newPlanner()
-	plans := make([]WeekPlan, len(inOrder))
-	for i, r := range inOrder {
+	plans := make([]WeekPlan, len(requests))
+	for i, r := range inOrder(requests) {
 		plans[i] = p.week(r)
 	}
 	return plans
 }
 
+// inOrder gives requests in the order of their dates.
+func inOrder(requests []Request) []Request {
+	return slices.SortedStableFunc(slices.Values(requests), func(a, b Request) int { return cmp.Compare(a.Week, b.Week) })
+}
+
 // week plans one week and remembers it.
 func (p *planner) week(r Request) WeekPlan {
 	r.Stories = min(max(r.Stories, FewestStories), MostStories)
-	p.memory.week++
+	m := p.memory
+	m.week++
 	plan := WeekPlan{Request: r}
-	var ranks []rank
 	// The teacher's own come first, and the others fill up. They are those that
 	// the week would have anyway: a story of her own reshuffles nothing.
 	kinds := p.kindsFor(r, r.Stories+1)
 	kinds = kinds[:max(1, len(kinds)-len(r.Given))]
 	for _, given := range r.Given {
-		p.memory.meet(given.Problem)
-		plan.Stories = append(plan.Stories, Activity{Problem: given.Problem, ExtraNumber: given.extra(), Given: true})
+		m.meet(given.Problem)
+		a := newActivity(given.Problem, r)
+		a.ExtraNumber, a.Given = given.extra(), true
+		plan.Stories = append(plan.Stories, a)
 	}
+	var chosen []choice
 	for place, kind := range kinds {
-		if r.Review && place == len(kinds)-1 && place > 1 {
-			if earlier, ok := p.memory.due(); ok {
-				p.memory.meet(earlier)
-				plan.Stories = append(plan.Stories, Activity{Problem: earlier, Returns: true})
-				continue
-			}
-		}
-		chosen, rank := p.choose(r, kind, place)
-		p.memory.meet(chosen)
-		ranks = append(ranks, rank)
+		c := p.pick(r, kind, place, place == len(kinds)-1 && place > 1)
+		chosen = append(chosen, c)
+		m.meet(c.problem)
+		m.practise(c.problem.Kind(), c.of.Target)
+		a := newActivity(c.problem, c.of)
+		a.Returns = c.returns
 		if place == 0 {
-			plan.Worked = Activity{Problem: chosen}
+			plan.Worked = a
 			continue
 		}
-		plan.Stories = append(plan.Stories, Activity{Problem: chosen})
+		plan.Stories = append(plan.Stories, a)
 	}
+	m.targets[r.Target.ID]++
 	ours := plan.Stories[len(r.Given):]
-	extra := len(ours) == 0 || r.Extra && placeExtra(r, ours)
-	plan.Worked.complete(r)
+	arrange(ours)
+	extra := len(ours) == 0 || r.Extra && wantExtra(r, ours)
+	plan.Worked.estimate()
 	for i := range plan.Stories {
-		plan.Stories[i].complete(r)
+		plan.Stories[i].estimate()
 	}
-	plan.Warnings = p.warnings(plan, ranks, r.Extra && !extra)
+	plan.Warnings = warnings(plan, chosen, r.Extra && !extra)
 	return plan
 }
 
-// complete works out all that belongs to the activity's numbers.
-func (a *Activity) complete(r Request) {
-	a.Grade = r.Target.Grade
-	a.Picture = r.picture()
-	a.focus, a.good = r.Focus, r.Target.Strategies
-	a.Estimate, a.HasEstimate = estimated(a.Problem, a.ExtraNumber, a.Grade)
+// choice is a problem chosen for a story.
+type choice struct {
+	problem problem.Problem
+	rank    rank
+	soon    bool    // the same numbers were there this week or the week before
+	returns bool    // it is of a skill of an earlier week
+	of      Request // what it was chosen for
 }
 
+// pick chooses a problem of a kind, or, where that is allowed, one of a skill
+// that is due to come back.
+func (p *planner) pick(r Request, kind problem.Kind, place int, mayReturn bool) choice {
+	c := choice{of: r}
+	if r.Review && mayReturn {
+		if s, earlier, ok := p.memory.due(); ok {
+			kind, c.of.Target, c.of.Focus, c.returns = s.kind, earlier, 0, true
+			if !slices.Contains(earlier.Pictures, r.Picture) {
+				c.of.Picture = 0
+			}
+		}
+	}
+	best, rank, ok := p.choose(c.of, kind, place)
+	if !ok {
+		panic("activity: a target with a kind that no numbers fit") // made by neither ParseTargets nor Spec
+	}
+	met, known := p.memory.tasks[best.task]
+	c.problem, c.rank = best.problem, rank
+	c.soon = known && p.memory.week-met.week <= soon
+	return c
+}
+
+// soon is after how many weeks the same numbers come too soon.
+const soon = 1
+
+// newActivity is a problem with what its week decides about it.
+func newActivity(p problem.Problem, r Request) Activity {
+	return Activity{
+		Problem: p, Grade: r.Target.Grade, Picture: r.picture(),
+		within: r.Target.Within, focus: r.Focus, good: r.Target.Strategies,
+	}
+}
+
+// picture is the one asked for; for a story that comes back only where it suits,
+// and where none is asked for, the target's usual one.
 func (r Request) picture() picture.Kind {
 	if r.Picture.Valid() || len(r.Target.Pictures) == 0 {
 		return r.Picture
 	}
 	return r.Target.Pictures[0]
+}
+
+// estimate works the estimate out, once all numbers of the story are known.
+func (a *Activity) estimate() {
+	a.Estimate, a.HasEstimate = estimated(a.Problem, a.ExtraNumber, a.Grade)
 }
 
 // estimated is the estimate for the working that finds the answer, where it is

@@ -32,7 +32,7 @@ func school(t *testing.T, files map[string]string, second string) site.Input {
 	if in.Targets, err = activity.Targets(); err != nil {
 		t.Fatal(err)
 	}
-	if in.Stock, err = story.LoadStock(); err != nil {
+	if in.Places, err = story.LoadPlaces(); err != nil {
 		t.Fatal(err)
 	}
 	allowed := week.Allowed{Languages: []string{"en", "fr"}}

@@ -43,34 +43,29 @@ func draftsOf(s subject) []string {
 	return drafts
 }
 
-// missingIn says what a language has no words for: "people: Omar, Zuri".
+// missingIn says which stories a language does not tell: the places of which it
+// tells nothing, and single events.
 func missingIn(s subject, tag string) []string {
-	var out []string
-	add := func(what, prefix string, ids []string) {
-		ids = slices.DeleteFunc(ids, func(id string) bool {
-			return !slices.Contains(s.in.Catalog.Without(prefix+id), tag)
-		})
-		if len(ids) > 0 {
-			out = append(out, what+": "+some(ids))
+	var places, events []string
+	all, told := s.in.Places, s.in.Places.Only(func(id string) bool { return !slices.Contains(s.in.Catalog.Without(id), tag) })
+	for i, p := range all {
+		if len(told[i].Events) == 0 {
+			places = append(places, p.ID)
+			continue
+		}
+		for _, e := range p.Events {
+			if !slices.Contains(told[i].Events, e) {
+				events = append(events, e.ID)
+			}
 		}
 	}
-	var stories, things, people, extras []string
-	for _, f := range s.in.Stock.Frames {
-		stories = append(stories, f.ID)
+	var out []string
+	if len(places) > 0 {
+		out = append(out, "all that happens in: "+some(places))
 	}
-	for _, t := range s.in.Stock.Things {
-		things = append(things, strings.TrimPrefix(t.ID, "thing."))
+	if len(events) > 0 {
+		out = append(out, "events: "+some(events))
 	}
-	for _, p := range s.in.Stock.People {
-		people = append(people, strings.TrimPrefix(p, "person."))
-	}
-	for _, e := range s.in.Stock.Extras {
-		extras = append(extras, e.ID)
-	}
-	add("wordings of stories", "story.", stories)
-	add("things to count", "thing.", things)
-	add("people", "person.", people)
-	add("sentences that are not needed", "story.extra.", extras)
 	return out
 }
 

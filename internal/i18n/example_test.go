@@ -14,13 +14,12 @@ func ExampleLanguage_Say() {
 	if len(problems) > 0 {
 		log.Fatal(problems)
 	}
-	line := phrase.Say("story.add-to-result.1.change",
-		phrase.Person("A", "person.lina"), phrase.Counted("Change", "thing.shell", 2)).About("person.lina")
+	line := phrase.Say("event.kitchen.soup.answer-out", phrase.Counted("Change", "thing.soup-bowl", 2))
 	for _, l := range catalog.Languages() {
 		fmt.Println(l.Say(line))
 	}
 	// Output:
-	// Lina finds 2 shells.
-	// Лина нашла 2 ракушки.
-	// وجدت لينا صدفتين.
+	// The top floor ate 2 bowls of soup.
+	// На верхнем этаже съели 2 тарелки супа.
+	// أكل جيران الطابق الأعلى صحني حساء.
 }

@@ -1,7 +1,6 @@
 package i18n
 
 import (
-	"slices"
 	"strings"
 	"testing"
 
@@ -9,12 +8,11 @@ import (
 	"golang.org/x/text/language"
 
 	"homebuild/internal/phrase"
-	"homebuild/internal/problem"
 	"homebuild/internal/story"
 	"homebuild/locales"
 )
 
-// highest is the largest number that the exhaustive tests say.
+// highest is the largest number that the exhaustive tests count to.
 const highest = 100
 
 // everyLanguage runs a test on each language that comes with the program.
@@ -35,7 +33,7 @@ func everyLanguage(t *testing.T, test func(t *testing.T, l *Language, f *File)) 
 	}
 }
 
-// Every thing is counted with the form of its CLDR Category. Source of the
+// Every thing is counted with the form of its CLDR category. Source of the
 // category here: golang.org/x/text/feature/plural (Unicode CLDR 32), which is
 // not what the package asks; browser/ holds the rules against CLDR 48.2 as well.
 func TestEveryCountIsOfItsCategory(t *testing.T) {
@@ -51,7 +49,7 @@ func TestEveryCountIsOfItsCategory(t *testing.T) {
 				if text == "" {
 					text = m.Other
 				}
-				want := strings.ReplaceAll(text, "{{.N}}", l.Number(n))
+				want := strings.ReplaceAll(strings.ReplaceAll(text, "{{.N}} ", "{{.N}}\u00a0"), "{{.N}}", l.Number(n))
 				v := phrase.Counted("N", m.Block, n)
 				got, err := l.fill(nil, &v, form)
 				if err != nil || got[0].Text != want {
@@ -64,7 +62,7 @@ func TestEveryCountIsOfItsCategory(t *testing.T) {
 				checked++
 			}
 		}
-		if checked < 20*(highest+1) {
+		if checked < len(l.Blocks("thing"))*(highest+1) {
 			t.Errorf("only %d counts were checked", checked)
 		}
 	})
@@ -94,125 +92,73 @@ func blemish(text string) string {
 	return ""
 }
 
-// Every sentence of every frame can be said of every thing, from 0 to 100, of
-// people of each gender, with the number and with a line to write on.
-func TestEveryStorySentence(t *testing.T) {
-	stock, err := story.LoadStock()
+// Every tale that a language tells is told with the numbers that try its grammar
+// hardest, each in every place where the event bears it, in digits and in words,
+// its answer with the number and with a line to write on.
+func TestEveryTale(t *testing.T) {
+	places, err := story.LoadPlaces()
 	if err != nil {
 		t.Fatal(err)
 	}
-	everyLanguage(t, func(t *testing.T, l *Language, _ *File) {
-		s := stock.Only(l.Has)
-		lines := 0
-		for _, pair := range pairs(l, s.People) {
-			for _, line := range allLines(t, s, pair) {
-				lines += sayOfEverything(t, l, s, line)
+	var stories []story.Story
+	for _, e := range places.Events() {
+		for _, k := range e.Kinds {
+			trials := e.Trials(k, 1000)
+			if len(trials) == 0 {
+				t.Errorf("%s has no numbers for %v", e.ID, k)
+			}
+			for i, c := range trials {
+				s, err := places.Tell(c, i%2 == 1)
+				if err != nil {
+					t.Fatal(err)
+				}
+				stories = append(stories, s)
 			}
 		}
-		if lines < 100_000 {
-			t.Errorf("only %d sentences were said", lines)
+	}
+	t.Logf("%d stories", len(stories))
+	everyLanguage(t, func(t *testing.T, l *Language, _ *File) {
+		for _, s := range stories {
+			if l.Has("event." + s.Event) {
+				tellWell(t, l, s)
+			}
 		}
 	})
 }
 
-// pairs are two people for each gender that the first can have.
-func pairs(l *Language, people []string) [][2]string {
-	var out [][2]string
-	var seen []string
-	for i, p := range people {
-		if g := l.Gender(p); !slices.Contains(seen, g) {
-			seen = append(seen, g)
-			out = append(out, [2]string{p, people[(i+1)%len(people)]})
+func tellWell(t *testing.T, l *Language, s story.Story) {
+	lines := []phrase.Line{s.Answer, s.AnswerFrame, s.So}
+	for _, x := range s.Sentences {
+		lines = append(lines, x.Line)
+	}
+	for _, line := range lines {
+		text, err := l.Try(line)
+		if fault := blemish(text.String()); err != nil || fault != "" {
+			t.Errorf("%s of %v %s: %q %v", line.ID, s.Problem.Numbers(), fault, text, err)
 		}
 	}
-	return out
 }
 
-// allLines are the sentences of the stock about two people. Things are still
-// to be put in.
-func allLines(t *testing.T, s story.Stock, pair [2]string) []phrase.Line {
-	people := []phrase.Value{phrase.Person("A", pair[0]), phrase.Person("B", pair[1])}
-	about := map[string]string{"A": pair[0], "B": pair[1], "": ""}
-	var out []phrase.Line
-	add := func(id, subject string, values ...phrase.Value) {
-		out = append(out, phrase.Line{ID: "story." + id, Subject: about[subject], Values: slices.Concat(people, values)})
-	}
-	for _, f := range s.Frames {
-		for _, x := range f.Sentences {
-			switch {
-			case x.Asks != "":
-				add(f.ID+"."+x.ID, x.Subject, phrase.Asked("Ask", ""))
-			case x.Tells != "":
-				add(f.ID+"."+x.ID, x.Subject, phrase.Counted(string(x.Tells), "", 0))
-			default:
-				add(f.ID+"."+x.ID, x.Subject)
-			}
-		}
-		var answers, blanks []phrase.Value
-		for _, role := range askedRoles(t, f) {
-			answers = append(answers, phrase.Counted(string(role), "", 0))
-			blanks = append(blanks, phrase.Value{Name: string(role), Kind: phrase.KindBlank})
-		}
-		add(f.ID+".answer", f.AnswerSubject, answers...)
-		add(f.ID+".answer", f.AnswerSubject, blanks...)
-	}
-	for _, x := range s.Extras {
-		if x.Counts == "" {
-			add("extra."+x.ID, "A", phrase.Counted("Extra", "", 0))
-		} else {
-			add("extra."+x.ID, "A", phrase.Counted("Extra", x.Counts, 0))
-		}
-	}
-	return out
-}
-
-func askedRoles(t *testing.T, f story.Frame) []problem.Role {
-	kind, ok := f.Kind()
-	p, err := problem.New(kind, 5, 2)
+// English tells every event, and so there is one that all others can be told from.
+func TestEnglishTellsEveryEvent(t *testing.T) {
+	places, err := story.LoadPlaces()
 	if err != nil {
-		p, err = problem.New(kind, 5, 2, 1)
+		t.Fatal(err)
 	}
-	if !ok || err != nil {
-		t.Fatalf("%s: %v", f.ID, err)
+	english, problems := LoadSource(locales.Files)
+	if len(problems) > 0 {
+		t.Fatal(problems)
 	}
-	var out []problem.Role
-	for _, q := range p.Asked() {
-		out = append(out, q.Role)
-	}
-	return out
-}
-
-// sayOfEverything says a line of each thing and each number that it can have,
-// and tells how many sentences that were.
-func sayOfEverything(t *testing.T, l *Language, s story.Stock, line phrase.Line) int {
-	said := 0
-	for _, thing := range s.Things {
-		counts := false
-		values := append(slices.Clone(line.Values), phrase.Message("Some", thing.ID+".some"))
-		for i, v := range values {
-			if v.Kind == phrase.KindCounted || v.Kind == phrase.KindAsked || v.Kind == phrase.KindBlank {
-				counts = counts || v.Kind == phrase.KindCounted
-				if v.ID == "" {
-					values[i].ID = thing.ID
-				}
-			}
-		}
-		for n := range highest + 1 {
-			for i := range values {
-				values[i].N = n
-			}
-			text, err := l.Try(phrase.Line{ID: line.ID, Subject: line.Subject, Values: values})
-			if err != nil {
-				t.Errorf("%s of %d %s: %v", line.ID, n, thing.ID, err)
-				break
-			}
-			if fault := blemish(text.String()); fault != "" {
-				t.Errorf("%s of %d %s %s: %q", line.ID, n, thing.ID, fault, text)
-			}
-			if said++; !counts {
-				break // the number is not said
-			}
+	for _, e := range places.Events() {
+		if !english.Language.Has(e.Message("")) {
+			t.Errorf("en.toml does not tell %s", e.ID)
+		} else if english.File.Event(e.Message("")).Note == "" {
+			t.Errorf("en.toml has no note for translators on %s", e.ID)
 		}
 	}
-	return said
+	for _, m := range english.File.Messages { // forms that no sentence asks for
+		if Counted(m.Family) && strings.Contains(m.Key, "-") && !strings.Contains(english.File.Text, "."+strings.TrimPrefix(strings.TrimPrefix(m.Key, "count-"), "blank-")+"}}") {
+			t.Errorf("no sentence asks for %s", m.ID)
+		}
+	}
 }

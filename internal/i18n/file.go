@@ -16,9 +16,11 @@ type File struct {
 	Tag      string
 	Text     string     // of the file as a whole
 	Messages []*Message // in the order of the file
+	Events   []*Event   // in the order of the file
 
-	byID map[string]*Message
-	sum  [sha256.Size]byte
+	byID   map[string]*Message
+	events map[string]*Event
+	sum    [sha256.Size]byte
 }
 
 // Message is the message with an id; nil for none.
@@ -48,12 +50,16 @@ func Parse(tag, text string) (*File, diag.Problems) {
 		return nil, problems
 	}
 	r := fileReader{file: f, tables: map[*tomlfile.Value]*Message{}}
+	messages := make([]*tomlfile.Value, 0, 2000)
 	for v := range doc.Values() {
-		r.check(v)
+		if r.check(v); !inEvent(v) {
+			messages = append(messages, v)
+		}
 	}
-	for v := range doc.Values() {
+	for _, v := range messages {
 		r.add(v)
 	}
+	r.readEvents(doc.Root)
 	if len(r.problems) > 0 {
 		r.problems.Sort()
 		return nil, r.problems
@@ -62,6 +68,10 @@ func Parse(tag, text string) (*File, diag.Problems) {
 	for _, m := range f.Messages {
 		m.split()
 		f.byID[m.ID] = m
+	}
+	f.events = make(map[string]*Event, len(f.Events))
+	for _, e := range f.Events {
+		f.events[e.ID] = e
 	}
 	return f, nil
 }
@@ -94,7 +104,7 @@ func (r *fileReader) check(v *tomlfile.Value) {
 	case !plainKey(v.Key):
 		r.problem(v, "use letters a to z, digits and hyphens", "%q is not a name", v.Key)
 	}
-	if lower := strings.ToLower(v.Key); v.Kind == tomlfile.Text && (slices.Contains(messageKeys, lower) || slices.Contains(refusedKeys, lower)) {
+	if lower := strings.ToLower(v.Key); v.Kind == tomlfile.Text && !inEvent(v) && (slices.Contains(messageKeys, lower) || slices.Contains(refusedKeys, lower)) {
 		if v.Parent.Parent == nil {
 			r.problem(v, "put it under the name of its message, in single brackets", "%q stands outside a message", v.Key)
 			return

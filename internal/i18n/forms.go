@@ -15,8 +15,8 @@ type askedForm struct {
 	line        int
 }
 
-// stem is what forms are forms of: the counts of things are {"thing", "count"},
-// the names of people {"person", "name"}; the key is empty for blocks as a whole.
+// stem is what forms are forms of: the names of characters are {"character",
+// "name"}; the key is empty for blocks as a whole.
 type stem struct{ family, key string }
 
 // form is the id of a form of a message; not ok when the stem is not its own.
@@ -39,14 +39,13 @@ func (s stem) form(m *Message, form string) (id string, ok bool) {
 func (b *builder) checkForms() {
 	asked := map[string]bool{} // ids of forms
 	type need struct {
-		kind   PlaceKind
-		about  string
-		answer bool
-		form   string
+		kind  PlaceKind
+		about string
+		form  string
 	}
 	done := map[need]bool{}
 	for _, a := range b.asked {
-		n := need{KindOf(a.by.Family, a.place), a.by.about(), a.by.Key == "answer", a.form}
+		n := need{KindOf(a.place), a.by.about(), a.form}
 		if done[n] || b.full() {
 			continue
 		}
@@ -55,24 +54,17 @@ func (b *builder) checkForms() {
 			b.ask(a, stems, asked)
 		}
 	}
+	for w := range b.wanted {
+		asked[w.id()] = true
+	}
 	b.unasked(asked)
 }
 
 // stemsOf are the stems of which all must have the form that a place asks for. In
 // each group one of them must have it at all.
 func (b *builder) stemsOf(a askedForm) [][]stem {
-	switch KindOf(a.by.Family, a.place) {
-	case PlacePerson:
+	if KindOf(a.place) == PlacePerson {
 		return [][]stem{{{a.by.about(), "name"}}}
-	case PlaceAsk:
-		return [][]stem{{{"thing", "ask"}}}
-	case PlaceExtra:
-		return [][]stem{{{"thing", "count"}, {"measure", "count"}}}
-	case PlaceQuantity:
-		if a.by.Key == "answer" { // also said with a line to write on
-			return [][]stem{{{"thing", "count"}}, {{"thing", "blank"}}}
-		}
-		return [][]stem{{{"thing", "count"}}}
 	}
 	// Any message may stand there: those that have the form somewhere must have
 	// it everywhere.
@@ -120,7 +112,7 @@ func (b *builder) ask(a askedForm, stems []stem, asked map[string]bool) {
 		first := missing[0]
 		hint := fmt.Sprintf("add %s and the like, %d in all, or ask for a form that is there", first.id, len(missing))
 		b.problem(a.line, fmt.Sprintf("%s asks for {{.%s.%s}}, and nothing has %q", a.by.ID, a.place, a.form, strings.TrimPrefix(first.id, first.beside.Block+".")),
-			diag.Suggest(a.form, b.formsOf(stems[0]), hint))
+			diag.Suggest(a.form, b.formsOfStem(stems[0]), hint))
 		return
 	}
 	for _, f := range missing {
@@ -131,8 +123,8 @@ func (b *builder) ask(a askedForm, stems []stem, asked map[string]bool) {
 	}
 }
 
-// formsOf lists the forms that messages of a stem have.
-func (b *builder) formsOf(s stem) []string {
+// formsOfStem lists the forms that messages of a stem have.
+func (b *builder) formsOfStem(s stem) []string {
 	var forms []string
 	for _, m := range b.file.Messages {
 		form, ok := strings.CutPrefix(m.Key, s.key+"-")
@@ -154,6 +146,12 @@ func (b *builder) unasked(asked map[string]bool) {
 			forms = append(forms, a.form)
 		}
 	}
+	for w := range b.wanted {
+		if !slices.Contains(forms, w.form) {
+			forms = append(forms, w.form)
+		}
+	}
+	slices.Sort(forms)
 	for _, m := range b.file.Messages {
 		if asked[m.ID] || m.Gender != "" || m.Key == "gender" || m.English.ID == m.ID || !b.source.mayForm(m) || b.full() {
 			continue

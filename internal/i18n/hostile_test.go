@@ -100,10 +100,12 @@ func TestHostileFiles(t *testing.T) {
 		{"nested tables", append([]byte("a = "), []byte(strings.Repeat("{a=", (textfile.MaxSize-100)/3))...), "locales/es.toml:1: this line cannot be read: "},
 		{"one long name", append([]byte("["), []byte(strings.Repeat("a.", (textfile.MaxSize-100)/2)+"a]")...), "locales/es.toml:1: names and lists stand more than 8 deep in each other"},
 		{"one long name with a text", []byte(strings.Repeat("a.", (textfile.MaxSize-100)/2) + "a = \"x\""), "locales/es.toml:1: names and lists stand more than 8 deep in each other"},
-		{"many unknown ids", fill(func(i int) string { return fmt.Sprintf("[page.titel-%d]\nother = \"x\"\n", i) }), "locales/es.toml:77: page.titel-0 is not a message of en.toml"},
-		{"many forms", fill(func(i int) string { return fmt.Sprintf("[thing.shell.blank-x%d]\nother = \"x {{.N.a}}\"\n", i) }), "locales/es.toml:77: "},
-		{"many bad messages", fill(func(i int) string { return fmt.Sprintf("[person.lina.x%d]\nother = \"{{\"\n", i) }), "locales/es.toml:77: person.lina.x0: "},
-		{"many number words", fill(func(i int) string { return fmt.Sprintf("[words.t%d]\n1000 = \"x\"\n", i) }), "locales/es.toml:77: "},
+		{"many unknown ids", fill(func(i int) string { return fmt.Sprintf("[page.titel-%d]\nother = \"x\"\n", i) }), "locales/es.toml:87: page.titel-0 is not a message of en.toml"},
+		{"many forms", fill(func(i int) string { return fmt.Sprintf("[thing.floor.blank-x%d]\nother = \"x {{.N.a}}\"\n", i) }), "locales/es.toml:87: "},
+		{"many bad messages", fill(func(i int) string { return fmt.Sprintf("[character.fox.x%d]\nother = \"{{\"\n", i) }), "locales/es.toml:87: character.fox.x0: "},
+		{"many unknown events", fill(func(i int) string { return fmt.Sprintf("[event.kitchen.soup%d]\nopen = \"x\"\n", i) }), "locales/es.toml:86: [event.kitchen.soup0] is not an event"},
+		{"many unknown sentences", fill(func(i int) string { return fmt.Sprintf("[event.kitchen.soup.x%d]\nopen = \"{{.A}}\"\n", i) }), "locales/es.toml:87: event.kitchen.soup.x0.open is said by no story"},
+		{"many number words", fill(func(i int) string { return fmt.Sprintf("[words.t%d]\n1000 = \"x\"\n", i) }), "locales/es.toml:87: "},
 		{"one long text", []byte(strings.Replace(base, "Idioma", strings.Repeat("{{.A}}", 100_000), 1)), "locales/es.toml:24: page.language has 600000 characters"},
 	}
 	for _, test := range tests {

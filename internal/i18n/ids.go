@@ -89,8 +89,7 @@ func (b *builder) checkPlaces(m *Message, line int, t template, mayDropN bool) {
 		}
 	}
 	for _, name := range want {
-		dropped := m.Family == "story" && slices.Contains(storyPeople, name) || name == "N" && mayDropN
-		if !dropped && !t.has(name) {
+		if dropped := name == "N" && mayDropN; !dropped && !t.has(name) {
 			b.problem(line, fmt.Sprintf("%s: the place {{.%s}} is missing", m.ID, name), fmt.Sprintf("write {{.%s}} where it belongs in the sentence", name))
 		}
 	}

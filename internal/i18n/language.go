@@ -14,8 +14,9 @@ import (
 type Language struct {
 	header
 	messages map[string]*ready
+	tales    map[string]tale // events by their ids
 	order    []string        // ids in the order of the file, gender forms under their message
-	blocks   map[string]bool // whole blocks: "thing.shell", "story.add-to-result.1"
+	blocks   map[string]bool // whole blocks: "thing.shell", "event.harbour.board"
 	plural   *Plurals
 	digits   digits
 	sum      string
@@ -68,8 +69,8 @@ func (l *Language) Reviewed() string {
 }
 
 // Has reports whether the language has the message with this id, or the whole
-// block of messages under it: "thing.shell", "person.lina",
-// "setting.harbour", "story.add-to-result.1".
+// block of messages under it: "thing.shell", "setting.harbour",
+// "event.harbour.board".
 func (l *Language) Has(id string) bool { return l.messages[id] != nil || l.blocks[id] }
 
 // Word is a message without places, as it stands. An unknown id or a message

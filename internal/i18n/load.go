@@ -10,6 +10,7 @@ import (
 	"golang.org/x/sync/errgroup"
 
 	"homebuild/internal/diag"
+	"homebuild/internal/story"
 	"homebuild/internal/textfile"
 )
 
@@ -33,26 +34,27 @@ func Load(tags []string, folders ...fs.FS) (*Catalog, diag.Problems) {
 	if len(tags) == 0 {
 		tags = Tags(folders...)
 	}
-	english, problems := LoadSource(folders...)
+	var english *Source
+	var problems diag.Problems
+	files, proofs := make([]*File, len(tags)), make([]Proof, len(tags))
+	together(len(tags)+1, func(i int) {
+		switch {
+		case i == 0:
+			english, problems = LoadSource(folders...)
+		case tags[i-1] != SourceTag:
+			files[i-1], proofs[i-1].Wrong = ReadFile(tags[i-1], folders...)
+		}
+	})
 	if len(problems) > 0 {
 		return nil, problems
 	}
-	proofs := make([]Proof, len(tags))
-	var group errgroup.Group
-	group.SetLimit(4)
-	for i, tag := range tags {
-		group.Go(func() error {
-			if tag == SourceTag {
-				proofs[i].Language = english.Language
-			} else if f, problems := ReadFile(tag, folders...); len(problems) > 0 {
-				proofs[i].Wrong = problems
-			} else {
-				proofs[i] = *english.Prove(f, maxProblems)
-			}
-			return nil
-		})
-	}
-	_ = group.Wait() // no function fails: problems are in the proofs
+	together(len(tags), func(i int) {
+		if tags[i] == SourceTag {
+			proofs[i].Language = english.Language
+		} else if files[i] != nil {
+			proofs[i] = *english.Prove(files[i], maxProblems)
+		}
+	})
 	c := &Catalog{source: english.Language}
 	for _, p := range proofs {
 		wrong := p.Problems()
@@ -65,13 +67,27 @@ func Load(tags []string, folders ...fs.FS) (*Catalog, diag.Problems) {
 	return c, problems
 }
 
+// together calls f with each number from 0 to n-1, several at a time.
+func together(n int, f func(i int)) {
+	var group errgroup.Group
+	group.SetLimit(4)
+	for i := range n {
+		group.Go(func() error { f(i); return nil })
+	}
+	_ = group.Wait() // nothing fails
+}
+
 // LoadSource reads English, which must be sound.
 func LoadSource(folders ...fs.FS) (*Source, diag.Problems) {
 	f, problems := ReadFile(SourceTag, folders...)
 	if len(problems) > 0 {
 		return nil, problems
 	}
-	s := newSource(f)
+	places, err := story.LoadPlaces()
+	if err != nil {
+		panic("i18n: " + err.Error()) // they come with the program
+	}
+	s := newSource(f, places)
 	p := s.Prove(f, math.MaxInt)
 	s.Language = p.Language
 	return s, p.Problems()

@@ -64,10 +64,21 @@ func TestFilesAreOfGoI18nsFormat(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		if len(theirs.Messages) != len(f.Messages) {
-			t.Errorf("%s: go-i18n reads %d messages, we read %d", tag, len(theirs.Messages), len(f.Messages))
+		ours := map[string]string{} // texts of events by their ids
+		for _, e := range f.Events {
+			for _, s := range append(e.Sentences, Sentence{Key: noteKey, Text: e.Note}, Sentence{Key: sourceKey, Text: e.Source}) {
+				if s.Text != "" {
+					ours[e.ID+"."+s.Name()] = s.Text
+				}
+			}
+		}
+		if len(theirs.Messages) != len(f.Messages)+len(ours) {
+			t.Errorf("%s: go-i18n reads %d messages, we read %d", tag, len(theirs.Messages), len(f.Messages)+len(ours))
 		}
 		for _, m := range theirs.Messages {
+			if text, ok := ours[m.ID]; ok && text == m.Other {
+				continue
+			}
 			if got := f.Message(m.ID); got == nil || got.Message != *m {
 				t.Errorf("%s: %s: go-i18n reads %+v, we read %+v", tag, m.ID, m, got)
 			}

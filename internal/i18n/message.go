@@ -93,12 +93,9 @@ func (m *Message) split() {
 }
 
 // optional lists the families of messages that a language may leave out block
-// by block, with the number of parts in a block's id: the frame
-// "story.add-to-result.1", the thing "thing.shell". All other messages are
-// required.
-var optional = map[string]int{
-	"story": 3, "thing": 2, "measure": 2, "person": 2, "character": 2, "setting": 2,
-}
+// by block, with the number of parts in a block's id: the thing "thing.shell".
+// All other messages are required; events are no messages.
+var optional = map[string]int{"thing": 2, "character": 2, "setting": 2}
 
 // blockOf is the id of the optional block that a message belongs to; empty for
 // a required message.
@@ -121,10 +118,10 @@ func blockOf(id string) string {
 
 // Counted and People report whether the messages of a family are forms of
 // something to count, or of somebody's name. Both may have a gender.
-func Counted(family string) bool { return family == "thing" || family == "measure" }
+func Counted(family string) bool { return family == "thing" }
 
 // People reports whether the messages of a family are forms of a name.
-func People(family string) bool { return family == "person" || family == "character" }
+func People(family string) bool { return family == "character" }
 
 // Genders are CLDR's grammatical genders (grammaticalFeatures). A message that
 // agrees with the person it is about has one form for each.

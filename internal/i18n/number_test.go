@@ -78,16 +78,18 @@ func TestPlain(t *testing.T) {
 
 func TestRuns(t *testing.T) {
 	es := in(t, fixtures(t), "es")
-	a := phrase.Person("A", "person.lina")
+	fox := phrase.Person("Who", "character.fox")
 	tests := []struct {
 		name string
 		line phrase.Line
 		want Text
 	}{
-		{"counted", phrase.Say("story.add-to-result.1.answer", a, phrase.Counted("Result", "thing.shell", 14)),
-			Text{{RunPlain, "Ahora "}, {RunPerson, "Lina"}, {RunPlain, " tiene "}, {RunCounted, "14 conchas"}, {RunPlain, "."}}},
-		{"blank", phrase.Say("story.add-to-result.1.answer", a, phrase.Blank("Result", "thing.shell")),
-			Text{{RunPlain, "Ahora "}, {RunPerson, "Lina"}, {RunPlain, " tiene "}, {RunBlank, "____"}, {RunPlain, " conchas"}, {RunPlain, "."}}},
+		{"counted", soup("answer-end", bowls("Result", 14)),
+			Text{{RunPlain, "Todavía había sopa para "}, {RunCounted, "14\u00a0platos"}, {RunPlain, "."}}},
+		{"blank", soup("answer-end", phrase.Blank("Result", "thing.soup-bowl")),
+			Text{{RunPlain, "Todavía había sopa para "}, {RunBlank, "____"}, {RunPlain, "\u00a0platos"}, {RunPlain, "."}}},
+		{"person", phrase.Say("own.has", fox, phrase.Blank("Gap", "")),
+			Text{{RunPerson, "El zorro"}, {RunPlain, " tiene "}, {RunBlank, "____"}, {RunPlain, "."}}},
 		{"equation", phrase.Say("strategy.doubles.fill", phrase.Expression("Equation", problem.Sum(4, 4))),
 			Text{{RunPlain, "Di el doble: "}, {RunEquation, "4 + 4"}, {RunPlain, "."}}},
 		{"number", phrase.Say("page.weeks", phrase.Number("N", 3)), Text{{RunNumber, "3"}, {RunPlain, " semanas"}}},

@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"slices"
 	"strings"
-	"unicode/utf8"
 
 	"golang.org/x/text/language"
 
@@ -35,7 +34,7 @@ func (p *Proof) Problems() diag.Problems {
 func (s *Source) Prove(f *File, upTo int) *Proof {
 	s.Hold(f)
 	b := &builder{
-		file: f, source: s, most: upTo,
+		file: f, source: s, most: upTo, wanted: map[wanted]asker{},
 		lang: &Language{
 			messages: make(map[string]*ready, len(f.Messages)),
 			order:    make([]string, 0, len(f.Messages)),
@@ -55,7 +54,8 @@ type builder struct {
 	source *Source
 	lang   *Language
 	asked  []askedForm
-	most   int // problems to gather
+	wanted map[wanted]asker // forms of things
+	most   int              // problems to gather
 	proof  Proof
 
 	segments template // room for the segments of the next messages
@@ -88,13 +88,15 @@ func (b *builder) build() bool {
 			b.message(m)
 		}
 	}
+	b.events()
 	if b.full() {
 		return false
 	}
 	b.checkWords()
+	b.checkThings()
 	b.checkForms()
 	b.checkGenders()
-	b.lang.stale = slices.ContainsFunc(b.file.Messages, b.isStale)
+	b.lang.stale = slices.ContainsFunc(b.file.Messages, b.isStale) || slices.ContainsFunc(b.file.Events, b.isStaleEvent)
 	return true
 }
 
@@ -226,17 +228,9 @@ func (b *builder) text(m *Message, c Category, mayDropN bool) template {
 		}
 		return nil
 	}
-	if n := utf8.RuneCountInString(text); n > maxMessage {
-		b.problem(line, fmt.Sprintf("%s has %d characters; a message has at most %d", m.ID, n, maxMessage), "say it shorter")
-		return nil
-	}
-	wrong := CheckCharacters(text, b.lang.script)
-	var t template
-	if wrong == nil {
-		t, wrong = parseTemplate(b.room(text), text)
-	}
+	t, wrong := b.template(text)
 	if wrong != nil {
-		b.problem(line, m.ID+": "+wrong.Text, wrong.Hint)
+		b.problem(line, m.ID+wrong.Text, wrong.Hint)
 		return nil
 	}
 	b.checkPlaces(m, line, t, mayDropN)
@@ -265,4 +259,8 @@ func (b *builder) room(text string) template {
 // changed, as nobody can tell.
 func (b *builder) isStale(m *Message) bool {
 	return m.Stale() || b.lang.reviewed != "" && m.Unheld()
+}
+
+func (b *builder) isStaleEvent(e *Event) bool {
+	return e.Stale() || b.lang.reviewed != "" && e.Unheld()
 }

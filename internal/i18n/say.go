@@ -5,6 +5,7 @@ import (
 	"errors"
 	"fmt"
 	"strconv"
+	"strings"
 
 	"homebuild/internal/phrase"
 )
@@ -49,7 +50,11 @@ func (l *Language) Try(line phrase.Line) (Text, error) {
 	for i := range t {
 		s := &t[i]
 		if s.place == "" {
-			out = append(out, Run{RunPlain, s.text})
+			text := s.text
+			if i > 0 && t[i-1].form == numberForm {
+				text = unparted(text)
+			}
+			out = append(out, Run{RunPlain, text})
 			continue
 		}
 		v := value(line.Values, s.place)
@@ -78,6 +83,9 @@ func value(values []phrase.Value, name string) *phrase.Value {
 
 // template chooses the form of the message that fits its person and number.
 func (l *Language) template(line phrase.Line) (template, error) {
+	if event, key, ok := cutEvent(line.ID); ok {
+		return l.sentence(event, key, line.Groups)
+	}
 	m := l.messages[line.ID]
 	if m == nil {
 		return nil, errors.New("there is no such message")
@@ -97,6 +105,41 @@ func (l *Language) template(line phrase.Line) (template, error) {
 	}
 	return m.plural[l.plural.Of(n.N)], nil
 }
+
+// sentence is that of an event for stories of the groups.
+func (l *Language) sentence(event, key string, groups []string) (template, error) {
+	t := l.tales[event]
+	i := t.find(groups, key)
+	switch {
+	case t == nil:
+		return nil, errors.New("there is no such event")
+	case i < 0:
+		return nil, errors.New("there is no such sentence")
+	case t[i].template == nil:
+		return nil, errors.New("it is not written yet")
+	}
+	return t[i].template, nil
+}
+
+// cutEvent parts the id of a sentence from that of its event.
+func cutEvent(id string) (event, key string, ok bool) {
+	if !strings.HasPrefix(id, eventFamily+".") {
+		return "", "", false
+	}
+	dot := strings.LastIndexByte(id, '.')
+	return id[:dot], id[dot+1:], true
+}
+
+// unparted is a text that stands behind a number, with a space between them that
+// no line breaks at.
+func unparted(text string) string {
+	if rest, ok := strings.CutPrefix(text, " "); ok {
+		return noBreakSpace + rest
+	}
+	return text
+}
+
+const noBreakSpace = "\u00a0"
 
 // gender is that of the line's subject, or of the first person in it.
 func (l *Language) gender(line phrase.Line) string {
@@ -126,8 +169,16 @@ func (l *Language) fill(out Text, v *phrase.Value, form string) (Text, error) {
 		return append(out, Run{RunEquation, l.Equation(v.Equation)}), nil
 	case v.Kind == phrase.KindText:
 		return append(out, Run{RunOwnText, v.Text}), nil
-	case v.Kind == phrase.KindBlank && v.ID == "":
+	case v.Kind == phrase.KindBlank && (v.ID == "" || form == numberForm):
 		return append(out, Run{RunBlank, writingLine}), nil
+	case v.Kind == phrase.KindCounted && form == numberForm:
+		return append(out, Run{RunNumber, l.number(v, "", v.ID)}), nil
+	case v.Kind == phrase.KindMessage && strings.HasPrefix(v.ID, eventFamily+"."):
+		t, err := l.template(phrase.Say(v.ID))
+		if err != nil {
+			return nil, err
+		}
+		return append(out, Run{RunPlain, t.with("")}), nil
 	}
 	m := l.message(v, form)
 	switch {
@@ -148,8 +199,6 @@ func (l *Language) message(v *phrase.Value, form string) *ready {
 	switch v.Kind {
 	case phrase.KindCounted:
 		return l.form(v.ID, "count", form)
-	case phrase.KindAsked:
-		return l.form(v.ID, "ask", form)
 	case phrase.KindBlank:
 		return l.form(v.ID, "blank", form)
 	case phrase.KindPerson:

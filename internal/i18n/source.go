@@ -1,11 +1,14 @@
 package i18n
 
 import (
+	"cmp"
 	"crypto/sha256"
 	"encoding/hex"
 	"fmt"
 	"slices"
 	"strings"
+
+	"homebuild/internal/story"
 )
 
 // Source is the English file, as the truth that other files are held against.
@@ -14,6 +17,7 @@ type Source struct {
 	Language *Language // English itself
 
 	blocks map[string]bool
+	events map[string]*needs // by message id
 }
 
 // source is what an English message asks of the others.
@@ -24,8 +28,14 @@ type source struct {
 	gaps   int      // lines to write on in it
 }
 
-func newSource(f *File) *Source {
-	s := &Source{File: f, blocks: map[string]bool{}}
+func newSource(f *File, places story.Places) *Source {
+	s := &Source{File: f, blocks: map[string]bool{}, events: map[string]*needs{}}
+	for _, e := range places.Events() {
+		s.events[e.Message("")] = &needs{e, e.Always(), e.Tellings()}
+	}
+	for _, e := range f.Events {
+		e.hash = hashSentences(e)
+	}
 	for _, m := range f.Messages {
 		m.hash = hashOf(m)
 		if m.Block != "" {
@@ -45,11 +55,24 @@ func newSource(f *File) *Source {
 	return s
 }
 
-// Hold finds the English of every message of a file.
+// Hold finds the English of every message and event of a file.
 func (s *Source) Hold(f *File) {
 	for _, m := range f.Messages {
 		m.English = s.of(m)
 	}
+	for _, e := range f.Events {
+		e.English = cmp.Or(s.File.events[e.ID], noEvent)
+	}
+}
+
+// Things are what the stories of an event count, also where nobody needs the
+// number.
+func (s *Source) Things(event string) []string {
+	e := s.events[event]
+	if e == nil {
+		return nil
+	}
+	return []string{e.Thing, e.Extra.Thing}
 }
 
 // noEnglish is the English of what has none.
@@ -72,14 +95,11 @@ func (s *Source) of(m *Message) *Message {
 	return s.File.byID[id]
 }
 
-// about is the family of the people that a message speaks of: "person" for a
-// story sentence, "character" for one with {{.Who}}; empty for none. Only such
-// a message can agree with somebody's gender.
+// about is the family of the people that a message speaks of: "character" for one
+// with {{.Who}}, empty for none. Only such a message can agree with somebody's
+// gender.
 func (m *Message) about() string {
-	switch {
-	case m.Family == "story":
-		return "person"
-	case slices.Contains(m.English.places, characterPlace):
+	if slices.Contains(m.English.places, characterPlace) {
 		return "character"
 	}
 	return ""
@@ -110,7 +130,7 @@ func (s *Source) mayForm(m *Message) bool {
 	case Counted(m.Family) && m.Key == "gender":
 		return true
 	}
-	return m.English != noEnglish && m.English.ID != m.ID && m.Family != "story"
+	return m.English != noEnglish && m.English.ID != m.ID
 }
 
 // Suggestion is what to write for a missing text of a message.

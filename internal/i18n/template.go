@@ -32,7 +32,9 @@ func parseTemplate(t template, text string) (template, *diag.Problem) {
 		}
 		if brace > 0 {
 			t = append(t, segment{text: rest[:brace]})
-			start.read(rest[:brace])
+			if brace < len(rest) { // a place follows
+				start.read(rest[:brace])
+			}
 			rest = rest[brace:]
 			continue
 		}
@@ -114,11 +116,14 @@ func (t template) with(number string) string {
 	}
 	var b strings.Builder
 	b.Grow(size)
-	for _, s := range t {
-		if s.place == "" {
-			b.WriteString(s.text)
-		} else {
+	for i, s := range t {
+		switch {
+		case s.place != "":
 			b.WriteString(number)
+		case i > 0:
+			b.WriteString(unparted(s.text))
+		default:
+			b.WriteString(s.text)
 		}
 	}
 	return b.String()
@@ -127,11 +132,14 @@ func (t template) with(number string) string {
 // around is the text with something in its place.
 func (t template) around(inside Run) Text {
 	out := make(Text, 0, len(t))
-	for _, s := range t {
-		if s.place == "" {
-			out = append(out, Run{RunPlain, s.text})
-		} else {
+	for i, s := range t {
+		switch {
+		case s.place != "":
 			out = append(out, inside)
+		case i > 0:
+			out = append(out, Run{RunPlain, unparted(s.text)})
+		default:
+			out = append(out, Run{RunPlain, s.text})
 		}
 	}
 	return out

@@ -29,17 +29,28 @@ func (b *builder) checkWords() {
 }
 
 // checkWordTable makes sure that something can ask for a table: its name is a
-// gender, a form that a sentence asks for, or both.
+// gender, a form that a sentence asks for, or both. While the file tells no event,
+// nobody knows which forms its stories will want.
 func (b *builder) checkWordTable(m *Message, table string) {
 	gender, form := formOf(table)
 	if !slices.Contains(Genders, gender) {
 		gender, form = "", table
 	}
-	if form == "" || slices.ContainsFunc(b.asked, func(a askedForm) bool { return a.form == form }) {
+	if form == "" || len(b.file.Events) == 0 || b.asksFor(form) {
 		return
 	}
 	b.problem(m.Line, fmt.Sprintf("number words for %q: no sentence asks for that form", table),
 		"name the table by a gender, a form, or both: "+strings.Join(Genders, ", ")+", feminine-accusative")
+}
+
+// asksFor reports whether some sentence asks for a form.
+func (b *builder) asksFor(form string) bool {
+	for w := range b.wanted {
+		if w.form == form {
+			return true
+		}
+	}
+	return slices.ContainsFunc(b.asked, func(a askedForm) bool { return a.form == form })
 }
 
 // checkWordID checks an id of the tables of number words: "words.7",

@@ -34,11 +34,6 @@ func (f fixture) week(path string) WeekPage {
 	return WeekPage{Layout: f.layout(path, "index.html"), Week: week, Target: line("target"), Links: links}
 }
 
-// sentence is one of the story.
-func sentence(id string, values ...phrase.Value) phrase.Line {
-	return phrase.Say("story.add-to-result.1."+id, append(values, phrase.Person("A", "person.lina"))...)
-}
-
 var (
 	week  = "2026-09-14"
 	links = Links{
@@ -102,15 +97,16 @@ func (f fixture) story() story.Story {
 		panic(err)
 	}
 	return story.Story{
-		Problem: p, A: "person.lina", Thing: "thing.shell",
+		Problem: p, Thing: "thing.shell",
 		Sentences: []story.Sentence{
-			{Role: story.Scene, Line: sentence("scene")},
-			{Role: story.Known, Line: sentence("start", phrase.Counted("Start", "thing.shell", 8))},
-			{Role: story.Known, Line: sentence("change", phrase.Counted("Change", "thing.shell", 6))},
-			{Role: story.Question, Line: sentence("ask", phrase.Asked("Ask", "thing.shell"))},
+			{Role: story.Scene, Line: line("scene")},
+			{Role: story.Known, Line: line("start", phrase.Counted("Start", "thing.shell", 8))},
+			{Role: story.Known, Line: line("change", phrase.Counted("Change", "thing.shell", 6))},
+			{Role: story.Question, Line: line("ask")},
 		},
-		AnswerFrame: sentence("answer", phrase.Blank("Result", "thing.shell")),
-		Answer:      sentence("answer", phrase.Counted("Result", "thing.shell", 14)),
+		AnswerFrame: line("answer", phrase.Blank("Result", "thing.shell")),
+		Answer:      line("answer", phrase.Counted("Result", "thing.shell", 14)),
+		So:          line("so"),
 	}
 }
 
@@ -186,7 +182,7 @@ func (f fixture) tryStory() *TryStory {
 func cardsOf(ids []string) []Card {
 	var all []Card
 	for _, id := range ids {
-		all = append(all, Card{Symbol: id, Name: line("card"), Starter: line("starter")})
+		all = append(all, Card{Symbol: id, Name: line("card"), Starter: line("starter"), Ideas: []Idea{{Say: line("imagine")}}})
 	}
 	return all
 }

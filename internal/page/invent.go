@@ -22,6 +22,13 @@ type Card struct {
 	Symbol  string      // its drawing in draw/cards: "character.fox"
 	Name    phrase.Line // under the picture
 	Starter phrase.Line // a whole sentence that starts the story with it
+	Ideas   []Idea      // what can happen in a setting
+}
+
+// Idea is something that can happen in a setting, and to whom.
+type Idea struct {
+	Say  phrase.Line
+	Cast []string // "character.fox"
 }
 
 // Number is a number to tap, which leads to its check page.

@@ -23,10 +23,22 @@ func (s *state) otherLanguage(t story.Story) templ.Attributes {
 	return templ.Attributes{"lang": text.Tag, "dir": dir(text.RightToLeft)}
 }
 
-// fullAnswer is the answer to a story as a sentence: the teacher's own where the
-// page is in her language, else ours.
+// fullAnswer is the answer to a story as a sentence, the teacher's own where the
+// page is in her language, else ours, and behind it what the answer settles.
 func (s *state) fullAnswer(t story.Story) templ.Component {
-	return s.answerOr(t, t.Answer, false)
+	return templ.Join(s.answerOr(t, t.Answer, false), s.settled(t))
+}
+
+// settled is the sentence that tells what the answer to a story settles, behind
+// another one.
+func (s *state) settled(t story.Story) templ.Component {
+	return raw(func(m *markup) {
+		if !isZero(t.So) {
+			m.write(s.Language.Between(), "<span class=so>")
+			m.line(s.Language, t.So)
+			m.write("</span>")
+		}
+	})
 }
 
 // answerFrame is the answer with a line to write on.

@@ -6,13 +6,14 @@ import (
 	"strconv"
 )
 
-// Plan is a teacher's sheet of the year: which kinds of stories and which
-// addition facts a class has met. It is for the desk, in the command line's own
+// Plan is a teacher's sheet of the year: which kinds of stories, which
+// numbers and which addition facts a class has met. It is for the desk, in the command line's own
 // language, and so holds its words ready.
 type Plan struct {
 	Title      string
 	Kinds      PlanGrid // kinds of stories by week
-	Facts      PlanGrid // addition facts by their two addends
+	Work       PlanGrid // what was added and subtracted, by week
+	Facts      PlanGrid // addition facts by their two addends; no columns for none
 	LacksTitle string
 	Lacks      []string
 	WeeksTitle string

@@ -15,6 +15,7 @@ func TestPlan(t *testing.T) {
 	err := RenderPlan(&b, Plan{
 		Title:      "Pebble <Lane>",
 		Kinds:      PlanGrid{Title: "Stories", Columns: []string{"1", "2"}, Rows: []PlanRow{{"Add to", []int{2, 0}}, {"Take from", []int{0, 5}}}},
+		Work:       PlanGrid{Title: "Work", Columns: []string{"1", "2"}, Rows: []PlanRow{{"add to 20", []int{7, 0}}}},
 		Facts:      PlanGrid{Title: "Facts", Columns: []string{"1"}, Rows: []PlanRow{{"1 +", []int{0}}}},
 		LacksTitle: "Lacks", Lacks: []string{"one & two"}, WeeksTitle: "Weeks", Weeks: []string{"2026-09-14", "2026-09-21"},
 	})
@@ -42,10 +43,10 @@ func TestPlan(t *testing.T) {
 			t.Error("want no script")
 		}
 	}
-	if got, want := strings.Join(cells, "|"), "|2|||5||"; got != want {
+	if got, want := strings.Join(cells, "|"), "|2|||5||7|||"; got != want {
 		t.Errorf("cells: want %q, got %q", want, got)
 	}
-	if got, want := strings.Join(heads, "|"), "1|2|Add to|Take from|1|1 +"; got != want {
+	if got, want := strings.Join(heads, "|"), "1|2|Add to|Take from|1|2|add to 20|1|1 +"; got != want {
 		t.Errorf("heads: want %q, got %q", want, got)
 	}
 	if got, want := strings.Join(items, "|"), "Pebble <Lane>|one & two|2026-09-14|2026-09-21"; got != want {

@@ -338,7 +338,7 @@ func (s *state) walk(w *Worked) templ.Component {
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
-			templ_7745c5c3_Err = s.say(w.Story.Answer).Render(ctx, templ_7745c5c3_Buffer)
+			templ_7745c5c3_Err = s.fullAnswer(w.Story).Render(ctx, templ_7745c5c3_Buffer)
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}

@@ -18,7 +18,6 @@ type Kind uint8
 const (
 	KindNumber   Kind = iota + 1 // a bare number: 8
 	KindCounted                  // a counted thing: 8 shells
-	KindAsked                    // "how many shells"
 	KindBlank                    // "____ shells", or "____" without a thing
 	KindPerson                   // a name
 	KindEquation                 // 8 + ? = 14, kept left to right
@@ -32,7 +31,7 @@ type Value struct {
 	Kind     Kind
 	N        int              // KindNumber, KindCounted
 	Words    bool             // the number in words where the language has them
-	ID       string           // the id of a thing ("thing.shell"), a person ("person.lina", "character.fox") or a message
+	ID       string           // the id of a thing ("thing.shell"), a person ("character.fox") or a message
 	Equation problem.Equation // KindEquation
 	Text     string           // KindText
 }
@@ -45,6 +44,11 @@ type Line struct {
 	// verbs agree with the person picks its form of the message by it. Empty
 	// where the message has no person.
 	Subject string
+	// Groups are groups of sentences in which a language may say the message in a
+	// way of its own, the most special first: with the group "add-to", the message
+	// "event.harbour.board.open" is looked for as "event.harbour.board.add-to.open"
+	// first. A language has them or not as its grammar wants it.
+	Groups []string
 }
 
 // Say makes a Line.
@@ -69,9 +73,6 @@ func (v Value) InWords() Value {
 	v.Words = true
 	return v
 }
-
-// Asked fills a place with "how many" of a thing.
-func Asked(name, thing string) Value { return Value{Name: name, Kind: KindAsked, ID: thing} }
 
 // Blank fills a place with a line to write on and the thing, or with the line
 // alone when thing is empty.

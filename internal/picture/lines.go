@@ -8,7 +8,7 @@ import (
 // Lines lists a sample of every sentence that pictures of stories can ask for,
 // so that a catalogue can be checked for all of them.
 func Lines() []phrase.Line {
-	lines := []phrase.Line{nameLine(phrase.Person("", "person"))}
+	lines := []phrase.Line{nameLine(someLabel)}
 	for _, id := range unread[:known] {
 		lines = append(lines, phrase.Say(id))
 	}
@@ -30,13 +30,15 @@ func Lines() []phrase.Line {
 	return phrase.Distinct(lines)
 }
 
+// someLabel stands for what a story writes beside what it compares.
+var someLabel = phrase.Text("", "A")
+
 // linesOf grows a story, with and without names.
 func linesOf(kind Kind, p problem.Problem) []phrase.Line {
 	var lines []phrase.Line
-	somebody := phrase.Person("", "person")
 	for _, stage := range Stages() {
 		if picture, err := OfProblem(p, kind, stage); err == nil {
-			lines = append(lines, picture.Describe(), WithNames(picture, somebody, somebody).Describe())
+			lines = append(lines, picture.Describe(), WithNames(picture, someLabel, someLabel).Describe())
 		}
 	}
 	return lines

@@ -11,9 +11,9 @@ import (
 const (
 	MaxGrade         = 5.0  // Flesch-Kincaid, family texts in English
 	MinSzigriszt     = 65.0 // "fairly easy", all texts in Spanish
-	MaxSpache        = 3.0  // stories in English stay below
+	MaxSpache        = 2.5  // stories in English stay below
 	MaxSentence      = 15   // words of a sentence to the family, English
-	MaxStorySentence = 10   // words of a sentence of a story, English
+	MaxStorySentence = 14   // words of a sentence of a story, English
 	LeastSample      = 100  // words that a formula needs to hold a text up
 )
 

@@ -77,7 +77,7 @@ func newWorkshop(t testing.TB) *workshop {
 	var err error
 	w.base.Targets, err = activity.Targets()
 	must(err)
-	w.base.Stock, err = story.LoadStock()
+	w.base.Places, err = story.LoadPlaces()
 	must(err)
 	w.base.WarmUps, err = site.WarmUps()
 	must(err)
@@ -101,8 +101,8 @@ func newWorkshop(t testing.TB) *workshop {
 	for _, x := range problem.Kinds() {
 		w.allowed.Kinds = append(w.allowed.Kinds, x.String())
 	}
-	for _, x := range w.base.Stock.Settings() {
-		w.allowed.Settings = append(w.allowed.Settings, strings.TrimPrefix(x, "setting."))
+	for _, p := range w.base.Places {
+		w.allowed.Places = append(w.allowed.Places, p.ID)
 	}
 	for _, x := range w.base.WarmUps {
 		w.allowed.WarmUps = append(w.allowed.WarmUps, x.ID)
@@ -168,14 +168,14 @@ func pick(list []string, name string) string {
 }
 
 // weeksOf are week files for a target: every strategy and every picture that
-// suit it, with 8 stories; scenes and stories that return take turns.
+// suit it, with 8 stories; places and stories that return take turns.
 func (w *workshop) weeksOf(target activity.Target, words, extra bool) []string {
 	var out []string
 	for _, focus := range target.Strategies {
 		for _, kind := range target.Pictures {
-			scene := pick(w.allowed.Settings, fmt.Sprint(target.ID, focus, kind))
-			out = append(out, fmt.Sprintf("target = %q\nfocus = %q\npicture = %q\nstories = 8\nscene = %q\nextra-sentence = %t\nnumber-words = %t\nreview = %t\n",
-				target.ID, focus, kind, scene, extra, words, len(out)%2 == 1))
+			place := pick(w.allowed.Places, fmt.Sprint(target.ID, focus, kind))
+			out = append(out, fmt.Sprintf("target = %q\nfocus = %q\npicture = %q\nstories = 8\nplace = %q\nextra-sentence = %t\nnumber-words = %t\nreview = %t\n",
+				target.ID, focus, kind, place, extra, words, len(out)%2 == 1))
 		}
 	}
 	return out

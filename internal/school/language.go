@@ -85,7 +85,7 @@ func (s *School) Sample(tag string) (site.File, *translate.Draft, diag.Problems)
 		return site.File{}, nil, s.Locate(problems)
 	}
 	return site.Sample(site.SampleInput{
-		Draft: begun, English: catalog.Source(), Theme: theme, Targets: must(activity.Targets()), Stock: must(story.LoadStock()),
+		Draft: begun, English: catalog.Source(), Theme: theme, Targets: must(activity.Targets()), Places: must(story.LoadPlaces()),
 	}), begun, nil
 }
 

@@ -64,6 +64,7 @@ func (y *Year) Propose(w Wishes) (Proposal, *diag.Problem) {
 	if w.Date == "" {
 		w.Date = y.nextMonday()
 	}
+	w.Target = meant(w.Target)
 	p := Proposal{Date: w.Date, OddDate: w.OddDate}
 	if wrong := y.Check(w); wrong != nil {
 		return p, wrong
@@ -140,6 +141,14 @@ func first(problems diag.Problems) *diag.Problem {
 	return &diag.Problem{Text: problems[0].Text, Hint: problems[0].Hint}
 }
 
+// meant is the target that a wish can only mean, or the wish as it stands.
+func meant(wish string) string {
+	if found := FindTargets(wish); wish != "" && len(found) == 1 {
+		return found[0].ID
+	}
+	return wish
+}
+
 // chooseTarget takes the one that was wished for, or the next by the rule.
 func (y *Year) chooseTarget(p *Proposal, wish string) *diag.Problem {
 	targets := y.Tellable()
@@ -169,7 +178,7 @@ func (y *Year) chooseWays(p *Proposal, w Wishes) {
 	for i := range y.Weeks {
 		earlier[i] = y.Weeks[i].Request
 	}
-	r := activity.Request{Week: p.Date, Key: y.Site.Key, Target: p.Target, Stories: week.DefaultStories}
+	r := activity.Request{Week: p.Date, Key: y.Site.Key, Target: p.Target, Stories: week.DefaultStories, Review: y.Site.Review}
 	r.Focus, p.Helps, p.Stories = activity.BestFocus(earlier, r)
 	if r.Focus.Valid() {
 		p.Focus = r.Focus.String()

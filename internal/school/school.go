@@ -89,7 +89,7 @@ func (s *School) read() (site.Input, diag.Problems) {
 
 // readFiles reads the settings and the weeks alone.
 func (s *School) readFiles() (site.Input, diag.Problems) {
-	in := site.Input{Targets: must(activity.Targets()), Stock: must(story.LoadStock()), WarmUps: must(site.WarmUps())}
+	in := site.Input{Targets: must(activity.Targets()), Places: must(story.LoadPlaces()), WarmUps: must(site.WarmUps())}
 	var problems diag.Problems
 	in.Site, problems = week.Read(s.files, s.allowed(in))
 	in.On = s.Today
@@ -102,16 +102,12 @@ func (s *School) allowed(in site.Input) week.Allowed {
 		Targets:    each(in.Targets, func(t activity.Target) string { return t.ID }),
 		Strategies: each(strategy.Names(), strategy.Name.String),
 		Pictures:   each(picture.Kinds(), picture.Kind.String),
-		Settings:   scenes(in.Stock),
+		Places:     each(in.Places, func(p story.Place) string { return p.ID }),
 		WarmUps:    each(in.WarmUps, func(w site.WarmUp) string { return w.ID }),
 		Themes:     s.themes(),
 		Kinds:      each(problem.Kinds(), problem.Kind.String),
 		Languages:  i18n.Tags(s.Languages()...),
 	}
-}
-
-func scenes(stock story.Stock) []string {
-	return each(stock.Settings(), func(id string) string { return strings.TrimPrefix(id, "setting.") })
 }
 
 // Locate gives problems the path that a person sees from where they are. Files

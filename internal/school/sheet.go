@@ -37,16 +37,21 @@ func (o Overview) Sheet() ([]byte, error) {
 	p := page.Plan{
 		Title:      fmt.Sprintf("%s: the year so far, %s", o.Name, GradeName(o.Grade)),
 		Kinds:      page.PlanGrid{Title: "Stories of each kind, by week"},
+		Work:       page.PlanGrid{Title: "What was added and subtracted, by week"},
 		Facts:      page.PlanGrid{Title: "Addition facts, met as a sum or a difference"},
 		LacksTitle: "What the grade still lacks", Lacks: each(o.Missed(), func(l Lack) string { return l.Words }),
 		WeeksTitle: "The weeks",
 	}
 	for i, w := range o.Weeks {
 		p.Kinds.Columns = append(p.Kinds.Columns, strconv.Itoa(i+1))
+		p.Work.Columns = p.Kinds.Columns
 		p.Weeks = append(p.Weeks, strings.TrimSpace(w.Date+"  "+w.Target+"  "+w.Can))
 	}
 	for _, k := range o.Kinds {
 		p.Kinds.Rows = append(p.Kinds.Rows, page.PlanRow{Name: k.Name, Counts: k.ByWeek})
+	}
+	for _, w := range o.Work {
+		p.Work.Rows = append(p.Work.Rows, page.PlanRow{Name: w.Name, Counts: w.ByWeek})
 	}
 	for i, counts := range o.Facts {
 		addend := strconv.Itoa(i + 1)

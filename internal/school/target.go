@@ -20,10 +20,16 @@ type Target struct {
 }
 
 // Targets lists all that a week can be about, from easy to hard.
-func Targets() []Target {
+func Targets() []Target { return FindTargets("") }
+
+// FindTargets lists the targets that a teacher may mean, the likeliest first: see
+// [activity.Find]. The words are those that a child and a parent read in English.
+func FindTargets(query string) []Target {
 	english := English()
 	var out []Target
-	for _, t := range must(activity.Targets()) {
+	for _, t := range activity.Find(query, must(activity.Targets()), func(t activity.Target) string {
+		return english.Plain(t.CanLine()) + " " + english.Plain(t.AboutLine())
+	}) {
 		out = append(out, Target{
 			ID: t.ID, Grade: t.Grade, Can: english.Plain(t.CanLine()), Standards: t.Standards, Within: t.Within,
 			Kinds:      each(t.Kinds, problem.Kind.String),

@@ -10,6 +10,7 @@ import (
 	"homebuild/internal/output"
 	"homebuild/internal/picture"
 	"homebuild/internal/site"
+	"homebuild/internal/story"
 	"homebuild/internal/strategy"
 	"homebuild/internal/week"
 )
@@ -31,8 +32,8 @@ func fill(name string, data any) string {
 
 // weekText is what goes into a week file.
 type weekText struct {
-	Date, ShowFrom, Usual, Can, Target, Focus, Picture, WarmUp, Scene string
-	Focuses, Pictures, WarmUps, Scenes                                string // remarks
+	Date, ShowFrom, Usual, Can, Target, Focus, Picture, WarmUp, Place string
+	Focuses, Pictures, WarmUps, Places                                string // remarks
 	OddDate                                                           bool
 	Stories, MostStories, Minutes                                     int
 	Tag, Language, Greeting                                           string   // of the class
@@ -47,14 +48,14 @@ func (w weekText) String() string {
 // WeekFile is the file of a new week, with a remark above each setting.
 func (y *Year) WeekFile(p Proposal) output.File {
 	warmUps := each(y.WarmUps, func(m site.WarmUp) string { return m.ID })
-	places := scenes(y.Stock)
+	places := each(y.Places, func(p story.Place) string { return p.ID })
 	class, _ := y.Catalog.Language(y.Site.School) // it was loaded with the site
 	text := weekText{
 		Date: p.Date, ShowFrom: p.showFrom, Usual: week.FridayBefore(p.Date), OddDate: p.OddDate, Can: y.Catalog.Source().Plain(p.Target.CanLine()), Target: p.Target.ID, Focus: p.Focus, Picture: p.Picture,
-		WarmUp: warmUps[0], Scene: places[0],
+		WarmUp: warmUps[0], Place: places[0],
 		Focuses:  remark(each(p.Target.Strategies, strategy.Name.String)),
 		Pictures: remark(each(p.Target.Pictures, picture.Kind.String)),
-		WarmUps:  remark(warmUps), Scenes: remark(places),
+		WarmUps:  remark(warmUps), Places: remark(places),
 		Tag: y.Site.School, Language: week.LanguageName(y.Site.School), Greeting: inRemark(strings.Fields(class.Word("learn.note.greeting"))),
 	}
 	for _, tag := range y.Site.Languages {

@@ -1,6 +1,7 @@
 package school
 
 import (
+	"fmt"
 	"slices"
 
 	"homebuild/internal/activity"
@@ -36,18 +37,15 @@ func (s *School) Year() (*Year, diag.Problems) {
 
 // Tellable lists the targets whose stories every language of the site can tell.
 func (y *Year) Tellable() []activity.Target {
-	told := map[problem.Kind]bool{}
-	for _, f := range y.Stock.Frames {
-		if len(y.Catalog.Without("story."+f.ID)) == 0 {
-			if kind, ok := f.Kind(); ok {
-				told[kind] = true
-			}
-		}
-	}
+	told := y.Told()
 	return slices.DeleteFunc(slices.Clone(y.Targets), func(t activity.Target) bool {
-		return slices.ContainsFunc(t.Kinds, func(k problem.Kind) bool { return !told[k] })
+		return slices.ContainsFunc(t.Kinds, func(k problem.Kind) bool { return !told.Tells(k) })
 	})
 }
+
+// factsKnown is the grade by whose end the addition facts are known by heart
+// (CCSS-M 2010, 2.OA.B.2).
+const factsKnown = 2
 
 // Overview is what the class has met in its weeks, and what is missing.
 type Overview struct {
@@ -55,7 +53,8 @@ type Overview struct {
 	Grade   problem.Grade  `json:"grade"` // of the newest week
 	Weeks   []OverviewWeek `json:"weeks"`
 	Kinds   []OverviewKind `json:"kinds"` // those that matter to the grade
-	Facts   [][]int        `json:"facts"` // how often a + b was met: Facts[a-1][b-1]
+	Work    []OverviewWork `json:"work"`
+	Facts   [][]int        `json:"facts"` // how often a + b was met: Facts[a-1][b-1]; none for a grade that knows them
 	Missing [][2]int       `json:"facts-not-met"`
 	Lacks   []string       `json:"lacks"` // the kinds first, in their order
 }
@@ -73,6 +72,24 @@ type OverviewKind struct {
 	Name   string `json:"-"`
 	ByWeek []int  `json:"by-week"`
 	Total  int    `json:"total"`
+}
+
+// OverviewWork counts steps of stories that ask a child for the same work.
+type OverviewWork struct {
+	Name   string `json:"work"` // "add to 100, regroup"
+	ByWeek []int  `json:"by-week"`
+}
+
+// workName says what is worked: "subtract to 20, past ten".
+func workName(w activity.Work) string {
+	name := fmt.Sprintf("%s to %d", map[problem.Op]string{problem.Plus: "add", problem.Minus: "subtract"}[w.Op], w.Within)
+	switch {
+	case w.Passes && w.Within <= 20:
+		name += ", past ten"
+	case w.Passes:
+		name += ", regroup"
+	}
+	return name
 }
 
 // Overview looks back on the year. There must be a week.
@@ -96,11 +113,16 @@ func (y *Year) Overview() Overview {
 			out.Kinds = append(out.Kinds, OverviewKind{row.Kind.String(), english.Plain(activity.KindName(row.Kind)), row.ByWeek, row.Total})
 		}
 	}
-	for _, counts := range cover.Facts {
-		out.Facts = append(out.Facts, counts[:])
+	for _, row := range cover.Work {
+		out.Work = append(out.Work, OverviewWork{workName(row.Work), row.ByWeek})
 	}
-	for _, pair := range cover.Missing {
-		out.Missing = append(out.Missing, [2]int{pair.First, pair.Second})
+	if out.Grade <= factsKnown {
+		for _, counts := range cover.Facts {
+			out.Facts = append(out.Facts, counts[:])
+		}
+		for _, pair := range cover.Missing {
+			out.Missing = append(out.Missing, [2]int{pair.First, pair.Second})
+		}
 	}
 	for _, lack := range cover.Lacks {
 		out.Lacks = append(out.Lacks, lack.Text)

@@ -36,13 +36,15 @@ func TestPropose(t *testing.T) {
 		{"the first week", nil, Wishes{},
 			Proposal{Date: "2026-09-14", Focus: "make-ten", Picture: "bar-model"}},
 		{"the next week", []string{"add-within-20"}, Wishes{},
-			Proposal{Date: "2026-09-21", ByRule: true, Focus: "think-addition", Picture: "ten-frame"}},
+			Proposal{Date: "2026-09-21", ByRule: true, Focus: "bridge-back", Picture: "bar-model"}},
 		{"what was wished stands", []string{"add-within-20"}, Wishes{Date: "2026-10-12", Target: "compare-within-20", Focus: None, Picture: "number-line"},
 			Proposal{Date: "2026-10-12", FocusAsked: true, Picture: "number-line", PictureAsked: true}},
-		{"the rule's own target is by rule, asked or not", []string{"add-within-20"}, Wishes{Target: "partners-of-ten", Focus: "think-addition"},
-			Proposal{Date: "2026-09-21", ByRule: true, Focus: "think-addition", Picture: "ten-frame"}},
+		{"the rule's own target is by rule, asked or not", []string{"add-within-20"}, Wishes{Target: "subtract-within-20", Focus: "bridge-back"},
+			Proposal{Date: "2026-09-21", ByRule: true, Focus: "bridge-back", Picture: "bar-model"}},
+		{"a published code that one target has", nil, Wishes{Target: "K.OA.A.4"},
+			Proposal{Date: "2026-09-14", Focus: "think-addition", Picture: "ten-frame"}},
 	}
-	targets := []string{"add-within-20", "partners-of-ten", "compare-within-20", "partners-of-ten"}
+	targets := []string{"add-within-20", "subtract-within-20", "compare-within-20", "subtract-within-20", "what-makes-ten"}
 	for i, test := range tests {
 		year := yearOf(t, test.earlier...)
 		got, wrong := year.Propose(test.wishes)

@@ -38,11 +38,6 @@ func TestEverySentenceCanBeSaid(t *testing.T) {
 		}
 		lang, _ := catalog.Language(tag)
 		for _, line := range lines {
-			for i, v := range line.Values {
-				if v.Kind == phrase.KindPerson { // the sample names nobody
-					line.Values[i].ID = "person.lina"
-				}
-			}
 			if text, fault := said(lang, line); fault != "" || strings.TrimSpace(text) == "" {
 				t.Errorf("%s: %s: said %q, %s", tag, line.ID, text, fault)
 			}

@@ -24,6 +24,7 @@ type language struct {
 	*i18n.Language
 	school string // what the school is called in it
 	cards  func() (characters, settings []page.Card)
+	ideas  map[string][]page.Idea // by setting: what can happen there
 	sum    string
 }
 
@@ -36,6 +37,7 @@ func newCommon(in Input) *common {
 	for _, tag := range in.Site.Languages {
 		lang := in.language(tag)
 		l := &language{Language: lang, school: in.Site.Name.In(tag, in.Site.School)}
+		l.ideas = ideas(in.Places.Only(lang.Has))
 		l.cards = sync.OnceValues(l.newCards)
 		l.sum = digest(lang.Sum(), tag, l.school)
 		c.languages = append(c.languages, l)

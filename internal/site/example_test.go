@@ -3,7 +3,6 @@ package site
 import (
 	"io/fs"
 	"slices"
-	"strings"
 	"testing"
 
 	"homebuild/internal/activity"
@@ -28,7 +27,7 @@ func exampleInput(t testing.TB, tags ...string) Input {
 	if in.Targets, err = activity.Targets(); err != nil {
 		t.Fatal(err)
 	}
-	if in.Stock, err = story.LoadStock(); err != nil {
+	if in.Places, err = story.LoadPlaces(); err != nil {
 		t.Fatal(err)
 	}
 	if in.WarmUps, err = WarmUps(); err != nil {
@@ -44,8 +43,8 @@ func exampleInput(t testing.TB, tags ...string) Input {
 	for _, x := range picture.Kinds() {
 		allowed.Pictures = append(allowed.Pictures, x.String())
 	}
-	for _, x := range in.Stock.Settings() {
-		allowed.Settings = append(allowed.Settings, strings.TrimPrefix(x, "setting."))
+	for _, p := range in.Places {
+		allowed.Places = append(allowed.Places, p.ID)
 	}
 	for _, x := range in.WarmUps {
 		allowed.WarmUps = append(allowed.WarmUps, x.ID)

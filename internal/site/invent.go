@@ -5,12 +5,14 @@ import (
 	"homebuild/internal/page"
 	"homebuild/internal/phrase"
 	"homebuild/internal/problem"
+	"homebuild/internal/story"
 )
 
 // inventPage is the page where a child makes up a story like those of the week.
 type inventPage struct {
 	Language *language
 	Lesson   *lesson
+	Ideas    map[string][]page.Idea // by setting
 }
 
 func inventPath(tag, date string) string { return tag + "/" + date + "-story.html" }
@@ -31,18 +33,32 @@ func (p inventPage) view(c *common) page.View {
 // newCards are the characters and the settings that the language has a name
 // for.
 func (l *language) newCards() (characters, settings []page.Card) {
-	add := func(to *[]page.Card, id string, starter phrase.Line) {
+	add := func(to *[]page.Card, id string, starter phrase.Line, ideas []page.Idea) {
 		if l.Has(id) {
-			*to = append(*to, page.Card{Symbol: id, Name: phrase.Say(id + ".name"), Starter: starter})
+			*to = append(*to, page.Card{Symbol: id, Name: phrase.Say(id + ".name"), Starter: starter, Ideas: ideas})
 		}
 	}
 	for _, id := range cards.Characters() {
-		add(&characters, id, phrase.Say("own.starter.character", phrase.Person("Who", id)).About(id))
+		add(&characters, id, phrase.Say("own.starter.character", phrase.Person("Who", id)).About(id), nil)
 	}
 	for _, id := range cards.Settings() {
-		add(&settings, id, phrase.Say(id+".scene"))
+		add(&settings, id, phrase.Say(id+".scene"), l.ideas[id])
 	}
 	return characters, settings
+}
+
+// mostIdeas is how many a setting has on a page, which has no room for more.
+const mostIdeas = 3
+
+// ideas are what can happen in each setting, and to whom.
+func ideas(places story.Places) map[string][]page.Idea {
+	out := map[string][]page.Idea{}
+	for _, p := range places {
+		for _, e := range p.Events[:min(mostIdeas, len(p.Events))] {
+			out["setting."+p.ID] = append(out["setting."+p.ID], page.Idea{Say: e.Idea(), Cast: e.Cast})
+		}
+	}
+	return out
 }
 
 // situations names the blank stories in the language files.

@@ -50,7 +50,9 @@ var keyChanges = []keyChange{
 			in.Targets[i].Strategies = in.Targets[i].Strategies[:1]
 		}
 	}, lessons, false},
-	{"a thing less to count", "Input.Stock", func(_ *testing.T, in *Input) { in.Stock.Things = in.Stock.Things[1:] }, lessons, false},
+	{"an event less", "Input.Places", func(_ *testing.T, in *Input) {
+		in.Places = in.Places.Only(func(id string) bool { return id != "event.harbour.gulls" })
+	}, lessons, false},
 
 	{"the name", "Site.Name", func(_ *testing.T, in *Input) { in.Site.Name.Plain = "Harbour School" }, anyOf(pages, feed), false},
 	{"the name in one language", "Site.Name", func(_ *testing.T, in *Input) { in.Site.Name.By = map[string]string{"ar": "مدرسة"} }, anyOf(in("ar"), shared, slips), false},
@@ -66,6 +68,7 @@ var keyChanges = []keyChange{
 	{"days off", "Site.DaysOff", func(_ *testing.T, in *Input) {
 		in.Site.DaysOff = []week.Days{{First: "2026-12-21", Last: "2026-12-31"}}
 	}, nothing, true},
+	{"what weeks bring back", "Site.Review", func(_ *testing.T, in *Input) { in.Site.Review = !in.Site.Review }, nothing, true}, // each week knows
 	{"a week less", "Site.Weeks", func(_ *testing.T, in *Input) { in.Site.Weeks = in.Site.Weeks[:testedWeeks-1] }, anyOf(home, feed, front), false},
 
 	{"the date", "Week.Date", changed(func(w *week.Week) { w.Date = "2026-10-07" }), anyOf(lessons, home, feed, front, weekly, desk), false},
@@ -78,7 +81,7 @@ var keyChanges = []keyChange{
 	{"the strategy", "Week.Focus", changed(func(w *week.Week) { w.Focus = "think-addition" }), fromThen, false},
 	{"the picture", "Week.Picture", changed(func(w *week.Week) { w.Picture = "number-line" }), thisWeek, false},
 	{"the number of stories", "Week.Stories", changed(func(w *week.Week) { w.Stories = 7 }), fromThen, false},
-	{"the scene", "Week.Scene", changed(func(w *week.Week) { w.Scene = "harbour" }), fromThen, false},
+	{"the place", "Week.Place", changed(func(w *week.Week) { w.Place = "harbour" }), fromThen, false},
 	{"an extra sentence", "Week.ExtraSentence", changed(func(w *week.Week) { w.ExtraSentence = !w.ExtraSentence }), fromThen, false},
 	{"numbers as words", "Week.NumberWords", changed(func(w *week.Week) { w.NumberWords = !w.NumberWords }), thisWeek, false},
 	{"a warm-up", "Week.WarmUp", changed(func(w *week.Week) { w.WarmUp = "tiptoe" }), both(learn, thisWeek), false},

@@ -34,8 +34,7 @@ type exercise struct {
 func (l *lesson) exercises() []exercise { return append([]exercise{l.worked}, l.stories...) }
 
 // pictureOf draws the story's problem the class's way where that fits, else as
-// a bar model, which always does. The names of a comparison are written to its
-// bars.
+// a bar model, which always does. What is compared is written to its bars.
 func (l *lesson) pictureOf(e exercise, stage picture.Stage) picture.Picture {
 	kind := l.picture
 	if !picture.Fits(kind, e.Problem) {
@@ -57,7 +56,7 @@ func (l *lesson) answerOf(e exercise) picture.Picture {
 	return l.pictureOf(e, picture.Solved)
 }
 
-// named writes to a comparison's bars who has more and who has fewer.
+// named writes to a comparison's bars what is more and what is less.
 func named(p picture.Picture, s story.Story) picture.Picture {
 	bigger, smaller, ok := s.Compared()
 	if !ok {

@@ -166,7 +166,7 @@ func (r *ownStories) cut(tag string, t ownstory.Text, numbers []int) story.OwnTe
 
 // tell makes the story of a problem in the teacher's words.
 func tell(p problem.Problem, own story.OwnWords) story.Story {
-	st := story.Story{Frame: "own", Problem: p, Own: &own}
+	st := story.Story{Problem: p, Own: &own}
 	if p.Pairs() != nil {
 		parts := p.Asked()
 		st.Answer = phrase.Say("check.pair", phrase.Number("First", parts[0].Value), phrase.Number("Second", parts[1].Value))

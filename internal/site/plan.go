@@ -1,13 +1,16 @@
 package site
 
 import (
+	"cmp"
 	"fmt"
+	"maps"
 	"slices"
 	"strings"
 
 	"homebuild/internal/activity"
 	"homebuild/internal/diag"
 	"homebuild/internal/picture"
+	"homebuild/internal/problem"
 	"homebuild/internal/story"
 	"homebuild/internal/strategy"
 	"homebuild/internal/week"
@@ -20,7 +23,14 @@ func plan(in Input) (lessons []*lesson, notices, problems diag.Problems) {
 	if len(problems) > 0 {
 		return nil, nil, problems
 	}
-	teller := story.NewTeller(in.Stock.Only(in.everywhere), in.Site.Key)
+	told := in.Told()
+	if len(told.Events()) == 0 && len(requests) > 0 {
+		return nil, nil, diag.Problems{{
+			File: week.SiteFile, Text: "there is no story that every language of the site tells: " + strings.Join(in.silent(), ", ") + " leave out too many",
+			Hint: `leave the language out for now; "homebuild language status" says which stories each tells`,
+		}}
+	}
+	teller := story.NewTeller(told, in.Site.Key)
 	for i, p := range activity.Year(requests) {
 		w := in.Site.Weeks[i]
 		for _, warning := range p.Warnings {
@@ -28,9 +38,10 @@ func plan(in Input) (lessons []*lesson, notices, problems diag.Problems) {
 		}
 		l, err := tellWeek(teller, w, p, own[i])
 		if err != nil {
-			problems = append(problems, w.Problem("target", err.Error(), in.heldBack()))
+			problems = append(problems, w.Problem("target", err.Error(), in.heldBack(w.Place)))
 			continue
 		}
+		notices = append(notices, in.missed(w, l)...)
 		lessons = append(lessons, l)
 	}
 	return lessons, notices, problems
@@ -46,19 +57,31 @@ func Year(in Input) ([]activity.WeekPlan, diag.Problems) {
 	return activity.Year(requests), nil
 }
 
-// everywhere reports whether every language of the site has a frame, a thing or
-// a person.
-func (in Input) everywhere(id string) bool {
-	return len(in.Catalog.Without(id)) == 0
+// Told are the events that every language of the site tells.
+func (in Input) Told() story.Places {
+	return in.Places.Only(func(id string) bool { return len(in.Catalog.Without(id)) == 0 })
 }
 
-// heldBack says which languages leave stories out, for the teacher to know
-// whom to ask.
-func (in Input) heldBack() string {
+// silent are the languages that leave events out, the one that tells fewest first.
+func (in Input) silent() []string {
+	missing := map[string]int{}
+	for _, e := range in.Places.Events() {
+		for _, tag := range in.Catalog.Without(e.Message("")) {
+			missing[tag]++
+		}
+	}
+	tags := slices.Sorted(maps.Keys(missing))
+	slices.SortStableFunc(tags, func(a, b string) int { return cmp.Compare(missing[b], missing[a]) })
+	return tags
+}
+
+// heldBack says which languages leave events out, those of a place or all, for
+// the teacher to know whom to ask.
+func (in Input) heldBack(place string) string {
 	var tags []string
-	for _, f := range in.Stock.Frames {
-		for _, tag := range in.Catalog.Without("story." + f.ID) {
-			if !slices.Contains(tags, tag) {
+	for _, e := range in.Places.Events() {
+		for _, tag := range in.Catalog.Without(e.Message("")) {
+			if (place == "" || e.Place == place) && !slices.Contains(tags, tag) {
 				tags = append(tags, tag)
 			}
 		}
@@ -66,13 +89,31 @@ func (in Input) heldBack() string {
 	if len(tags) == 0 {
 		return "choose another target"
 	}
+	slices.Sort(tags)
 	return "choose another target, or ask the translators of: " + strings.Join(tags, ", ")
+}
+
+// missed are the wishes of a week that its stories could not meet.
+func (in Input) missed(w week.Week, l *lesson) diag.Problems {
+	var out diag.Problems
+	ours := slices.DeleteFunc(l.exercises(), func(e exercise) bool { return e.Given })
+	if w.Place != "" && !slices.ContainsFunc(ours, func(e exercise) bool { return e.Story.Place == w.Place }) {
+		hint := in.heldBack(w.Place)
+		out = append(out, w.Problem("place", fmt.Sprintf("no story of the week is told in %s: nothing happens there for such numbers", w.Place),
+			strings.Replace(hint, "choose another target", "choose another place", 1)))
+	}
+	if i := slices.IndexFunc(ours, func(e exercise) bool { return e.WantsExtra && e.ExtraNumber == 0 }); i >= 0 {
+		out = append(out, w.Problem("extra-sentence", "no story of the week has a number that is not needed: none keeps apart from the others", "leave the setting out, or choose another target"))
+	}
+	return out
 }
 
 // requests are what the week files ask of the mathematics, oldest first, and
 // the teacher's own stories of each week.
 func requests(in Input) (out []activity.Request, stories [][]ownStory, problems diag.Problems) {
 	reader := newOwnStories(in)
+	told := in.Told()
+	bears := func(p problem.Problem) bool { return told.Bears(p) }
 	for _, w := range in.Site.Weeks {
 		own := reader.week(w)
 		target, err := targetOf(w, in.Targets)
@@ -85,6 +126,7 @@ func requests(in Input) (out []activity.Request, stories [][]ownStory, problems 
 		r := activity.Request{
 			Week: w.Date, Key: in.Site.Key, Target: target, Focus: focus, Picture: kind,
 			Stories: w.Stories, Extra: w.ExtraSentence, NumberWords: w.NumberWords, Review: w.Review,
+			Bears: bears,
 		}
 		for _, o := range own {
 			r.Given = append(r.Given, o.given)
@@ -106,34 +148,31 @@ func targetOf(w week.Week, targets []activity.Target) (activity.Target, error) {
 	return targets[i], nil
 }
 
-// tellWeek tells every problem of a week as a story; the teacher's own come
-// first and are told already.
+// tellWeek tells every problem of a week as a story; the teacher's own are told
+// already.
 func tellWeek(teller *story.Teller, w week.Week, p activity.WeekPlan, own []ownStory) (*lesson, error) {
 	l := &lesson{date: w.Date, target: p.Request.Target, picture: p.Worked.Picture}
 	if l.picture == 0 {
 		l.picture = picture.BarModel
 	}
-	setting := ""
-	if w.Scene != "" {
-		setting = "setting." + w.Scene
+	asked := story.Week{Date: w.Date, Place: w.Place, InWords: w.NumberWords, Apart: activity.Apart}
+	for _, a := range p.All() {
+		if !a.Given {
+			asked.Tales = append(asked.Tales, story.Tale{Choice: story.Choice{Problem: a.Problem}, WantsExtra: a.WantsExtra})
+		}
 	}
-	for place, a := range p.All() {
+	told, err := teller.Week(asked)
+	if err != nil {
+		return nil, err
+	}
+	for i, a := range p.All() {
 		e := exercise{Activity: a}
 		if a.Given {
-			e.Story = own[place-1].story
+			e.Story = own[i-1].story
 			e.Story.ExtraNumber = a.ExtraNumber
 		} else {
-			if place > 0 {
-				place -= len(own) // a story of her own changes nothing about ours
-			}
-			var err error
-			e.Story, err = teller.Tell(story.Request{
-				Problem: a.Problem, ExtraNumber: a.ExtraNumber, Setting: setting,
-				InWords: w.NumberWords, Week: w.Date, Place: place,
-			})
-			if err != nil {
-				return nil, err
-			}
+			e.Story, told = told[0], told[1:]
+			e.Activity = a.With(e.Story.ExtraNumber)
 		}
 		l.stories = append(l.stories, e)
 	}

@@ -23,7 +23,7 @@ type SampleInput struct {
 	English *i18n.Language // the language of the page around the texts
 	Theme   *page.Theme
 	Targets []activity.Target
-	Stock   story.Stock
+	Places  story.Places
 }
 
 // samplePath is where the sample of a language lies on the desk.
@@ -47,7 +47,7 @@ func (in SampleInput) view(own string) *page.Sample {
 		Tag:    s.Tag, Name: s.Name, RightToLeft: in.Draft.Language.RightToLeft(), Turned: in.Draft.Language.EquationsRightToLeft(),
 		Done: s.Done, Total: s.Total, Stale: s.Stale, Reviewed: s.Reviewed,
 		Problems: in.Draft.Problems, Advice: in.Draft.Advice,
-		Parts: append([]page.SamplePart{in.stories()}, in.messages()...),
+		Parts: append(in.stories(), in.messages()...),
 	}
 }
 
@@ -60,16 +60,15 @@ type samplePart struct {
 // messages that stand in them; what is in none stands with the pages' words.
 var sampleParts = []samplePart{
 	{"pages", "The pages", nil},
-	{"things", "Things to count", []string{"thing", "measure"}},
-	{"people", "People, characters and places", []string{"person", "character", "setting"}},
+	{"things", "Things to count", []string{"thing"}},
+	{"people", "Characters and places", []string{"character", "setting"}},
 	{"ways", "Ways to work it out and to check", []string{"strategy", "estimate", "sense"}},
 	{"help", "Help for a wrong number", []string{"mistake", "reply"}},
 	{"pictures", "Pictures, for people who listen", []string{"picture"}},
 	{"targets", "Goals and kinds of stories", []string{"target", "kind"}},
-	{"sentences", "Sentences that a story may have besides", []string{"story"}},
 }
 
-// messages are all messages but the frames of the stories, which are told whole.
+// messages are all messages but the sentences of the stories, which are told whole.
 func (in SampleInput) messages() []page.SamplePart {
 	parts := make([]page.SamplePart, len(sampleParts))
 	for i, p := range sampleParts {
@@ -77,9 +76,6 @@ func (in SampleInput) messages() []page.SamplePart {
 	}
 	worked := in.worked()
 	for _, s := range translate.Samples(in.Draft.Language) {
-		if in.inFrame(s.ID) {
-			continue
-		}
 		family, _, _ := strings.Cut(s.ID, ".")
 		at := max(0, slices.IndexFunc(sampleParts, func(p samplePart) bool { return slices.Contains(p.families, family) }))
 		if line, ok := worked[s.ID]; ok && s.Fault == "" && s.N < 0 {
@@ -120,16 +116,8 @@ func (in SampleInput) worked() map[string]phrase.Line {
 		strategy.Lines(), estimate.Lines(), mistake.Lines(), picture.Lines(), activity.Lines(in.Targets),
 	} {
 		for _, line := range list {
-			if !namesSomebody(line) {
-				lines[line.ID] = line
-			}
+			lines[line.ID] = line
 		}
 	}
 	return lines
-}
-
-// namesSomebody reports whether a listed line has a person in it: the lists
-// name nobody whom a language knows.
-func namesSomebody(line phrase.Line) bool {
-	return slices.ContainsFunc(line.Values, func(v phrase.Value) bool { return v.Kind == phrase.KindPerson })
 }

@@ -2,7 +2,6 @@ package site
 
 import (
 	"fmt"
-	"slices"
 	"strings"
 
 	"homebuild/internal/i18n"
@@ -12,28 +11,49 @@ import (
 	"homebuild/internal/story"
 )
 
-// sampleNumbers are the numbers of the tellings of each frame; they fit every
-// kind. The first is the bigger, and a kind that needs two leaves the last out.
-var sampleNumbers = [][3]int{{3, 1, 1}, {5, 2, 2}, {12, 11, 1}, {21, 5, 11}}
+// mostTellings is how often a tale is told in the sample.
+const mostTellings = 4
 
-// sampleExtra is a number that nobody needs, in the last telling.
-const sampleExtra = 8
-
-// stories tells every frame several times, with other numbers, things and
-// people.
-func (in SampleInput) stories() page.SamplePart {
-	part := page.SamplePart{ID: "stories", Title: "Stories"}
-	for _, f := range in.Stock.Frames {
-		if in.Draft.Language.Has("story." + f.ID) {
-			part.Rows = append(part.Rows, in.story(f))
+// stories tells every tale with the numbers that try a language hardest: each
+// event of the language, for each kind of story that it tells.
+func (in SampleInput) stories() []page.SamplePart {
+	var parts []page.SamplePart
+	for _, place := range in.Places.Only(in.Draft.Language.Has) {
+		part := page.SamplePart{ID: place.ID, Title: "Stories: " + in.English.Plain(phrase.Say("setting."+place.ID+".name"))}
+		for _, e := range place.Events {
+			for _, text := range e.Always() {
+				part.Rows = append(part.Rows, in.alone(e, text.Key))
+			}
+			for _, k := range e.Kinds {
+				part.Rows = append(part.Rows, in.story(e, k))
+			}
+		}
+		if len(part.Rows) > 0 {
+			parts = append(parts, part)
 		}
 	}
-	return part
+	return parts
 }
 
-func (in SampleInput) story(f story.Frame) page.SampleRow {
-	row := page.SampleRow{ID: "story." + f.ID, Story: true}
-	for _, s := range in.tellings(f) {
+// alone says a text of an event that is in no story.
+func (in SampleInput) alone(e *story.Event, key string) page.SampleRow {
+	line := phrase.Say(e.Message(key))
+	row := page.SampleRow{ID: line.ID, English: in.Draft.English(line)}
+	text, fault := in.say(line)
+	if row.Fault = fault; fault == "" {
+		row.Said = []i18n.Text{text}
+	}
+	return row
+}
+
+// story tells a tale several times.
+func (in SampleInput) story(e *story.Event, k problem.Kind) page.SampleRow {
+	row := page.SampleRow{ID: e.Message(k.String()), Note: in.Draft.EventNote(e.Message("")), Story: true}
+	for i, c := range e.Trials(k, mostTellings) {
+		s, err := in.Places.Tell(c, i == 1)
+		if err != nil {
+			panic(fmt.Sprintf("site: %v of %s: %v", c.Problem, c.Event, err)) // the numbers are the event's
+		}
 		text, err := in.whole(s)
 		if err != nil {
 			row.Fault = err.Error()
@@ -47,61 +67,7 @@ func (in SampleInput) story(f story.Frame) page.SampleRow {
 	return row
 }
 
-// tellings tells one frame with each of the sample's numbers, about somebody of
-// each gender in turn.
-func (in SampleInput) tellings(f story.Frame) []story.Story {
-	stock := in.Stock.Only(in.Draft.Language.Has)
-	stock.Frames = []story.Frame{f}
-	kind, _ := f.Kind()
-	teller := story.NewTeller(stock, "sample")
-	genders := in.genders(stock.People)
-	var out []story.Story
-	for i, numbers := range sampleNumbers {
-		p, err := problem.New(kind, numbers[:2]...)
-		if err != nil {
-			p, err = problem.New(kind, numbers[:]...)
-		}
-		if err != nil {
-			panic(fmt.Sprintf("site: %v do not fit %v", numbers, kind)) // the numbers are ours
-		}
-		r := story.Request{Problem: p, InWords: i == 1, Week: f.ID}
-		if i == len(sampleNumbers)-1 {
-			r.ExtraNumber = sampleExtra
-		}
-		s, err := about(teller, r, func(s story.Story) bool { return in.Draft.Language.Gender(s.A) == genders[i%len(genders)] })
-		if err == nil { // too little is written to tell it yet
-			out = append(out, s)
-		}
-	}
-	return out
-}
-
-// about tells a story until it is about the right person; people take turns, so
-// that is soon.
-func about(teller *story.Teller, r story.Request, right func(story.Story) bool) (s story.Story, err error) {
-	for ; r.Place < 40; r.Place++ {
-		if s, err = teller.Tell(r); err != nil || right(s) {
-			break
-		}
-	}
-	return s, err
-}
-
-// genders lists the genders of the people, each once.
-func (in SampleInput) genders(people []string) []string {
-	out := []string{}
-	for _, p := range people {
-		if g := in.Draft.Language.Gender(p); !slices.Contains(out, g) {
-			out = append(out, g)
-		}
-	}
-	if len(out) == 0 {
-		return []string{""}
-	}
-	return out
-}
-
-// whole says a story with its answer.
+// whole says a story with its answer and what that settles.
 func (in SampleInput) whole(s story.Story) (i18n.Text, error) {
 	var out i18n.Text
 	for _, line := range linesOf(s) {
@@ -110,7 +76,7 @@ func (in SampleInput) whole(s story.Story) (i18n.Text, error) {
 			return nil, fmt.Errorf("%s: %w", line.ID, err)
 		}
 		if len(out) > 0 {
-			out = append(out, i18n.Run{Kind: i18n.RunPlain, Text: " "})
+			out = append(out, i18n.Run{Kind: i18n.RunPlain, Text: in.Draft.Language.Between()})
 		}
 		out = append(out, text...)
 	}
@@ -125,15 +91,11 @@ func (in SampleInput) english(s story.Story) string {
 	return strings.Join(sentences, " ")
 }
 
+// linesOf are all sentences of a story, the answer and what it settles last.
 func linesOf(s story.Story) []phrase.Line {
 	var lines []phrase.Line
 	for _, sentence := range s.Sentences {
 		lines = append(lines, sentence.Line)
 	}
-	return append(lines, s.Answer)
-}
-
-// inFrame reports whether a message belongs to a frame that is told whole.
-func (in SampleInput) inFrame(id string) bool {
-	return slices.ContainsFunc(in.Stock.Frames, func(f story.Frame) bool { return strings.HasPrefix(id, "story."+f.ID+".") })
+	return append(lines, s.AnswerFrame, s.Answer, s.So)
 }

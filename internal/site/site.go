@@ -15,7 +15,7 @@ type Input struct {
 	Site    week.Site
 	Catalog *i18n.Catalog
 	Targets []activity.Target
-	Stock   story.Stock
+	Places  story.Places
 	Theme   *page.Theme
 	WarmUps []WarmUp
 	// On is the day that the pages are made for: weeks that families do not see
@@ -112,7 +112,7 @@ func (p *Planned) weekPages(l *lister, lang *language, of *lesson, w week.Week) 
 		l.page(tryPage{lang, of, place, first, end})
 		first = end
 	}
-	l.page(inventPage{lang, of})
+	l.page(inventPage{lang, of, lang.ideas})
 	l.page(printPage{lang, l.class, of, p.in.Site.Answers != week.AnswersLink})
 }
 

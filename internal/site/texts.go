@@ -9,7 +9,7 @@ import (
 
 // forTeachers are families of messages, and endings of ids, that no family reads
 // in running text: names, fragments, and what stands on the teacher's desk.
-var forTeachers = []string{"kind.", "desk.", "key.", "share.", "story.", "thing.", "person.", "picture.", "sample.", ".name-"}
+var forTeachers = []string{"kind.", "desk.", "key.", "share.", "thing.", "picture.", "sample.", ".name-"}
 
 func familyText(s translate.Sample) bool {
 	for _, x := range forTeachers {
@@ -30,7 +30,7 @@ func (p *Planned) Texts(tag string) (texts []readability.Text, names []string) {
 	const five = 5 // one number stands for all: the words around it are the same
 	seen := map[string]bool{}
 	for _, s := range translate.Samples(lang) {
-		if strings.HasPrefix(s.ID, "person.") {
+		if strings.HasPrefix(s.ID, "character.") {
 			names = append(names, s.Text.String())
 		}
 		if id := s.ID + s.Gender; familyText(s) && !seen[id] && (s.N < 0 || s.N == five) {
@@ -45,7 +45,7 @@ func (p *Planned) Texts(tag string) (texts []readability.Text, names []string) {
 				sentences = append(sentences, lang.Plain(s.Line))
 			}
 			if len(sentences) > 0 {
-				texts = append(texts, readability.Text{Name: l.date + " " + x.Story.Frame, Text: strings.Join(sentences, " "), Story: true})
+				texts = append(texts, readability.Text{Name: l.date + " " + x.Story.Event, Text: strings.Join(sentences, " "), Story: true})
 			}
 		}
 	}

@@ -1,14 +1,46 @@
 package story
 
 import (
+	"slices"
+
 	"homebuild/internal/phrase"
 	"homebuild/internal/problem"
 )
 
+// write tells a choice in the words of its event.
+func write(e *Event, c Choice, inWords bool) Story {
+	w := writer{event: e, problem: c.Problem, groups: Groups(c.Problem.Kind()), inWords: inWords}
+	recipe := recipes[c.Problem.Kind()]
+	ask := recipe[len(recipe)-1]
+	s := Story{
+		Event: e.ID, Place: e.Place, Problem: c.Problem, ExtraNumber: c.Extra, Cast: e.Cast, Thing: e.Thing,
+		Sentences:   []Sentence{{Role: Scene, Line: w.line(keyOpen)}},
+		Answer:      w.line(answerTo(ask), w.answers(phrase.Counted)...),
+		AnswerFrame: w.line(answerTo(ask), w.answers(blank)...),
+		So:          w.line(settles(ask)),
+	}
+	if c.Extra > 0 {
+		s.Sentences = append(s.Sentences, Sentence{Role: Extra, Line: w.line(keyExtra, w.value(phrase.Counted(string(RoleExtra), e.Extra.Thing, c.Extra)))})
+	}
+	for _, key := range recipe {
+		s.Sentences = append(s.Sentences, w.sentence(key))
+	}
+	if e.Compares() && c.Problem.Kind().Situation() == problem.Compare && c.Problem.Kind().Steps() == nil {
+		s.labels = [2]phrase.Value{phrase.Message("", e.Message(keyBigger)), phrase.Message("", e.Message(keySmaller))}
+	}
+	return s
+}
+
 // writer makes the lines of one story.
 type writer struct {
-	story   *Story
+	event   *Event
+	problem problem.Problem
+	groups  []string
 	inWords bool
+}
+
+func (w writer) line(key string, values ...phrase.Value) phrase.Line {
+	return phrase.Line{ID: w.event.Message(key), Groups: w.groups, Values: values}
 }
 
 func (w writer) value(v phrase.Value) phrase.Value {
@@ -18,58 +50,36 @@ func (w writer) value(v phrase.Value) phrase.Value {
 	return v
 }
 
-// line is a message about the story's people; what else stands in it is given.
-func (w writer) line(id, subject string, values ...phrase.Value) phrase.Line {
-	people := []phrase.Value{
-		phrase.Person("A", w.story.A), phrase.Person("B", w.story.B),
-		phrase.Message("Some", w.story.Thing+".some"),
+func (w writer) sentence(key string) Sentence {
+	if asks, ok := answered[key]; ok {
+		return Sentence{Role: Question, Quantity: asks[0], Line: w.line(key)}
 	}
-	l := phrase.Say(id, append(people, values...)...)
-	switch subject {
-	case "A":
-		l = l.About(w.story.A)
-	case "B":
-		l = l.About(w.story.B)
+	role, ok := told[key]
+	if !ok {
+		return Sentence{Role: Scene, Line: w.line(key)}
 	}
-	return l
+	n := quantity(w.problem, role)
+	return Sentence{Role: Known, Quantity: role, Line: w.line(key, w.value(phrase.Counted(string(role), w.event.Thing, n)))}
 }
 
-func (w writer) sentence(f Frame, fs FrameSentence) Sentence {
-	s := Sentence{Role: Scene}
-	var values []phrase.Value
-	switch {
-	case fs.Asks != "":
-		s.Role, s.Quantity = Question, fs.Asks
-		values = append(values, phrase.Asked("Ask", w.story.Thing))
-	case fs.Tells != "":
-		s.Role, s.Quantity = Known, fs.Tells
-		n := quantity(w.story.Problem, fs.Tells)
-		values = append(values, w.value(phrase.Counted(string(fs.Tells), w.story.Thing, n)))
-	}
-	s.Line = w.line("story."+f.ID+"."+fs.ID, fs.Subject, values...)
-	return s
-}
-
-// answers fills the places of the answer sentence, or leaves them blank.
-func (w writer) answers(blank bool) []phrase.Value {
+// answers fills the places of the answer sentence.
+func (w writer) answers(with func(name, thing string, n int) phrase.Value) []phrase.Value {
 	var out []phrase.Value
-	for _, q := range w.story.Problem.Asked() {
-		v := phrase.Counted(string(q.Role), w.story.Thing, q.Value)
-		if blank {
-			v = phrase.Blank(string(q.Role), w.story.Thing)
-		}
-		out = append(out, v)
+	for _, q := range w.problem.Asked() {
+		out = append(out, with(string(q.Role), w.event.Thing, q.Value))
 	}
 	return out
 }
 
-// quantity is the value of a role in a problem; a frame that tells a role its
-// kind does not have is a bug of the stock, found by its test.
+func blank(name, thing string, _ int) phrase.Value { return phrase.Blank(name, thing) }
+
+// quantity is the value of a role in a problem; a recipe that tells a role its
+// kind does not have is a bug, found by a test.
 func quantity(p problem.Problem, role problem.Role) int {
-	for _, q := range p.Quantities() {
-		if q.Role == role {
-			return q.Value
-		}
+	all := p.Quantities()
+	i := slices.IndexFunc(all, func(q problem.Quantity) bool { return q.Role == role })
+	if i < 0 {
+		panic("story: " + p.Kind().String() + " has no " + string(role))
 	}
-	panic("story: " + p.Kind().String() + " has no " + string(role))
+	return all[i].Value
 }

@@ -20,6 +20,7 @@ type key struct {
 	name             string
 	takes            Kind
 	low, high, usual int     // of a Number
+	gone             bool    // it has another name now
 	of               *schema // of a Table or of Tables
 }
 
@@ -106,7 +107,9 @@ func (f *File) whereTo(typed string, s *schema) string {
 		if k.of != nil && k.of.key(typed) != nil {
 			return fmt.Sprintf("%s is a setting of %s: write it below %s", typed, k.of.what, k.of.head)
 		}
-		names = append(names, k.name)
+		if !k.gone {
+			names = append(names, k.name)
+		}
 	}
 	return diag.Choice(typed, names)
 }

@@ -178,6 +178,14 @@ func (s *Section) List(name string) []string {
 	return words
 }
 
+// Renamed tells of a key that has another name now, where it is written.
+func (s *Section) Renamed(old, now string) {
+	s.schema.note(key{name: old, takes: Word, gone: true})
+	if v := s.Value(old); v != nil {
+		s.Add(old, fmt.Sprintf("%q is called %q now", old, now), fmt.Sprintf("write %s = %s", now, v.shown()))
+	}
+}
+
 // Section is the table of a key. What names it: "a target of your own". It is
 // there, without a value, when the file leaves it out.
 func (s *Section) Section(name, what string) *Section {

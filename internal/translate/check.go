@@ -1,6 +1,7 @@
 package translate
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 	"strings"
@@ -30,6 +31,9 @@ func check(file *i18n.File) *checker {
 			c.message(m)
 		}
 	}
+	for _, e := range file.Events {
+		c.event(e)
+	}
 	return c
 }
 
@@ -44,12 +48,7 @@ func (c *checker) message(m *i18n.Message) {
 		if text == "" {
 			continue
 		}
-		switch {
-		case strings.Contains(text, "  "):
-			c.problem(line, m.ID+" has two spaces side by side", "write one")
-		case strings.TrimSpace(text) != text:
-			c.problem(line, m.ID+" begins or ends with a space", "take it out")
-		}
+		c.spaces(m.ID, line, text)
 		if english.ID != "" && english != m {
 			c.beside(m, line, text, english.Other)
 		}
@@ -66,6 +65,58 @@ func (c *checker) message(m *i18n.Message) {
 	}
 }
 
+// event reads the sentences of an event. They are told anew and not translated, so
+// that only slips are looked for.
+func (c *checker) event(e *i18n.Event) {
+	for _, s := range e.Sentences {
+		id := e.ID + "." + s.Name()
+		c.spaces(id, s.Line, s.Text)
+		english := cmp.Or(e.English.Sentence(s.Group, s.Key), e.English.Sentence("", s.Key))
+		if e.English == e || english == nil || s.Text == "" {
+			continue
+		}
+		if words := i18n.WithoutPlaces(s.Text); len(strings.Fields(words)) > 1 && s.Text == english.Text {
+			c.problem(s.Line, id+" is still English", fmt.Sprintf("tell it in %s: %q", c.file.Tag, english.Text))
+			continue
+		}
+		c.script(id, s.Line, i18n.WithoutPlaces(s.Text), i18n.WithoutPlaces(english.Text))
+		c.marks(id, s.Line, s.Text)
+		if strings.HasPrefix(s.Key, "ask-") {
+			c.end(id, s.Line, s.Text, english.Text)
+		}
+	}
+	now := fmt.Sprintf("read the English again; where the telling fits it, write source = %q below [%s]", e.SourceHash(), e.ID)
+	switch {
+	case e.Stale():
+		c.problem(e.Line, e.ID+": the English has changed since this was told", now)
+	case e.Unheld() && c.reviewed:
+		c.problem(e.Line, e.ID+" does not keep its source, so nobody can tell whether the review still holds", now)
+	}
+}
+
+func (c *checker) spaces(id string, line int, text string) {
+	switch {
+	case strings.Contains(text, "  "):
+		c.problem(line, id+" has two spaces side by side", "write one")
+	case strings.TrimSpace(text) != text:
+		c.problem(line, id+" begins or ends with a space", "take it out")
+	}
+}
+
+// script looks for words in letters of another script.
+func (c *checker) script(id string, line int, words, englishWords string) {
+	if word := c.writing.foreignWord(words); c.writing.letters != nil && word != "" && !slices.Contains(strings.Fields(englishWords), word) {
+		c.problem(line, fmt.Sprintf("%s: %q has letters of another script", id, word), "write it in the script of "+c.file.Tag)
+	}
+}
+
+// marks looks for questions and exclamations that Spanish opens and closes.
+func (c *checker) marks(id string, line int, text string) {
+	if strings.HasPrefix(c.file.Tag, "es") && strings.Count(text, "?")+strings.Count(text, "!") != strings.Count(text, "¿")+strings.Count(text, "¡") {
+		c.problem(line, id+": a question or exclamation is not opened or not closed", "write ¿ ... ? and ¡ ... !")
+	}
+}
+
 // beside compares a text with the English one.
 func (c *checker) beside(m *i18n.Message, line int, text, english string) {
 	words, englishWords := i18n.WithoutPlaces(text), i18n.WithoutPlaces(english)
@@ -73,16 +124,12 @@ func (c *checker) beside(m *i18n.Message, line int, text, english string) {
 		c.problem(line, m.ID+" is still English", m.Suggestion())
 		return
 	}
-	if word := c.writing.foreignWord(words); c.writing.letters != nil && word != "" && !slices.Contains(strings.Fields(englishWords), word) {
-		c.problem(line, fmt.Sprintf("%s: %q has letters of another script", m.ID, word), "write it in the script of "+c.file.Tag)
-	}
+	c.script(m.ID, line, words, englishWords)
 	if m.Gender != "" || m.ID == m.English.ID {
 		c.length(m.ID, line, words, englishWords)
 	}
 	c.end(m.ID, line, text, english)
-	if strings.HasPrefix(c.file.Tag, "es") && strings.Count(text, "?")+strings.Count(text, "!") != strings.Count(text, "¿")+strings.Count(text, "¡") {
-		c.problem(line, m.ID+": a question or exclamation is not opened or not closed", "write ¿ ... ? and ¡ ... !")
-	}
+	c.marks(m.ID, line, text)
 }
 
 // length compares the lengths of two texts without their places. Short texts

@@ -39,27 +39,36 @@ func TestCheck(t *testing.T) {
 		{"space at the end", "es", `"Idioma"`, `"Idioma "`, `
 			locales/es.toml:24: page.language begins or ends with a space
 			  hint: take it out`},
-		{"no full stop", "es", `Encuentra {{.Change}}.`, `Encuentra {{.Change}}`, `
-			locales/es.toml:69: story.add-to-result.1.change ends without '.', where the English ends with '.'
+		{"no full stop", "es", `puede ayudar {{.Way}}.`, `puede ayudar {{.Way}}`, `
+			locales/es.toml:36: help.way ends without '.', where the English ends with '.'
 			  hint: write '.' at the end, or say it as the English does`},
-		{"statement for a question", "es", `¿{{.Ask}} tiene ahora?`, `{{.Ask}} tiene ahora.`, `
-			locales/es.toml:70: story.add-to-result.1.ask ends without '?', where the English ends with '?'
+		{"statement for a question", "es", `¿Cuántos platos de sopa se comieron los vecinos de arriba?`, `Los vecinos comieron.`, `
+			locales/es.toml:78: event.kitchen.soup.ask-out ends without '?', where the English ends with '?'
 			  hint: write '?' at the end, or say it as the English does`},
-		{"question not opened", "es", `¿{{.Ask}} tiene ahora?`, `{{.Ask}} tiene ahora?`, `
-			locales/es.toml:70: story.add-to-result.1.ask: a question or exclamation is not opened or not closed
+		{"question not opened", "es", `¿Cuántos platos de sopa se`, `Cuántos platos de sopa se`, `
+			locales/es.toml:78: event.kitchen.soup.ask-out: a question or exclamation is not opened or not closed
 			  hint: write ¿ ... ? and ¡ ... !`},
-		{"European question mark", "ar", `الآن؟`, `الآن?`, `
-			locales/ar.toml:69: story.add-to-result.1.ask ends without '؟', where the English ends with '?'
+		{"European question mark", "ar", `الأعلى؟`, `الأعلى?`, `
+			locales/ar.toml:76: event.kitchen.soup.ask-out ends without '؟', where the English ends with '?'
 			  hint: write '؟' at the end, or say it as the English does`},
 		{"Latin word", "ar", `"في الميناء"`, `"في port الميناء"`, `
-			locales/ar.toml:63: setting.harbour.at: "port" has letters of another script
+			locales/ar.toml:33: setting.harbour.at: "port" has letters of another script
 			  hint: write it in the script of ar`},
 		{"Latin letter in a Cyrillic word", "ru", `"гавань"`, `"гaвань"`, `
-			locales/ru.toml:57: setting.harbour.name: "гaвань" has letters of another script
+			locales/ru.toml:39: setting.harbour.name: "гaвань" has letters of another script
 			  hint: write it in the script of ru`},
 		{"still English", "es", `"En casa, semana del {{.Week}}"`, `"At home, week of {{.Week}}"`, `
 			locales/es.toml:23: page.title is still English
 			  hint: write the sentence for the English "At home, week of {{.Week}}"`},
+		{"still English in a story", "es", `“¡Sopa para todos!”, gritaba el abuelo de piso en piso.`, `\"Soup for everyone!\" called grandfather, floor by floor.`, `
+			locales/es.toml:68: event.kitchen.soup.open is still English
+			  hint: tell it in es: "\"Soup for everyone!\" called grandfather, floor by floor."`},
+		{"two spaces in a story", "es", `gritaba el abuelo`, `gritaba  el abuelo`, `
+			locales/es.toml:68: event.kitchen.soup.open has two spaces side by side
+			  hint: write one`},
+		{"stale story", "es", "[event.kitchen.soup]", "[event.kitchen.soup]\nsource = \"0000000000\"", `
+			locales/es.toml:66: event.kitchen.soup: the English has changed since this was told
+			  hint: read the English again; where the telling fits it, write source = "5ea882e718" below [event.kitchen.soup]`},
 		{"stale", "es", `language = "Idioma"`, `language = { hash = "0000000000", other = "Idioma" }`, `
 			locales/es.toml:24: page.language: the English has changed since this was translated
 			  hint: the English is "Language"; where the text fits it, write hash = "802e6425d4" in its table`},
@@ -93,7 +102,7 @@ func TestReviewedFallsBackToDraft(t *testing.T) {
 	}{
 		{"signed", string(english), signed, false, "test only, 2026-10-01", 0},
 		{"not signed", string(english), string(stamped), true, "", 0},
-		{"English changed", strings.Replace(string(english), "finds {{.Change}}", "picks up {{.Change}}", 1), signed, true, "", 1},
+		{"English changed", strings.Replace(string(english), "with big spoons", "with spoons", 1), signed, true, "", 1},
 		{"note changed", strings.Replace(string(english), "Top of the page", "Head of the page", 1), signed, false, "test only, 2026-10-01", 0},
 		{"a message without a hash", string(english), strings.Replace(signed, `language = { hash = "802e6425d4", other = "Idioma" }`, `language = "Idioma"`, 1), true, "", 1},
 	}

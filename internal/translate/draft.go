@@ -90,4 +90,12 @@ func (d *Draft) Note(id string) string {
 	return oneLine(m.English.Description)
 }
 
+// EventNote is what the English file tells the translator about an event.
+func (d *Draft) EventNote(id string) string {
+	if e := d.source.File.Event(id); e != nil {
+		return oneLine(e.Note)
+	}
+	return ""
+}
+
 func oneLine(text string) string { return strings.Join(strings.Fields(text), " ") }

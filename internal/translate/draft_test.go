@@ -31,8 +31,8 @@ func TestOpenShowsWhatIsWritten(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	file := write(t, string(empty), "person.lina.name", "Ліна")
-	file = write(t, file, "story.add-to-result.1.start", "{{.A}} має {{.Start}}.")
+	file := write(t, string(empty), "character.fox.name", "лисиця")
+	file = strings.Replace(file, `so-end = ""`, `so-end = "«Наступний поверх!»"`, 1)
 	english["uk.toml"] = &fstest.MapFile{Data: []byte(file)}
 	draft, problems := Open("uk", english)
 	if len(problems) > 0 {
@@ -42,11 +42,17 @@ func TestOpenShowsWhatIsWritten(t *testing.T) {
 	for _, s := range Samples(draft.Language) {
 		got[s.ID] = s
 	}
-	if s := got["person.lina.name"]; s.Text.String() != "Ліна" || s.Fault != "" {
-		t.Errorf("want Ліна, got %q, %s", s.Text, s.Fault)
+	if s := got["character.fox.name"]; s.Text.String() != "лисиця" || s.Fault != "" {
+		t.Errorf("want лисиця, got %q, %s", s.Text, s.Fault)
 	}
-	if s := got["story.add-to-result.1.start"]; !strings.Contains(s.Fault, "thing.") || draft.English(s.Line) != "Lina has 100 shells." {
-		t.Errorf("want a fault that names the thing, beside Lina has 100 shells.; got %q, %s, beside %s", s.Text, s.Fault, draft.English(s.Line))
+	if text, err := draft.Language.Try(phrase.Say("event.kitchen.soup.so-end")); err != nil || text.String() != "«Наступний поверх!»" {
+		t.Errorf("want the sentence that is written, got %q, %v", text, err)
+	}
+	if _, err := draft.Language.Try(phrase.Say("event.kitchen.soup.so-out")); err == nil || err.Error() != "it is not written yet" {
+		t.Errorf("want a sentence that is not written yet, got %v", err)
+	}
+	if note := draft.EventNote("event.kitchen.soup"); !strings.HasPrefix(note, "Grandfather cooks soup") {
+		t.Errorf("the note of the event is %q", note)
 	}
 	if s := got["page.title"]; s.Fault != "it is not written yet" {
 		t.Errorf("want a message that is not written yet, got %q, %q", s.Text, s.Fault)
@@ -112,7 +118,7 @@ func TestSign(t *testing.T) {
 			if es := loaded(t, folder); es.Draft() || es.Reviewed() != "M. G., 2026-10-01" {
 				t.Errorf("want it signed, got draft %v, %q", es.Draft(), es.Reviewed())
 			}
-			folder["en.toml"] = &fstest.MapFile{Data: []byte(strings.Replace(string(english), "finds {{.Change}}", "picks up {{.Change}}", 1))}
+			folder["en.toml"] = &fstest.MapFile{Data: []byte(strings.Replace(string(english), "with big spoons", "with spoons", 1))}
 			if es := loaded(t, folder); !es.Draft() || es.Reviewed() != "" {
 				t.Error("a message has changed since: want a draft again")
 			}

@@ -27,19 +27,13 @@ var newFileHead string
 
 // familyNotes stand above the first message of a family.
 var familyNotes = map[string]string{
-	"thing": `Things to count. "count" is the thing after a number, "ask" the whole asking
-phrase, "blank" what stands round a line on which the child writes the number,
-"some" an amount that nobody knows. Where number words or verbs agree with the
-thing, write gender = "feminine" under its name in brackets: GENDERS`,
-	"measure": `Counted only in sentences that nobody needs for the question.`,
-	"person": `People of the stories; the names are invented. Write them in your script. Where
-verbs agree with the person, write gender = "feminine" under the name in
+	"character": `Who lives in the stories, and whom a child may choose for a story of its own.
+Where verbs agree with the character, write gender = "feminine" under its name in
 brackets: GENDERS`,
-	"character": `Who a child may choose for a story of its own. Each may have a gender, too.`,
-	"story": `Stories, one table a sentence. A and B are people; the other places hold a
-number with its thing ("8 shells"). "Ask" is "how many shells", "Some" is "some
-shells". The answer is said twice: with the number, and with a line to write on.`,
 }
+
+//go:embed newevents.txt
+var eventsHead string
 
 // NewFile writes an empty language file for a translator: every message with
 // its note and its English text, and the plural categories that the language
@@ -60,10 +54,25 @@ func NewFile(tag string, folders ...fs.FS) ([]byte, error) {
 	w := &fileWriter{rule: rule}
 	fmt.Fprintf(w, newFileHead, display.English.Tags().Name(parsed))
 	w.header(parsed, err == nil)
+	things := map[string][]*i18n.Message{}
 	for _, m := range source.File.Messages {
-		if m.Needed() {
+		switch {
+		case !m.Needed():
+		case i18n.Counted(m.Family):
+			things[m.Block] = append(things[m.Block], m)
+		default:
 			w.message(m)
 		}
+	}
+	w.WriteString(eventsHead)
+	for _, e := range source.File.Events {
+		for _, thing := range source.Things(e.ID) {
+			for _, m := range things[thing] {
+				w.message(m)
+			}
+			delete(things, thing)
+		}
+		w.event(e)
 	}
 	return w.Bytes(), nil
 }
@@ -114,6 +123,21 @@ func (w *fileWriter) message(m *i18n.Message) {
 		if w.rule.Needs(c) {
 			fmt.Fprintf(w, "%s = \"\" # %s\n", c, w.examples(c))
 		}
+	}
+}
+
+// event writes the table of an event, its sentences empty, each below the English.
+// Sentences that only some stories say in a way of their own stand below the
+// others.
+func (w *fileWriter) event(e *i18n.Event) {
+	fmt.Fprintf(w, "\n\n# %s\n[%s]\nsource = %q\n", oneLine(e.Note), e.ID, e.SourceHash())
+	group := ""
+	for _, s := range e.Sentences {
+		if s.Group != group {
+			group = s.Group
+			fmt.Fprintf(w, "\n[%s.%s]\n", e.ID, group)
+		}
+		fmt.Fprintf(w, "# English: %s\n%s = \"\"\n", oneLine(s.Text), s.Key)
 	}
 }
 

@@ -53,6 +53,12 @@ func unheld(f *i18n.File) diag.Problems {
 				Hint: "where the whole file was held against the English of today, run: homebuild language stamp " + f.Tag})
 		}
 	}
+	for _, e := range f.Events {
+		if e.Unheld() {
+			out = append(out, diag.Problem{File: f.Path, Line: e.Line, Text: e.ID + " does not say which English it was told from",
+				Hint: "where the whole file was held against the English of today, run: homebuild language stamp " + f.Tag})
+		}
+	}
 	return out
 }
 
@@ -67,7 +73,7 @@ func setReviewed(f *i18n.File, reviewed string) ([]byte, error) {
 	lines[at.Line-1] = fmt.Sprintf("reviewed = %q", reviewed)
 	signed := strings.Join(lines, "\n")
 	after, problems := i18n.Parse(f.Tag, signed)
-	if len(problems) == 0 && len(after.Messages) == len(f.Messages) && after.Message("language.reviewed") != nil {
+	if len(problems) == 0 && len(after.Messages) == len(f.Messages) && len(after.Events) == len(f.Events) && after.Message("language.reviewed") != nil {
 		return []byte(signed), nil
 	}
 	return nil, diag.Problems{{File: f.Path, Line: at.Line, Text: "the review cannot be written where it stands", Hint: `put review = "draft" on a line of its own`}}

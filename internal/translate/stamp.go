@@ -3,16 +3,17 @@ package translate
 import (
 	"fmt"
 	"io/fs"
+	"slices"
 	"strings"
 
 	"homebuild/internal/diag"
 	"homebuild/internal/i18n"
 )
 
-// Stamp returns a language file with a hash in every message that has none: the
-// hash of the English text as it is now. It is for a file that was translated
-// from this English; a message that already keeps a hash is left alone, so that
-// a changed English text stays visible.
+// Stamp returns a language file with a hash in every message that has none, and
+// a source in every event: they name the English text as it is now. It is for a
+// file that was translated from this English; what already keeps one is left
+// alone, so that a changed English text stays visible.
 func Stamp(tag string, folders ...fs.FS) ([]byte, error) {
 	source, problems := i18n.LoadSource(folders...)
 	if len(problems) > 0 {
@@ -27,6 +28,11 @@ func Stamp(tag string, folders ...fs.FS) ([]byte, error) {
 	for _, m := range f.Messages {
 		if m.Unheld() {
 			lines[m.Line-1] = stampLine(lines[m.Line-1], fmt.Sprintf("hash = %q", m.EnglishHash()), m.Key, m.Alone)
+		}
+	}
+	for _, e := range f.Events {
+		if e.Unheld() {
+			lines[e.Line-1] += fmt.Sprintf("\nsource = %q", e.SourceHash())
 		}
 	}
 	stamped := strings.Join(lines, "\n")
@@ -51,7 +57,19 @@ func sameWords(before *i18n.File, text string) error {
 			return diag.Problems{{File: before.Path, Line: m.Line, Text: m.ID + " cannot be given a hash where it stands", Hint: "write the message on a line of its own"}}
 		}
 	}
+	for _, e := range before.Events {
+		got := after.Event(e.ID)
+		if got == nil || !slices.EqualFunc(got.Sentences, e.Sentences, sameSentence) || len(after.Events) != len(before.Events) {
+			return diag.Problems{{File: before.Path, Line: e.Line, Text: e.ID + " cannot be given a source where it stands", Hint: "begin it with [" + e.ID + "] on a line of its own"}}
+		}
+	}
 	return nil
+}
+
+// sameSentence compares sentences wherever they stand.
+func sameSentence(a, b i18n.Sentence) bool {
+	a.Line, b.Line = 0, 0
+	return a == b
 }
 
 // stampLine puts a hash on the line where a message begins: `key = "text"`

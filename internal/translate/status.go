@@ -16,7 +16,7 @@ type Status struct {
 	Total    int      `json:"total"`    // messages that the file needs with the blocks it has
 	Done     int      `json:"done"`     // of Total, with a text
 	Stale    int      `json:"stale"`    // of Done, made from an English text that has changed
-	LeftOut  []string `json:"leftOut"`  // stories, things, people and settings that the language leaves out
+	LeftOut  []string `json:"leftOut"`  // events, things, characters and settings that the language leaves out
 	Problems int      `json:"problems"` // that keep it from being used
 	Reviewed string   `json:"-"`        // who signed it and when; empty for a draft
 	Source   bool     `json:"-"`        // English, which the others are made from
@@ -71,5 +71,27 @@ func statusOf(file *i18n.File, source *i18n.Source, proof *i18n.Proof) Status {
 			s.Stale++
 		}
 	}
+	s.events(file, source)
 	return s
+}
+
+// events counts what the events of a file tell: each of their sentences once, be
+// it said in one way or in several.
+func (s *Status) events(file *i18n.File, source *i18n.Source) {
+	for _, english := range source.File.Events {
+		e := file.Event(english.ID)
+		if e == nil {
+			s.LeftOut = append(s.LeftOut, english.ID)
+			continue
+		}
+		for _, key := range english.Keys() {
+			s.Total++
+			if e.Tells(key) {
+				s.Done++
+				if e.Stale() {
+					s.Stale++
+				}
+			}
+		}
+	}
 }

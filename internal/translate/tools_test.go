@@ -2,6 +2,8 @@ package translate
 
 import (
 	"os"
+	"regexp"
+	"strconv"
 	"strings"
 	"testing"
 	"testing/fstest"
@@ -38,7 +40,8 @@ func TestNewFile(t *testing.T) {
 		{"fa", []string{`direction = "rtl" # please confirm`, `digits = "arabext" # please confirm`}},
 		{"ar", []string{`digits = "latn" # please confirm`, `two = "" # 2` + "\n", `other = "" # 100, 101, 102, 200, 201, 202 ...`}},
 		{"ne", []string{`digits = "deva" # please confirm`}},
-		{"vi", []string{"[thing.shell.count]\nhash = \"dc59b2bb02\"\nother = \"\" # 0, 1, 2"}},
+		{"vi", []string{"[thing.floor.count]\nhash = \"75e0d8a3a4\"\nother = \"\" # 0, 1, 2",
+			"# Grandfather cooks soup and calls the neighbors floor by floor to eat.\n[event.kitchen.soup]\nsource = \"", "# English: How many bowls of soup could he still fill?\nask-end = \"\"\n"}},
 		{"qu", []string{`plurals = "other" # please confirm`}},
 	}
 	for _, test := range tests {
@@ -71,6 +74,9 @@ func TestNewFile(t *testing.T) {
 	}
 }
 
+// anyForm is a place that asks for a form.
+var anyForm = regexp.MustCompile(`(\{\{\.\w+)\.[a-z-]+\}\}`)
+
 // fill writes the English text into every empty text.
 func fill(file string) string {
 	var english, out []string
@@ -80,7 +86,7 @@ func fill(file string) string {
 			english = append(english, text)
 		}
 		if head, comment, ok := strings.Cut(line, ` = ""`); ok && !strings.HasPrefix(line, "#") {
-			line = head + " = " + `"` + strings.ReplaceAll(english[len(english)-1], ".more", "") + `"` + comment
+			line = head + " = " + strconv.Quote(anyForm.ReplaceAllString(english[len(english)-1], "$1}}")) + comment
 		}
 		out = append(out, line)
 	}
@@ -91,7 +97,8 @@ func TestStatus(t *testing.T) {
 	folder := fstest.MapFS{
 		"en.toml": {Data: fixture(t, "en", "", "")}, "ar.toml": {Data: fixture(t, "ar", "", "")},
 		"es.toml": {Data: fixture(t, "es", `language = "Idioma"`, `language = { hash = "0000000000", other = "" }`)},
-		"ru.toml": {Data: fixture(t, "ru", `language = "Язык"`, `language = { hash = "0000000000", other = "Язык" }`)},
+		"ru.toml": {Data: fixture(t, "ru", "[event.kitchen.soup]", "[event.kitchen.soup]\nsource = \"0000000000\"")},
+		"ht.toml": {Data: fixture(t, "ht", "", "")},
 		"vi.toml": {Data: []byte("not TOML")},
 	}
 	status, problems := StatusOf(folder)
@@ -103,10 +110,11 @@ func TestStatus(t *testing.T) {
 		total, missing, stale, problems int
 		left                            string
 	}{
-		{"ar", 21, 0, 0, 0, "thing.pot story.compare.1"},
-		{"en", 27, 0, 0, 0, ""},
-		{"es", 27, 1, 1, 1, ""},
-		{"ru", 21, 0, 1, 0, "thing.pot story.compare.1"},
+		{"ar", 37, 0, 0, 0, ""},
+		{"en", 37, 0, 0, 0, ""},
+		{"es", 37, 1, 1, 1, ""},
+		{"ht", 15, 0, 0, 0, "setting.harbour character.fox character.heron event.kitchen.soup"},
+		{"ru", 37, 0, 20, 0, ""},
 		{"vi", 0, 0, 0, 1, ""},
 	}
 	for i, w := range want {
@@ -136,14 +144,14 @@ func TestSamples(t *testing.T) {
 		n               int
 		want            string
 	}{
-		{"ru", "story.add-to-result.1.change", "masculine", 21, "Омар нашёл 21 ракушку."},
-		{"ru", "story.add-to-result.1.change", "feminine", 2, "Лина нашла 2 ракушки."},
-		{"ar", "thing.shell.count", "", 2, "صدفتان"},
-		{"ar", "thing.shell.count", "", 100, "100 صدفة"},
-		{"es", "thing.pot.blank", "", -1, "____ tarros"},
+		{"ru", "own.starter", "masculine", -1, "Однажды журавль пошёл гулять."},
+		{"ru", "own.starter", "feminine", -1, "Однажды лиса пошла гулять."},
+		{"ar", "thing.floor.count", "", 2, "طابقان"},
+		{"ar", "thing.floor.count", "", 100, "100 طابق"},
+		{"es", "thing.floor.blank", "", -1, "____ pisos"},
 		{"en", "page.title", "", -1, "At home, week of (Week)"},
 		{"en", "strategy.doubles.fill", "", -1, "Say the double: 8 + ? = 14."},
-		{"vi", "story.add-to-result.1.ask", "", -1, "Bây giờ Lina có bao nhiêu vỏ sò?"},
+		{"vi", "own.has", "", -1, "Con cáo có ____."},
 	}
 	for _, test := range tests {
 		if got := find(test.tag, test.id, test.gender, test.n); got != test.want {

@@ -47,7 +47,7 @@
 //	focus          = "make-ten"       # the strategy the class practises
 //	picture        = "bar-model"
 //	stories        = 4                # to try at home, 1 to 8
-//	scene          = "harbour"        # where the stories happen
+//	place          = "harbour"        # where the week's stories begin
 //	extra-sentence = true             # one sentence that is not needed
 //	number-words   = false            # numbers written as words
 //	warm-up        = "reach"          # one minute of moving first

@@ -96,7 +96,7 @@ func (r *reader) week(name fileName, site *Site) *Week {
 	file := tomlfile.Parse(name.path, text, 1)
 	file.Example = "settings look like target = \"add-within-20\"; a note stands between quotes, below a line [note]"
 	r.spelled(file, name.path)
-	w := r.settings(name, file.Section())
+	w := r.settings(name, file.Section(), site.Review)
 	r.notes(w, site)
 	r.problems = append(r.problems, file.Problems()...)
 	return w

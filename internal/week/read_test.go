@@ -19,7 +19,7 @@ func someAllowed() Allowed {
 		Targets:    []string{"add-within-20", "subtract-within-20", "add-three-within-20"},
 		Strategies: []string{"make-ten", "doubles", "friendly-pair"},
 		Pictures:   []string{"bar-model", "ten-frame", "number-line"},
-		Settings:   []string{"harbour", "market"},
+		Places:     []string{"harbour", "market"},
 		WarmUps:    []string{"reach", "stamp"},
 		Themes:     []string{"paper", "slate"},
 		Kinds:      []string{"add-to-result", "together-total"},
@@ -64,7 +64,7 @@ days-off = ["2026-11-26"]
 focus = "make-ten"
 picture = "ten-frame"
 stories = 3
-scene = "harbour"
+place = "harbour"
 extra-sentence = true
 number-words = true
 warm-up = "reach"
@@ -87,16 +87,16 @@ en = "Dear families,"
 	want := Site{
 		Name:  Text{By: map[string]string{"en": "Pebble Lane", "es": "Calle Guijarro"}},
 		Class: Text{Plain: "Room 4"}, Address: "https://school.example/home/",
-		Languages: []string{"en", "es", "pt-BR"}, School: "es", Theme: "slate", Key: "puddle", Answers: AnswersLink, Index: true, DaysOff: []Days{{"2026-11-26", "2026-11-26"}},
+		Languages: []string{"en", "es", "pt-BR"}, School: "es", Theme: "slate", Key: "puddle", Answers: AnswersLink, Index: true, Review: true, DaysOff: []Days{{"2026-11-26", "2026-11-26"}},
 		Weeks: []Week{
 			{
 				Date: "2026-09-14", ShowFrom: "2026-09-10", Target: "add-within-20", Focus: "make-ten", Picture: "ten-frame", Stories: 3,
-				Scene: "harbour", ExtraSentence: true, NumberWords: true, WarmUp: "reach", Review: true, Minutes: 15,
+				Place: "harbour", ExtraSentence: true, NumberWords: true, WarmUp: "reach", Review: true, Minutes: 15,
 				Allow: []string{"office@school.example"},
 				Notes: map[string]string{"es": "Queridas familias, office@school.example", "en": "Dear families,"}, HasNote: true,
 			},
 			{
-				Date: "2026-09-21", ShowFrom: "2026-09-18", Target: "add-within-20", Stories: 4, Minutes: 10,
+				Date: "2026-09-21", ShowFrom: "2026-09-18", Target: "add-within-20", Stories: 4, Review: true, Minutes: 10,
 				Notes: map[string]string{"en": "Dear families,"}, HasNote: true,
 			},
 		},
@@ -172,6 +172,28 @@ func TestSamplesOfTheDocumentation(t *testing.T) {
 		}
 		if len(read.Weeks) != 3 || len(read.Weeks[2].OwnStories) != 1 || len(read.Weeks[2].OwnStories[0].In) != 1 || read.Weeks[1].Own == nil || read.Weeks[0].WarmUp != "reach" || len(read.Weeks[0].Notes) != 2 {
 			t.Errorf("sample was read as %+v", read)
+		}
+	}
+}
+
+// What was learned returns unless the site or the week says no; the week has the
+// last word.
+func TestReview(t *testing.T) {
+	for _, row := range []struct {
+		site, week string
+		want       bool
+	}{
+		{"", "", true},
+		{"review = false\n", "", false},
+		{"", "review = false\n", false},
+		{"review = false\n", "review = true\n", true},
+	} {
+		site, problems := Read(folder(
+			"site.toml", "name = \"Pebble Lane\"\nlanguages = [\"en\"]\n"+row.site,
+			"weeks/2026-09-14.md", "+++\ntarget = \"add-within-20\"\n"+row.week+"+++\n",
+		), someAllowed())
+		if len(problems) > 0 || site.Weeks[0].Review != row.want {
+			t.Errorf("site %q, week %q: want review %v, got %+v, %v", row.site, row.week, row.want, site.Weeks, problems)
 		}
 	}
 }

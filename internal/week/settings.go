@@ -11,8 +11,8 @@ import (
 	"homebuild/internal/tomlfile"
 )
 
-// settings reads the settings of a week.
-func (r *reader) settings(name fileName, s *tomlfile.Section) *Week {
+// settings reads the settings of a week; review is what the site says about it.
+func (r *reader) settings(name fileName, s *tomlfile.Section, review bool) *Week {
 	w := &Week{
 		Date:          name.date,
 		ShowFrom:      cmp.Or(day(s, "show-from"), FridayBefore(name.date)),
@@ -21,19 +21,29 @@ func (r *reader) settings(name fileName, s *tomlfile.Section) *Week {
 		Focus:         s.OneOf("focus", "a strategy", r.allowed.Strategies),
 		Picture:       s.OneOf("picture", "a picture", r.allowed.Pictures),
 		Stories:       s.Number("stories", 1, MaxStories, DefaultStories),
-		Scene:         s.OneOf("scene", "a scene", r.allowed.Settings),
+		Place:         s.OneOf("place", "a place", r.allowed.Places),
 		ExtraSentence: s.Switch("extra-sentence"),
 		NumberWords:   s.Switch("number-words"),
 		WarmUp:        s.OneOf("warm-up", "a warm-up", r.allowed.WarmUps),
-		Review:        s.Switch("review"),
+		Review:        switchOr(s, "review", review),
 		Minutes:       s.Number("minutes", 1, MaxMinutes, DefaultMinutes),
 		Allow:         allow(s),
 		file:          name.path,
 		settings:      s,
 	}
+	s.Renamed("scene", "place")
 	w.Own = ownTarget(s.Section("own-target", "a target of your own"), r.allowed.Kinds)
 	w.OwnStories = r.ownStories(s, w.Allow)
 	return w
+}
+
+// switchOr is true or false, and what otherwise holds when it is left out.
+func switchOr(s *tomlfile.Section, key string, otherwise bool) bool {
+	on := s.Switch(key)
+	if s.Value(key) == nil {
+		return otherwise
+	}
+	return on
 }
 
 // target reads a target from the list, and wants that or one spelled out.

@@ -37,6 +37,7 @@ func (r *reader) site() Site {
 		Key:     s.Word("key"),
 		Index:   s.Switch("index"),
 		DaysOff: daysOff(s),
+		Review:  switchOr(s, "review", true),
 	}
 	site.Answers = answers(s, site.Address)
 	site.Languages = r.languages(s)

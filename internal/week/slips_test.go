@@ -20,9 +20,11 @@ func TestSlipsOfSettings(t *testing.T) {
   hint: did you mean "make-ten"? there are: make-ten, doubles, friendly-pair`},
 		{"misspelt picture", weekWith(`picture = "Bar-Model"`), at3 + `"Bar-Model" is not a picture
   hint: did you mean "bar-model"? there are: bar-model, ten-frame, number-line`},
-		{"misspelt scene", weekWith(`scene = "harbor"`), at3 + `"harbor" is not a scene
+		{"misspelt place", weekWith(`place = "harbor"`), at3 + `"harbor" is not a place
   hint: did you mean "harbour"? there are: harbour, market`},
-		{"unknown scene", weekWith(`scene = "moon base"`), at3 + `"moon base" is not a scene
+		{"the old word", weekWith(`scene = "harbour"`), at3 + `"scene" is called "place" now
+  hint: write place = "harbour"`},
+		{"unknown place", weekWith(`place = "moon base"`), at3 + `"moon base" is not a place
   hint: there are: harbour, market`},
 		{"misspelt warm-up", weekWith(`warm-up = "reech"`), at3 + `"reech" is not a warm-up
   hint: did you mean "reach"? there are: reach, stamp`},
@@ -155,7 +157,7 @@ func TestAllAtOnce(t *testing.T) {
 		"weeks/2026-02-31.toml", goodWeek,
 		"weeks/2026-09-14.toml", "# ours\ntarget = add-within-20\nfocus = “make-ten”\nstories = 12\nbogus = 1\n[note]\nen = \"Call 555-010-0199\"\n",
 	), `site.toml:1: "nmae" is not a setting
-  hint: did you mean "name"? there are: address, theme, key, index, days-off, answers, languages, school-language, name, class
+  hint: did you mean "name"? there are: address, theme, key, index, days-off, review, answers, languages, school-language, name, class
 site.toml:1: the site has no name
   hint: write name = "...", as families know the school or the class
 site.toml:2: "en" is not a list

@@ -42,6 +42,7 @@ type Site struct {
 	Answers   string   // where families who print find the answers: AnswersFoot or AnswersLink
 	Index     bool     // whether search engines may list the pages
 	DaysOff   []Days   // on which there is no school
+	Review    bool     // whether weeks bring back what earlier ones were about, where they do not say
 	Weeks     []Week   // oldest first
 }
 
@@ -55,11 +56,11 @@ type Week struct {
 	Focus         string         // the strategy the class practises; may be empty
 	Picture       string         // may be empty
 	Stories       int            // to try at home, 1 to 8
-	Scene         string         // where the stories happen; may be empty
+	Place         string         // where the week's stories begin; may be empty
 	ExtraSentence bool           // one sentence that is not needed
 	NumberWords   bool           // numbers written as words
 	WarmUp        string         // one minute of moving first; may be empty
-	Review        bool           // whether stories of earlier weeks come back
+	Review        bool           // whether a story brings back what an earlier week was about
 	Minutes       int            // the time it takes at home
 	Allow         []string
 	Notes         map[string]string // Markdown by language tag
@@ -105,7 +106,7 @@ type Allowed struct {
 	Targets    []string // ids
 	Strategies []string
 	Pictures   []string
-	Settings   []string // where stories happen
+	Places     []string // where stories happen
 	WarmUps    []string
 	Themes     []string
 	Kinds      []string // situations, for a target spelled out

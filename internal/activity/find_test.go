@@ -1,0 +1,81 @@
+package activity
+
+import (
+	"slices"
+	"testing"
+)
+
+// What a teacher types, and what stands first.
+func TestFind(t *testing.T) {
+	targets := embedded(t)
+	sentences := map[string]string{
+		"find-the-part-within-20":      "I can find the missing part.",
+		"find-the-part-within-100":     "I can find a missing part, with numbers to 100.",
+		"subtract-past-ten-within-100": "I can subtract when a ten must be opened.",
+		"partners-of-ten":              "I can find the partner that makes ten.",
+		"two-steps-within-100":         "I can solve a story with two steps and bigger numbers.",
+	}
+	say := func(t Target) string { return sentences[t.ID] }
+	for _, row := range []struct {
+		query, first string
+	}{
+		{"add-within-20", "add-within-20"},
+		{"I can find the missing part.", "find-the-part-within-20"},
+		{"missing part 100", "find-the-part-within-100"},
+		{"opened ten", "subtract-past-ten-within-100"},
+		{"2.OA.B.2", "facts-within-20"},
+		{"2.nbt.b.8", "add-hundreds-within-1000"},
+		{"K.OA.A.4", "what-makes-ten"},
+		{"AC9M2N04 three", "add-tens-within-100"}, // no target of that code says three: the first that has it
+		{"England Y3", "add-hundreds-within-1000"},
+		{"grade 2 steps", "two-steps-within-20"},
+		{"two steps within 100", "two-steps-within-100"},
+		{"partner of ten", "partners-of-ten"},
+		{"subtrcat 1000", "subtract-hundreds-within-1000"},
+		{"comparing 20", "compare-within-20"},
+		{"kindergarten", "add-within-5"},
+		{"3", "add-past-ten-within-1000"},
+	} {
+		found := Find(row.query, targets, say)
+		if len(found) == 0 || found[0].ID != row.first {
+			t.Errorf("%q finds %v, want %s first", row.query, ids(found), row.first)
+		}
+	}
+}
+
+// Grade, range and code bind; the list's order stays; nonsense finds nothing.
+func TestFindBinds(t *testing.T) {
+	targets := embedded(t)
+	say := func(Target) string { return "" }
+	for _, row := range []struct {
+		query string
+		want  func(Target) bool
+	}{
+		{"", func(Target) bool { return true }},
+		{"grade 2", func(t Target) bool { return t.Grade == 2 }},
+		{"K", func(t Target) bool { return t.Grade == 0 }},
+		{"2.OA.A.1", func(t Target) bool { return slices.Contains(t.Standards, "2.OA.A.1") }},
+		{"1.nbt", func(t Target) bool { return t.names("1nbt") }},
+		{"2 within 20", func(t Target) bool { return t.Grade == 2 && t.Within == 20 }},
+		{"grade 0 1000", func(Target) bool { return false }},
+		{"quicksilver", func(Target) bool { return false }},
+	} {
+		var want []string
+		for _, target := range targets {
+			if row.want(target) {
+				want = append(want, target.ID)
+			}
+		}
+		if got := ids(Find(row.query, targets, say)); !slices.Equal(got, want) {
+			t.Errorf("%q finds %v, want %v", row.query, got, want)
+		}
+	}
+}
+
+func ids(targets []Target) []string {
+	var out []string
+	for _, t := range targets {
+		out = append(out, t.ID)
+	}
+	return out
+}

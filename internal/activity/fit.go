@@ -1,0 +1,81 @@
+package activity
+
+import (
+	"cmp"
+	"slices"
+
+	"homebuild/internal/picture"
+	"homebuild/internal/strategy"
+)
+
+// BestFocus is the strategy that helps with the most stories of a week that
+// comes after the earlier ones: of those that suit the target, in their order,
+// but one that the target had already after the others. It says with how many
+// stories it helps, of how many; one that comes back from an earlier week does
+// not count.
+func BestFocus(earlier []Request, r Request) (best strategy.Name, helps, stories int) {
+	p := plannerBefore(earlier, r)
+	had := map[strategy.Name]int{}
+	for _, e := range earlier {
+		if e.Target.ID == r.Target.ID {
+			had[e.Focus]++
+		}
+	}
+	names := slices.Clone(r.Target.Strategies)
+	slices.SortStableFunc(names, func(a, b strategy.Name) int { return cmp.Compare(had[a], had[b]) })
+	for _, name := range names {
+		r.Focus = name
+		n := 0
+		stories = 0
+		for _, a := range p.try(r).All() {
+			if a.Returns {
+				continue
+			}
+			stories++
+			if unfocused(name, a.Problem) < notHelped {
+				n++
+			}
+		}
+		if n > helps {
+			best, helps = name, n
+		}
+	}
+	return best, helps, stories
+}
+
+// BestPicture is the picture that can show the most stories of a week that
+// comes after the earlier ones: of those that suit the target, the usual one
+// first. It says how many stories it shows, of how many.
+func BestPicture(earlier []Request, r Request) (best picture.Kind, shows, stories int) {
+	all := plannerBefore(earlier, r).try(r).All()
+	all = slices.DeleteFunc(all, func(a Activity) bool { return a.Returns })
+	for _, kind := range r.Target.Pictures {
+		n := 0
+		for _, a := range all {
+			if picture.Fits(kind, a.Problem) {
+				n++
+			}
+		}
+		if n > shows {
+			best, shows = kind, n
+		}
+	}
+	return best, shows, len(all)
+}
+
+// plannerBefore has planned the weeks that come before r.
+func plannerBefore(earlier []Request, r Request) *planner {
+	p := newPlanner()
+	for _, e := range inOrder(earlier) {
+		if e.Week < r.Week {
+			p.week(e)
+		}
+	}
+	return p
+}
+
+// try plans a week without remembering it.
+func (p *planner) try(r Request) WeekPlan {
+	trial := planner{memory: p.memory.clone(), judged: p.judged}
+	return trial.week(r)
+}

@@ -190,7 +190,7 @@ func TestReview(t *testing.T) {
 	} {
 		site, problems := Read(folder(
 			"site.toml", "name = \"Pebble Lane\"\nlanguages = [\"en\"]\n"+row.site,
-			"weeks/2026-09-14.md", "+++\ntarget = \"add-within-20\"\n"+row.week+"+++\n",
+			"weeks/2026-09-14.toml", "target = \"add-within-20\"\n"+row.week,
 		), someAllowed())
 		if len(problems) > 0 || site.Weeks[0].Review != row.want {
 			t.Errorf("site %q, week %q: want review %v, got %+v, %v", row.site, row.week, row.want, site.Weeks, problems)

@@ -74,6 +74,7 @@ func (b build) run() error {
 	if err := b.writeDesk(desk, made); err != nil {
 		return err
 	}
+	b.keep(made)
 	b.result(public, desk, made, report)
 	if err := b.writeZip(pages); err != nil {
 		return err
@@ -82,6 +83,21 @@ func (b build) run() error {
 		b.say("next: put all that is in %s where the link leads; homebuild share%s has the messages", public, argument(b.from.path))
 	}
 	return b.foreign(public, report)
+}
+
+// keep writes the stories that families see from now on beside their weeks, and
+// never over a file that is there. Where it cannot, the pages are made all the
+// same.
+func (b build) keep(made *school.Site) {
+	if b.from.path == "" {
+		return
+	}
+	for _, f := range made.Keep() {
+		if _, err := publish.Create(b.from.path, []output.File{f}); err != nil {
+			b.tell(fmt.Sprintf("the stories of a week could not be kept: %v", err), "without "+f.Path+" they may change when something else does")
+			return
+		}
+	}
 }
 
 // writeDesk writes what only the teacher needs; it does not go on a stick with the

@@ -49,12 +49,20 @@ func (s *School) Messages(in site.Input, date string) ([]site.Message, *diag.Pro
 		return nil, &s.Locate(diag.Problems{{File: week.SiteFile, Text: "the site has no address, so there is no link to send",
 			Hint: `write where the pages will be, such as address = "https://school.example/home/"`}})[0]
 	}
-	dates := each(in.Site.Weeks, func(w week.Week) string { return w.Date })
-	if !slices.Contains(dates, date) {
-		const shown = 6
-		newest := slices.Clone(dates[max(0, len(dates)-shown):])
-		slices.Reverse(newest)
-		return nil, &diag.Problem{Text: fmt.Sprintf("there is no week %q", date), Hint: "the newest are: " + strings.Join(newest, ", ")}
+	if wrong := noWeek(in, date); wrong != nil {
+		return nil, wrong
 	}
 	return site.Messages(in, date), nil
+}
+
+// noWeek says that there is no week of a date; nil when there is.
+func noWeek(in site.Input, date string) *diag.Problem {
+	dates := each(in.Site.Weeks, func(w week.Week) string { return w.Date })
+	if slices.Contains(dates, date) {
+		return nil
+	}
+	const shown = 6
+	newest := slices.Clone(dates[max(0, len(dates)-shown):])
+	slices.Reverse(newest)
+	return &diag.Problem{Text: fmt.Sprintf("there is no week %q", date), Hint: "the newest are: " + strings.Join(newest, ", ")}
 }

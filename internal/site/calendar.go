@@ -14,18 +14,17 @@ type calendar []listedWeek
 
 type listedWeek struct {
 	date   string
-	shown  string // the day from which families see it
 	target phrase.Line
 	place  int // of the target in the list of targets; one spelled out stands last
 }
 
 func (p *Planned) calendar() (c calendar) {
-	for w, l := range p.shown {
+	for _, l := range p.shown {
 		place := slices.IndexFunc(p.in.Targets, func(t activity.Target) bool { return t.ID == l.target.ID })
 		if place < 0 {
 			place = len(p.in.Targets)
 		}
-		c = append(c, listedWeek{l.date, w.ShowFrom, l.target.CanLine(), place})
+		c = append(c, listedWeek{l.date, l.target.CanLine(), place})
 	}
 	slices.Reverse(c)
 	return c

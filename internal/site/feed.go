@@ -37,7 +37,9 @@ const newsInFeed = 52
 
 func feedPath(tag string) string { return tag + "/feed.xml" }
 
-func newFeed(address string, lang *language, weeks calendar) feedFile {
+// newFeed tells of weeks, newest first; shown is the day from which families see
+// each, by its date.
+func newFeed(address string, lang *language, weeks calendar, shown map[string]string) feedFile {
 	tag := lang.Tag()
 	own := address + feedPath(tag)
 	f := feedFile{
@@ -49,7 +51,7 @@ func newFeed(address string, lang *language, weeks calendar) feedFile {
 	for _, w := range weeks[:min(len(weeks), newsInFeed)] {
 		href := address + learnPath(tag, w.date)
 		f.Entries = append(f.Entries, feedEntry{
-			ID: href, Title: lang.Plain(w.target), Updated: w.shown + "T00:00:00Z", Link: feedLink{Href: href},
+			ID: href, Title: lang.Plain(w.target), Updated: shown[w.date] + "T00:00:00Z", Link: feedLink{Href: href},
 		})
 	}
 	for _, e := range f.Entries {

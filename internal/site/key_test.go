@@ -13,6 +13,8 @@ import (
 	"homebuild/internal/activity"
 	"homebuild/internal/i18n"
 	"homebuild/internal/page"
+	"homebuild/internal/problem"
+	"homebuild/internal/story"
 	"homebuild/internal/week"
 	"homebuild/locales"
 	"homebuild/themes"
@@ -73,6 +75,16 @@ var keyChanges = []keyChange{
 
 	{"the date", "Week.Date", changed(func(w *week.Week) { w.Date = "2026-10-07" }), anyOf(lessons, home, feed, front, weekly, desk), false},
 	{"the day from which it shows", "Week.ShowFrom", changed(func(w *week.Week) { w.ShowFrom = "2026-10-01" }), feed, false},
+	{"the kept stories", "Week.Kept", func(t *testing.T, in *Input) {
+		for _, numbers := range [][2]int{{9, 6}, {8, 6}} {
+			p, err := problem.New(problem.AddToResult, numbers[0], numbers[1])
+			if err != nil {
+				t.Fatal(err)
+			}
+			w := &in.Site.Weeks[changedWeek]
+			w.Kept = append(w.Kept, week.KeptStory{Choice: story.Choice{Event: "harbour.board", Problem: p}})
+		}
+	}, fromThen, false},
 	{"whether the date is meant", "Week.OddDate", changed(func(w *week.Week) { w.OddDate = true }), nothing, true},
 	{"the target", "Week.Target", changed(func(w *week.Week) { w.Target = "compare-within-20" }), anyOf(fromThen, home, feed, front, weekly), false},
 	{"a target of its own", "Week.Own", changed(func(w *week.Week) {

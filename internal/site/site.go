@@ -31,19 +31,23 @@ type File = output.File
 
 // Planned is a site whose weeks are worked out, not yet listed as files.
 type Planned struct {
-	in      Input
-	lessons []*lesson // of the weeks of the site, in their order: oldest first
+	in       Input
+	lessons  []*lesson // of the weeks of the site, in their order: oldest first
+	requests []activity.Request
 }
 
 // Plan works out every week. Problems are for the teacher to mend; when there
 // are any, nothing is planned. Notices do not stop a build.
 func Plan(in Input) (p *Planned, notices, problems diag.Problems) {
-	lessons, notices, problems := plan(in)
+	lessons, requests, notices, problems := plan(in)
 	if len(problems) > 0 {
 		return nil, notices, problems
 	}
-	return &Planned{in, lessons}, notices, nil
+	return &Planned{in, lessons, requests}, notices, nil
 }
+
+// Request is what the mathematics was asked for the i-th week.
+func (p *Planned) Request(i int) activity.Request { return p.requests[i] }
 
 // Assemble plans a site and lists its pages.
 func Assemble(in Input) (files []File, notices, problems diag.Problems) {
@@ -67,6 +71,24 @@ func (p *Planned) shown(yield func(week.Week, *lesson) bool) {
 	}
 }
 
+// Choices are the stories of a week that were chosen, not written by the teacher,
+// the worked one first: what it takes to tell them again.
+func (p *Planned) Choices(date string) []week.KeptStory {
+	var out []week.KeptStory
+	for _, l := range p.lessons {
+		for _, e := range l.exercises() {
+			if l.date == date && !e.Given {
+				kept := week.KeptStory{Choice: e.Story.Choice()}
+				if e.Returns && p.in.target(e.Of) != nil {
+					kept.Returns = e.Of
+				}
+				out = append(out, kept)
+			}
+		}
+	}
+	return out
+}
+
 // Pages lists the files to publish: pages first, those of one week together,
 // then the indexes that link to them. At least one week must show.
 func (p *Planned) Pages() []File {
@@ -83,14 +105,16 @@ func (p *Planned) Pages() []File {
 		}
 	}
 	pages := len(l.files)
-	for _, lesson := range p.shown {
+	shown := map[string]string{}
+	for w, lesson := range p.shown {
+		shown[w.Date] = w.ShowFrom
 		l.page(weeklyPage{l.languages, lesson.date, lesson.target.CanLine()})
 	}
 	calendar := p.calendar()
 	for _, lang := range l.languages {
 		l.page(indexPage{lang, calendar})
 		if l.address != "" {
-			l.data(newFeed(l.address, lang, calendar))
+			l.data(newFeed(l.address, lang, calendar, shown))
 		}
 	}
 	l.page(frontPage{l.languages, calendar})

@@ -63,6 +63,9 @@ func (r *reader) weeks(site *Site) {
 		}
 	}
 	sortWeeks(site.Weeks)
+	for _, name := range found.stories {
+		r.kept(name, site.Weeks)
+	}
 }
 
 // What a school without a week is told.

@@ -66,9 +66,11 @@ type Week struct {
 	Notes         map[string]string // Markdown by language tag
 	HasNote       bool              // whether the file has a note, be it an empty one; without it families read a greeting of ours
 	OwnStories    []OwnStory        // told by the teacher, in the file's order
+	Kept          []KeptStory       // the stories as families had them, the worked one first; none until then
 
 	file     string
 	settings *tomlfile.Section
+	kept     *tomlfile.Section
 }
 
 // OwnStory is a story in the teacher's own words. Its texts are plain, on one
@@ -91,6 +93,15 @@ func (w Week) Problem(setting, text, hint string) diag.Problem {
 	p := diag.Problem{File: w.file, Text: text, Hint: hint}
 	if w.settings != nil {
 		p.Line = w.settings.LineOf(setting)
+	}
+	return p
+}
+
+// KeptProblem says something about the i-th kept story, at the line of a setting.
+func (w Week) KeptProblem(i int, setting, text, hint string) diag.Problem {
+	p := diag.Problem{File: StoriesPath(w.Date), Text: text, Hint: hint}
+	if w.kept != nil {
+		p.Line = w.kept.LineOf(fmt.Sprintf("story[%d].%s", i, setting))
 	}
 	return p
 }

@@ -31,8 +31,9 @@ const wide = `(() => {
 	if (root.scrollWidth > w) out.push("the page is " + root.scrollWidth + " wide on a screen of " + w);
 	for (const e of document.querySelectorAll("body *")) {
 		if (!e.checkVisibility() || e.closest(".hide, .skip, .defs") || e.matches("input")) continue;
-		const r = e.getBoundingClientRect(), s = getComputedStyle(e);
+		const r = e.getBoundingClientRect(), s = getComputedStyle(e), svg = e.closest("svg");
 		if (r.width <= 1 || s.clipPath != "none") continue;
+		if (svg && svg != e && e.tagName != "text" && getComputedStyle(svg).overflowX != "visible") continue; // a scene is larger than its window
 		if (r.right > w + 1 || r.left < -1) out.push("sticks out by " + Math.round(Math.max(r.right - w, -r.left)) + ": " + e.outerHTML.slice(0, 90));
 		if (e.closest("svg")) {
 			if (e.tagName == "text") {

@@ -127,7 +127,7 @@ func TestWeekAsks(t *testing.T) {
 	}
 	has(t, filepath.Join(folder, "weeks", "2026-09-21.toml"), `target = "subtract-within-20"`, `focus = "bridge-back"`)
 
-	code, out, errs = asked(t, []string{"2026-10-05", "2", "3", "6"}, "week", folder) // all otherwise
+	code, out, errs = asked(t, []string{"2026-10-05", "2", "4", "6"}, "week", folder) // all otherwise
 	if code != exitFine || strings.Contains(out, "no week was about") || !strings.Contains(out, "focus    none\n  picture  none\n") {
 		t.Errorf("exit code %d, want one's own choices, and no reason made up\n%s\n%s", code, out, errs)
 	}

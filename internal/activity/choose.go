@@ -29,7 +29,7 @@ func newPlanner() *planner {
 
 // How many sets of numbers are looked at for a story: all there are within
 // twenty, where choosing among them matters most, and enough of the others.
-const mostConsidered = 240
+const mostConsidered = 100
 
 // choose draws numbers for a kind of story: of sets in an order drawn for the
 // story, the first one that meets every wish, or the nearest to that. It reports

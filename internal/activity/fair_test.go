@@ -156,7 +156,7 @@ func holdFair(t *testing.T, name string, got, want spread) {
 	if math.Abs(got.odd-want.odd) > fiveDeviations {
 		t.Errorf("%s: %.0f%% of the answers are odd, a fair draw gives %.0f%%", name, 100*got.odd, 100*want.odd)
 	}
-	if got.firsts < 0.9*want.firsts-1 || got.answers < 0.9*want.answers-1 {
+	if got.firsts < 0.85*want.firsts-1 || got.answers < 0.85*want.answers-1 {
 		t.Errorf("%s: %.0f first numbers and %.0f answers, a fair draw gives %.0f and %.0f", name, got.firsts, got.answers, want.firsts, want.answers)
 	}
 	if got.commonly > 1.5*want.commonly+2 {

@@ -110,6 +110,9 @@ func (t Target) laterMost() int {
 // the target's: every number in range, no step that comes to nothing, the
 // crossing rule kept.
 func (t Target) holds(kind problem.Kind, n numbers) (problem.Problem, bool) {
+	if !t.roughly(kind, n) {
+		return problem.Problem{}, false
+	}
 	p, err := n.problem(kind)
 	if err != nil {
 		return p, false
@@ -121,6 +124,18 @@ func (t Target) holds(kind problem.Kind, n numbers) (problem.Problem, bool) {
 		}
 	}
 	return p, t.Crossing.allows(p)
+}
+
+// roughly sorts out at a glance what cannot hold: half of a box and more. It is
+// there for speed alone.
+func (t Target) roughly(kind problem.Kind, n numbers) bool {
+	switch {
+	case kind.Steps() != nil:
+		return true
+	case opOf(kind) == problem.Minus:
+		return n[0] > n[1]
+	}
+	return n[0]+n[1]+n[2] <= t.Within
 }
 
 // allow reports whether the parts and the whole of a calculation keep the limits
@@ -155,11 +170,12 @@ func (t Target) possible(kind problem.Kind) bool {
 
 // opOf is the operation that finds the answer of a one-step kind.
 func opOf(kind problem.Kind) problem.Op {
-	p, err := problem.New(kind, 5, 2)
-	if err != nil {
-		return problem.Plus // three addends
+	switch kind {
+	case problem.AddToChange, problem.AddToStart, problem.TogetherAddend, problem.TakeFromResult, problem.TakeFromChange,
+		problem.DifferenceMore, problem.DifferenceFewer, problem.SmallerMore, problem.SmallerFewer:
+		return problem.Minus
 	}
-	return p.Calculation().Op
+	return problem.Plus
 }
 
 // fromWorking gives the numbers for problem.New of a one-step kind whose working

@@ -96,6 +96,12 @@ func limit(s *tomlfile.Section, key string) int { return s.Number(key, 1, proble
 // sensible notes kinds that are too early for the grade, and kinds for which no
 // numbers are left.
 func sensible(s *tomlfile.Section, t Target) {
+	for _, n := range t.Strategies {
+		if n.FirstGrade() > t.Grade {
+			s.Add("strategies", fmt.Sprintf("%q is first learned in grade %d, and this target is for grade %d", n, n.FirstGrade(), t.Grade),
+				"take the strategy out or write the later grade")
+		}
+	}
 	for _, k := range t.Kinds {
 		if k.FirstGrade() > t.Grade && !t.partnersOfTen() {
 			s.Add("kinds", fmt.Sprintf("%q is first met in grade %d, and this target is for grade %d", k, k.FirstGrade(), t.Grade),

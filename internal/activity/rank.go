@@ -2,7 +2,6 @@ package activity
 
 import (
 	"cmp"
-	"slices"
 
 	"homebuild/internal/problem"
 	"homebuild/internal/strategy"
@@ -75,14 +74,19 @@ func judge(r Request, kind problem.Kind, n numbers) *candidate {
 }
 
 func (c *candidate) flaws(t Target) int {
-	n, p := 0, c.problem
-	if t.Within > 10 && hasOne(p) {
+	n := 0
+	one, told := false, false
+	for _, q := range c.problem.Quantities() {
+		one = one || q.Value == 1
+		told = told || !q.Unknown && q.Value == c.answer
+	}
+	if one && t.Within > 10 {
 		n += withOne
 	}
-	if slices.ContainsFunc(p.Told(), func(q problem.Quantity) bool { return q.Value == c.answer }) {
+	if told {
 		n += answerTold
 	}
-	if largest(p) <= earlierRange(t.Within) {
+	if largest(c.problem) <= earlierRange(t.Within) {
 		n += belowRange
 	}
 	return n

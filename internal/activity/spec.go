@@ -2,6 +2,7 @@ package activity
 
 import (
 	"fmt"
+	"slices"
 
 	"homebuild/internal/picture"
 	"homebuild/internal/problem"
@@ -37,7 +38,7 @@ func (s Spec) Target() (Target, error) {
 	if s.Largest < Smallest || s.Largest > problem.Largest {
 		return Target{}, fmt.Errorf("the largest number is %d; write one from %d to %d", s.Largest, Smallest, problem.Largest)
 	}
-	t := Target{ID: OwnID, Within: s.Largest, Strategies: strategy.Names(), Pictures: picturesTo(s.Largest)}
+	t := Target{ID: OwnID, Within: s.Largest, Pictures: picturesTo(s.Largest)}
 	var ok bool
 	if t.Crossing, ok = ParseCrossing(s.Crossing); !ok && s.Crossing != "" {
 		return Target{}, fmt.Errorf("crossing is %q; write always, never or either", s.Crossing)
@@ -50,6 +51,7 @@ func (s Spec) Target() (Target, error) {
 	for _, k := range t.Kinds {
 		t.Grade = max(t.Grade, k.FirstGrade())
 	}
+	t.Strategies = slices.DeleteFunc(strategy.Names(), func(n strategy.Name) bool { return n.FirstGrade() > t.Grade })
 	for _, k := range t.Kinds {
 		if !t.possible(k) {
 			return Target{}, fmt.Errorf("no numbers up to %d make a story of the kind %v with crossing %q; raise the largest number or write either", s.Largest, k, t.Crossing)

@@ -28,7 +28,7 @@ func (a Activity) FirstWays() []strategy.Way {
 // then those that the target is good for; others only where none of these fit.
 func (a Activity) waysFor(step problem.Problem) []strategy.Way {
 	const shown = 2
-	all := strategy.Ways(step.Calculation(), prefer(a.focus)...)
+	all := strategy.Ways(step.Calculation(), a.Grade, prefer(a.focus)...)
 	var out []strategy.Way
 	for _, w := range all {
 		if w.Name == a.focus || slices.Contains(a.good, w.Name) {

@@ -135,13 +135,10 @@ func (a *Activity) estimate() {
 }
 
 // estimated is the estimate for the working that finds the answer, where it is
-// of use: it shows every likely mistake to be out of reach. A question with many
-// right answers needs none.
+// of use. A question with many right answers needs none.
 func estimated(p problem.Problem, extra int, grade problem.Grade) (estimate.Estimate, bool) {
 	if p.Kind() == problem.TogetherBoth {
 		return estimate.Estimate{}, false
 	}
-	likely := mistake.Likely(p, extra)
-	e, ok := estimate.For(p.Calculation(), likely, grade)
-	return e, ok && (e.Catches || len(likely) == 0)
+	return estimate.For(p.Calculation(), mistake.Likely(p, extra), grade)
 }

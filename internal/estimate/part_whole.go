@@ -7,17 +7,25 @@ import (
 	"homebuild/internal/problem"
 )
 
-// PartWhole tells the test that needs no calculation: a whole is never smaller
-// than a part, so the answer of a sum is at least its biggest part, and that of a
-// difference at most its whole. Common practice, no published source.
-func PartWhole(c problem.Calculation) phrase.Line {
-	if c.Op == problem.Minus {
-		return phrase.Say("check.part-whole.difference", phrase.Number("Whole", c.Numbers[0]))
+// PartWhole tells the test that needs no calculation, and that the answer passes:
+// a whole is never smaller than a part; of two amounts that are compared, the
+// bigger one is never less. It is false for a chain, whose answer need be neither.
+// Common practice, no published source.
+func PartWhole(p problem.Problem) ([]phrase.Line, bool) {
+	if p.Kind().Steps() != nil {
+		return nil, false
 	}
-	return phrase.Say("check.part-whole.sum", phrase.Number("Part", slices.Max(c.Numbers)))
-}
-
-// PartWholeFits tells that the right answer passes the test.
-func PartWholeFits(c problem.Calculation) phrase.Line {
-	return phrase.Say("check.part-whole.fits", phrase.Number("Given", c.Value()))
+	id, c := "check.part-whole", p.Calculation()
+	part := slices.Max(c.Numbers)
+	if p.Kind().Situation() == problem.Compare {
+		id, part = "check.compare", c.Numbers[0] // the smaller amount of a sum
+	}
+	bound := phrase.Say(id+".sum", phrase.Number("Part", part))
+	switch {
+	case p.Kind() == problem.TogetherBoth:
+		bound = phrase.Say(id+".difference", phrase.Number("Whole", c.Value()))
+	case c.Op == problem.Minus:
+		bound = phrase.Say(id+".difference", phrase.Number("Whole", c.Numbers[0]))
+	}
+	return []phrase.Line{bound, phrase.Say("check.part-whole.fits", phrase.Number("Given", p.Answer()))}, true
 }

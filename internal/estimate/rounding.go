@@ -11,19 +11,3 @@ func NearestHundred(n int) int { return (n + 50) / 100 * 100 }
 // NearestFive is the five or ten that n is closest to; no whole number is
 // halfway.
 func NearestFive(n int) int { return (n + 2) / 5 * 5 }
-
-// FrontEnd keeps what each number has in the first place of the largest one
-// and drops the rest: 256 and 78 are 200 and 0.
-func FrontEnd(numbers ...int) []int {
-	unit := 1
-	for _, n := range numbers {
-		for n/unit >= 10 {
-			unit *= 10
-		}
-	}
-	cut := make([]int, len(numbers))
-	for i, n := range numbers {
-		cut[i] = n / unit * unit
-	}
-	return cut
-}

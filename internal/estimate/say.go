@@ -1,6 +1,8 @@
 package estimate
 
 import (
+	"slices"
+
 	"homebuild/internal/phrase"
 	"homebuild/internal/problem"
 )
@@ -10,7 +12,7 @@ import (
 const roundingGrade = 3
 
 // rounds lists the methods that are called rounding from that grade on.
-var rounds = [lastMethod + 1]bool{Tens: true, OneTen: true, Hundreds: true}
+var rounds = [lastMethod + 1]bool{Tens: true, OneTen: true, Hundreds: true, OneHundred: true}
 
 // Say tells which friendly calculation to think of. Younger grades hear of
 // friendly numbers, grade 3 of rounding.
@@ -28,40 +30,35 @@ func (e Estimate) Say() phrase.Line {
 // Close tells how near the answer must be.
 func (e Estimate) Close() phrase.Line {
 	return phrase.Say("estimate.close", phrase.Number("Value", e.Value), phrase.Number("Tolerance", e.Tolerance),
-		phrase.Number("Least", max(0, e.Value-e.Tolerance)), phrase.Number("Most", e.Value+e.Tolerance))
+		phrase.Number("Least", e.least()), phrase.Number("Most", e.most()))
 }
 
-// Fits tells that the right answer is as near as it must be; it is not called
-// correct for that.
-func (e Estimate) Fits() phrase.Line {
+// Judge tells that the right answer is near. It is never called correct.
+func (e Estimate) Judge() phrase.Line {
 	return phrase.Say("estimate.near", phrase.Number("Given", e.calculation.Value()), phrase.Number("Value", e.Value))
 }
 
-// Honest is for an estimate that does not catch the likely mistake: it says
-// that a near answer may still be wrong.
-func (e Estimate) Honest() phrase.Line { return phrase.Say("estimate.misses") }
+// misses are the slips that an estimate can be blind to, by how far off they are.
+var misses = map[int]string{-10: "ten-forgotten", 10: "ten-more", -100: "hundred-forgotten", 100: "hundred-more"}
 
-// Inverse tells the check by going back: 14 - 6 = 8 for 8 + 6 = 14. A sum of
-// three has none.
-func Inverse(c problem.Calculation) (phrase.Line, bool) {
-	back, ok := c.Inverse()
-	if !ok {
+// Honest says which likely slip the estimate cannot find; false where it finds all.
+func (e Estimate) Honest() (phrase.Line, bool) {
+	if len(e.Missed) == 0 {
 		return phrase.Line{}, false
 	}
-	id := "check.inverse.sum"
-	if c.Op == problem.Minus {
-		id = "check.inverse.difference"
+	slip, known := misses[e.Missed[0]-e.calculation.Value()]
+	if !known || len(e.Missed) > 1 {
+		slip = "some"
 	}
-	return phrase.Say(id, phrase.Equation("Back", back), phrase.Number("Answer", c.Value())), true
+	return phrase.Say("estimate.misses." + slip), true
 }
 
 // Lines lists a sample of every sentence of this package, so that a catalogue
 // can be checked for all of them.
 func Lines() []phrase.Line {
-	sum := problem.Calculation{Op: problem.Plus, Numbers: []int{8, 6}}
-	difference := problem.Calculation{Op: problem.Minus, Numbers: []int{13, 4}}
-	e := Estimate{Equation: sum.Asked().Solved(), Value: 14, Tolerance: 5, calculation: sum}
-	var lines []phrase.Line
+	sum := problem.Calculation{Op: problem.Plus, Numbers: []int{38, 25}}
+	e := Estimate{Equation: problem.Equal(problem.Sum(40, 30), problem.Number(70)), Value: 70, Tolerance: 10, calculation: sum}
+	lines := []phrase.Line{e.Close(), e.Judge(), phrase.Say("estimate.misses.some")}
 	for e.Method = Tens; e.Method <= lastMethod; e.Method++ {
 		e.grade = 0
 		lines = append(lines, e.Say())
@@ -69,10 +66,16 @@ func Lines() []phrase.Line {
 			lines = append(lines, e.Say())
 		}
 	}
-	lines = append(lines, e.Close(), e.Fits(), e.Honest())
-	for _, c := range []problem.Calculation{sum, difference} {
-		back, _ := Inverse(c)
-		lines = append(lines, back, PartWhole(c))
+	for _, slip := range misses {
+		lines = append(lines, phrase.Say("estimate.misses."+slip))
 	}
-	return append(lines, PartWholeFits(sum))
+	for _, kind := range []problem.Kind{problem.AddToResult, problem.AddToStart, problem.TakeFromResult, problem.BiggerMore, problem.SmallerMore} {
+		p, err := problem.New(kind, 13, 4)
+		if err != nil {
+			panic(err) // a sample that makes no problem
+		}
+		test, _ := PartWhole(p)
+		lines = slices.Concat(lines, test, []phrase.Line{GoingBack(p)})
+	}
+	return phrase.Distinct(lines)
 }

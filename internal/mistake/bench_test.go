@@ -17,14 +17,13 @@ func BenchmarkOf(b *testing.B) {
 	}
 }
 
-func BenchmarkGroups(b *testing.B) {
+func BenchmarkHelp(b *testing.B) {
 	p, err := problem.New(problem.TogetherTotal, 28, 17)
 	if err != nil {
 		b.Fatal(err)
 	}
-	choices := Choices(p, 0)
 	b.ReportAllocs()
 	for b.Loop() {
-		Groups(p, 0, choices)
+		Question{Problem: p}.Help(100, 0)
 	}
 }

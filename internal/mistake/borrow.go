@@ -2,109 +2,103 @@ package mistake
 
 import "homebuild/internal/problem"
 
-// working is a written subtraction in progress, digits from the ones up.
-type working struct {
-	top, bottom []int
-}
+// subtraction is a written subtraction in progress.
+type subtraction struct{ top, bottom problem.Places }
 
-func newWorking(c problem.Calculation) working {
-	w := max(width(c.Numbers[0]), width(c.Numbers[1]))
-	return working{top: digits(c.Numbers[0], w), bottom: digits(c.Numbers[1], w)}
-}
-
-// subtract works every column from the ones up. The rule gives the digit of
-// column i and may change the columns to the left.
-func subtract(c problem.Calculation, column func(w working, i int) int) (int, bool) {
-	w := newWorking(c)
-	out := make([]int, len(w.top))
-	for i := range w.top {
-		out[i] = column(w, i)
+// subtract works every column from the ones up. The rule gives the value of a
+// column and may change the columns to the left.
+func subtract(c problem.Calculation, column func(s *subtraction, place int) int) (int, bool) {
+	s := subtraction{problem.PlacesOf(c.Numbers[0]), problem.PlacesOf(c.Numbers[1])}
+	var out problem.Places
+	for place := range out {
+		out[place] = column(&s, place)
 	}
-	return unlessRight(c, number(out))
+	return unlessRight(c, out.Value())
 }
 
-// short reports whether the top digit of column i is too small.
-func (w working) short(i int) bool { return w.top[i] < w.bottom[i] }
+// opened is the value of a column after one of the next was opened for it where
+// needed; take says how the next column gives it.
+func (s *subtraction) opened(place int, take func(next int)) int {
+	if s.top[place] < s.bottom[place] {
+		s.top[place] += 10 * units[place]
+		if place+1 < len(units) {
+			take(place + 1)
+		}
+	}
+	return s.top[place] - s.bottom[place]
+}
 
-// take takes one from column i as taught: a 0 becomes 9 and the next gives.
-func (w working) take(i int) {
-	for ; i < len(w.top); i++ {
-		if w.top[i] > 0 {
-			w.top[i]--
+// give takes one from a column as taught: a 0 becomes 9 and the next gives.
+func (s *subtraction) give(place int) {
+	for ; place < len(units); place++ {
+		if s.top[place] > 0 {
+			s.top[place] -= units[place]
 			return
 		}
-		w.top[i] = 9
+		s.top[place] = 9 * units[place]
 	}
-}
-
-// opened is the digit of column i after a ten was opened for it where needed;
-// take says how the column to the left gives the ten.
-func (w working) opened(i int, take func(i int)) int {
-	if !w.short(i) {
-		return w.top[i] - w.bottom[i]
-	}
-	if i+1 < len(w.top) {
-		take(i + 1)
-	}
-	return w.top[i] + 10 - w.bottom[i]
 }
 
 func smallerFromLarger(c problem.Calculation) (int, bool) {
-	return subtract(c, func(w working, i int) int {
-		return max(w.top[i], w.bottom[i]) - min(w.top[i], w.bottom[i])
+	return subtract(c, func(s *subtraction, i int) int {
+		return max(s.top[i], s.bottom[i]) - min(s.top[i], s.bottom[i])
 	})
 }
 
 func borrowNoDecrement(c problem.Calculation) (int, bool) {
-	return subtract(c, func(w working, i int) int {
-		return w.opened(i, func(int) {})
-	})
+	return subtract(c, func(s *subtraction, i int) int { return s.opened(i, func(int) {}) })
 }
 
 func zeroInsteadOfBorrow(c problem.Calculation) (int, bool) {
-	return subtract(c, func(w working, i int) int { return max(0, w.top[i]-w.bottom[i]) })
+	return subtract(c, func(s *subtraction, i int) int { return max(0, s.top[i]-s.bottom[i]) })
 }
 
 // zeroMinus takes a 0 that was there and a 0 left by a borrow alike.
 func zeroMinus(c problem.Calculation) (int, bool) {
-	return subtract(c, func(w working, i int) int {
-		if w.top[i] == 0 {
-			return w.bottom[i]
+	return subtract(c, func(s *subtraction, i int) int {
+		if s.top[i] == 0 {
+			return s.bottom[i]
 		}
-		return w.opened(i, w.take)
+		return s.opened(i, s.give)
 	})
 }
 
 func zeroResult(c problem.Calculation) (int, bool) {
-	return subtract(c, func(w working, i int) int {
-		if w.top[i] == 0 {
+	return subtract(c, func(s *subtraction, i int) int {
+		if s.top[i] == 0 {
 			return 0
 		}
-		return w.opened(i, w.take)
+		return s.opened(i, s.give)
 	})
 }
 
 func borrowFromZero(c problem.Calculation) (int, bool) {
-	return subtract(c, func(w working, i int) int {
-		return w.opened(i, func(next int) { w.top[next] = (w.top[next] + 9) % 10 })
+	return subtract(c, func(s *subtraction, i int) int {
+		return s.opened(i, func(next int) {
+			if s.top[next] == 0 {
+				s.top[next] = 9 * units[next]
+			} else {
+				s.top[next] -= units[next]
+			}
+		})
 	})
 }
 
 func borrowAcrossZero(c problem.Calculation) (int, bool) {
-	return subtract(c, func(w working, i int) int {
-		return w.opened(i, func(next int) {
-			for next < len(w.top) && w.top[next] == 0 {
+	return subtract(c, func(s *subtraction, i int) int {
+		return s.opened(i, func(next int) {
+			for next < len(units) && s.top[next] == 0 {
 				next++
 			}
-			if next < len(w.top) {
-				w.top[next]--
+			if next < len(units) {
+				s.top[next] -= units[next]
 			}
 		})
 	})
 }
 
 func stopsBorrowAtZero(c problem.Calculation) (int, bool) {
-	return subtract(c, func(w working, i int) int {
-		return w.opened(i, func(next int) { w.top[next] = max(0, w.top[next]-1) })
+	return subtract(c, func(s *subtraction, i int) int {
+		return s.opened(i, func(next int) { s.top[next] = max(0, s.top[next]-units[next]) })
 	})
 }

@@ -1,73 +1,59 @@
 package mistake
 
-// Cause is a known way to a wrong number. The order is that in which a teacher
-// would listen for them (common practice, no published source).
-type Cause uint8
-
-const (
-	ReversedComparison  Cause = iota + 1 // "more" or "fewer" read as the other way round
-	AddedInstead                         // added where the story takes away or asks for a part
-	SubtractedInstead                    // took away where the story joins
-	SmallerFromLarger                    // columns: took the small digit from the large one
-	CarryDropped                         // columns: wrote the ones, forgot the new ten
-	BorrowNoDecrement                    // columns: opened a ten but left it standing
-	FirstStepOnly                        // stopped after the first of two steps
-	LeftOut                              // used all the numbers but one
-	PartOnly                             // gave back a number of the story
-	UsedExtra                            // worked with the number that is not needed
-	CountedStart                         // counted the start number as one
-	OneTooFar                            // counted one too many
-	BothDigitsWritten                    // columns: wrote both digits of a column's sum
-	OnesWithTens                         // columns: lined up ones under tens
-	AllDigitsAdded                       // columns: added every digit as if it were ones
-	SideBySide                           // wrote the numbers side by side
-	BorrowFromZero                       // columns: 0 became 9, nothing further left changed
-	BorrowAcrossZero                     // columns: skipped a 0 and took from beyond it
-	StopsBorrowAtZero                    // columns: added ten, changed nothing at a 0
-	ZeroMinus                            // columns: 0 - N is N
-	ZeroResult                           // columns: 0 - N is 0
-	ZeroInsteadOfBorrow                  // columns: wrote 0 where the top digit is too small
-	lastCause           = ZeroInsteadOfBorrow
+import (
+	"homebuild/internal/phrase"
+	"homebuild/internal/strategy"
 )
 
-var causeIDs = [lastCause + 1]string{
-	ReversedComparison:  "reversed-comparison",
-	AddedInstead:        "added-instead",
-	SubtractedInstead:   "subtracted-instead",
-	SmallerFromLarger:   "smaller-from-larger",
-	CarryDropped:        "carry-dropped",
-	BorrowNoDecrement:   "borrow-no-decrement",
-	FirstStepOnly:       "first-step-only",
-	LeftOut:             "left-out",
-	PartOnly:            "part-only",
-	UsedExtra:           "used-extra",
-	CountedStart:        "counted-start",
-	OneTooFar:           "one-too-far",
-	BothDigitsWritten:   "both-digits-written",
-	OnesWithTens:        "ones-with-tens",
-	AllDigitsAdded:      "all-digits-added",
-	SideBySide:          "side-by-side",
-	BorrowFromZero:      "borrow-from-zero",
-	BorrowAcrossZero:    "borrow-across-zero",
-	StopsBorrowAtZero:   "stops-borrow-at-zero",
-	ZeroMinus:           "zero-minus",
-	ZeroResult:          "zero-result",
-	ZeroInsteadOfBorrow: "zero-instead-of-borrow",
-}
+// Cause is a known way to a wrong number: a slip of a way of working, or one of
+// those below. It is the id used in message ids: "part-only".
+type Cause string
 
-// Causes lists every cause in order.
+// Causes that lie in the reading of the story, or in how numbers are written.
+const (
+	ReversedComparison Cause = "reversed-comparison" // "more" or "fewer" read as the other way round
+	AddedInstead       Cause = "added-instead"       // added where the story takes away or asks for a part
+	SubtractedInstead  Cause = "subtracted-instead"  // took away where the story joins
+	SecondTurned       Cause = "second-turned"       // two steps: the second change went the other way
+	StepsTurned        Cause = "steps-turned"        // two steps: the first change did, or both
+	FirstStepOnly      Cause = "first-step-only"     // stopped after the first of two steps
+	PartOnly           Cause = "part-only"           // gave back a number of the story
+	UsedExtra          Cause = "used-extra"          // worked with the number that is not needed
+	ReversedDigits     Cause = "reversed-digits"     // 41 for 14
+	SideBySide         Cause = "side-by-side"        // wrote one number after the other
+	AllDigitsAdded     Cause = "all-digits-added"    // added every digit as if it were ones
+	SmallerFromLarger  Cause = "smaller-from-larger" // took the small digit from the large one
+
+	LeftOut      = Cause(strategy.LeftOut)      // used all the numbers but one
+	CountedStart = Cause(strategy.CountedStart) // counted the start number as one
+	OneTooFar    = Cause(strategy.OneTooFar)    // counted one too many
+	CarryDropped = Cause(strategy.CarryDropped) // a new ten, or hundred, got lost
+)
+
+// Causes of working in columns alone.
+const (
+	BorrowNoDecrement   Cause = "borrow-no-decrement"    // opened a ten but left it standing
+	BothDigitsWritten   Cause = "both-digits-written"    // wrote both digits of a column's sum
+	OnesWithTens        Cause = "ones-with-tens"         // lined up ones under tens
+	BorrowFromZero      Cause = "borrow-from-zero"       // 0 became 9, nothing further left changed
+	BorrowAcrossZero    Cause = "borrow-across-zero"     // skipped a 0 and took from beyond it
+	StopsBorrowAtZero   Cause = "stops-borrow-at-zero"   // added ten, changed nothing at a 0
+	ZeroMinus           Cause = "zero-minus"             // 0 - N is N
+	ZeroResult          Cause = "zero-result"            // 0 - N is 0
+	ZeroInsteadOfBorrow Cause = "zero-instead-of-borrow" // wrote 0 where the top digit is too small
+)
+
+// Causes lists every cause: the slips of the ways, then the others.
 func Causes() []Cause {
-	all := make([]Cause, 0, lastCause)
-	for c := Cause(1); c <= lastCause; c++ {
-		all = append(all, c)
+	var all []Cause
+	for _, s := range strategy.SlipNames() {
+		all = append(all, Cause(s))
 	}
-	return all
+	return append(all, ReversedComparison, AddedInstead, SubtractedInstead, SecondTurned, StepsTurned, FirstStepOnly,
+		PartOnly, UsedExtra, ReversedDigits, SideBySide, AllDigitsAdded, SmallerFromLarger,
+		BorrowNoDecrement, BothDigitsWritten, OnesWithTens, BorrowFromZero, BorrowAcrossZero, StopsBorrowAtZero,
+		ZeroMinus, ZeroResult, ZeroInsteadOfBorrow)
 }
 
-// String gives the id used in message ids: "counted-start".
-func (c Cause) String() string {
-	if c < 1 || c > lastCause {
-		return "no-cause"
-	}
-	return causeIDs[c]
-}
+// Name is the line that tells a teacher what to listen for.
+func (c Cause) Name() phrase.Line { return phrase.Say("mistake." + string(c) + ".name") }

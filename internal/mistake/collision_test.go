@@ -69,12 +69,12 @@ func TestOnlyIsOnly(t *testing.T) {
 			t.Errorf("4 + 8, %v giving %d: only = %v, want %v", m.Cause, m.Answer, m.Only, want)
 		}
 	}
-	reply := ReplyTo(p, 0, 4)
-	if reply.Verdict != Several || len(reply.Causes) != 2 {
-		t.Errorf("4 + 8, reply to 4: verdict %v, causes %v; want several with both causes", reply.Verdict, reply.Causes)
+	help := Question{Problem: p}.Help(20, 0)
+	if reply, _ := help.To(4); len(reply.Causes) != 2 || reply.Lines[0].ID != "reply.several" {
+		t.Errorf("4 + 8, reply to 4: causes %v; want both", reply.Causes)
 	}
-	if reply := ReplyTo(p, 0, 11); reply.Verdict != Known || reply.Causes[0] != CountedStart {
-		t.Errorf("4 + 8, reply to 11: %v %v; want counted-start alone", reply.Verdict, reply.Causes)
+	if reply, _ := help.To(11); len(reply.Causes) != 1 || reply.Causes[0] != CountedStart {
+		t.Errorf("4 + 8, reply to 11: %v; want counted-start alone", reply.Causes)
 	}
 }
 
@@ -100,8 +100,14 @@ func TestStoryMistakes(t *testing.T) {
 		{problem.TakeFromResult, []int{57, 24}, 0, AddedInstead, 81, "added because that was taught last"},
 		{problem.TogetherThree, []int{5, 4, 6}, 0, LeftOut, 9, "the last addend left out"},
 		{problem.AddThenTake, []int{8, 5, 4}, 0, FirstStepOnly, 13, "stopped at 8 + 5"},
-		{problem.AddThenTake, []int{8, 5, 4}, 0, AddedInstead, 17, "8 + 5 + 4"},
-		{problem.TakeThenAdd, []int{9, 5, 3}, 0, SubtractedInstead, 1, "9 - 5 - 3"},
+		{problem.AddThenTake, []int{8, 5, 4}, 0, SecondTurned, 17, "8 + 5 + 4"},
+		{problem.TakeThenAdd, []int{9, 5, 3}, 0, SecondTurned, 1, "9 - 5 - 3"},
+		{problem.TakeThenAdd, []int{83, 46, 32}, 0, SecondTurned, 5, "83 - 46 - 32"},
+		{problem.TakeThenAdd, []int{83, 46, 32}, 0, StepsTurned, 161, "83 + 46 + 32"},
+		{problem.TakeThenTake, []int{20, 5, 3}, 0, StepsTurned, 28, "20 + 5 + 3"},
+		{problem.DifferenceMore, []int{14, 9}, 0, AddedInstead, 23, "both simply added"},
+		{problem.AddToResult, []int{8, 6}, 0, ReversedDigits, 41, "14 written as 41"},
+		{problem.TogetherTotal, []int{80, 47}, 0, ReversedDigits, 172, "127 written as 172"},
 		{problem.BiggerThenTogether, []int{6, 3}, 0, FirstStepOnly, 9, "only the bigger amount"},
 		{problem.BiggerThenTogether, []int{6, 3}, 0, ReversedComparison, 9, "6 and 3 fewer: 6 + 3"},
 		{problem.TogetherTotal, []int{8, 6}, 5, UsedExtra, 13, "8 + 5"},
@@ -111,14 +117,15 @@ func TestStoryMistakes(t *testing.T) {
 		{problem.TakeFromResult, []int{14, 6}, 5, UsedExtra, 3, "14 - 6 - 5"},
 	} {
 		p := mustNew(t, row.kind, row.numbers...)
-		if all := Of(p, row.extra); !has(all, row.cause, row.answer) {
+		if all := Of(p, row.extra); !gives(all, row.cause)[row.answer] {
 			t.Errorf("%v %v extra %d: no %v giving %d (%s) among %v",
 				row.kind, row.numbers, row.extra, row.cause, row.answer, row.why, all)
 		}
 	}
 }
 
-// What an estimate has to catch: the wrong operation alone.
+// What an estimate has to catch: the wrong operation, and a ten or a hundred that was
+// forgotten or not paid back.
 func TestLikely(t *testing.T) {
 	for _, row := range []struct {
 		kind    problem.Kind
@@ -128,8 +135,13 @@ func TestLikely(t *testing.T) {
 		{problem.AddToResult, []int{8, 6}, []int{2}},
 		{problem.TakeFromResult, []int{13, 4}, []int{17}},
 		{problem.BiggerFewer, []int{8, 5}, []int{3}},
-		{problem.TogetherThree, []int{5, 4, 6}, nil},
-		{problem.AddThenTake, []int{8, 5, 4}, []int{17}},
+		{problem.TogetherThree, []int{5, 4, 6}, []int{9, 11, 10}},
+		{problem.TogetherTotal, []int{11, 19}, []int{8, 20}},
+		{problem.TakeFromResult, []int{64, 29}, []int{93, 45}},
+		{problem.TogetherTotal, []int{256, 178}, []int{78, 424, 334}},
+		{problem.TakeFromResult, []int{434, 178}, []int{612, 266, 356}},
+		{problem.TakeFromResult, []int{48, 23}, []int{71}},
+		{problem.AddThenTake, []int{8, 5, 4}, []int{17, 4}},
 		{problem.TogetherBoth, []int{5, 4}, nil},
 	} {
 		if got := Likely(mustNew(t, row.kind, row.numbers...), 0); !slices.Equal(got, row.want) {

@@ -1,38 +1,38 @@
 package mistake
 
 import (
-	"cmp"
-	"slices"
-
 	"homebuild/internal/phrase"
 	"homebuild/internal/problem"
+	"homebuild/internal/strategy"
 )
 
-// Lines lists a sample of every sentence that this package can ask for, sorted
-// by message id, so that a catalogue can be checked for all of them.
+// Lines lists a sample of every sentence that this package can ask for, so that a
+// catalogue can be checked for all of them. The slips of the ways are listed by
+// strategy.Lines.
 func Lines() []phrase.Line {
-	found := map[string]phrase.Line{}
+	var lines []phrase.Line
 	for _, c := range Causes() {
-		found[c.Name().ID] = c.Name()
+		lines = append(lines, c.Name())
 	}
 	for _, s := range samples() {
 		p, err := problem.New(s.kind, s.numbers...)
 		if err != nil {
 			panic(err) // a sample that makes no problem
 		}
-		r := newReplies(p, s.extra)
-		for n := range 1000 {
-			for _, line := range r.to(n).Lines {
-				found[line.ID] = line
+		for _, columns := range []bool{false, true} {
+			q := Question{Problem: p, Extra: s.extra, Columns: columns, Ways: strategy.Ways(p.Calculation(), 3)}
+			for _, m := range q.Mistakes() {
+				lines = append(lines, m.Hint)
+			}
+			for turn := range openers {
+				for _, r := range q.Help(problem.RangeOf(q.largest()), turn).All() {
+					lines = append(lines, r.Lines...)
+				}
 			}
 		}
+		lines = append(lines, Question{Problem: p}.Help(0, 0).Hint...)
 	}
-	lines := make([]phrase.Line, 0, len(found))
-	for _, line := range found {
-		lines = append(lines, line)
-	}
-	slices.SortFunc(lines, func(a, b phrase.Line) int { return cmp.Compare(a.ID, b.ID) })
-	return lines
+	return phrase.Distinct(lines)
 }
 
 type sample struct {
@@ -45,12 +45,13 @@ type sample struct {
 func samples() []sample {
 	return []sample{
 		{problem.TogetherTotal, []int{8, 6}, 5}, {problem.TogetherTotal, []int{28, 17}, 0},
-		{problem.TogetherTotal, []int{47, 5}, 0}, {problem.AddToResult, []int{4, 8}, 0},
+		{problem.TogetherTotal, []int{147, 5}, 0}, {problem.AddToResult, []int{4, 8}, 0},
+		{problem.AddToChange, []int{8, 6}, 0}, {problem.AddToStart, []int{8, 6}, 0}, {problem.TakeFromStart, []int{13, 4}, 0},
 		{problem.TakeFromResult, []int{13, 4}, 0}, {problem.TakeFromResult, []int{103, 45}, 0},
 		{problem.TakeFromResult, []int{304, 75}, 0}, {problem.TakeFromResult, []int{500, 283}, 0},
 		{problem.TakeFromResult, []int{62, 44}, 0}, {problem.TakeFromResult, []int{50, 23}, 0},
-		{problem.TogetherBoth, []int{4, 6}, 0}, {problem.TogetherThree, []int{5, 4, 6}, 0},
-		{problem.BiggerMore, []int{8, 5}, 0}, {problem.SmallerMore, []int{12, 3}, 0},
-		{problem.AddThenTake, []int{8, 5, 4}, 0},
+		{problem.TogetherAddend, []int{8, 6}, 0}, {problem.TogetherBoth, []int{4, 8}, 0}, {problem.TogetherThree, []int{5, 4, 6}, 0},
+		{problem.DifferenceMore, []int{14, 9}, 0}, {problem.BiggerMore, []int{8, 5}, 0}, {problem.SmallerMore, []int{12, 3}, 0},
+		{problem.AddThenTake, []int{8, 5, 4}, 0}, {problem.BiggerThenTogether, []int{8, 5}, 0},
 	}
 }

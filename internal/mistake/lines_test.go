@@ -1,47 +1,57 @@
 package mistake
 
 import (
+	"strings"
 	"testing"
 
 	"homebuild/internal/phrase"
 	"homebuild/internal/problem"
+	"homebuild/internal/strategy"
 )
 
 // A message has the same places wherever it is said, and Lines has them all:
-// compared over every problem within 30 and a spread beyond.
+// compared over every problem within 20 and a spread beyond.
 func TestLinesAreComplete(t *testing.T) {
 	listed := map[string]phrase.Line{}
-	for _, line := range Lines() {
+	for _, line := range append(Lines(), strategy.Lines()...) {
 		listed[line.ID] = line
 	}
 	for _, c := range Causes() {
-		for _, id := range []string{"mistake." + c.String() + ".hint", "mistake." + c.String() + ".name"} {
-			if _, ok := listed[id]; !ok {
-				t.Errorf("Lines lacks %s", id)
-			}
+		if _, ok := listed[c.Name().ID]; !ok {
+			t.Errorf("Lines lacks %s", c.Name().ID)
 		}
 	}
-	check := func(p problem.Problem, extra int) {
-		r := newReplies(p, extra)
-		for n := range 60 {
-			for _, line := range r.to(n).Lines {
+	said := map[string]bool{}
+	check := func(q Question) {
+		help := q.Help(problem.RangeOf(q.largest()), 3)
+		for _, r := range help.All() {
+			for _, line := range r.Lines {
+				said[line.ID] = true
 				comparePlaces(t, line, listed[line.ID])
 			}
 		}
-		for _, m := range r.mistakes {
-			comparePlaces(t, m.Hint(), listed[m.Hint().ID])
-		}
-		small, big := General(p)
-		for _, line := range append(small.Lines, big.Lines...) {
-			comparePlaces(t, line, listed[line.ID])
+		for _, m := range q.Mistakes() {
+			said[m.Hint.ID] = true
+			comparePlaces(t, m.Hint, listed[m.Hint.ID])
 		}
 	}
-	every(1, 30, 3, func(p problem.Problem) { check(p, 7) })
+	every(1, 20, 3, func(p problem.Problem) {
+		check(Question{Problem: p, Extra: 7, Columns: true, Ways: strategy.Ways(p.Calculation(), 3)})
+	})
+	small, large := mustNew(t, problem.TogetherTotal, 3, 4), mustNew(t, problem.TogetherTotal, 28, 17)
+	check(Question{Problem: small, Ways: strategy.Ways(small.Calculation(), 0)})
+	check(Question{Problem: large, Ways: strategy.Ways(large.Calculation(), 3)})
 	for a := 101; a < 1000; a += 37 {
 		for b := 21; b < a; b += 41 {
 			for _, kind := range []problem.Kind{problem.TogetherTotal, problem.TakeFromResult, problem.BiggerFewer} {
-				check(mustNew(t, kind, a, b), 0)
+				p := mustNew(t, kind, a, b)
+				check(Question{Problem: p, Columns: true, Ways: strategy.Ways(p.Calculation(), 3)})
 			}
+		}
+	}
+	for id := range listed {
+		if strings.HasPrefix(id, "mistake.") && strings.HasSuffix(id, ".hint") && !said[id] {
+			t.Errorf("Lines has %s, which nothing says", id)
 		}
 	}
 }

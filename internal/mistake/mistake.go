@@ -4,90 +4,184 @@ import (
 	"cmp"
 	"slices"
 
+	"homebuild/internal/phrase"
 	"homebuild/internal/problem"
+	"homebuild/internal/strategy"
 )
+
+// Question is a story problem as a class meets it.
+type Question struct {
+	Problem problem.Problem
+	Extra   int            // the number that the story tells and the question does not need; 0 for none
+	Ways    []strategy.Way // that the class knows for the step that finds the answer, the week's first
+	Columns bool           // whether the class writes numbers in columns
+}
 
 // Mistake is a known way to a wrong number.
 type Mistake struct {
 	Cause  Cause
-	Answer int  // the number it gives, never the right one and never negative
-	Only   bool // no other cause gives this number
-	// Equation is the wrong working with what it comes to, "14 + 8 = 22"; zero
-	// where the child worked nothing that can be written down.
-	Equation problem.Equation
+	Answer int         // the number it gives, never the right one and never negative
+	Only   bool        // no other cause gives this number
+	Hint   phrase.Line // what to look at; it never says that something is wrong, and never tells the answer
+
+	origin origin
 }
 
-// Of lists every known way to a wrong number, in the order of the causes. The
-// extra number is one that the story tells and the question does not need, 0
-// for none. For both addends unknown, no number up to the total is a mistake.
+// Of lists every known way to a wrong number that does not depend on a way of
+// working; see Question.Mistakes.
 func Of(p problem.Problem, extra int) []Mistake {
-	q := newQuestion(p, extra)
-	var out []Mistake
-	add := func(cause Cause, f found) {
-		if f.answer < 0 || right(p, f.answer) || has(out, cause, f.answer) {
-			return
-		}
-		m := Mistake{Cause: cause, Answer: f.answer}
-		if f.working != nil {
-			m.Equation = problem.Equal(f.working, problem.Number(f.answer))
-		}
-		out = append(out, m)
-	}
-	for _, rule := range storyRules {
-		if q.asksPair() && rule.cause != PartOnly {
-			continue
-		}
-		for _, f := range rule.find(q) {
-			add(rule.cause, f)
-		}
-	}
-	for _, rule := range columnRules {
-		if rule.op != q.calc.Op || q.calc.Largest() <= columnsFrom || q.asksPair() {
-			continue
-		}
-		if n, applies := rule.wrong(q.calc); applies {
-			add(rule.cause, found{answer: n})
-		}
-	}
-	slices.SortStableFunc(out, func(a, b Mistake) int { return cmp.Compare(a.Cause, b.Cause) })
-	markOnly(out)
-	return out
+	return Question{Problem: p, Extra: extra, Columns: true}.Mistakes()
 }
 
-// right reports whether n answers p. Both addends unknown takes any number up
-// to the total as its first part.
-func right(p problem.Problem, n int) bool {
-	if p.Kind() == problem.TogetherBoth {
-		return n >= 0 && n <= p.Calculation().Value()
+// Mistakes lists every known way to a wrong number: first the slips of the week's
+// way, then those of counting and of writing numbers, then those of the situation.
+// The slips of other ways than the week's are known where nothing else is said of the
+// number and their working shows how it came about. Both addends unknown has none: any two numbers that make the total are
+// right.
+func (q Question) Mistakes() []Mistake {
+	if q.Problem.Kind() == problem.TogetherBoth {
+		return nil
 	}
-	return n == p.Answer()
+	l := list{reading: newReading(q)}
+	first := min(1, len(q.Ways))
+	l.slips(weeksWay, q.Ways[:first])
+	inColumnsFirst := q.Columns && l.practises(strategy.Expanded)
+	if inColumnsFirst {
+		l.rules(weeksWay, columnRules)
+	}
+	l.rules(numberWork, workingRules)
+	if q.Columns && !inColumnsFirst {
+		l.rules(inColumns, columnRules)
+	}
+	l.rules(situation, storyRules)
+	l.slips(otherWays, q.Ways[first:])
+	markOnly(l.found)
+	return l.found
 }
 
-func has(all []Mistake, cause Cause, answer int) bool {
-	return slices.ContainsFunc(all, func(m Mistake) bool { return m.Cause == cause && m.Answer == answer })
+// largest is the largest number on the way to the answer, the extra one included.
+func (q Question) largest() int {
+	most := q.Extra
+	for _, step := range q.Problem.Steps() {
+		most = max(most, step.Calculation().Largest())
+	}
+	return most
 }
 
-func markOnly(all []Mistake) {
-	for i := range all {
-		all[i].Only = true
-		for j := range all {
-			if i != j && all[i].Answer == all[j].Answer {
-				all[i].Only = false
+// origin is where a mistake comes from, the most worth a reply first.
+type origin uint8
+
+const (
+	weeksWay origin = iota
+	situation
+	numberWork
+	inColumns
+	otherWays
+)
+
+// list gathers the mistakes of a question, each number once for a cause.
+type list struct {
+	reading
+	found []Mistake
+}
+
+func (l *list) slips(from origin, ways []strategy.Way) {
+	for _, w := range ways {
+		for _, s := range w.Slips {
+			if l.isNew(Cause(s.Name), s.Answer) && (from == weeksWay || l.explains(s)) {
+				l.add(Mistake{Cause: Cause(s.Name), Answer: s.Answer, Hint: s.Ask, origin: from})
 			}
 		}
 	}
 }
 
-// Likely lists the wrong answers that an estimate should show to be out of
-// reach, the likeliest first, each number once: those of the wrong operation.
-// Slips by one, in columns, or of a number left out can be too near the answer.
+// explains reports whether a slip of another way than the week's is the best that can
+// be said of its number.
+func (l *list) explains(s strategy.Slip) bool {
+	known := func(m Mistake) bool { return m.Answer == s.Answer && m.origin != otherWays }
+	return s.Working != nil && l.away(s.Answer) == "" && !slices.ContainsFunc(l.found, known)
+}
+
+// rule is a cause with the wrong numbers that it gives.
+type rule struct {
+	cause Cause
+	find  func(r reading) []wrong
+}
+
+// wrong is a wrong number with the expression that gives it; the expression is
+// empty where none was worked.
+type wrong struct {
+	answer  int
+	working problem.Expression
+}
+
+func worked(e problem.Expression) wrong { return wrong{e.Value(), e} }
+
+func (l *list) rules(from origin, rules []rule) {
+	for _, rule := range rules {
+		for _, w := range rule.find(l.reading) {
+			if l.isNew(rule.cause, w.answer) {
+				l.add(Mistake{Cause: rule.cause, Answer: w.answer, Hint: l.hint(rule.cause, w), origin: from})
+			}
+		}
+	}
+}
+
+// isNew reports whether a cause gives a wrong number, and is not listed with it.
+func (l *list) isNew(cause Cause, answer int) bool {
+	known := func(m Mistake) bool { return m.Cause == cause && m.Answer == answer }
+	return answer >= 0 && answer != l.Problem.Answer() && !slices.ContainsFunc(l.found, known)
+}
+
+// add adds a mistake whose hint does not tell the answer.
+func (l *list) add(m Mistake) {
+	if !l.tells(m.Hint) {
+		l.found = append(l.found, m)
+	}
+}
+
+func markOnly(all []Mistake) {
+	for i := range all {
+		all[i].Only = !slices.ContainsFunc(all, func(m Mistake) bool {
+			return m.Answer == all[i].Answer && m.Cause != all[i].Cause
+		})
+	}
+}
+
+// ToListenFor lists a few mistakes, each of another cause, for a teacher: half of
+// them of the week's way where it has so many, the others those most worth a reply.
+func (q Question) ToListenFor(most int) []Mistake {
+	var out []Mistake
+	all := q.Mistakes()
+	slices.SortStableFunc(all, func(a, b Mistake) int { return cmp.Compare(a.origin, b.origin) })
+	own := 0
+	for _, m := range all {
+		same := func(n Mistake) bool { return n.Cause == m.Cause }
+		if slices.ContainsFunc(out, same) || m.origin == weeksWay && own == most/2 {
+			continue
+		}
+		if m.origin == weeksWay {
+			own++
+		}
+		out = append(out, m)
+	}
+	return out[:min(most, len(out))]
+}
+
+// Likely lists the wrong answers that an estimate should show to be out of reach,
+// the likeliest first, each number once: those of the wrong operation, of a number
+// left out, and of a ten or a hundred that was forgotten, or not paid back. Slips by
+// one can be too near the answer.
 func Likely(p problem.Problem, extra int) []int {
+	if p.Kind() == problem.TogetherBoth {
+		return nil
+	}
+	r := newReading(Question{Problem: p, Extra: extra})
 	var out []int
-	for _, m := range Of(p, extra) {
-		switch m.Cause {
-		case ReversedComparison, AddedInstead, SubtractedInstead:
-			if !slices.Contains(out, m.Answer) {
-				out = append(out, m.Answer)
+	for _, find := range []func(reading) []wrong{reversedComparison, addedInstead, subtractedInstead, secondTurned, leftOut, tenLost} {
+		for _, w := range find(r) {
+			if w.answer >= 0 && w.answer != p.Answer() && !slices.Contains(out, w.answer) {
+				out = append(out, w.answer)
 			}
 		}
 	}

@@ -1,197 +1,154 @@
 package mistake
 
-import "homebuild/internal/problem"
+import (
+	"slices"
 
-// question is a problem as the rules see it.
-type question struct {
-	problem problem.Problem
-	calc    problem.Calculation
-	told    []int // the numbers that the story gives and the question needs
-	extra   int   // the number it does not need, 0 for none
-}
+	"homebuild/internal/problem"
+)
 
-func newQuestion(p problem.Problem, extra int) question {
-	q := question{problem: p, calc: p.Calculation(), extra: extra}
-	for _, t := range p.Told() {
-		q.told = append(q.told, t.Value)
-	}
-	return q
-}
-
-// found is a wrong number with the expression that gives it; the expression is
-// empty where none was worked.
-type found struct {
-	answer  int
-	working problem.Expression
-}
-
-func worked(e problem.Expression) found { return found{e.Value(), e} }
-
-// storyRules are the causes at the level of the story.
-var storyRules = []struct {
-	cause Cause
-	find  func(q question) []found
-}{
+// storyRules are the causes that lie in the reading of the story.
+var storyRules = []rule{
 	{ReversedComparison, reversedComparison},
 	{AddedInstead, addedInstead},
 	{SubtractedInstead, subtractedInstead},
+	{SecondTurned, secondTurned},
+	{StepsTurned, stepsTurned},
 	{FirstStepOnly, firstStepOnly},
 	{LeftOut, leftOut},
-	{PartOnly, partOnly},
 	{UsedExtra, usedExtra},
-	{CountedStart, countedStart},
-	{OneTooFar, oneTooFar},
-	{SideBySide, func(q question) []found {
-		if n, applies := sideBySide(q.calc); applies && !q.chain() {
-			return []found{{answer: n}}
-		}
-		return nil
-	}},
-}
-
-func (q question) chain() bool { return q.problem.Kind().Steps() != nil }
-
-// asksPair reports whether both addends are asked, so that any first part up
-// to the total is right.
-func (q question) asksPair() bool { return q.problem.Kind() == problem.TogetherBoth }
-
-// reversible reports whether the wrong operation is best told as a comparison
-// read the other way round: the bigger or the smaller amount is asked.
-func (q question) reversible() bool {
-	u := q.problem.Kind().Unknown()
-	return u == problem.Bigger || u == problem.Smaller
+	{PartOnly, partOnly},
+	{ReversedDigits, reversedDigits},
+	{SideBySide, sideBySide},
 }
 
 // flipped is the calculation of two numbers with the other operation.
-func (q question) flipped() problem.Expression {
-	a, b := q.calc.Numbers[0], q.calc.Numbers[1]
-	if q.calc.Op == problem.Minus {
+func (r reading) flipped() problem.Expression {
+	a, b := r.calc.Numbers[0], r.calc.Numbers[1]
+	if r.calc.Op == problem.Minus {
 		return problem.Sum(a, b)
 	}
 	return problem.Difference(max(a, b), min(a, b))
 }
 
-func reversedComparison(q question) []found {
-	if q.problem.Kind() == problem.BiggerThenTogether && q.told[0] >= q.told[1] {
-		return []found{worked(problem.Sum(q.told[0], q.told[0]-q.told[1]))}
+func reversedComparison(r reading) []wrong {
+	if r.kind() == problem.BiggerThenTogether && r.told[0] >= r.told[1] {
+		return []wrong{worked(problem.Sum(r.told[0], r.told[0]-r.told[1]))}
 	}
-	if !q.reversible() {
+	if !r.reversible() {
 		return nil
 	}
-	return []found{worked(q.flipped())}
+	return []wrong{worked(r.flipped())}
 }
 
-func addedInstead(q question) []found {
-	if q.chain() {
-		return q.chainAdded()
-	}
-	if q.calc.Op == problem.Plus || q.reversible() {
+func addedInstead(r reading) []wrong {
+	if r.chain() || r.reversible() || r.calc.Op == problem.Plus {
 		return nil
 	}
-	return []found{worked(q.flipped())}
+	return []wrong{worked(r.flipped())}
 }
 
-// chainAdded is a chain whose last taking away became adding, or all of them.
-func (q question) chainAdded() []found {
-	if q.calc.Op == problem.Minus {
-		e := q.chainExpression()
-		e[len(e)-1].Op = problem.Plus
-		return []found{worked(e), worked(problem.Sum(q.told...))}
+func subtractedInstead(r reading) []wrong {
+	if r.chain() || r.reversible() || r.calc.Op == problem.Minus || len(r.calc.Numbers) != 2 {
+		return nil
 	}
-	if q.problem.Kind() == problem.TakeThenAdd {
-		return []found{worked(problem.Sum(q.told...))}
-	}
-	return nil
+	return []wrong{worked(r.flipped())}
 }
 
-func subtractedInstead(q question) []found {
-	if q.calc.Op == problem.Minus || q.reversible() || len(q.calc.Numbers) != 2 {
+// secondTurned is a chain whose second change went the other way.
+func secondTurned(r reading) []wrong { return r.turned(2) }
+
+// stepsTurned is a chain whose first change went the other way, or both did.
+func stepsTurned(r reading) []wrong { return slices.Concat(r.turned(1), r.turned(1, 2)) }
+
+// turned is the working of a chain with some of its signs turned; none where it
+// would go below zero, or where two amounts are put together in the end.
+func (r reading) turned(places ...int) []wrong {
+	if !r.chain() || r.compares() {
 		return nil
 	}
-	if !q.chain() {
-		return []found{worked(q.flipped())}
+	e := r.chainExpression()
+	for _, i := range places {
+		e[i].Op = e[i].Op.Inverse()
 	}
-	e := q.chainExpression()
-	e[len(e)-1].Op = problem.Minus
-	if q.problem.Kind() == problem.BiggerThenTogether || e.Value() < 0 {
+	if e[:2].Value() < 0 || e.Value() < 0 {
 		return nil
 	}
-	return []found{worked(e)}
+	return []wrong{worked(e)}
 }
 
 // chainExpression is a copy of a chain's whole working.
-func (q question) chainExpression() problem.Expression {
-	return q.problem.Equation().Sides()[0].Asking()
+func (r reading) chainExpression() problem.Expression {
+	return r.Problem.Equation().Sides()[0].Asking()
 }
 
-func firstStepOnly(q question) []found {
-	if !q.chain() {
+func firstStepOnly(r reading) []wrong {
+	if !r.chain() {
 		return nil
 	}
-	return []found{worked(q.problem.Steps()[0].Calculation().Expression())}
+	return []wrong{worked(r.Problem.Steps()[0].Calculation().Expression())}
 }
 
 // leftOut drops one number: of three addends any, of a chain the first change.
-func leftOut(q question) []found {
-	if q.problem.Kind() == problem.TogetherThree {
-		a, b, c := q.told[0], q.told[1], q.told[2]
-		return []found{worked(problem.Sum(a, b)), worked(problem.Sum(a, c)), worked(problem.Sum(b, c))}
+func leftOut(r reading) []wrong {
+	if r.kind() == problem.TogetherThree {
+		a, b, c := r.told[0], r.told[1], r.told[2]
+		return []wrong{{answer: a + b}, {answer: a + c}, {answer: b + c}}
 	}
-	if !q.chain() || q.problem.Kind() == problem.BiggerThenTogether {
+	if !r.chain() || r.compares() {
 		return nil
 	}
-	e := q.chainExpression()
-	e = append(e[:1], e[2])
-	if e.Value() < 0 {
-		return nil
-	}
-	return []found{worked(e)}
+	e := r.chainExpression()
+	return []wrong{{answer: append(e[:1], e[2]).Value()}}
 }
 
-func partOnly(q question) []found {
-	var out []found
-	for _, n := range q.told {
-		out = append(out, found{answer: n})
+// partOnly gives back a number that the story tells.
+func partOnly(r reading) []wrong {
+	var out []wrong
+	for _, n := range r.told {
+		out = append(out, wrong{answer: n})
 	}
-	if q.extra > 0 {
-		out = append(out, found{answer: q.extra})
+	if r.Extra > 0 {
+		out = append(out, wrong{answer: r.Extra})
 	}
 	return out
 }
 
 // usedExtra puts the extra number in the place of each number of the working,
 // or works with it as well.
-func usedExtra(q question) []found {
-	if q.extra == 0 || q.chain() {
+func usedExtra(r reading) []wrong {
+	if r.Extra == 0 || r.chain() {
 		return nil
 	}
-	var out []found
-	for i := range q.calc.Numbers {
-		numbers := append([]int(nil), q.calc.Numbers...)
-		numbers[i] = q.extra
-		if q.calc.Op == problem.Plus || numbers[0] >= numbers[1] {
-			out = append(out, worked(problem.Calculation{Op: q.calc.Op, Numbers: numbers}.Expression()))
+	var out []wrong
+	for i := range r.calc.Numbers {
+		numbers := slices.Clone(r.calc.Numbers)
+		numbers[i] = r.Extra
+		if r.calc.Op == problem.Plus || numbers[0] >= numbers[1] {
+			out = append(out, wrong{answer: problem.Calculation{Op: r.calc.Op, Numbers: numbers}.Value()})
 		}
 	}
-	all := append(q.calc.Expression(), problem.Term{Op: q.calc.Op, Value: q.extra})
-	if all.Value() >= 0 {
-		out = append(out, worked(all))
-	}
-	return out
+	all := append(r.calc.Expression(), problem.Term{Op: r.calc.Op, Value: r.Extra})
+	return append(out, wrong{answer: all.Value()})
 }
 
-// countedStart is one low for a sum and one high for a difference. Sources:
-// Fuson (1988) and Steffe et al. (1983) on counting on, from memory.
-func countedStart(q question) []found {
-	if q.calc.Op == problem.Minus {
-		return []found{{answer: q.calc.Value() + 1}}
+// reversedDigits writes the tens and the ones of the answer in each other's place.
+func reversedDigits(r reading) []wrong {
+	n := r.Problem.Answer()
+	ones, tens := n%10, n/10%10
+	if n < 10 || ones == 0 || tens == 0 {
+		return nil
 	}
-	return []found{{answer: q.calc.Value() - 1}}
+	return []wrong{{answer: n/100*100 + 10*ones + tens}}
 }
 
-func oneTooFar(q question) []found {
-	if q.calc.Op == problem.Minus {
-		return []found{{answer: q.calc.Value() - 1}}
+// sideBySide writes the numbers of a sum one after the other.
+func sideBySide(r reading) []wrong {
+	if r.chain() || r.calc.Op != problem.Plus || r.calc.Numbers[0] == 0 {
+		return nil
 	}
-	return []found{{answer: q.calc.Value() + 1}}
+	n := 0
+	for _, number := range r.calc.Numbers {
+		n = besides(n, number)
+	}
+	return []wrong{{answer: n}}
 }

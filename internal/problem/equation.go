@@ -22,6 +22,14 @@ func (o Op) String() string {
 	return "+"
 }
 
+// Inverse undoes o.
+func (o Op) Inverse() Op {
+	if o == Minus {
+		return Plus
+	}
+	return Minus
+}
+
 // Term is one number of an expression. The first term's Op is Plus.
 type Term struct {
 	Op      Op

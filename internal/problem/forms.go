@@ -86,16 +86,3 @@ func (p Problem) SolvingDiffers() bool {
 	}
 	return p.Equation().String() != p.Solving().String()
 }
-
-// Inverse lists the true equations that check c by going back: for 8 + 6 = 14,
-// 14 - 6 = 8; for 13 - 4 = 9, 9 + 4 = 13. A sum of three has none.
-func (c Calculation) Inverse() (Equation, bool) {
-	if len(c.Numbers) != 2 {
-		return Equation{}, false
-	}
-	a, b := c.Numbers[0], c.Numbers[1]
-	if c.Op == Plus {
-		return Equal(Difference(a+b, b), Number(a)), true
-	}
-	return Equal(Sum(a-b, b), Number(a)), true
-}

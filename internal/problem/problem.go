@@ -10,6 +10,18 @@ import (
 // (CCSS-M 2010, 3.NBT.A.2).
 const Largest = 1000
 
+// RangeOf is the range that a number belongs to: within 10, 20, 100 or 1000, as the
+// published standards set the ranges (CCSS-M 2010, K.OA.A.2, 1.OA.A.1, 2.OA.A.1,
+// 2.NBT.B.7). Beyond, it is the number itself.
+func RangeOf(n int) int {
+	for _, top := range []int{10, 20, 100, Largest} {
+		if n <= top {
+			return top
+		}
+	}
+	return n
+}
+
 // Role names a quantity by the part it plays. It is also the name of its
 // place in a story sentence: "{{.A}} has {{.Start}}."
 type Role string

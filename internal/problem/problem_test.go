@@ -137,9 +137,6 @@ func checkProblem(t *testing.T, p Problem) {
 			t.Errorf("%v %v: %v works without %v", p.Kind(), p.Numbers(), p.Calculation(), told)
 		}
 	}
-	if back, ok := p.Calculation().Inverse(); !ok || back.Sides()[0].Value() != p.Calculation().Numbers[0] {
-		t.Errorf("%v: going back gives %v", p.Calculation(), back)
-	}
 }
 
 // Numbers of pairs for both addends unknown: 5 has 6, 10 has 11 (counted).
@@ -188,9 +185,6 @@ func TestThreeAddends(t *testing.T) {
 	p := mustNew(t, TogetherThree, 2, 6, 4) // printed in CCSS-M 2010, 1.OA.B.3: 2 + 6 + 4 = 12
 	if p.Equation().String() != "2 + 6 + 4 = ?" || p.Answer() != 12 || len(p.Fact().Parts) != 3 {
 		t.Errorf("got %v, answer %d, %d parts; want 2 + 6 + 4 = ?, 12, three parts", p.Equation(), p.Answer(), len(p.Fact().Parts))
-	}
-	if _, ok := p.Calculation().Inverse(); ok {
-		t.Error("a sum of three has an inverse")
 	}
 }
 

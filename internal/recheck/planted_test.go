@@ -49,7 +49,7 @@ var pictureFaults = []struct {
 	{"a mark stands between the ticks", nearLine, learn, more(5, `<text x="(\d+)" y="110"`), "beside the ticks"},
 	{"a number stands on the tick of another", nearLine, learn, more(1, `id="say".*?y="110" >\d+<.*?y="110" >(\d+)<`), "on its own tick"},
 	{"the line is that of another story", farLine, try, otherStory, "does not go with"},
-	{"a bar is two units too wide", bars, learn, moveCut(2), "not in proportion"},
+	{"a bar is two units too narrow", bars, learn, narrower(2), "not in proportion"},
 	{"a bar of two is three units too short", compare, learn, shorterBar, "not in proportion"},
 	{"bars are those of another story", bars, try, otherStory, "which the equation does not have"},
 	{"compared bars are those of another story", compare, try, otherStory, "story 1: #picture"},
@@ -150,13 +150,19 @@ func swapHops(html string) string {
 	return html
 }
 
-// moveCut moves the cut between the first two parts of a solved bar.
-func moveCut(by int) func(string) string {
+// narrower moves the cut between the first two parts of a solved bar into the wider
+// one: the other may be as narrow as a bar can be.
+func narrower(by int) func(string) string {
 	cut := regexp.MustCompile(`(?s)(id="say".*?<rect x="8" y="\d+" width=")(\d+)(".*?<rect x=")(\d+)(" y="\d+" width=")(\d+)(" height="46" class="part-b")`)
 	return func(html string) string {
 		at := cut.FindStringSubmatch(html)
 		if at == nil {
 			return html
+		}
+		first, _ := strconv.Atoi(at[2])
+		second, _ := strconv.Atoi(at[6])
+		if first > second {
+			by = -by
 		}
 		for i, d := range map[int]int{2: by, 4: by, 6: -by} {
 			n, _ := strconv.Atoi(at[i])

@@ -8,14 +8,16 @@ import (
 
 // estimate is what an answer must be near.
 type estimate struct {
+	sum       side
 	exact     int // what the sum really comes to
 	near      int // the friendly number
 	low, high int
 	given     []int // the numbers that the rest of the estimate speaks of
 }
 
-// senses rechecks every estimate of a page: the friendly equation is true, and
-// the answer lies within the bounds that are said.
+// senses rechecks every estimate of a page: the friendly equation is true, the
+// answer lies within the bounds that are said and is not itself called close, no
+// bound is one that part and whole do not allow, and none is about numbers to ten.
 func (p *page) senses() {
 	for _, h := range all(p.root, "h3") {
 		e, isEstimate, fault := estimateAfter(h)
@@ -30,6 +32,12 @@ func (p *page) senses() {
 			p.add("%q: %d is not in the middle of %d and %d", text(h), e.near, e.low, e.high)
 		case e.exact < e.low || e.exact > e.high:
 			p.add("%q: the answer %d is not from %d to %d", text(h), e.exact, e.low, e.high)
+		case e.near == e.exact:
+			p.add("%q: the answer %d is called close to itself", text(h), e.exact)
+		case !e.possible():
+			p.add("%q: from %d to %d is more than %v allows", text(h), e.low, e.high, equation{e.sum})
+		case max(e.exact, slices.Max(e.sum.numbers())) <= 10:
+			p.add("%q: numbers to ten need no estimate", text(h))
 		}
 		for i, n := range e.given {
 			if want := []int{e.exact, e.near}; i < 2 && n != want[i] && !slices.Contains(want, n) {
@@ -37,6 +45,16 @@ func (p *page) senses() {
 			}
 		}
 	}
+}
+
+// possible reports whether the bounds are what part and whole allow: no sum is below
+// its parts, and no difference above its whole.
+func (e estimate) possible() bool {
+	most := slices.Max(e.sum.numbers())
+	if e.exact < e.sum[0].n {
+		return e.high <= most
+	}
+	return e.low >= most
 }
 
 // estimateAfter reads the estimate under a heading. It is one when it closes
@@ -77,6 +95,7 @@ func (e *estimate) readSums(p *html.Node, friendly equation) string {
 			found = true
 			continue
 		}
+		e.sum = q[0]
 		e.exact, _ = q[0].value()
 	}
 	if len(sums) != 2 || !found {

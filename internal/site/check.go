@@ -9,8 +9,12 @@ import (
 	"homebuild/internal/strategy"
 )
 
-// checkLargest is the largest whole that the check pages know.
-const checkLargest = 20
+// checkLargest is the largest whole that the check pages know, and checkGrade the
+// grade that works within it (CCSS-M 2010, 1.OA.A.1).
+const (
+	checkLargest = 20
+	checkGrade   = 1
+)
 
 // checkIndexPage is where the first of two numbers to check is picked.
 type checkIndexPage struct{ Language *language }
@@ -82,7 +86,7 @@ func checkResult(kind problem.Kind, x, y int) page.CheckResult {
 		panic("site: " + err.Error()) // a bar model fits every problem
 	}
 	out := page.CheckResult{Equation: p.Equation().Solved(), Picture: drawn, Sense: checkSense(p)}
-	if best, ok := strategy.Best(p.Calculation()); ok {
+	if best, ok := strategy.Best(p.Calculation(), checkGrade); ok {
 		out.Way = plainWorking(best)
 	}
 	return out

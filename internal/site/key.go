@@ -4,7 +4,6 @@ import (
 	"slices"
 
 	"homebuild/internal/activity"
-	"homebuild/internal/mistake"
 	"homebuild/internal/page"
 	"homebuild/internal/picture"
 )
@@ -36,11 +35,10 @@ func (l *lesson) keyStory(e exercise) page.KeyStory {
 	}
 	first := e.FirstWays()
 	for _, w := range slices.Concat(first[:min(1, len(first))], e.Ways()) {
-		k.Ways = append(k.Ways, page.Working{Name: w.Name.Title(), Chain: w.Chain})
+		k.Ways = append(k.Ways, page.Working{Name: w.Title(), Chain: w.Chain})
 	}
-	mistakes := mistake.Of(e.Problem, e.ExtraNumber)
-	for _, m := range mistakes[:min(mostListened, len(mistakes))] {
-		k.Mistakes = append(k.Mistakes, page.KeyMistake{Number: m.Answer, Name: m.Cause.Name(), Ask: m.Hint()})
+	for _, m := range l.question(e).ToListenFor(mostListened) {
+		k.Mistakes = append(k.Mistakes, page.KeyMistake{Number: m.Answer, Name: m.Cause.Name(), Ask: m.Hint})
 	}
 	return k
 }

@@ -69,7 +69,7 @@ func named(p picture.Picture, s story.Story) picture.Picture {
 func (l *lesson) words() []phrase.Line {
 	var out []phrase.Line
 	if ways := l.worked.Ways(); len(ways) > 0 {
-		out = append(out, ways[0].Name.Title())
+		out = append(out, ways[0].Title())
 	}
 	return append(out, phrase.Say("picture."+l.picture.String()+".name"))
 }

@@ -2,6 +2,7 @@ package site
 
 import (
 	"cmp"
+	"hash/fnv"
 	"slices"
 	"strconv"
 
@@ -10,6 +11,7 @@ import (
 	"homebuild/internal/phrase"
 	"homebuild/internal/picture"
 	"homebuild/internal/problem"
+	"homebuild/internal/strategy"
 )
 
 // storiesOnPage is the most that a page to try has: more would not arrive in the
@@ -85,61 +87,86 @@ const largestListed = 100
 func (l *lesson) tryStories() []*page.TryStory {
 	return *l.tried.get(func() *[]*page.TryStory {
 		var out []*page.TryStory
-		for _, e := range l.stories {
-			out = append(out, l.tryStory(e))
+		for i, e := range l.stories {
+			out = append(out, l.tryStory(e, l.turn(i)))
 		}
 		return &out
 	})
 }
 
-func (l *lesson) tryStory(e exercise) *page.TryStory {
+// turn says with which opener the replies of story i begin: neighbouring stories
+// with others, and another week with others again.
+func (l *lesson) turn(i int) int {
+	h := fnv.New32a()
+	h.Write([]byte(l.date))
+	return int(h.Sum32()%100) + 2*i
+}
+
+func (l *lesson) tryStory(e exercise, turn int) *page.TryStory {
 	out := &page.TryStory{Story: e.Story, Solved: l.answerOf(e), Solution: solution(e)}
-	choices := mistake.Choices(e.Problem, e.ExtraNumber)
-	pairs := e.Problem.Pairs()
-	if pairs != nil { // a number above the total has no pair
-		choices = slices.DeleteFunc(choices, func(n int) bool { return n >= len(pairs) })
-	}
-	for _, g := range mistake.Groups(e.Problem, e.ExtraNumber, choices) {
-		for _, n := range g.Numbers {
-			out.Choices = append(out.Choices, choice(pairs, n, len(out.Replies)))
+	within := problem.RangeOf(largest(e))
+	// A known wrong number beyond the range, such as a sum in place of a difference,
+	// can be picked, too.
+	help := l.question(e).Help(2*within, turn)
+	if pairs := e.Problem.Pairs(); pairs != nil { // every pair that can be tapped is right
+		out.Replies = []page.Reply{replyOf(help.Right)}
+		for _, p := range pairs {
+			out.Choices = append(out.Choices, page.Choice{Number: p.First, Pair: problem.Alone(problem.Sum(p.First, p.Second))})
 		}
-		out.Replies = append(out.Replies, page.Reply{Right: g.Reply.Verdict == mistake.Right, Lines: g.Reply.Lines})
+		return out
+	}
+	for _, r := range help.All() {
+		numbers := slices.DeleteFunc(slices.Clone(r.Numbers), func(n int) bool {
+			return n > within && r.Sort != mistake.Known || within > largestListed && !slices.Contains([]mistake.Sort{mistake.Right, mistake.Known, mistake.Away}, r.Sort)
+		})
+		if len(numbers) == 0 {
+			continue
+		}
+		for _, n := range numbers {
+			out.Choices = append(out.Choices, page.Choice{Number: n, Reply: len(out.Replies)})
+		}
+		out.Replies = append(out.Replies, replyOf(r))
 	}
 	slices.SortFunc(out.Choices, func(a, b page.Choice) int { return cmp.Compare(a.Number, b.Number) })
-	if largest(e) > largestListed && pairs == nil { // of pairs, none is too big or too small
-		addOthers(out, e.Problem)
+	if within > largestListed {
+		addOthers(out, e.Problem.Calculation(), help)
 	}
-	if slices.ContainsFunc(out.Replies, func(r page.Reply) bool { return !r.Right }) {
-		out.Open = l.pictureOf(e, picture.Open)
-	}
+	out.Open = l.pictureOf(e, picture.Open)
 	return out
 }
 
-// choice shows a number, or the pair that goes with it where a total is taken
-// apart.
-func choice(pairs []problem.Pair, n, reply int) page.Choice {
-	c := page.Choice{Number: n, Reply: reply}
-	if pairs != nil {
-		c.Pair = problem.Alone(problem.Sum(pairs[n].First, pairs[n].Second))
-	}
-	return c
+// question is a story as the class meets it, with the ways that its page shows. The
+// class writes columns where its way or its picture is columns, and from grade 3 on
+// (CCSS-M 2010, 3.NBT.A.2, from memory).
+func (l *lesson) question(e exercise) mistake.Question {
+	const columnsGrade = 3
+	q := mistake.Question{Problem: e.Problem, Extra: e.ExtraNumber, Ways: e.Ways()}
+	q.Columns = e.Grade >= columnsGrade || l.picture == picture.Columns || len(q.Ways) > 0 && q.Ways[0].Name == strategy.Expanded
+	return q
+}
+
+func replyOf(r mistake.Reply) page.Reply {
+	return page.Reply{Right: r.Sort == mistake.Right, Lines: r.Lines}
 }
 
 // addOthers adds choices for the numbers that are not listed: below and above
 // bounds that the hundreds alone give, so that neither tells the answer, and
 // between them.
-func addOthers(s *page.TryStory, p problem.Problem) {
-	small, big := mistake.General(p)
-	low, high := bounds(p.Calculation())
-	add := func(choice phrase.Line, reply []phrase.Line) {
+func addOthers(s *page.TryStory, c problem.Calculation, help mistake.Help) {
+	low, high := bounds(c)
+	add := func(choice phrase.Line, sort mistake.Sort) {
+		lines := help.Hint
+		if i := slices.IndexFunc(help.General, func(r mistake.Reply) bool { return r.Sort == sort }); i >= 0 {
+			lines = help.General[i].Lines
+		}
 		s.Choices = append(s.Choices, page.Choice{Other: choice, Reply: len(s.Replies)})
-		s.Replies = append(s.Replies, page.Reply{Lines: reply})
+		s.Replies = append(s.Replies, page.Reply{Lines: lines})
 	}
 	if low > 0 {
-		add(phrase.Say("try.below", phrase.Number("Number", low)), small.Lines)
+		add(phrase.Say("try.below", phrase.Number("Number", low)), mistake.TooSmall)
 	}
-	add(phrase.Say("try.between", phrase.Number("Low", low), phrase.Number("High", high)), []phrase.Line{phrase.Say("try.close")})
-	add(phrase.Say("try.above", phrase.Number("Number", high)), big.Lines)
+	add(phrase.Say("try.between", phrase.Number("Low", low), phrase.Number("High", high)), 0)
+	add(phrase.Say("try.above", phrase.Number("Number", high)), mistake.TooBig)
 }
 
 // bounds are what a calculation comes to at least and at most when only the

@@ -19,7 +19,7 @@ func TestGeneralRepliesOnlyWhereNumbersAreNotListed(t *testing.T) {
 	for _, l := range lessons {
 		for _, x := range l.stories {
 			general := 0
-			for _, c := range l.tryStory(x).Choices {
+			for _, c := range l.tryStory(x, 0).Choices {
 				if c.Other.ID != "" {
 					general++
 				}
@@ -95,7 +95,7 @@ func TestPairsHaveNoGeneralReplies(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	story := (&lesson{}).tryStory(exercise{Activity: activity.Activity{Problem: p}})
+	story := (&lesson{}).tryStory(exercise{Activity: activity.Activity{Problem: p}}, 0)
 	for _, c := range story.Choices {
 		if c.Other.ID != "" || c.Pair.IsZero() {
 			t.Errorf("want a pair, got %+v", c)

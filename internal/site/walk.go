@@ -76,7 +76,7 @@ func (l *lesson) growing(e exercise) []page.Panel {
 // working is a way with its pictures, each beside the step it shows.
 func working(w strategy.Way) page.Working {
 	out := plainWorking(w)
-	out.Why = w.Name.About()
+	out.Why = w.About()
 	for i, s := range w.Steps {
 		out.Steps[i].Picture = s.Picture
 	}
@@ -85,7 +85,7 @@ func working(w strategy.Way) page.Working {
 
 // plainWorking is a way in sentences and equations, without pictures.
 func plainWorking(w strategy.Way) page.Working {
-	out := page.Working{Name: w.Name.Title(), Chain: w.Chain}
+	out := page.Working{Name: w.Title(), Chain: w.Chain}
 	for _, s := range w.Steps {
 		out.Steps = append(out.Steps, page.Step{Say: s.Say, Equation: s.Equation})
 	}

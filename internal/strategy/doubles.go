@@ -7,11 +7,15 @@ import (
 
 // doubles are known by heart: 7 + 7 = 14.
 var doubles = method{
-	id:   "doubles",
-	fits: forSum(func(big, small int) bool { return big == small && knownDouble(big) }),
+	id:    "doubles",
+	grade: 1,
+	fits:  forSum(func(big, small int) bool { return big == small && knownDouble(big) }),
 	work: func(c problem.Calculation, w *working) {
 		a := c.Numbers[0]
 		w.step("know", made(a, a), number("A", a), number("Sum", a+a))
+		w.hint("hint", number("A", a))
+		w.slip(OtherDouble, problem.Sum(a-1, a-1))
+		w.slip(OtherDouble, problem.Sum(a+1, a+1))
 		w.chain()
 		w.show(picture.Double(a, a))
 	},

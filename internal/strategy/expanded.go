@@ -9,7 +9,8 @@ import (
 // wants numbers past 20: below, there is nothing to set out that a shorter way
 // does not do better.
 var expanded = method{
-	id: "expanded",
+	id:    "expanded",
+	grade: 2,
 	fits: func(c problem.Calculation) bool {
 		if c.Largest() <= 20 {
 			return false
@@ -25,8 +26,11 @@ var expanded = method{
 		} else {
 			w.expandedSum(c)
 		}
+		w.hint("hint")
+		w.carriesDropped()
 		w.show(picture.Expanded(c))
 	},
+	variant: withHundreds("expanded-hundreds", "expanded"),
 }
 
 // expandedSum adds from the ones up and regroups what passes ten: 6 + 7 = 13,

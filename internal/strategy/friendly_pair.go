@@ -3,9 +3,10 @@ package strategy
 import "homebuild/internal/problem"
 
 // friendlyPair joins two of three numbers that make ten, else a hundred, else
-// another round number: 8 + 4 + 2 = 8 + 2 + 4 = 10 + 4.
+// another round number: 8 + 4 + 2 = 8 + 2 + 4 = 10 + 4. Only ten is called ten.
 var friendlyPair = method{
-	id: "friendly-pair",
+	id:    "friendly-pair",
+	grade: 1,
 	fits: func(c problem.Calculation) bool {
 		_, ok := friendly(c)
 		return ok
@@ -15,8 +16,16 @@ var friendlyPair = method{
 		ten := j.a + j.b
 		w.step("pair", made(j.a, j.b), number("A", j.a), number("B", j.b), number("Ten", ten))
 		w.step("add", made(ten, j.c), number("Ten", ten), number("C", j.c), number("Sum", ten+j.c))
+		w.hint("hint")
+		w.leftOut(c)
 		j.chain(w)
 		j.show(w)
+	},
+	variant: func(c problem.Calculation) string {
+		if j, _ := friendly(c); j.a+j.b != 10 {
+			return "friendly-pair-round"
+		}
+		return "friendly-pair"
 	},
 }
 

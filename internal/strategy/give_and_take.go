@@ -6,9 +6,10 @@ import (
 )
 
 // giveAndTake moves a bit over from one number to the other:
-// 29 + 36 = 30 + 35, 6 + 4 = 5 + 5.
+// 29 + 36 = 30 + 35, 6 + 8 = 7 + 7.
 var giveAndTake = method{
-	id: "give-and-take",
+	id:    "give-and-take",
+	grade: 1,
 	fits: func(c problem.Calculation) bool {
 		_, _, _, ok := giving(c)
 		return ok
@@ -20,6 +21,10 @@ var giveAndTake = method{
 			number("Move", move), number("Filled", filled))
 		w.step("take", left(giver, move), number("Giver", giver), number("Move", move), number("Rest", rest))
 		w.step("sum", made(filled, rest), number("Filled", filled), number("Rest", rest), number("Sum", filled+rest))
+		w.hint("hint", number("Giver", giver), number("Taker", taker), number("Move", move))
+		for _, wrong := range [][2]int{{filled, giver}, {taker, rest}, {filled, giver + move}} {
+			w.slip(NotTaken, problem.Sum(wrong[0], wrong[1]), number("Move", move))
+		}
 		after := []int{rest, filled}
 		if c.Numbers[0] == taker {
 			after = []int{filled, rest}
@@ -40,6 +45,6 @@ func giving(c problem.Calculation) (giver, taker, move int, ok bool) {
 		return big, small, 1, true
 	}
 	giver, taker, ok = oneNear(c)
-	move = nextTen(taker) - taker
+	move = friend(taker) - taker
 	return giver, taker, move, ok && giver > 10
 }

@@ -1,13 +1,18 @@
 package strategy
 
-import "homebuild/internal/problem"
+import (
+	"slices"
+
+	"homebuild/internal/problem"
+)
 
 // jumpOnLine keeps one number whole and jumps the hundreds, the tens and the
 // ones of the other; ones that pass a ten stop there:
 // 45 + 39 = 45 + 30 + 5 + 4. It wants a number with tens to jump by; a
 // difference of three numbers is always worked along the line.
 var jumpOnLine = method{
-	id: "jump-on-line",
+	id:    "jump-on-line",
+	grade: 1,
 	fits: func(c problem.Calculation) bool {
 		switch {
 		case isSum(c):
@@ -26,7 +31,7 @@ var jumpOnLine = method{
 		}
 		t := track{w: w, op: c.Op, stops: []int{at}}
 		for _, n := range rest {
-			t.jumpAll(problem.PlacesOf(n))
+			t.jumpAll(n)
 		}
 		t.finish()
 	},
@@ -42,7 +47,9 @@ type track struct {
 
 func (t *track) at() int { return t.stops[len(t.stops)-1] }
 
-func (t *track) jumpAll(p problem.Places) {
+// jumpAll jumps the places of n.
+func (t *track) jumpAll(n int) {
+	p := problem.PlacesOf(n)
 	t.jump("hundreds", p[problem.HundredsPlace])
 	t.jump("tens", p[problem.TensPlace])
 	room := ones(t.at())
@@ -51,10 +58,32 @@ func (t *track) jumpAll(p problem.Places) {
 	}
 	if room > 0 && p[problem.OnesPlace] > room {
 		t.jump("to-ten", room)
+		t.wholeOnes(p[problem.OnesPlace], room)
 		t.jump("rest", p[problem.OnesPlace]-room)
-		return
+	} else {
+		t.jump("ones", p[problem.OnesPlace])
 	}
-	t.jump("ones", p[problem.OnesPlace])
+}
+
+// wholeOnes is the slip of jumping all the ones from the ten that a part of them
+// led to.
+func (t *track) wholeOnes(all, used int) {
+	e := then(problem.Number(t.at()), t.op, all)
+	t.w.slip(WholeUsed, e, number("Used", used), number("B", all), number("Ten", t.at()))
+}
+
+// jumpsForgotten are the slips of leaving out a jump, or all that come after one;
+// and of making the last one the wrong way.
+func (t *track) jumpsForgotten() {
+	walk, last := problem.Number(t.stops[0]), len(t.jumps)-1
+	for i, by := range t.jumps[:last] {
+		t.w.slipTo(JumpLost, t.stops[i+1])
+		t.w.slipTo(JumpLost, then(problem.Number(t.at()), t.op.Inverse(), by).Value())
+		walk = then(walk, t.op, by)
+	}
+	if last > 0 {
+		t.w.slip(TurnedAround, then(walk, t.op.Inverse(), t.jumps[last]))
+	}
 }
 
 func (t *track) jump(id string, by int) {
@@ -78,6 +107,15 @@ func (t *track) finish() {
 			e = append(e, problem.Term{Op: t.op, Value: by})
 		}
 		sides = append(sides, e)
+	}
+	id := "hint"
+	if t.op == problem.Minus {
+		id = "hint-back"
+	}
+	t.w.hint(id, number("Start", t.stops[0]))
+	t.jumpsForgotten()
+	if slices.ContainsFunc(t.jumps, func(by int) bool { return by >= 10 }) {
+		t.w.tenAway()
 	}
 	t.w.chain(sides...)
 	t.w.walk(t.stops...)

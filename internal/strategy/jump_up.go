@@ -1,13 +1,18 @@
 package strategy
 
-import "homebuild/internal/problem"
+import (
+	"slices"
+
+	"homebuild/internal/problem"
+)
 
 // jumpUp finds the difference between two numbers on the line:
-// 65 - 49 = 1 + 10 + 5. It wants two jumps or more, or a short one between two
-// numbers of the same ten. From a one-digit number to a far one there are too
+// 65 - 49 = 1 + 10 + 5. It wants two jumps or more: a single one would say the
+// answer before it is found. From a one-digit number to a far one there are too
 // many.
 var jumpUp = method{
-	id: "jump-up",
+	id:    "jump-up",
+	grade: 1,
 	fits: forDifference(func(high, low int) bool {
 		switch {
 		case low == 0 || high == low:
@@ -15,7 +20,7 @@ var jumpUp = method{
 		case low < 10:
 			return high <= 20 && len(rises(low, high)) > 1
 		}
-		return high-low < 10 || len(rises(low, high)) > 1
+		return len(rises(low, high)) > 1
 	}),
 	work: func(c problem.Calculation, w *working) {
 		at := c.Numbers[1]
@@ -26,12 +31,31 @@ var jumpUp = method{
 			at += r.by
 			stops, jumps = append(stops, at), append(jumps, r.by)
 		}
-		if len(jumps) > 1 {
-			w.step("together", made(jumps...), number("Answer", c.Value()))
-		}
+		w.step("together", made(jumps...), number("Answer", c.Value()))
+		w.hint("hint", number("From", stops[0]), number("To", at))
+		w.jumpsLost(jumps)
 		w.chain(problem.Sum(jumps...))
 		w.walk(stops...)
 	},
+}
+
+// jumpsLost are the slips of adding up jumps: one of them forgotten, or only one
+// of them taken; a jump of tens that landed ten away.
+func (w *working) jumpsLost(jumps []int) {
+	all := problem.Sum(jumps...).Value()
+	for _, by := range jumps {
+		w.slipTo(JumpLost, all-by)
+		w.slipTo(JumpLost, by)
+	}
+	if slices.ContainsFunc(jumps, func(by int) bool { return by >= 10 }) {
+		w.tenAway()
+	}
+}
+
+// tenAway is a jump of tens that landed in the wrong place.
+func (w *working) tenAway() {
+	w.slipTo(Landing, w.way.Calculation.Value()-10)
+	w.slipTo(Landing, w.way.Calculation.Value()+10)
 }
 
 // rise is one jump up, with the id of its sentence.

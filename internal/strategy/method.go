@@ -6,9 +6,32 @@ import "homebuild/internal/problem"
 // file. fits is asked only about calculations that are sound, work only about
 // those that fit.
 type method struct {
-	id   string
-	fits func(problem.Calculation) bool
-	work func(problem.Calculation, *working)
+	id    string
+	grade problem.Grade // the first that learns it
+	fits  func(problem.Calculation) bool
+	work  func(problem.Calculation, *working)
+	// variant is the id under which the name and the hint of the way for a
+	// calculation are said, where that is not id; nil for none.
+	variant func(problem.Calculation) string
+}
+
+// said is the id under which the name and the hint of the way for c are said.
+func (m *method) said(c problem.Calculation) string {
+	if m.variant != nil {
+		return m.variant(c)
+	}
+	return m.id
+}
+
+// withHundreds names a way by one id for numbers with hundreds, and by another
+// for all others.
+func withHundreds(hundreds, others string) func(problem.Calculation) string {
+	return func(c problem.Calculation) string {
+		if c.Largest() > 100 {
+			return hundreds
+		}
+		return others
+	}
 }
 
 var methods = [lastName + 1]*method{
@@ -29,6 +52,9 @@ var methods = [lastName + 1]*method{
 	GiveAndTake:   &giveAndTake,
 	Expanded:      &expanded,
 	TwoParts:      &twoParts,
+	CountAll:      &countAll,
+	PartnersOfTen: &partnersOfTen,
+	CountInTens:   &countInTens,
 }
 
 // forSum asks about the two numbers of a sum; nothing else fits.
@@ -78,16 +104,26 @@ func round(n int) bool {
 	return n < 10
 }
 
-// near reports whether n is one or two below a round number that is easy to
-// jump by: 9, 38, 59, 98, 199.
-func near(n int) bool { return ones(n) >= 8 && round(nextTen(n)) }
+// near reports whether n is a little below a number that is easy to jump by: one
+// or two below a ten (9, 38, 109), or up to five below a hundred (95, 198, 296).
+func near(n int) bool { return ones(n) >= 8 || (n > 90 && friend(n)-n <= 5 && friend(n) > n) }
+
+// friend is the number to jump by instead of n: the next hundred where it is at
+// most five away, else the next ten.
+func friend(n int) int {
+	if hundred := (n + 99) / 100 * 100; n > 90 && hundred-n <= 5 {
+		return hundred
+	}
+	return nextTen(n)
+}
 
 // oneNear finds the number of a sum to make friendly, the nearer one where
-// both are near.
+// both are near. Its friendly number is round: to add 250 is not easier than 248.
 func oneNear(c problem.Calculation) (stay, jump int, ok bool) {
 	a, b := c.Numbers[0], c.Numbers[1]
+	near := func(n int) bool { return near(n) && round(friend(n)) }
 	switch {
-	case near(b) && (!near(a) || nextTen(b)-b <= nextTen(a)-a) && a > 10:
+	case near(b) && (!near(a) || friend(b)-b <= friend(a)-a) && a > 10:
 		return a, b, true
 	case near(a):
 		return b, a, true
@@ -95,15 +131,19 @@ func oneNear(c problem.Calculation) (stay, jump int, ok bool) {
 	return a, b, near(b)
 }
 
-// limit is the range that c stays in, and that no step may leave: within 10,
-// 20, 100 or 1000, as the published standards set the ranges (CCSS-M 2010,
-// K.OA.A.2, 1.OA.A.1, 2.OA.A.1, 2.NBT.B.7).
-func limit(c problem.Calculation) int {
-	most := c.Largest()
-	for _, l := range []int{10, 20, 100, 1000} {
-		if most <= l {
-			return l
+// passes reports whether a ten or a hundred is passed: the ones or the tens of a
+// sum come to more than ten, or those of the whole are too few to take from.
+func passes(c problem.Calculation) bool {
+	if c.Op == problem.Minus {
+		return isDifference(c) && !problem.PlacesOf(c.Numbers[0]).Covers(problem.PlacesOf(c.Numbers[1]))
+	}
+	for place, unit := range []int{10, 100} {
+		if problem.Sum(parts(c, place)...).Value() > unit {
+			return true
 		}
 	}
-	return 10 * most
+	return false
 }
+
+// limit is the range that c stays in, and that no step may leave.
+func limit(c problem.Calculation) int { return problem.RangeOf(c.Largest()) }

@@ -8,13 +8,19 @@ import (
 // nearDoubles asks for neighbours: 6 + 7 = 6 + 6 + 1 = 12 + 1. A difference of
 // two is worked by give and take: 6 + 8 = 7 + 7.
 var nearDoubles = method{
-	id:   "near-doubles",
-	fits: forSum(func(big, small int) bool { return big == small+1 && knownDouble(small) }),
+	id:    "near-doubles",
+	grade: 1,
+	fits:  forSum(func(big, small int) bool { return big == small+1 && knownDouble(small) }),
 	work: func(c problem.Calculation, w *working) {
 		big, small, _ := bySize(c)
 		double := small + small
 		w.step("double", made(small, small), number("A", small), number("Double", double))
 		w.step("more", made(double, 1), number("A", small), number("B", big), number("Sum", double+1))
+		w.hint("hint", number("A", small), number("B", big))
+		w.slip(NotMended, problem.Sum(small, small), inPlaceOf(small, big)...)
+		w.slip(NotMended, problem.Sum(big, big), inPlaceOf(big, small)...)
+		w.slip(MendedWrong, then(problem.Sum(small, small), problem.Minus, 1), inPlaceOf(small, big)...)
+		w.slip(MendedWrong, then(problem.Sum(big, big), problem.Plus, 1), inPlaceOf(big, small)...)
 		w.chain(problem.Sum(small, small, 1), problem.Sum(double, 1))
 		w.show(picture.Double(c.Numbers[0], c.Numbers[1]))
 	},

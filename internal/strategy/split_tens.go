@@ -3,6 +3,7 @@ package strategy
 import (
 	"slices"
 
+	"homebuild/internal/phrase"
 	"homebuild/internal/problem"
 )
 
@@ -10,7 +11,8 @@ import (
 // is always safe; taking away only where no place has too little, because a
 // child who meets 5 - 9 there turns it round and takes 5 from 9.
 var splitTens = method{
-	id: "split-tens",
+	id:    "split-tens",
+	grade: 1,
 	fits: func(c problem.Calculation) bool {
 		switch {
 		case slices.Max(c.Numbers) < 10:
@@ -47,9 +49,13 @@ var splitTens = method{
 			split = append(split, e...)
 			results = append(results, e.Value())
 		}
+		w.hint("hint")
+		w.carriesDropped()
+		w.partsLost(split, results)
 		w.join(split, results)
 		w.showPlaces()
 	},
+	variant: withHundreds("split-hundreds", "split-tens"),
 }
 
 // placeIDs end the message ids of steps for a place.
@@ -66,12 +72,58 @@ func parts(c problem.Calculation, place int) []int {
 	return found
 }
 
+// partsLost are the slips of putting parts together: a number's part left out, or
+// the result of a place, or all results but one. A ten that is lost as a new one is
+// not lost as a part, too.
+func (w *working) partsLost(split problem.Expression, results []int) {
+	answer := w.way.Calculation.Value()
+	var numbers []int
+	for _, t := range split {
+		numbers = append(numbers, answer-problem.Expression{t}.Value())
+	}
+	for _, r := range results {
+		if r > 0 {
+			numbers = append(numbers, answer-r, r)
+		}
+	}
+	for _, n := range numbers {
+		if n > 0 && !slices.ContainsFunc(w.way.Slips, func(s Slip) bool { return s.Name == CarryDropped && s.Answer == n }) {
+			w.slipTo(PartLost, n)
+		}
+	}
+}
+
+// carriesDropped are the slips of losing the ten that the ones of a sum make, or
+// the hundred that its tens make.
+func (w *working) carriesDropped() {
+	c := w.way.Calculation
+	if c.Op != problem.Plus {
+		return
+	}
+	for place, unit := range []int{10, 100} {
+		if made := problem.Sum(parts(c, place)...).Value() / unit * unit; made > 0 {
+			w.addSlip(Slip{Name: CarryDropped, Answer: c.Value() - made, Ask: CarryLine(c)})
+		}
+	}
+}
+
+// CarryLine is what to ask a child who lost a new ten, or a new hundred, of a sum.
+func CarryLine(c problem.Calculation) phrase.Line {
+	if c.Largest() > 100 {
+		return phrase.Say("mistake.carry-dropped.hundreds")
+	}
+	return ask(CarryDropped)
+}
+
 // join puts the results of the places together, at once where every place
-// keeps its own digit, else one after the other, and writes the chain. A place
-// where nothing is left is joined too (40 + 0 = 40), but not written in the
-// chain.
+// keeps its own digit, else one after the other, and writes the chain. Places
+// where nothing is left are joined only where the last step would not show the
+// answer (40 + 0 = 40), and not written in the chain.
 func (w *working) join(split problem.Expression, results []int) {
 	sides := []problem.Expression{split, sumOf(results)}
+	if last := w.way.Steps[len(w.way.Steps)-1].Equation.Sides(); last[1].Value() == w.way.Calculation.Value() {
+		results = nil
+	}
 	for len(results) > 1 {
 		n := 2
 		if separate(results) {

@@ -1,8 +1,10 @@
 // Package strategy works calculations out the way a good teacher would. Each
 // strategy is one file and one value, which says when it helps and works a
 // calculation out in steps: every step is a true equation, easier than the
-// last, with its sentence and, beside the last ones, its picture. It knows no
-// words: a sentence is the id of a message and the numbers in it.
+// last, with its sentence and, beside the last ones, its picture. A strategy
+// also knows how a child goes wrong who works that way, and what to say first
+// to one who is stuck. It knows no words: a sentence is the id of a message and
+// the numbers in it.
 package strategy
 
 import (
@@ -32,7 +34,10 @@ const (
 	GiveAndTake                   // 29 + 36 = 30 + 35: move a bit over
 	Expanded                      // tens and ones side by side, columns on paper
 	TwoParts                      // three addends worked as 9 + 9: join two, then the third
-	lastName      = TwoParts
+	CountAll                      // 3 + 4: show both, count from one
+	PartnersOfTen                 // 6 + 4, 10 - 6: seen on a ten frame
+	CountInTens                   // 80 - 50: eight tens less five tens
+	lastName      = CountInTens
 )
 
 // Names lists every strategy.
@@ -71,12 +76,18 @@ func (n Name) Title() phrase.Line { return phrase.Say(message(n.String(), "name"
 // About says in one sentence what the strategy is.
 func (n Name) About() phrase.Line { return phrase.Say(message(n.String(), "about")) }
 
+// FirstGrade is the first grade that learns n (CCSS-M 2010: K.OA.A.1 and A.4,
+// 1.OA.B.3 to C.6, 1.NBT.C.4 to C.6, 2.NBT.B.7). Counting on is taught in grade 1
+// (1.OA.C.5), and children find it in kindergarten (Progressions for the CCSS-M,
+// K-5 Operations and Algebraic Thinking; secondary).
+func (n Name) FirstGrade() problem.Grade { return methods[n].grade }
+
 func message(strategy, end string) string { return "strategy." + strategy + "." + end }
 
 // Step is one line of the working.
 type Step struct {
 	Say      phrase.Line
-	Equation problem.Equation // what is written down; always true
+	Equation problem.Equation // what is written down, always true; zero where nothing is
 	Picture  picture.Picture  // what stands beside it; nil for none
 }
 
@@ -86,6 +97,19 @@ type Way struct {
 	Calculation problem.Calculation
 	Steps       []Step           // one has a picture at least
 	Chain       problem.Equation // the whole working in one line: 8 + 6 = 8 + 2 + 4 = 10 + 4 = 14
+	Slips       []Slip           // the wrong numbers that this way typically gives
+	Hint        phrase.Line      // what to say first to a child who is stuck; zero where it would tell the answer
+}
+
+// Title is the way's name for families. It can say more than its strategy's: with
+// hundreds, splitting is not called "tens and ones".
+func (w Way) Title() phrase.Line {
+	return phrase.Say(message(methods[w.Name].said(w.Calculation), "name"))
+}
+
+// About says in one sentence what the way is.
+func (w Way) About() phrase.Line {
+	return phrase.Say(message(methods[w.Name].said(w.Calculation), "about"))
 }
 
 // Fits reports whether a good teacher would let n be used for c. It is false

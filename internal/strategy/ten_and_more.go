@@ -6,7 +6,8 @@ import "homebuild/internal/problem"
 // A teen number may grow or shrink by its ones, but the ones may not pass ten;
 // that is what making ten and bridging back are for.
 var tenAndMore = method{
-	id: "ten-and-more",
+	id:    "ten-and-more",
+	grade: 1,
 	fits: func(c problem.Calculation) bool {
 		if len(c.Numbers) != 2 {
 			return false
@@ -24,6 +25,7 @@ var tenAndMore = method{
 	},
 	work: func(c problem.Calculation, w *working) {
 		big, small, turned := bySize(c)
+		w.hint("hint")
 		switch {
 		case wholeAndMore(c) && c.Op == problem.Plus:
 			w.step("join", made(big, small), number("Ten", big), number("More", small), number("Sum", big+small))
@@ -65,6 +67,8 @@ func (w *working) moreOnes(big, small int, turned bool) {
 	w.step("split", parted(10, more), number("A", big), number("Ten", 10), number("More", more))
 	w.step("add", made(more, small), number("More", more), number("B", small), number("Part", part))
 	w.step("join", made(10, part), number("Ten", 10), number("More", part), number("Sum", 10+part))
+	w.slipTo(PartLost, part)
+	w.slipTo(PartLost, 10+small)
 	if turned {
 		w.chain(problem.Sum(small, more, 10), problem.Sum(part, 10))
 	} else {
@@ -82,6 +86,7 @@ func (w *working) fewerOnes(a, b int) {
 	w.step("split", parted(ten, more), number("A", a), number("Ten", ten), number("More", more))
 	w.step("take", left(more, b), number("More", more), number("B", b), number("Part", part))
 	w.step("join", made(ten, part), number("Ten", ten), number("More", part), number("Sum", ten+part))
-	opened := append(problem.Sum(ten, more), problem.Term{Op: problem.Minus, Value: b})
+	w.slipTo(PartLost, part)
+	opened := then(problem.Sum(ten, more), problem.Minus, b)
 	w.chain(opened, problem.Sum(ten, part))
 }

@@ -38,6 +38,13 @@ func (j joined) chain(w *working) {
 	}
 }
 
+// leftOut are the slips of adding two of three numbers.
+func (w *working) leftOut(c problem.Calculation) {
+	for _, j := range joinings(c) {
+		w.slipTo(LeftOut, j.a+j.b)
+	}
+}
+
 // show draws the two that are joined, and the third: on ten frames where the
 // two make ten, else as two bars.
 func (j joined) show(w *working) {

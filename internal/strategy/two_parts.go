@@ -5,7 +5,8 @@ import "homebuild/internal/problem"
 // twoParts joins two of three numbers so that both sums are easy:
 // 4 + 9 + 5 = 4 + 5 + 9 = 9 + 9.
 var twoParts = method{
-	id: "two-parts",
+	id:    "two-parts",
+	grade: 1,
 	fits: func(c problem.Calculation) bool {
 		_, ok := halves(c)
 		return ok
@@ -15,6 +16,8 @@ var twoParts = method{
 		part := j.a + j.b
 		w.step("join", made(j.a, j.b), number("A", j.a), number("B", j.b), number("Part", part))
 		w.step("add", made(part, j.c), number("Part", part), number("C", j.c), number("Sum", part+j.c))
+		w.hint("hint")
+		w.leftOut(c)
 		j.chain(w)
 		j.show(w)
 	},

@@ -7,27 +7,31 @@ import (
 	"homebuild/internal/problem"
 )
 
-// Ways works c out by every strategy that fits, the best first: the preferred
-// ones in their order, then the others from the easiest to the most general.
-// A strategy that would write the same line as a better one is left out: it is
-// not another way. A calculation that is sound always has a way.
+// Ways works c out by every strategy that fits and that a class of the grade may
+// have learned, the best first: the preferred ones in their order, then the others
+// from the easiest to the most general. A strategy that would write the same line
+// as a better one is left out: it is not another way. A calculation that is sound
+// always has a way, if need be one of a later grade.
 //
 // The order of the others (common practice, no published source):
 //
-//   - what is known or said at once (a double, a ten and more, one to three
-//     counts) before what is worked out;
+//   - in kindergarten partners of ten, then counting all, then counting on; later
+//     nobody is sent back to counting all;
+//   - what is known or said at once (partners of ten, a double, a ten and more,
+//     one to three counts) before what is worked out;
 //   - a way that meets a ten before one that splits both numbers;
 //   - in subtraction the shorter walk: up from the part where the difference
 //     is not more than what is taken away, else back from the whole;
+//   - whole tens counted as tens;
 //   - tens and ones side by side last, because it always works.
-func Ways(c problem.Calculation, prefer ...Name) []Way {
+func Ways(c problem.Calculation, grade problem.Grade, prefer ...Name) []Way {
 	if !sound(c) {
 		return nil
 	}
 	var seen [lastName + 1]bool
 	ways := make([]Way, 0, 8)
-	for _, n := range slices.Concat(prefer, order(c)) {
-		if !Fits(n, c) || seen[n] {
+	for _, n := range candidates(c, grade, prefer) {
+		if seen[n] {
 			continue
 		}
 		seen[n] = true
@@ -42,34 +46,47 @@ func Ways(c problem.Calculation, prefer ...Name) []Way {
 
 // Best is the first of Ways, without working out the others. It is false for a
 // calculation that is not sound.
-func Best(c problem.Calculation) (Way, bool) {
+func Best(c problem.Calculation, grade problem.Grade) (Way, bool) {
 	if !sound(c) {
 		return Way{}, false
 	}
-	names := order(c)
-	i := slices.IndexFunc(names, func(n Name) bool { return Fits(n, c) })
-	return work(names[i], c), true
+	return work(candidates(c, grade, nil)[0], c), true
+}
+
+// candidates are the strategies that fit, the best first: those of the grade, or
+// all where it has none.
+func candidates(c problem.Calculation, grade problem.Grade, prefer []Name) []Name {
+	fits := slices.DeleteFunc(slices.Concat(prefer, order(c, grade)), func(n Name) bool { return !Fits(n, c) })
+	learned := slices.DeleteFunc(slices.Clone(fits), func(n Name) bool { return n.FirstGrade() > grade })
+	if len(learned) > 0 {
+		return learned
+	}
+	return fits
 }
 
 func sameLine(p, q problem.Equation) bool {
 	return slices.EqualFunc(p.Sides(), q.Sides(), slices.Equal[problem.Expression])
 }
 
-func order(c problem.Calculation) []Name {
+func order(c problem.Calculation, grade problem.Grade) []Name {
+	var names []Name
+	if grade < 1 {
+		names = []Name{PartnersOfTen, CountAll, CountOn}
+	}
 	switch {
 	case isSum(c):
-		return orderOfSum(c)
+		return append(names, orderOfSum(c)...)
 	case isDifference(c):
-		return orderOfDifference(c)
+		return append(names, orderOfDifference(c)...)
 	case c.Op == problem.Minus:
-		return []Name{CountBack, JumpOnLine}
+		return []Name{CountBack, CountInTens, JumpOnLine}
 	}
-	return []Name{FriendlyPair, TwoParts, SplitTens, Expanded}
+	return []Name{CountInTens, FriendlyPair, TwoParts, SplitTens, Expanded}
 }
 
 func orderOfSum(c problem.Calculation) []Name {
 	_, small, _ := bySize(c)
-	names := []Name{Doubles}
+	names := []Name{Doubles, PartnersOfTen, CountInTens}
 	if wholeAndMore(c) {
 		names = append(names, TenAndMore)
 	}
@@ -87,7 +104,7 @@ func orderOfSum(c problem.Calculation) []Name {
 func orderOfDifference(c problem.Calculation) []Name {
 	missing := c.Value()
 	shorterUp := missing <= c.Numbers[1]
-	var names []Name
+	names := []Name{PartnersOfTen, CountInTens}
 	if shorterUp {
 		names = append(names, ThinkAddition)
 	}
@@ -113,16 +130,34 @@ func Lines() []phrase.Line {
 		lines = append(lines, n.Title(), n.About())
 	}
 	for _, c := range samples() {
-		for _, w := range Ways(c) {
-			for _, s := range w.Steps {
-				lines = append(lines, s.Say)
-				if s.Picture != nil {
-					lines = append(lines, s.Picture.Describe())
-				}
+		for _, n := range Names() {
+			if Fits(n, c) {
+				lines = append(lines, work(n, c).lines()...)
 			}
 		}
 	}
+	for _, s := range SlipNames() {
+		lines = append(lines, s.Line())
+	}
 	return phrase.Distinct(lines)
+}
+
+// lines are all sentences of a way.
+func (w Way) lines() []phrase.Line {
+	lines := []phrase.Line{w.Title(), w.About()}
+	if w.Hint.ID != "" {
+		lines = append(lines, w.Hint)
+	}
+	for _, s := range w.Steps {
+		lines = append(lines, s.Say)
+		if s.Picture != nil {
+			lines = append(lines, s.Picture.Describe())
+		}
+	}
+	for _, s := range w.Slips {
+		lines = append(lines, s.Ask)
+	}
+	return lines
 }
 
 // samples are calculations that together show every step of every strategy,
@@ -135,8 +170,9 @@ func samples() []problem.Calculation {
 	return []problem.Calculation{
 		plus(7, 0), plus(9, 2), plus(7, 7), plus(6, 7), plus(8, 6), plus(10, 4), plus(6, 12), plus(6, 4),
 		plus(45, 39), plus(47, 38), plus(58, 26), plus(46, 23), plus(248, 175), plus(8, 4, 2), plus(4, 9, 5),
-		plus(25, 25), plus(40, 25, 60),
+		plus(25, 25), plus(40, 25, 60), plus(30, 40), plus(300, 200), plus(3, 4), plus(345, 129),
 		minus(7, 0), minus(11, 2), minus(13, 4), minus(12, 8), minus(17, 4), minus(74, 4),
-		minus(65, 49), minus(387, 254), minus(345, 167), minus(305, 178), minus(523, 298),
+		minus(65, 49), minus(387, 254), minus(345, 167), minus(305, 178), minus(523, 298), minus(311, 109),
+		minus(80, 50), minus(800, 500), minus(10, 4), minus(9, 3), minus(5, 5),
 	}
 }

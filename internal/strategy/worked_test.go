@@ -12,6 +12,7 @@ import (
 const (
 	oac6   = "CCSS-M 2010, 1.OA.C.6"
 	oab3   = "CCSS-M 2010, 1.OA.B.3"
+	oab4   = "CCSS-M 2010, 1.OA.B.4"
 	aus1   = "Australian Curriculum v9, AC9M1N04"
 	aus2   = "Australian Curriculum v9, AC9M2N04"
 	nz     = "New Zealand Curriculum elaborations, NA2-1"
@@ -34,7 +35,9 @@ func TestWorkedExamples(t *testing.T) {
 	tests := []worked{
 		{plus(8, 6), strategy.MakeTen, "8 + 6 = 8 + 2 + 4 = 10 + 4 = 14", "8 + 2 = 10; 6 = 2 + 4; 10 + 4 = 14", oac6},
 		{minus(13, 4), strategy.BridgeBack, "13 - 4 = 13 - 3 - 1 = 10 - 1 = 9", "4 = 3 + 1; 13 - 3 = 10; 10 - 1 = 9", oac6},
-		{minus(12, 8), strategy.ThinkAddition, "12 - 8 = 4", "8 + ? = 12; 8 + 4 = 12", oac6},
+		{minus(12, 8), strategy.ThinkAddition, "12 - 8 = 2 + 2 = 4", "8 + ? = 12; 8 + 2 = 10; 10 + 2 = 12; 2 + 2 = 4", oac6},
+		{minus(10, 8), strategy.ThinkAddition, "10 - 8 = 1 + 1 = 2", "8 + ? = 10; 8 + 1 = 9; 9 + 1 = 10; 1 + 1 = 2", oab4},
+		{minus(9, 4), strategy.ThinkAddition, "9 - 4 = 1 + 4 = 5", "4 + ? = 9; 4 + 1 = 5; 5 + 4 = 9; 1 + 4 = 5", custom},
 		{plus(6, 7), strategy.NearDoubles, "6 + 7 = 6 + 6 + 1 = 12 + 1 = 13", "6 + 6 = 12; 12 + 1 = 13", oac6},
 		{plus(2, 6, 4), strategy.FriendlyPair, "2 + 6 + 4 = 2 + 10 = 12", "6 + 4 = 10; 10 + 2 = 12", oab3},
 		{plus(7, 5), strategy.MakeTen, "7 + 5 = 7 + 3 + 2 = 10 + 2 = 12", "7 + 3 = 10; 5 = 3 + 2; 10 + 2 = 12", aus1},
@@ -58,9 +61,17 @@ func TestWorkedExamples(t *testing.T) {
 		{plus(8, 4, 2), strategy.FriendlyPair, "8 + 4 + 2 = 8 + 2 + 4 = 10 + 4 = 14", "8 + 2 = 10; 10 + 4 = 14", custom},
 		{plus(4, 9, 5), strategy.TwoParts, "4 + 9 + 5 = 4 + 5 + 9 = 9 + 9 = 18", "4 + 5 = 9; 9 + 9 = 18", custom},
 		{plus(9, 2), strategy.CountOn, "9 + 2 = 9 + 1 + 1 = 10 + 1 = 11", "9 + 1 = 10; 10 + 1 = 11", custom},
-		{plus(6, 4), strategy.GiveAndTake, "6 + 4 = 5 + 5 = 10", "4 + 1 = 5; 6 - 1 = 5; 5 + 5 = 10", custom},
+		{plus(6, 8), strategy.GiveAndTake, "6 + 8 = 7 + 7 = 14", "6 + 1 = 7; 8 - 1 = 7; 7 + 7 = 14", custom},
+		{plus(3, 4), strategy.CountAll, "3 + 4 = 7", "; ; 3 + 4 = 7", custom},
+		{minus(7, 3), strategy.CountAll, "7 - 3 = 4", "; ; 7 - 3 = 4", custom},
+		{plus(6, 4), strategy.PartnersOfTen, "6 + 4 = 10", "; 6 + 4 = 10", custom},
+		{minus(10, 4), strategy.PartnersOfTen, "10 - 4 = 6", "; 10 - 4 = 6", custom},
+		{minus(80, 50), strategy.CountInTens, "80 - 50 = 30", "; ; 8 - 5 = 3; 80 - 50 = 30", custom},
+		{minus(311, 109), strategy.FriendlyJump, "311 - 109 = 311 - 100 - 10 + 1 = 201 + 1 = 202",
+			"311 - 100 = 211; 211 - 10 = 201; 201 + 1 = 202", custom},
+		{minus(17, 12), strategy.JumpOnLine, "17 - 12 = 17 - 10 - 2 = 7 - 2 = 5", "17 - 10 = 7; 7 - 2 = 5", custom},
 		{plus(29, 36), strategy.GiveAndTake, "29 + 36 = 30 + 35 = 65", "29 + 1 = 30; 36 - 1 = 35; 30 + 35 = 65", custom},
-		{plus(58, 26), strategy.JumpToTen, "58 + 26 = 58 + 2 + 24 = 60 + 24 = 84", "26 = 2 + 24; 58 + 2 = 60; 60 + 24 = 84", custom},
+		{plus(58, 26), strategy.JumpToTen, "58 + 26 = 58 + 2 + 24 = 60 + 20 + 4 = 80 + 4 = 84", "26 = 2 + 24; 58 + 2 = 60; 60 + 20 = 80; 80 + 4 = 84", custom},
 		{plus(145, 98), strategy.FriendlyJump, "145 + 98 = 145 + 100 - 2 = 245 - 2 = 243", "145 + 100 = 245; 245 - 2 = 243", custom},
 		{plus(100, 45), strategy.TenAndMore, "100 + 45 = 145", "100 + 45 = 145", custom},
 		{minus(20, 6), strategy.TenAndMore, "20 - 6 = 10 + 10 - 6 = 10 + 4 = 14", "20 = 10 + 10; 10 - 6 = 4; 10 + 4 = 14", custom},
@@ -90,7 +101,7 @@ func TestWorkedExamples(t *testing.T) {
 
 func written(w strategy.Way) string {
 	var lines []string
-	for _, s := range w.Steps {
+	for _, s := range w.Steps { // a step that writes nothing down is an empty place
 		lines = append(lines, s.Equation.String())
 	}
 	return strings.Join(lines, "; ")

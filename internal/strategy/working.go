@@ -10,16 +10,25 @@ import (
 
 // working is a Way while it is being written.
 type working struct {
-	id       string // of the strategy
+	id, said string // of the strategy, and under which its name is said here
 	way      Way
 	pictures []picture.Picture
 }
 
 func work(n Name, c problem.Calculation) Way {
-	w := working{id: methods[n].id, way: Way{Name: n, Calculation: c}}
+	w := working{id: methods[n].id, said: methods[n].said(c), way: Way{Name: n, Calculation: c}}
 	methods[n].work(c, &w)
 	w.place()
 	return w.way
+}
+
+// hint is what to say first to a child who is stuck: the end of its message id
+// and the numbers of its sentence. A hint that would tell the answer is left out.
+func (w *working) hint(id string, values ...phrase.Value) {
+	w.way.Hint = phrase.Line{}
+	if line := phrase.Say(message(w.said, id), values...); !w.tells(line) {
+		w.way.Hint = line
+	}
 }
 
 // number keeps the strategies short.
@@ -81,11 +90,16 @@ func (w *working) showTens() {
 
 // showFrames shows a small story of a kind on ten frames.
 func (w *working) showFrames(kind problem.Kind, numbers ...int) {
+	w.showStory(picture.TenFrame, kind, numbers...)
+}
+
+// showStory shows a small story of a kind by a picture.
+func (w *working) showStory(by picture.Kind, kind problem.Kind, numbers ...int) {
 	p, err := problem.New(kind, numbers...)
 	if err != nil {
 		panic("strategy: " + err.Error()) // a way that does not fit its calculation
 	}
-	drawn, err := picture.OfProblem(p, picture.TenFrame, picture.Solved)
+	drawn, err := picture.OfProblem(p, by, picture.Solved)
 	if err != nil {
 		panic("strategy: " + err.Error())
 	}

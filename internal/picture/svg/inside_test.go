@@ -47,7 +47,7 @@ func TestInside(t *testing.T) {
 func TestWaysInside(t *testing.T) {
 	check := func(op problem.Op, numbers ...int) {
 		c := problem.Calculation{Op: op, Numbers: numbers}
-		for _, w := range strategy.Ways(c) {
+		for _, w := range strategy.Ways(c, 3) {
 			for _, s := range w.Steps {
 				if s.Picture != nil {
 					inside(t, fmt.Sprint(c, " by ", w.Name), drawn(s.Picture))

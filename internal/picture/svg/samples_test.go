@@ -119,7 +119,7 @@ func samples(t *testing.T) []sample {
 		out = append(out, sample{s.name, picture.WithNames(pic, lina, omar)})
 	}
 	for _, s := range ways {
-		w := strategy.Ways(problem.Calculation{Op: s.op, Numbers: s.numbers}, s.by)[0]
+		w := strategy.Ways(problem.Calculation{Op: s.op, Numbers: s.numbers}, 3, s.by)[0]
 		if w.Name != s.by {
 			t.Fatalf("%s: got the way %v", s.name, w.Name)
 		}

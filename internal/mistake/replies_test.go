@@ -1,0 +1,329 @@
+package mistake
+
+import (
+	"slices"
+	"strings"
+	"testing"
+
+	"homebuild/internal/phrase"
+	"homebuild/internal/problem"
+	"homebuild/internal/strategy"
+)
+
+// every calls f for every problem whose numbers stay within top, with parts
+// from low up; a third number goes up to third only, to keep the walk short.
+func every(low, top, third int, f func(p problem.Problem)) {
+	within := func(p problem.Problem) bool { return Question{Problem: p}.largest() <= top }
+	for _, kind := range problem.Kinds() {
+		for x := low; x <= top; x++ {
+			for y := low; y <= top; y++ {
+				if p, err := problem.New(kind, x, y); err == nil && within(p) {
+					f(p)
+				}
+				for z := low; z <= third; z++ {
+					if p, err := problem.New(kind, x, y, z); err == nil && within(p) {
+						f(p)
+					}
+				}
+			}
+		}
+	}
+}
+
+// count finds the answer without the engine: by the story, one by one.
+func count(p problem.Problem) int {
+	n := p.Numbers()
+	have := 0
+	come := func(k int) {
+		for range k {
+			have++
+		}
+	}
+	leave := func(k int) {
+		for range k {
+			have--
+		}
+	}
+	come(n[0])
+	switch p.Kind() {
+	case problem.AddToResult, problem.TogetherTotal, problem.BiggerMore, problem.BiggerFewer, problem.TogetherBoth:
+		come(n[1])
+	case problem.TakeFromResult, problem.DifferenceMore, problem.DifferenceFewer, problem.SmallerMore, problem.SmallerFewer:
+		leave(n[1])
+	case problem.AddToChange, problem.TakeFromChange, problem.TogetherAddend:
+		have = 0
+		come(n[1])
+	case problem.TogetherThree, problem.AddThenAdd:
+		come(n[1])
+		come(n[2])
+	case problem.AddThenTake, problem.TogetherThenTake:
+		come(n[1])
+		leave(n[2])
+	case problem.TakeThenAdd:
+		leave(n[1])
+		come(n[2])
+	case problem.TakeThenTake:
+		leave(n[1])
+		leave(n[2])
+	case problem.BiggerThenTogether:
+		come(n[0])
+		come(n[1])
+	}
+	return have
+}
+
+func TestRightAnswerIsNeverDiagnosed(t *testing.T) {
+	problems := 0
+	every(0, 100, 4, func(p problem.Problem) {
+		problems++
+		want := count(p)
+		for _, m := range Of(p, 0) {
+			if m.Answer == want || m.Answer < 0 {
+				t.Errorf("%v %v: %v gives %d; the right answer is %d", p.Kind(), p.Numbers(), m.Cause, m.Answer, want)
+			}
+		}
+	})
+	if problems < 15*5000 {
+		t.Errorf("walked %d problems, want all of them", problems)
+	}
+}
+
+// questions calls f with every question about p: by each way that fits it, once
+// in a class that writes columns and once in another.
+func questions(p problem.Problem, f func(q Question)) {
+	steps := p.Steps()
+	c := steps[len(steps)-1].Calculation()
+	for _, n := range append(strategy.Names(), 0) {
+		if n != 0 && !strategy.Fits(n, c) {
+			continue
+		}
+		ways := strategy.Ways(c, 3, n)
+		if n == strategy.CountAll { // a way of kindergarten
+			ways = strategy.Ways(c, 0, n)
+		}
+		f(Question{Problem: p, Ways: ways[:min(2, len(ways))], Columns: n == strategy.Expanded})
+	}
+}
+
+// Every number that a child can pick has one reply, and it is true: of every problem
+// within 20 and a spread to 1000, by every way.
+func TestEveryNumberHasOneReply(t *testing.T) {
+	most, asked := 0, 0
+	check := func(q Question) {
+		asked++
+		within := problem.RangeOf(q.largest())
+		help := q.Help(within, asked)
+		most = max(most, len(help.All()))
+		checkHelp(t, q, help, within)
+	}
+	every(0, 20, 3, func(p problem.Problem) { questions(p, check) })
+	for _, kind := range problem.Kinds() {
+		for a := 23; a <= 100; a += 11 {
+			for b := 6; b < a; b += 13 {
+				spread(t, kind, a, b, 17, func(p problem.Problem) { questions(p, check) })
+			}
+		}
+		for a := 123; a <= 1000; a += 119 {
+			for b := 46; b < a; b += 131 {
+				spread(t, kind, a, b, 98, func(p problem.Problem) { questions(p, check) })
+			}
+		}
+	}
+	t.Logf("%d questions, at most %d replies", asked, most)
+	if most > mostReplies {
+		t.Errorf("a story has %d replies, want at most %d", most, mostReplies)
+	}
+}
+
+func spread(t *testing.T, kind problem.Kind, a, b, third int, f func(p problem.Problem)) {
+	t.Helper()
+	for _, numbers := range [][]int{{a, b}, {a, b, third}} {
+		if p, err := problem.New(kind, numbers...); err == nil && (Question{Problem: p}).largest() <= 1000 {
+			f(p)
+		}
+	}
+}
+
+func checkHelp(t *testing.T, q Question, help Help, within int) {
+	t.Helper()
+	var seen []int
+	for i, r := range help.All() {
+		for _, n := range r.Numbers {
+			checkSort(t, q, r, n)
+		}
+		for _, line := range r.Lines {
+			if r.Sort != Right { // of a reply to many numbers, the outermost show a fault
+				checkLine(t, q, r.Numbers[0], line)
+				checkLine(t, q, r.Numbers[len(r.Numbers)-1], line)
+			}
+		}
+		for _, earlier := range help.All()[:i] {
+			if same(r.Lines, earlier.Lines) {
+				t.Errorf("%v: two replies say the same, to %v and to %v", q.Problem.Equation(), earlier.Numbers, r.Numbers)
+			}
+		}
+		seen = append(seen, r.Numbers...)
+	}
+	slices.Sort(seen)
+	if len(seen) != within+1 || len(slices.Compact(seen)) != within+1 {
+		t.Errorf("%v: %d numbers have a reply, want each of %d once", q.Problem.Equation(), len(seen), within+1)
+	}
+	if q.Problem.Kind() == problem.TogetherBoth { // nothing is worked out
+		return
+	}
+	for _, w := range q.Ways[:min(1, len(q.Ways))] {
+		for _, s := range w.Slips {
+			if r, ok := help.To(s.Answer); ok && !slices.Contains(r.Causes, Cause(s.Name)) && s.Answer != count(q.Problem) && !newReading(q).tells(s.Ask) {
+				t.Errorf("%v by %v: the slip %s is not known in %d", q.Problem.Equation(), w.Name, s.Name, s.Answer)
+			}
+		}
+	}
+}
+
+// checkSort wants the reply to n to be of a sort that is true of n.
+func checkSort(t *testing.T, q Question, r Reply, n int) {
+	t.Helper()
+	answer := count(q.Problem)
+	off := max(n-answer, answer-n)
+	fits := false
+	switch r.Sort {
+	case Right:
+		fits = off == 0
+	case Known, OutOfReach:
+		fits = off > 0
+	case Away:
+		fits = off == 1 || off == 10 || off == 100
+	case Close:
+		near := 10
+		if most := q.largest(); most <= 20 {
+			near = 2
+		} else if most <= 100 {
+			near = 5
+		}
+		fits = off > 0 && off <= near
+	case TooSmall:
+		fits = n < answer
+	case TooBig:
+		fits = n > answer
+	}
+	if !fits || len(r.Lines) == 0 {
+		t.Errorf("%v: the reply to %d is of the sort %d", q.Problem.Equation(), n, r.Sort)
+	}
+}
+
+// columnIDs are hints in the language of columns.
+var columnIDs = []string{
+	"borrow-no-decrement", "both-digits-written", "ones-with-tens", "borrow-from-zero", "borrow-across-zero",
+	"stops-borrow-at-zero", "zero-minus", "zero-result", "zero-instead-of-borrow", "smaller-from-larger.hint",
+}
+
+// checkLine wants a line to be true of n, of the size of the numbers and of the kind
+// of story.
+func checkLine(t *testing.T, q Question, n int, line phrase.Line) {
+	t.Helper()
+	p := q.Problem
+	says := func(ids ...string) bool {
+		return slices.ContainsFunc(ids, func(id string) bool { return strings.Contains(line.ID, id) })
+	}
+	chain, situation, calc := p.Kind().Steps() != nil, p.Kind().Situation(), p.Calculation()
+	counts := slices.ContainsFunc(q.Ways, func(w strategy.Way) bool {
+		return slices.ContainsFunc(w.Slips, func(s strategy.Slip) bool { return s.Name == strategy.OneTooFar })
+	})
+	for why, fault := range map[string]bool{
+		"tells the answer":                       newReading(q).tells(line),
+		"speaks of columns":                      says(columnIDs...) && !q.Columns,
+		"counts dots or boxes above ten":         says("each-once", "boxes-again", "count-all") && calc.Largest() > 10,
+		"counts by ones above twenty":            says("mistake.counted-start", "mistake.one-too-far") && calc.Largest() > 20 && !counts,
+		"is away below twenty":                   says("reply.away") && calc.Largest() <= 20,
+		"asks for part and whole without them":   says("wrong-operation.parts", "reach.whole", "reach.part") && situation != problem.PutTogether,
+		"asks what happens where nothing does":   says("first-step-only.hint", "second-turned", "steps-turned") && (!chain || situation == problem.Compare),
+		"asks for the first step of one":         says("reply.first-step") && !chain,
+		"compares where nothing is compared":     says("reversed-comparison", "reach.bigger", "reach.smaller", "wrong-operation.difference") && situation != problem.Compare,
+		"says that it grows, and it does not":    says("reach.grows") && situation != problem.AddTo,
+		"says that it shrinks, and it does not":  says("reach.shrinks") && situation != problem.TakeFrom,
+		"says of a part that it is not the sum":  says("reach.whole", "reach.grows", "reach.bigger", "reach.shrinks") && n >= slices.Max(newReading(q).told),
+		"says of less than the whole it is more": says("reach.part", "reach.ends", "reach.begins", "reach.smaller") && n <= slices.Max(newReading(q).told),
+	} {
+		if fault {
+			t.Errorf("%v by %v, reply to %d: %s %s", p.Equation(), q.Ways[0].Name, n, line.ID, why)
+		}
+	}
+	for _, v := range line.Values {
+		if sides := v.Equation.Sides(); line.ID != "mistake.tens-counted.hint" && strings.HasPrefix(line.ID, "mistake.") && len(sides) > 1 && sides[1].Value() != n {
+			t.Errorf("%v, reply to %d: %s shows %v", p.Equation(), n, line.ID, v.Equation)
+		}
+	}
+}
+
+// The openers take turns: on a page of stories none begins as its neighbour does.
+func TestOpenersTakeTurns(t *testing.T) {
+	p := mustNew(t, problem.TogetherTotal, 38, 25)
+	seen := map[string]bool{}
+	for story := range 6 {
+		first := map[Sort]string{}
+		for _, r := range (Question{Problem: p}).Help(100, story).General {
+			if r.Sort != Close {
+				first[r.Sort] = r.Lines[0].ID
+				seen[r.Lines[0].ID] = true
+			}
+		}
+		if first[OutOfReach] == first[TooSmall] || first[TooSmall] == first[TooBig] || len(first) != 3 {
+			t.Errorf("story %d begins its replies with %v", story, first)
+		}
+	}
+	if len(seen) != openers {
+		t.Errorf("%d openers are used, want %d", len(seen), openers)
+	}
+}
+
+// Which reply a number has, of each sort, and in the class's way first.
+func TestReplies(t *testing.T) {
+	for _, row := range []struct {
+		kind    problem.Kind
+		numbers []int
+		by      strategy.Name
+		n       int
+		sort    Sort
+		want    string // ids of the lines
+	}{
+		{problem.AddToResult, []int{8, 6}, strategy.MakeTen, 16, Known, "mistake.whole-used.hint"},
+		{problem.AddToResult, []int{8, 6}, strategy.MakeTen, 2, Known, "mistake.wrong-operation.result"},
+		{problem.AddToResult, []int{8, 6}, strategy.MakeTen, 5, OutOfReach, "reply.opener.1 reply.reach.grows"},
+		{problem.AddToResult, []int{8, 6}, strategy.MakeTen, 11, TooSmall, "reply.opener.2 reply.too-small strategy.make-ten.hint"},
+		{problem.AddToResult, []int{8, 6}, strategy.MakeTen, 19, TooBig, "reply.opener.3 reply.too-big strategy.make-ten.hint"},
+		{problem.AddToResult, []int{9, 5}, strategy.MakeTen, 16, Close, "reply.close strategy.make-ten.hint"},
+		{problem.TogetherTotal, []int{6, 7}, strategy.NearDoubles, 12, Known, "reply.several mistake.not-mended.hint mistake.counted-start.hint"},
+		{problem.TogetherTotal, []int{45, 39}, strategy.FriendlyJump, 86, Known, "mistake.mended-wrong.hint"},
+		{problem.TogetherTotal, []int{45, 39}, strategy.FriendlyJump, 83, Away, "reply.away.one"},
+		{problem.TakeFromResult, []int{62, 24}, strategy.JumpUp, 39, Away, "reply.away.one"},
+		{problem.TakeFromResult, []int{65, 49}, strategy.JumpOnLine, 26, Known, "mistake.landing.hint"},
+		{problem.TakeFromResult, []int{65, 49}, strategy.Expanded, 26, Known, "mistake.borrow-no-decrement.hint"},
+		{problem.TakeFromResult, []int{65, 47}, strategy.JumpUp, 22, Known, "mistake.smaller-from-larger.ones"},
+		{problem.DifferenceMore, []int{14, 9}, strategy.ThinkAddition, 16, OutOfReach, "reply.opener.1 reply.reach.smaller"},
+		{problem.AddThenTake, []int{8, 5, 4}, 0, 17, Known, "mistake.second-turned.hint"},
+		{problem.AddThenTake, []int{8, 5, 4}, 0, 1, TooSmall, "reply.opener.2 reply.too-small reply.first-step"},
+		{problem.BiggerThenTogether, []int{8, 5}, 0, 13, Known, "mistake.first-step-only.compare"},
+		{problem.TogetherBoth, []int{4, 6}, 0, 7, TooSmall, "reply.opener.2 reply.parts-too-small"},
+		{problem.TogetherBoth, []int{4, 6}, 0, 10, Right, "reply.right-parts"},
+	} {
+		p := mustNew(t, row.kind, row.numbers...)
+		ways := strategy.Ways(p.Calculation(), 2, row.by)
+		q := Question{Problem: p, Ways: ways[:min(2, len(ways))], Columns: row.by == strategy.Expanded}
+		r, _ := q.Help(problem.RangeOf(q.largest()), 0).To(row.n)
+		var ids []string
+		for _, line := range r.Lines {
+			ids = append(ids, line.ID)
+		}
+		if got := strings.Join(ids, " "); got != row.want || r.Sort != row.sort {
+			t.Errorf("%v, reply to %d: %d %s\nwant %d %s", p.Equation(), row.n, r.Sort, got, row.sort, row.want)
+		}
+	}
+}
+
+func TestCausesAreDistinct(t *testing.T) {
+	causes := Causes()
+	slices.Sort(causes)
+	if n := len(causes); len(slices.Compact(causes)) != n {
+		t.Errorf("%v has one twice", causes)
+	}
+}

@@ -1,0 +1,94 @@
+package mistake
+
+import (
+	"homebuild/internal/problem"
+	"homebuild/internal/strategy"
+)
+
+// workingRules are the causes of counting, for small numbers, and of place value,
+// for others. They can happen whatever the way.
+var workingRules = []rule{
+	{CountedStart, countedStart},
+	{OneTooFar, oneTooFar},
+	{CarryDropped, carryDropped},
+	{SmallerFromLarger, whereLarge(problem.Minus, smallerFromLarger)},
+	{AllDigitsAdded, digitsAdded},
+}
+
+// countedStart is one low for a sum and one high for a difference. Sources:
+// Fuson (1988) and Steffe et al. (1983) on counting on, from memory.
+func countedStart(r reading) []wrong { return r.counted(-1) }
+
+func oneTooFar(r reading) []wrong { return r.counted(1) }
+
+// counted is off by so many counts onward. A week of counting all, or of partners of
+// ten, has its own words for that.
+func (r reading) counted(off int) []wrong {
+	if !r.small() || r.practises(strategy.CountAll) || r.practises(strategy.PartnersOfTen) {
+		return nil
+	}
+	if r.calc.Op == problem.Minus {
+		off = -off
+	}
+	return []wrong{{answer: r.calc.Value() + off}}
+}
+
+// carryDropped forgets the ten that the ones of a sum make, or the hundred that its
+// tens make, or both.
+func carryDropped(r reading) []wrong {
+	lost := tenLost(r)
+	if r.calc.Op == problem.Minus {
+		return nil
+	}
+	if len(lost) > 1 {
+		lost = append(lost, wrong{answer: lost[0].answer + lost[1].answer - r.calc.Value()})
+	}
+	return lost
+}
+
+// tenLost is off by the ten, or by the hundred, that a sum makes on the way or a
+// difference opens, once for each of them.
+func tenLost(r reading) []wrong {
+	if r.small() {
+		return nil
+	}
+	var out []wrong
+	for place, unit := range [...]int{problem.OnesPlace: 10, problem.TensPlace: 100} {
+		var lost int
+		if r.calc.Op == problem.Plus {
+			for _, n := range r.calc.Numbers {
+				lost -= problem.PlacesOf(n)[place]
+			}
+			lost = lost / unit * unit
+		} else if problem.PlacesOf(r.calc.Numbers[0])[place] < problem.PlacesOf(r.calc.Numbers[1])[place] {
+			lost = unit
+		}
+		if lost != 0 {
+			out = append(out, wrong{answer: r.calc.Value() + lost})
+		}
+	}
+	return out
+}
+
+// digitsAdded adds every digit as if it were ones. A week of counting in tens has its
+// own words for that.
+func digitsAdded(r reading) []wrong {
+	if r.practises(strategy.CountInTens) {
+		return nil
+	}
+	return whereLarge(problem.Plus, allDigitsAdded)(r)
+}
+
+// whereLarge looks for the result of a rule of written working only where numbers
+// are written.
+func whereLarge(op problem.Op, column func(problem.Calculation) (int, bool)) func(reading) []wrong {
+	return func(r reading) []wrong {
+		if r.small() || r.calc.Op != op {
+			return nil
+		}
+		if n, applies := column(r.calc); applies {
+			return []wrong{{answer: n}}
+		}
+		return nil
+	}
+}

@@ -55,7 +55,7 @@ func ReadTheme(base, theme fs.FS) (*Theme, error) {
 	}
 	start := ":root{" + properties(t.Light) + "}@media screen and (prefers-color-scheme:dark){:root{" + properties(t.Dark) + "}}"
 	for _, k := range kinds {
-		if t.styles[k.class], problem = join(start, base, theme, k.css); problem != nil {
+		if t.styles[k.class], problem = join(start, base, theme, k); problem != nil {
 			return nil, diag.Problems{*problem}
 		}
 	}
@@ -115,10 +115,10 @@ func hex(s string) bool {
 }
 
 // join puts the CSS of one kind of page together.
-func join(start string, base, theme fs.FS, files []string) (style, *diag.Problem) {
+func join(start string, base, theme fs.FS, k *kind) (style, *diag.Problem) {
 	var b strings.Builder
 	b.WriteString(start)
-	for _, name := range files {
+	for _, name := range k.css {
 		if name == pictureCSS {
 			b.WriteString(svg.Style())
 			continue
@@ -126,6 +126,12 @@ func join(start string, base, theme fs.FS, files []string) (style, *diag.Problem
 		css, problem := readCSS(base, name)
 		if problem != nil {
 			return style{}, problem
+		}
+		if class := scoped[name]; class != "" && k == wholeKind {
+			var err error
+			if css, err = scope(css, class); err != nil {
+				return style{}, &diag.Problem{File: name, Text: err.Error()}
+			}
 		}
 		b.WriteString(css)
 	}

@@ -42,17 +42,13 @@ func (s *Site) Newest() (newest week.Week, ok bool) {
 	return showing[len(showing)-1], true
 }
 
-// Messages are the texts that send the link of a week home, by language. The
-// problem has no file when it is the date that there is no week of.
-func (s *School) Messages(in site.Input, date string) ([]site.Message, *diag.Problem) {
-	if in.Site.Address == "" {
-		return nil, &s.Locate(diag.Problems{{File: week.SiteFile, Text: "the site has no address, so there is no link to send",
-			Hint: `write where the pages will be, such as address = "https://school.example/home/"`}})[0]
-	}
-	if wrong := noWeek(in, date); wrong != nil {
+// Messages are the texts that send a week home, by language. The problem says
+// that there is no week of the date.
+func (s *Site) Messages(date string) ([]site.Message, *diag.Problem) {
+	if wrong := noWeek(s.Input, date); wrong != nil {
 		return nil, wrong
 	}
-	return site.Messages(in, date), nil
+	return s.Planned.Messages(date), nil
 }
 
 // noWeek says that there is no week of a date; nil when there is.

@@ -84,25 +84,26 @@ func TestCache(t *testing.T) {
 	}
 }
 
-// A message needs an address, and a week that there is.
+// A message has the link, or without an address the name of the file that goes
+// with it; and there is one for a week that there is.
 func TestMessages(t *testing.T) {
-	s := Open("my-class", folder(map[string]string{
-		"site.toml": plainSite + "address = \"https://pebblelane.example/home\"\n", "weeks/2026-09-14.toml": plainWeek, "weeks/2026-09-21.toml": plainWeek,
-	}))
-	in, problems := s.Load()
-	if len(problems) > 0 {
-		t.Fatal(problems)
-	}
-	messages, wrong := s.Messages(in, "2026-09-14")
-	if wrong != nil || len(messages) != 1 || !strings.Contains(messages[0].Text, "https://pebblelane.example/home/2026-09-14.html") {
-		t.Errorf("want one message with the link, got %v and %v", messages, wrong)
-	}
-	if _, wrong = s.Messages(in, "2026-09-28"); wrong == nil || wrong.File != "" || wrong.Hint != "the newest are: 2026-09-21, 2026-09-14" {
-		t.Errorf("want the weeks there are, got %v", wrong)
-	}
-	in.Site.Address = ""
-	if _, wrong = s.Messages(in, "2026-09-14"); wrong == nil || wrong.File != "my-class/site.toml" {
-		t.Errorf("want the file that lacks an address, got %v", wrong)
+	for address, want := range map[string]string{
+		"address = \"https://pebblelane.example/home\"\n": "https://pebblelane.example/home/2026-09-14.html", "": "2026-09-14-en.html",
+	} {
+		s := Open("my-class", folder(map[string]string{
+			"site.toml": plainSite + address, "weeks/2026-09-14.toml": plainWeek, "weeks/2026-09-21.toml": plainWeek,
+		}))
+		made, problems := s.Assemble(nil)
+		if len(problems) > 0 {
+			t.Fatal(problems)
+		}
+		messages, wrong := made.Messages("2026-09-14")
+		if wrong != nil || len(messages) != 1 || !strings.Contains(messages[0].Text, want) {
+			t.Errorf("want one message with %q, got %v and %v", want, messages, wrong)
+		}
+		if _, wrong = made.Messages("2026-09-28"); wrong == nil || wrong.Hint != "the newest are: 2026-09-21, 2026-09-14" {
+			t.Errorf("want the weeks there are, got %v", wrong)
+		}
 	}
 }
 

@@ -1,6 +1,8 @@
 package site
 
 import (
+	"slices"
+
 	"homebuild/internal/activity"
 	"homebuild/internal/diag"
 	"homebuild/internal/i18n"
@@ -130,30 +132,51 @@ func (p *Planned) Pages() []File {
 
 // weekPages lists the pages of one week in one language.
 func (p *Planned) weekPages(l *lister, lang *language, of *lesson, w week.Week) {
-	l.page(learnPage{lang, l.class, of, w.Minutes, warmUp(p.in.WarmUps, w.WarmUp, of), l.note(w, lang)})
+	whole := p.whole(l, lang, of, w)
+	l.page(whole.Learn)
 	first := 0
 	for place, end := range pagesToTry(of.stories) {
 		l.page(tryPage{lang, of, place, first, end})
 		first = end
 	}
-	l.page(inventPage{lang, of, lang.ideas})
-	l.page(printPage{lang, l.class, of, p.in.Site.Answers != week.AnswersLink})
+	l.page(whole.Invent)
+	l.page(whole.Print)
+}
+
+// whole are the pages of one week in one language.
+func (p *Planned) whole(l *lister, lang *language, of *lesson, w week.Week) wholeFile {
+	return wholeFile{
+		Learn:  learnPage{lang, l.class, of, w.Minutes, warmUp(p.in.WarmUps, w.WarmUp, of), l.note(w, lang)},
+		Try:    tryPage{lang, of, 0, 0, len(of.stories)},
+		Invent: inventPage{lang, of, lang.ideas},
+		Print:  printPage{lang, l.class, of, p.in.Site.Answers != week.AnswersLink},
+	}
 }
 
 // Desk lists the teacher's own files, a folder a week: the answer key, the
-// messages to send, the code of the link and slips to cut. They stand beside
-// the published folder, never inside it.
-func (p *Planned) Desk() []File {
+// messages to send, the code of the link and slips to cut; and, for the newest
+// week that shows and for others that are asked for, the week in one file for
+// each language, to be sent. They stand beside the published folder, never inside
+// it.
+func (p *Planned) Desk(send ...string) []File {
 	l := p.lister()
-	for _, lesson := range p.lessons {
+	if showing := p.in.Site.Showing(p.in.On); len(showing) > 0 {
+		send = append(send, showing[len(showing)-1].Date)
+	}
+	for i, lesson := range p.lessons {
 		l.page(keyPage{l.class, lesson})
+		for _, m := range p.Messages(lesson.date) {
+			l.data(m)
+		}
+		if slices.Contains(send, lesson.date) {
+			for _, lang := range l.languages {
+				l.page(p.whole(l, lang, lesson, p.in.Site.Weeks[i]))
+			}
+		}
 		if l.address == "" {
 			continue
 		}
 		address := l.address + weeklyPath(lesson.date)
-		for _, m := range Messages(p.in, lesson.date) {
-			l.data(m)
-		}
 		l.data(codePNG{lesson.date, address})
 		l.data(codeSVG{lesson.date, address})
 		l.page(slipsPage{l.languages, lesson.date, address})

@@ -47,14 +47,32 @@ func scope(style, class string) (string, error) {
 	}
 }
 
-// within is a selector for what stands in an element of a class.
-func within(class, selector string) string {
-	selector = strings.TrimSpace(selector)
-	if rest, ok := strings.CutPrefix(selector, "main"); ok {
-		return "." + class + rest
+// within are selectors for what stands in an element of a class.
+func within(class, selectors string) string {
+	var out []string
+	for _, selector := range apart(selectors) {
+		switch rest, isMain := strings.CutPrefix(selector, "main"); {
+		case isMain:
+			selector = "." + class + rest
+		case !strings.HasPrefix(selector, "body"):
+			selector = "." + class + " " + selector
+		}
+		out = append(out, selector)
 	}
-	if strings.HasPrefix(selector, "body") {
-		return selector
-	}
-	return "." + class + " " + selector
+	return strings.Join(out, ",")
+}
+
+// apart parts a list of selectors at its commas; those within parentheses part
+// nothing.
+func apart(selectors string) []string {
+	depth := 0
+	return strings.FieldsFunc(selectors, func(c rune) bool {
+		switch c {
+		case '(':
+			depth++
+		case ')':
+			depth--
+		}
+		return c == ',' && depth == 0
+	})
 }

@@ -65,6 +65,12 @@ func newRootCmd(s *streams) *cobra.Command {
 	return cmd
 }
 
+// otherWords are words that people try, and the command that does it.
+var otherWords = map[string]string{
+	"send": "share", "message": "share", "mail": "share", "print": "preview", "open": "preview", "show": "preview", "new": "start", "init": "start",
+	"make": "build", "publish": "build", "test": "check", "change": "swap", "replace": "swap", "list": "targets",
+}
+
 // unknownCommand names the nearest command there is.
 func unknownCommand(root *cobra.Command, typed string) error {
 	var names []string
@@ -74,7 +80,9 @@ func unknownCommand(root *cobra.Command, typed string) error {
 		}
 	}
 	hint := "there are: " + strings.Join(names, ", ")
-	if near := diag.Nearest(typed, names); near != "" {
+	if meant := otherWords[strings.ToLower(typed)]; meant != "" {
+		hint = fmt.Sprintf("homebuild %s does that", meant)
+	} else if near := diag.Nearest(typed, names); near != "" {
 		hint = fmt.Sprintf("did you mean %q?", near)
 	}
 	return wrongUse(fmt.Sprintf("%q is not a command", typed), hint)

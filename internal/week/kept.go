@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"homebuild/internal/diag"
 	"homebuild/internal/problem"
 	"homebuild/internal/story"
 	"homebuild/internal/tomlfile"
@@ -20,8 +21,9 @@ type KeptStory struct {
 func (r *reader) kept(name fileName, weeks []Week) {
 	i := slices.IndexFunc(weeks, func(w Week) bool { return w.Date == name.date })
 	if i < 0 {
-		if !slices.ContainsFunc(weeks, func(w Week) bool { return w.Date == name.date }) && len(r.problems) == 0 {
-			r.add(name.path, 0, fmt.Sprintf("there is no %q for these stories to go with", Path(name.date)), "write the week first, or take the file away")
+		if !r.misnamed && !slices.ContainsFunc(r.problems, func(p diag.Problem) bool { return p.File == Path(name.date) }) {
+			r.add(name.path, 0, fmt.Sprintf("the stories of this week are kept, and its file, %q, is gone", Path(name.date)),
+				"put it back; or take this file away as well, and the week's pages go with the next build")
 		}
 		return
 	}

@@ -56,8 +56,8 @@ var keyChanges = []keyChange{
 		in.Places = in.Places.Only(func(id string) bool { return id != "event.harbour.gulls" })
 	}, lessons, false},
 
-	{"the name", "Site.Name", func(_ *testing.T, in *Input) { in.Site.Name.Plain = "Harbour School" }, anyOf(pages, feed), false},
-	{"the name in one language", "Site.Name", func(_ *testing.T, in *Input) { in.Site.Name.By = map[string]string{"ar": "مدرسة"} }, anyOf(in("ar"), shared, slips), false},
+	{"the name", "Site.Name", func(_ *testing.T, in *Input) { in.Site.Name.Plain = "Harbour School" }, anyOf(pages, feed, messages), false},
+	{"the name in one language", "Site.Name", func(_ *testing.T, in *Input) { in.Site.Name.By = map[string]string{"ar": "مدرسة"} }, anyOf(in("ar"), shared, slips, messageOf("ar")), false},
 	{"the class", "Site.Class", func(_ *testing.T, in *Input) { in.Site.Class.Plain = "Room 4" }, nothing, true},
 	{"the address", "Site.Address", func(_ *testing.T, in *Input) { in.Site.Address = "https://harbour.example/" }, everything, false},
 	{"a language less", "Site.Languages", func(_ *testing.T, in *Input) { in.Site.Languages = []string{"es", "en"} }, pages, false},
@@ -86,10 +86,10 @@ var keyChanges = []keyChange{
 		}
 	}, fromThen, false},
 	{"whether the date is meant", "Week.OddDate", changed(func(w *week.Week) { w.OddDate = true }), nothing, true},
-	{"the target", "Week.Target", changed(func(w *week.Week) { w.Target = "compare-within-20" }), anyOf(fromThen, home, feed, front, weekly), false},
+	{"the target", "Week.Target", changed(func(w *week.Week) { w.Target = "compare-within-20" }), anyOf(fromThen, home, feed, front, weekly, messages), false},
 	{"a target of its own", "Week.Own", changed(func(w *week.Week) {
 		w.Target, w.Own = "", &activity.Spec{Operation: "both", Largest: 20, Parts: 2, Crossing: "either", Steps: 1}
-	}), anyOf(fromThen, home, feed, front, weekly), false},
+	}), anyOf(fromThen, home, feed, front, weekly, messages), false},
 	{"the strategy", "Week.Focus", changed(func(w *week.Week) { w.Focus = "think-addition" }), fromThen, false},
 	{"the picture", "Week.Picture", changed(func(w *week.Week) { w.Picture = "number-line" }), thisWeek, false},
 	{"the number of stories", "Week.Stories", changed(func(w *week.Week) { w.Stories = 7 }), fromThen, false},
@@ -98,7 +98,7 @@ var keyChanges = []keyChange{
 	{"numbers as words", "Week.NumberWords", changed(func(w *week.Week) { w.NumberWords = !w.NumberWords }), thisWeek, false},
 	{"a warm-up", "Week.WarmUp", changed(func(w *week.Week) { w.WarmUp = "tiptoe" }), both(learn, thisWeek), false},
 	{"no review", "Week.Review", changed(func(w *week.Week) { w.Review = !w.Review }), fromThen, false},
-	{"the minutes", "Week.Minutes", changed(func(w *week.Week) { w.Minutes++ }), both(learn, thisWeek), false},
+	{"the minutes", "Week.Minutes", changed(func(w *week.Week) { w.Minutes++ }), both(anyOf(learn, messages), thisWeek), false},
 	{"what a note may show", "Week.Allow", changed(func(w *week.Week) { w.Allow = []string{"https://harbour.example/"} }), nothing, true},
 	{"a story of the teacher's own", "Week.OwnStories", changed(func(w *week.Week) {
 		w.OwnStories = []week.OwnStory{{Text: "Lina tiene 8 conchas. Encuentra 6. ¿Cuántas tiene ahora?", Reading: "add-to-result 8 + 6 = ?"}}
@@ -125,10 +125,14 @@ func shared(path, _ string) bool      { return weekly(path, "") || front(path, "
 func learnOrPrint(path, date string) bool {
 	return learn(path, date) || print(path, date)
 }
-func print(path, _ string) bool { return strings.HasSuffix(path, "-print.html") }
-func learn(path, _ string) bool { return learnPattern.MatchString(path) }
+func print(path, _ string) bool { return strings.HasSuffix(path, "-print.html") || sent(path) }
+func learn(path, _ string) bool { return learnPattern.MatchString(path) || sent(path) }
+func messages(path, _ string) bool {
+	return strings.Contains(path, "/message-")
+}
+func sent(path string) bool { return strings.Contains(path, "/to-send/") }
 func lessons(path, _ string) bool {
-	return strings.Count(path, "/") == 1 && dateIn.MatchString(path) || strings.HasSuffix(path, "answer-key.html")
+	return strings.Count(path, "/") == 1 && dateIn.MatchString(path) || strings.HasSuffix(path, "answer-key.html") || sent(path)
 }
 
 var (
@@ -139,7 +143,9 @@ var (
 type files = func(path, date string) bool
 
 func in(tag string) files {
-	return func(path, _ string) bool { return strings.HasPrefix(path, tag+"/") }
+	return func(path, _ string) bool {
+		return strings.HasPrefix(path, tag+"/") || sent(path) && strings.HasSuffix(path, "-"+tag+".html")
+	}
 }
 
 func messageOf(tag string) files {

@@ -20,7 +20,8 @@ func Render(w io.Writer, v View) error {
 // state is that of one page while it is written.
 type state struct {
 	*Layout
-	pictures int // drawn so far, for their ids
+	pictures int    // drawn so far, for their ids
+	part     string // the id of the part of a larger page that it is; empty for a page of its own
 }
 
 func (s *state) style(k *kind) style { return s.Theme.styles[k.class] }

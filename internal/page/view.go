@@ -29,7 +29,7 @@ type kind struct {
 const pictureCSS = "svg.Style"
 
 // kinds are all there are: a theme makes the style of each ready.
-var kinds = []*kind{learnKind, tryKind, inventKind, printKind, checkKind, indexKind, deskKind, sampleKind}
+var kinds = []*kind{learnKind, tryKind, inventKind, printKind, checkKind, indexKind, deskKind, sampleKind, wholeKind}
 
 // hasPictures reports whether pages of the kind may hold pictures of
 // internal/picture.

@@ -15,7 +15,7 @@ import (
 // stories with numbers beyond 100 and nowhere else.
 func TestGeneralRepliesOnlyWhereNumbersAreNotListed(t *testing.T) {
 	seen := map[bool]int{}
-	lessons, _, _ := plan(exampleInput(t, "en"))
+	lessons, _, _, _ := plan(exampleInput(t, "en"))
 	for _, l := range lessons {
 		for _, x := range l.stories {
 			general := 0

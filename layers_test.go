@@ -39,7 +39,7 @@ var rooms = map[string][]string{
 	"internal/sms":         nil,
 	"internal/page":        {"internal/qrcode", "internal/problem", "internal/phrase", "internal/strategy", "internal/picture", "internal/story", "internal/i18n", "internal/picture/svg", "internal/cards", "internal/diag", "internal/textfile", "internal/tomlfile"},
 	"internal/ownstory":    {"internal/diag", "internal/problem", "internal/picture"},
-	"internal/week":        {"internal/diag", "internal/textfile", "internal/tomlfile", "internal/problem", "internal/activity"},
+	"internal/week":        {"internal/diag", "internal/textfile", "internal/tomlfile", "internal/problem", "internal/activity", "internal/story"},
 	"internal/site":        {"internal/output", "internal/problem", "internal/phrase", "internal/strategy", "internal/estimate", "internal/mistake", "internal/picture", "internal/activity", "internal/story", "internal/i18n", "internal/translate", "internal/ownstory", "internal/cards", "internal/page", "internal/week", "internal/qrcode", "internal/sms", "internal/diag", "internal/tomlfile", "internal/readability"},
 	"internal/weight":      nil,
 	"internal/check":       {"internal/diag", "internal/readability", "internal/recheck", "internal/site", "internal/week", "internal/weight"},

@@ -55,8 +55,8 @@ func startPreview(t *testing.T) previewed {
 // write saves the week file with other words, as an editor does.
 func (p previewed) write(t *testing.T, settings, note string) time.Time {
 	t.Helper()
-	text := "+++\n" + settings + "\n+++\n" + note + "\n"
-	must(t, os.WriteFile(filepath.Join(p.folder, "weeks", "2026-09-14.md"), []byte(text), 0o644))
+	text := "# ours\n" + settings + "\n[note]\nen = \"" + note + "\"\n"
+	must(t, os.WriteFile(filepath.Join(p.folder, "weeks", "2026-09-14.toml"), []byte(text), 0o644))
 	return time.Now()
 }
 
@@ -93,7 +93,7 @@ func TestPreviewFollows(t *testing.T) {
 	// A slip is told with its line, and the last good page stays.
 	p.write(t, `target = "ad-within-20"`, "A slip.")
 	b.wait(`document.getElementById("problems").textContent.includes("did you mean \"add-within-20\"?")`, "the slip to be told")
-	if got := eval[string](b, `document.getElementById("problems").textContent`); !strings.Contains(got, "2026-09-14.md, line 2") {
+	if got := eval[string](b, `document.getElementById("problems").textContent`); !strings.Contains(got, "2026-09-14.toml, line 2") {
 		t.Errorf("want file and line, got %q", got)
 	}
 	if !eval[bool](b, inFrame(`d.body.textContent.includes("Words of save 4.")`)) {

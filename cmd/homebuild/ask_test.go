@@ -23,17 +23,22 @@ func asked(t *testing.T, answers []string, args ...string) (code int, out, errs 
 	s := testStreams(&stdout, &stderr)
 	s.in = bufio.NewReader(strings.NewReader(strings.Join(answers, "\n") + "\n"))
 	s.person = true
+	s.now = func() time.Time { return time.Date(2026, 9, 9, 12, 0, 0, 0, time.UTC) }
 	return s.run(args), stdout.String(), stderr.String()
 }
 
-// testStreams are those of nobody, on a day in September, with one name for the
+// testStreams are those of nobody, on the day of the tests, with one name for the
 // running program.
 func testStreams(out, errs io.Writer) *streams {
 	s := newStreams(strings.NewReader(""), out, errs)
-	s.now = func() time.Time { return time.Date(2026, 9, 9, 12, 0, 0, 0, time.UTC) }
+	s.now = testDay
 	s.program = theProgram
 	return s
 }
+
+// testDay is when tests run: a day on which families see every week of the example
+// school.
+func testDay() time.Time { return time.Date(2027, 3, 1, 12, 0, 0, 0, time.UTC) }
 
 // theProgram is asked for in every build, and does not change while tests run.
 var theProgram = sync.OnceValue(programSum)
@@ -93,7 +98,7 @@ func TestStartAsks(t *testing.T) {
 		}
 	}
 	has(t, filepath.Join(folder, "site.toml"), `name = "Pebble Lane School"`, `languages = ["en", "ar", "es"]`, `address = "https://pebblelane.example/"`)
-	has(t, filepath.Join(folder, "weeks", "2026-09-14.md"), `target = "subtract-within-5"`, "weeks/2026-09-14.ar.md")
+	has(t, filepath.Join(folder, "weeks", "2026-09-14.toml"), `target = "subtract-within-5"`, "other language of the site, each with its three quotes: ar, es")
 }
 
 // What a flag has answered is not asked.
@@ -104,7 +109,7 @@ func TestStartAsksTheRestOnly(t *testing.T) {
 	if code != exitFine || strings.Contains(errs, "Monday") || strings.Contains(errs, "Grade") {
 		t.Errorf("exit code %d, want the name asked and nothing else\n%s\n%s", code, out, errs)
 	}
-	has(t, filepath.Join(folder, "weeks", "2026-10-05.md"), `target = "add-within-10"`)
+	has(t, filepath.Join(folder, "weeks", "2026-10-05.toml"), `target = "add-within-10"`)
 	_, _, errs = asked(t, nil, "start", folder+"2", "--yes")
 	if errs != "" {
 		t.Errorf("--yes: want nothing asked, got\n%s", errs)
@@ -120,13 +125,13 @@ func TestWeekAsks(t *testing.T) {
 	if code != exitFine || !strings.Contains(out, "subtract-within-20") || !strings.Contains(out, "no week was about") {
 		t.Errorf("exit code %d, want the proposal taken, with its reason\n%s\n%s", code, out, errs)
 	}
-	has(t, filepath.Join(folder, "weeks", "2026-09-21.md"), `target = "subtract-within-20"`, `focus = "bridge-back"`)
+	has(t, filepath.Join(folder, "weeks", "2026-09-21.toml"), `target = "subtract-within-20"`, `focus = "bridge-back"`)
 
 	code, out, errs = asked(t, []string{"2026-10-05", "2", "4", "6"}, "week", folder) // all otherwise
 	if code != exitFine || strings.Contains(out, "no week was about") || !strings.Contains(out, "focus    none\n  picture  none\n") {
 		t.Errorf("exit code %d, want one's own choices, and no reason made up\n%s\n%s", code, out, errs)
 	}
-	has(t, filepath.Join(folder, "weeks", "2026-10-05.md"), `target = "partners-of-ten"`, `# focus = "..."`, `# picture = "..."`)
+	has(t, filepath.Join(folder, "weeks", "2026-10-05.toml"), `target = "partners-of-ten"`, `# focus = "..."`, `# picture = "..."`)
 }
 
 // A terminal that hangs up leaves nothing half done.

@@ -60,7 +60,7 @@ func TestAttacksOnTheDisk(t *testing.T) {
 			}
 		}
 	}
-	theme := readFile(t, themes.Files, "paper/theme.toml")
+	theme := readFile(t, themes.Files, "paper/colours.toml")
 	tests := []struct {
 		name string
 		make func(t *testing.T, dir string)
@@ -74,19 +74,18 @@ func TestAttacksOnTheDisk(t *testing.T) {
 		{"site.toml is 100 MB", large("site.toml"), "site.toml: the file is larger than 1 MB"},
 		{"weeks is a link out", link("../other", "weeks"), "weeks: this is a link to another place"},
 		{"weeks is a link to the whole disk", link("/", "weeks"), "weeks: this is a link to another place"},
-		{"a week is a link out", link("../../secret.md", "weeks/2026-09-14.md"), "weeks/2026-09-14.md: this is a link to another place"},
-		{"a week is a link to a device", link("/dev/zero", "weeks/2026-09-14.md"), "weeks/2026-09-14.md: this is a link to another place"},
-		{"a week is a pipe", pipe("weeks/2026-09-14.md"), "weeks/2026-09-14.md: this is not a file"},
-		{"a week is a folder", folder("weeks/2026-09-14.md"), "weeks: there is no week yet"},
-		{"a week is 100 MB", large("weeks/2026-09-14.md"), "weeks/2026-09-14.md: the file is larger than 1 MB"},
-		{"a note is a link out", link("../../secret.md", "weeks/2026-09-14.es.md"), "weeks/2026-09-14.es.md: this is a link to another place"},
-		{"a week of a day that is not", file("weeks/2026-13-45.md", plainWeek+"+++\n"), "weeks/2026-13-45.md: "},
-		{"a week of markup", file("weeks/<script>alert(1)<.md", plainWeek+"+++\n"), "weeks/<script>alert(1)<.md: "},
-		{"a note of markup", file("weeks/2026-09-14.<img src=x onerror=alert(1)>.md", "x"), "weeks/2026-09-14.<img src=x onerror=alert(1)>.md: "},
-		{"a note of a path", file("weeks/2026-09-14...md", "x"), "weeks/2026-09-14...md: "},
-		{"a week with a line end in its name", file("weeks/2026-09-14\n.md", "x"), `weeks/2026-09-14`},
-		{"a week that speaks to the terminal", file("weeks/2026-09-14\x1b[31m.md", "x"), `weeks/2026-09-14`},
-		{"a week that turns the direction", file("weeks/2026-09-14\u202e.md", "x"), `weeks/2026-09-14`},
+		{"a week is a link out", link("../../secret.toml", "weeks/2026-09-14.toml"), "weeks/2026-09-14.toml: this is a link to another place"},
+		{"a week is a link to a device", link("/dev/zero", "weeks/2026-09-14.toml"), "weeks/2026-09-14.toml: this is a link to another place"},
+		{"a week is a pipe", pipe("weeks/2026-09-14.toml"), "weeks/2026-09-14.toml: this is not a file"},
+		{"a week is a folder", folder("weeks/2026-09-14.toml"), "weeks: there is no week yet"},
+		{"a week is 100 MB", large("weeks/2026-09-14.toml"), "weeks/2026-09-14.toml: the file is larger than 1 MB"},
+		{"a week of a day that is not", file("weeks/2026-13-45.toml", plainWeek), "weeks/2026-13-45.toml: "},
+		{"a week of markup", file("weeks/<script>alert(1)<.toml", plainWeek), "weeks/<script>alert(1)<.toml: "},
+		{"a note of markup", file("weeks/2026-09-14.<img src=x onerror=alert(1)>.toml", "x"), "weeks/2026-09-14.<img src=x onerror=alert(1)>.toml: "},
+		{"a note of a path", file("weeks/2026-09-14...toml", "x"), "weeks/2026-09-14...toml: "},
+		{"a week with a line end in its name", file("weeks/2026-09-14\n.toml", "x"), `weeks/2026-09-14`},
+		{"a week that speaks to the terminal", file("weeks/2026-09-14\x1b[31m.toml", "x"), `weeks/2026-09-14`},
+		{"a week that turns the direction", file("weeks/2026-09-14\u202e.toml", "x"), `weeks/2026-09-14`},
 		{"a language is a link out", link("../../secret.toml", "locales/es.toml"), "locales/es.toml: "},
 		{"a language is a pipe", pipe("locales/es.toml"), "locales/es.toml: this is not a file"},
 		{"a language is a folder", folder("locales/es.toml"), "locales/es.toml: this is not a file"},
@@ -94,15 +93,15 @@ func TestAttacksOnTheDisk(t *testing.T) {
 		{"a language nobody asked for is a pipe", pipe("locales/fr.toml"), ""},
 		{"languages are a link out", link("../other", "locales"), ""},
 		{"a theme is a link out", link("../../other", "themes/own"), `site.toml:3: "own" is not a theme`},
-		{"a theme's colours are a link out", link("../../../secret.toml", "themes/own/theme.toml"), "themes/own/theme.toml: this is a link to another place"},
-		{"a theme's colours are a pipe", pipe("themes/own/theme.toml"), "themes/own/theme.toml: this is not a file"},
-		{"a theme's colours are 100 MB", large("themes/own/theme.toml"), "themes/own/theme.toml: the file is larger than 1 MB"},
+		{"a theme's colours are a link out", link("../../../secret.toml", "themes/own/colours.toml"), "themes/own/colours.toml: this is a link to another place"},
+		{"a theme's colours are a pipe", pipe("themes/own/colours.toml"), "themes/own/colours.toml: this is not a file"},
+		{"a theme's colours are 100 MB", large("themes/own/colours.toml"), "themes/own/colours.toml: the file is larger than 1 MB"},
 		{"a theme's look is a pipe", func(t *testing.T, dir string) {
-			file("themes/own/theme.toml", theme)(t, dir)
+			file("themes/own/colours.toml", theme)(t, dir)
 			pipe("themes/own/theme.css")(t, dir)
 		}, "themes/own/theme.css: this is not a file"},
 		{"a theme's look is a link out", func(t *testing.T, dir string) {
-			file("themes/own/theme.toml", theme)(t, dir)
+			file("themes/own/colours.toml", theme)(t, dir)
 			link("../../../secret.css", "themes/own/theme.css")(t, dir)
 		}, "themes/own/theme.css: this is a link to another place"},
 	}
@@ -111,7 +110,7 @@ func TestAttacksOnTheDisk(t *testing.T) {
 			t.Parallel()
 			parent := t.TempDir()
 			dir := filepath.Join(parent, "school")
-			for _, name := range []string{"secret.toml", "secret.md", "secret.css", "other/2026-09-14.md", "other/es.toml", "other/theme.toml"} {
+			for _, name := range []string{"secret.toml", "secret.css", "other/2026-09-14.toml", "other/es.toml", "other/colours.toml"} {
 				putFile(t, filepath.Join(parent, name), "hunter2")
 			}
 			site := plainSite
@@ -119,7 +118,7 @@ func TestAttacksOnTheDisk(t *testing.T) {
 				site += "theme = \"own\"\n"
 			}
 			putFile(t, filepath.Join(dir, "site.toml"), site)
-			putFile(t, filepath.Join(dir, "weeks/2026-09-14.md"), plainWeek+"+++\nDear families")
+			putFile(t, filepath.Join(dir, "weeks/2026-09-14.toml"), plainWeek)
 			test.make(t, dir)
 			out := filepath.Join(parent, "out")
 			var said, errs strings.Builder

@@ -17,6 +17,7 @@ import (
 	"github.com/pelletier/go-toml/v2"
 	"golang.org/x/net/html"
 
+	"homebuild/internal/week"
 	"homebuild/locales"
 	"homebuild/themes"
 )
@@ -84,13 +85,13 @@ func many(text string) string {
 const (
 	plainSite   = "name = \"Pebble\"\nlanguages = [\"en\", \"es\"]\n"
 	oneLanguage = "name = \"Pebble\"\nlanguages = [\"en\"]\n" // where languages are not the point
-	plainWeek   = "+++\ntarget = \"add-within-20\"\n"
+	plainWeek   = "target = \"add-within-20\"\n"
 )
 
 // prepare makes a school with the attack in it.
 func (a attack) prepare(t *testing.T, dir string) {
 	t.Helper()
-	site, week := oneLanguage, plainWeek+"+++\nDear families"
+	site, text := oneLanguage, plainWeek
 	own, whole := strings.CutPrefix(a.Text, "=")
 	more, adds := strings.CutPrefix(a.Text, "+")
 	switch a.kind {
@@ -99,15 +100,15 @@ func (a attack) prepare(t *testing.T, dir string) {
 			site = plainSite + more
 		}
 	case "weeks":
-		if week = a.Text; adds && !strings.HasPrefix(a.Text, "+++") {
-			week = plainWeek + more + "\n+++\nDear families"
+		if text = a.Text; adds {
+			text = "# ours\n" + plainWeek + more + "\n"
 		}
 	case "notes":
 		allow := ""
 		if len(a.Allow) > 0 {
 			allow = fmt.Sprintf("allow = [%q]\n", a.Allow[0])
 		}
-		week = plainWeek + allow + "+++\n" + a.Text
+		text = plainWeek + allow + "[note]\nen = \"\"\"\n" + week.Quotable(a.Text) + "\n\"\"\"\n"
 	case "languages":
 		site = plainSite
 		es := readFile(t, locales.Files, "es.toml")
@@ -127,18 +128,18 @@ func (a attack) prepare(t *testing.T, dir string) {
 		putFile(t, filepath.Join(dir, "locales", "es.toml"), es)
 	case "themes":
 		site += "theme = \"own\"\n"
-		colours, css := readFile(t, themes.Files, "paper/theme.toml"), a.Text
+		colours, css := readFile(t, themes.Files, "paper/colours.toml"), a.Text
 		switch {
 		case whole:
 			colours, css = own, ""
 		case strings.HasPrefix(a.Text, "#"):
 			colours, css = strings.Replace(colours, "#f4ecdd", a.Text, 1), ""
 		}
-		putFile(t, filepath.Join(dir, "themes/own/theme.toml"), colours)
+		putFile(t, filepath.Join(dir, "themes/own/colours.toml"), colours)
 		putFile(t, filepath.Join(dir, "themes/own/theme.css"), css)
 	}
 	putFile(t, filepath.Join(dir, "site.toml"), site)
-	putFile(t, filepath.Join(dir, "weeks/2026-09-14.md"), week)
+	putFile(t, filepath.Join(dir, "weeks/2026-09-14.toml"), text)
 }
 
 // toTOML writes a text as it stands between the quotes of a TOML string.
@@ -195,7 +196,7 @@ func checkAttack(t *testing.T, a attack, dir string) {
 	}
 }
 
-var placed = regexp.MustCompile(`^(site\.toml|weeks/2026-09-14\.md|locales/es\.toml|themes/own(/theme\.(toml|css))?)(:\d+)?: `)
+var placed = regexp.MustCompile(`^(site\.toml|weeks/2026-09-14\.toml|locales/es\.toml|themes/own(/(colours\.toml|theme\.css))?)(:\d+)?: `)
 
 // checkInert reads every page as a browser would, and finds nothing in it that
 // acts or asks for anything.

@@ -59,6 +59,10 @@ func (b build) run() error {
 		return problems
 	}
 	public, desk := filepath.Join(b.place(), publicFolder), filepath.Join(b.place(), deskFolder)
+	if _, ok := made.Newest(); !ok {
+		b.nothingShows(made.Site.Waiting(made.On))
+		return b.writeDesk(desk, made)
+	}
 	pages := made.Pages()
 	tuneMemory(len(pages))
 	progress := b.progress("making pages")
@@ -67,15 +71,10 @@ func (b build) run() error {
 	if err != nil {
 		return err
 	}
-	if b.out == "" { // what only the teacher needs does not go on a stick with the pages
-		report, err := publish.Write(desk, made.Desk(), publish.Options{Workers: b.workers, Shard: b.shard})
-		if err == nil {
-			err = b.foreign(desk, report)
-		}
-		if err != nil {
-			return err
-		}
+	if err := b.writeDesk(desk, made); err != nil {
+		return err
 	}
+	b.keep(made)
 	b.result(public, desk, made, report)
 	if err := b.writeZip(pages); err != nil {
 		return err
@@ -84,6 +83,34 @@ func (b build) run() error {
 		b.say("next: put all that is in %s where the link leads; homebuild share%s has the messages", public, argument(b.from.path))
 	}
 	return b.foreign(public, report)
+}
+
+// keep writes the stories that families see from now on beside their weeks, and
+// never over a file that is there. Where it cannot, the pages are made all the
+// same.
+func (b build) keep(made *school.Site) {
+	if b.from.path == "" {
+		return
+	}
+	for _, f := range made.Keep() {
+		if _, err := publish.Create(b.from.path, []output.File{f}); err != nil {
+			b.tell(fmt.Sprintf("the stories of a week could not be kept: %v", err), "without "+f.Path+" they may change when something else does")
+			return
+		}
+	}
+}
+
+// writeDesk writes what only the teacher needs; it does not go on a stick with the
+// pages.
+func (b build) writeDesk(desk string, made *school.Site) error {
+	if b.out != "" {
+		return nil
+	}
+	report, err := publish.Write(desk, made.Desk(), publish.Options{Workers: b.workers, Shard: b.shard})
+	if err != nil {
+		return err
+	}
+	return b.foreign(desk, report)
 }
 
 // checkFlags looks at the flags before anything is done.
@@ -123,12 +150,16 @@ func (b build) writeZip(files []output.File) error {
 
 // result says what was done and where to look.
 func (b build) result(public, desk string, made *school.Site, r publish.Report) {
-	newest := made.Newest().Date
+	week, _ := made.Newest()
+	newest := week.Date
 	b.say("%s written (%s), %d unchanged, %d removed", amount(r.Written, "page", "pages"), size(r.Bytes), r.Unchanged, r.Removed)
 	b.say("open         %s", filepath.Join(public, "index.html"))
 	b.say("newest week  %s", filepath.Join(public, newest+".html"))
 	if b.out == "" {
 		b.say("answer key   %s", filepath.Join(desk, newest, "answer-key.html"))
+	}
+	for _, line := range waiting(made.Site.Waiting(made.On)) {
+		b.say("%s", line)
 	}
 	if made.Site.Address != "" {
 		b.say("to share     %s%s.html", made.Site.Address, newest)

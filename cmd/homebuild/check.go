@@ -10,6 +10,7 @@ import (
 	"homebuild/internal/check"
 	"homebuild/internal/diag"
 	"homebuild/internal/recheck"
+	"homebuild/internal/week"
 )
 
 // checking is what a person asks of a check, and what was found.
@@ -20,6 +21,7 @@ type checking struct {
 	published bool
 	report    check.Report
 	again     recheck.Report // of the published pages
+	waiting   []week.Week    // that families do not see yet
 }
 
 func newCheckCmd(s *streams) *cobra.Command {
@@ -53,6 +55,10 @@ func (c *checking) look() (diag.Problems, error) {
 	in, problems := c.from.Load()
 	if len(problems) > 0 {
 		return problems, nil
+	}
+	c.waiting = in.Site.Waiting(in.On)
+	if !c.published { // weeks to come are looked at, too, but not looked for
+		in.On = ""
 	}
 	progress := c.progress("checking")
 	report, problems, err := check.Site(in, progress.step)
@@ -91,6 +97,9 @@ func (c checking) summary() error {
 	if c.published {
 		c.say("worked out again on %s: %s, %s, %s", amount(c.again.Pages, "published page", "published pages"),
 			amount(c.again.Equations, "equation", "equations"), amount(c.again.Stories, "story", "stories"), amount(c.again.Choices, "answer to tap", "answers to tap"))
+	}
+	for _, line := range waiting(c.waiting) {
+		c.say("%s", line)
 	}
 	toMend, toKnow := r.ToMend(), 0
 	for _, about := range check.Parts() {

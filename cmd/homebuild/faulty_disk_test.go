@@ -16,8 +16,7 @@ import (
 // then is.
 func TestFilesChangeWhileRead(t *testing.T) {
 	school := ownSchool(t, 5, "en")
-	removeNotes(t, school, "")
-	week := filepath.Join(school, "weeks/2026-09-14.md")
+	week := filepath.Join(school, "weeks/2026-09-14.toml")
 	stop := make(chan bool)
 	var saving sync.WaitGroup
 	saving.Go(func() {
@@ -33,7 +32,7 @@ func TestFilesChangeWhileRead(t *testing.T) {
 				t.Error(err)
 				return
 			}
-			for _, piece := range []string{"+++\ntarget = \"add-wi", "thin-20\"\n++", "+\nDear families,\n", strings.Repeat("one more word ", 50+i%50)} {
+			for _, piece := range []string{"# ours\ntarget = \"add-wi", "thin-20\"\n[not", "e]\nen = \"\"\"\nDear families,\n", strings.Repeat("one more word ", 50+i%50), "\n\"\"\"\n"} {
 				_, _ = file.WriteString(piece)
 				time.Sleep(3 * time.Millisecond)
 			}
@@ -41,7 +40,7 @@ func TestFilesChangeWhileRead(t *testing.T) {
 			time.Sleep(20 * time.Millisecond)
 		}
 	})
-	placed := regexp.MustCompile(`(?m)^\S*weeks/2026-09-14\.md(:\d+)?: `)
+	placed := regexp.MustCompile(`(?m)^\S*weeks/2026-09-14\.toml(:\d+)?: `)
 	made, named := 0, 0
 	for i := range 15 {
 		var errs bytes.Buffer

@@ -82,6 +82,7 @@ func (s *streams) schoolCommand(use, short string, example exampleRule, do func(
 		if err != nil {
 			return err
 		}
+		from.Today = s.today
 		defer from.close()
 		return do(cmd, from)
 	}}

@@ -26,7 +26,6 @@ func TestKillTheProgram(t *testing.T) {
 		t.Fatal(err)
 	}
 	school := ownSchool(t, 10, "en", "ar")
-	removeNotes(t, school, "")
 	settings, err := os.ReadFile(filepath.Join(school, "site.toml"))
 	if err != nil {
 		t.Fatal(err)
@@ -36,11 +35,11 @@ func TestKillTheProgram(t *testing.T) {
 	versions := map[string]func(){
 		"a": func() {
 			putFile(t, filepath.Join(school, "site.toml"), string(settings))
-			putFile(t, filepath.Join(school, "weeks/2027-06-07.md"), plainWeek+"+++\n")
+			putFile(t, filepath.Join(school, "weeks/2027-06-07.toml"), plainWeek)
 		},
 		"b": func() {
 			putFile(t, filepath.Join(school, "site.toml"), strings.Replace(strings.Replace(string(settings), "puddle", "pond", 1), `, "ar"`, "", 1))
-			_ = os.Remove(filepath.Join(school, "weeks/2027-06-07.md"))
+			_ = os.Remove(filepath.Join(school, "weeks/2027-06-07.toml"))
 		},
 	}
 	whole := map[string]map[string]string{}

@@ -32,7 +32,7 @@ func schoolWith(t *testing.T, tags ...string) string {
 		}
 	}
 	put("site.toml", "name = \"Pebble Lane School\"\nlanguages = [\"en\"]\n")
-	put("weeks/2026-09-14.md", "+++\ntarget = \"add-within-20\"\n+++\n")
+	put("weeks/2026-09-14.toml", "# ours\ntarget = \"add-within-20\"\n")
 	for _, tag := range tags {
 		data, err := fs.ReadFile(locales.Files, tag+".toml")
 		if err != nil {

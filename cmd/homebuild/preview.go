@@ -73,11 +73,13 @@ func (s *streams) serve(cmd *cobra.Command, from *folder, port int, what serving
 
 // preview makes the site from the files as they are now.
 func (f *folder) preview() preview.Result {
+	f.Today = "" // weeks to come are shown, too
 	made, problems := f.Assemble(nil)
 	result := preview.Result{Notices: made.Notices, Problems: problems}
 	if len(problems) == 0 {
 		result.Pages = made.Pages()
-		result.First = made.Site.School + "/" + made.Newest().Date + ".html"
+		newest, _ := made.Newest() // all show
+		result.First = made.Site.School + "/" + newest.Date + ".html"
 	}
 	return result
 }

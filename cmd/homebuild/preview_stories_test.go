@@ -61,9 +61,9 @@ func TestPreviewOfOwnStories(t *testing.T) {
 	if code, _, errs := asked(t, nil, "start", folder, "--yes", "--monday", "2026-09-14"); code != exitFine {
 		t.Fatal(errs)
 	}
-	week := filepath.Join(folder, "weeks", "2026-09-14.md")
+	week := filepath.Join(folder, "weeks", "2026-09-14.toml")
 	write := func(lines string) {
-		text := "+++\ntarget = \"add-within-20\"\n\n[[own-story]]\ntext = \"Lina has 8 shells. She finds 6 more. How many shells does she have now?\"\n" + lines + "+++\nWe tell stories.\n"
+		text := "# ours\ntarget = \"add-within-20\"\n\n[[own-story]]\ntext = \"Lina has 8 shells. She finds 6 more. How many shells does she have now?\"\n" + lines + "[note]\nen = \"We tell stories.\"\n"
 		if err := os.WriteFile(week, []byte(text), 0o644); err != nil {
 			t.Fatal(err)
 		}
@@ -86,11 +86,11 @@ func TestPreviewOfOwnStories(t *testing.T) {
 	before := pageAt(t, try)
 
 	tests := []struct{ name, lines, place, text, hint string }{
-		{"nothing chosen", "", "2026-09-14.md, line 5", "your own story waits for you to say what it tells; numbers that count: 8, 6",
+		{"nothing chosen", "", "2026-09-14.toml, line 5", "your own story waits for you to say what it tells; numbers that count: 8, 6",
 			`reading = "add-to-result 8 + 6 = ?"`},
-		{"a number that the story does not tell", "reading = \"add-to-result 8 + 7 = ?\"\n", "2026-09-14.md, line 6", "the story does not tell what the reading needs: 7",
+		{"a number that the story does not tell", "reading = \"add-to-result 8 + 7 = ?\"\n", "2026-09-14.toml, line 6", "the story does not tell what the reading needs: 7",
 			`take this line away`},
-		{"no kind of story", "reading = \"8 + 6 = ?\"\n", "2026-09-14.md, line 6", `"8" is not a kind of story`, "add-to-result 8 + 6 = ?"},
+		{"no kind of story", "reading = \"8 + 6 = ?\"\n", "2026-09-14.toml, line 6", `"8" is not a kind of story`, "add-to-result 8 + 6 = ?"},
 	}
 	for _, test := range tests {
 		write(test.lines)

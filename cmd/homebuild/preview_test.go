@@ -71,19 +71,19 @@ func TestPreview(t *testing.T) {
 	if page := pageAt(t, url+"/pages/en/2026-09-14.html"); !strings.Contains(page, "I can add two numbers") {
 		t.Errorf("want the week's page, got %.200s", page)
 	}
-	week := filepath.Join(folder, "weeks", "2026-09-14.md")
+	week := filepath.Join(folder, "weeks", "2026-09-14.toml")
 	write := func(text string) {
 		if err := os.WriteFile(week, []byte(text), 0o644); err != nil {
 			t.Fatal(err)
 		}
 	}
-	write("+++\ntarget = \"add-within-20\"\n+++\nWords of a new note.\n")
-	out.waitFor(t, "weeks/2026-09-14.md: made anew in")
+	write("# ours\ntarget = \"add-within-20\"\n[note]\nen = \"Words of a new note.\"\n")
+	out.waitFor(t, "weeks/2026-09-14.toml: made anew in")
 	if page := pageAt(t, url+"/pages/en/2026-09-14.html"); !strings.Contains(page, "Words of a new note.") {
 		t.Errorf("want the new note, got %.200s", page)
 	}
-	write("+++\ntarget = \"ad-within-20\"\n+++\nA slip.\n")
-	errs.waitFor(t, `2026-09-14.md:2: "ad-within-20" is not a target`)
+	write("# ours\ntarget = \"ad-within-20\"\n[note]\nen = \"A slip.\"\n")
+	errs.waitFor(t, `2026-09-14.toml:2: "ad-within-20" is not a target`)
 	errs.waitFor(t, "1 thing to mend; the last good pages stay")
 	if page := pageAt(t, url+"/pages/en/2026-09-14.html"); !strings.Contains(page, "Words of a new note.") {
 		t.Errorf("want the last good page, got %.200s", page)

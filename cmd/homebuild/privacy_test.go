@@ -19,9 +19,8 @@ import (
 func TestPrivacy(t *testing.T) {
 	t.Parallel()
 	dir := ownSchool(t, 10, "en", "ar")
-	removeNotes(t, dir, "")
 	const allowed = "https://library.example/stories"
-	putFile(t, dir+"/weeks/2026-09-14.md", "+++\ntarget = \"add-within-20\"\nallow = [\""+allowed+"\"]\n+++\nDear families,\n\n[stories]("+allowed+") await you. Oluwaseun")
+	putFile(t, dir+"/weeks/2026-09-14.toml", "# ours\ntarget = \"add-within-20\"\nallow = [\""+allowed+"\"]\n[note]\nen = \"\"\"\nDear families,\n\n[stories]("+allowed+") await you. Oluwaseun\n\"\"\"\n")
 	homebuild(t, "build", dir, "--quiet")
 	const own = "https://pebblelane.example/home/"
 	pages, links := 0, 0

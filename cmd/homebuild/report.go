@@ -4,7 +4,7 @@ package main
 // the matter, not that something failed, names the file, the line and the word
 // that was typed, in quotes, and gives one next step on a line of its own:
 //
-//	weeks/2026-09-14.md:3: "make-tne" is not a strategy
+//	weeks/2026-09-14.toml:3: "make-tne" is not a strategy
 //	  hint: did you mean "make-ten"?
 //
 // Results go to standard output, everything for a person to mend to standard
@@ -36,7 +36,8 @@ type streams struct {
 	colour   bool             // whether err is a terminal that shows colours
 	watched  bool             // whether a person reads err as it is written, and it can be rewritten
 	person   bool             // whether there is someone to ask, too
-	now      func() time.Time // to propose a date to a person; nothing else looks at a calendar
+	now      func() time.Time // the clock, read once a command
+	today    string           // the day that the command works with: 2026-09-14
 	program  func() string    // names the bytes of the running program
 }
 
@@ -61,9 +62,6 @@ func terminal(stream any) bool {
 	file, ok := stream.(*os.File)
 	return ok && (isatty.IsTerminal(file.Fd()) || isatty.IsCygwinTerminal(file.Fd()))
 }
-
-// today is the date.
-func (s *streams) today() string { return s.now().Format(time.DateOnly) }
 
 // say writes a line of the result.
 func (s *streams) say(format string, args ...any) { fmt.Fprintf(s.out, format+"\n", args...) }

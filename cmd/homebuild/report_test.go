@@ -34,14 +34,14 @@ func TestColourOnlyHelpsTheEye(t *testing.T) {
 func TestManyProblemsOfAFile(t *testing.T) {
 	var problems diag.Problems
 	for line := range maxOfAFile + 5 {
-		problems = append(problems, diag.Problem{File: "a.md", Line: line + 1, Text: "wrong"})
+		problems = append(problems, diag.Problem{File: "a.toml", Line: line + 1, Text: "wrong"})
 	}
-	problems = append(problems, diag.Problem{File: "b.md", Line: 1, Text: "wrong"})
+	problems = append(problems, diag.Problem{File: "b.toml", Line: 1, Text: "wrong"})
 	var out bytes.Buffer
 	(&streams{err: &out}).problems(problems)
 	lines := strings.Split(strings.TrimSpace(out.String()), "\n")
-	if len(lines) != maxOfAFile+2 || lines[maxOfAFile] != "a.md: and 5 more" || lines[maxOfAFile+1] != "b.md:1: wrong" {
-		t.Errorf("want %d lines, the last two for the rest and for b.md, got %d: %q", maxOfAFile+2, len(lines), lines[max(0, len(lines)-2):])
+	if len(lines) != maxOfAFile+2 || lines[maxOfAFile] != "a.toml: and 5 more" || lines[maxOfAFile+1] != "b.toml:1: wrong" {
+		t.Errorf("want %d lines, the last two for the rest and for b.toml, got %d: %q", maxOfAFile+2, len(lines), lines[max(0, len(lines)-2):])
 	}
 }
 

@@ -2,6 +2,7 @@ package main
 
 import (
 	"fmt"
+	"os"
 	"strings"
 
 	"github.com/spf13/cobra"
@@ -25,6 +26,11 @@ func newRootCmd(s *streams) *cobra.Command {
 			return unknownCommand(cmd, args[0])
 		},
 	}
+	on := cmd.PersistentFlags().String("on", "", "take this `date` for today: 2026-09-14")
+	cmd.PersistentPreRunE = func(*cobra.Command, []string) (err error) {
+		s.today, err = readToday(*on, os.Getenv("SOURCE_DATE_EPOCH"), s.now)
+		return err
+	}
 	cmd.SetIn(s.in)
 	cmd.SetOut(s.out)
 	cmd.SetErr(s.err)
@@ -34,7 +40,7 @@ func newRootCmd(s *streams) *cobra.Command {
 		id, title string
 		commands  []*cobra.Command
 	}{
-		{"week", "A week:", []*cobra.Command{newStartCmd(s), newWeekCmd(s), newPreviewCmd(s), newCheckCmd(s), newBuildCmd(s), newShareCmd(s)}},
+		{"week", "A week:", []*cobra.Command{newStartCmd(s), newWeekCmd(s), newSwapCmd(s), newPreviewCmd(s), newCheckCmd(s), newBuildCmd(s), newShareCmd(s)}},
 		{"year", "The year:", []*cobra.Command{newTargetsCmd(s), newPlanCmd(s)}},
 		{"language", "Languages:", []*cobra.Command{newLanguageCmd(s)}},
 	} {
@@ -59,6 +65,12 @@ func newRootCmd(s *streams) *cobra.Command {
 	return cmd
 }
 
+// otherWords are words that people try, and the command that does it.
+var otherWords = map[string]string{
+	"send": "share", "message": "share", "mail": "share", "print": "preview", "open": "preview", "show": "preview", "new": "start", "init": "start",
+	"make": "build", "publish": "build", "test": "check", "change": "swap", "replace": "swap", "list": "targets",
+}
+
 // unknownCommand names the nearest command there is.
 func unknownCommand(root *cobra.Command, typed string) error {
 	var names []string
@@ -68,7 +80,9 @@ func unknownCommand(root *cobra.Command, typed string) error {
 		}
 	}
 	hint := "there are: " + strings.Join(names, ", ")
-	if near := diag.Nearest(typed, names); near != "" {
+	if meant := otherWords[strings.ToLower(typed)]; meant != "" {
+		hint = fmt.Sprintf("homebuild %s does that", meant)
+	} else if near := diag.Nearest(typed, names); near != "" {
 		hint = fmt.Sprintf("did you mean %q?", near)
 	}
 	return wrongUse(fmt.Sprintf("%q is not a command", typed), hint)

@@ -18,6 +18,7 @@ func TestMain(m *testing.M) {
 		"homebuild": func() {
 			tuneMemory(0)
 			s := newStreams(os.Stdin, os.Stdout, os.Stderr)
+			s.now = testDay
 			if os.Getenv(oneProgram) != "" { // the same one all the time, and large
 				s.program = func() string { return "under test" }
 			}

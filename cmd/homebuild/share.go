@@ -10,14 +10,13 @@ import (
 	"github.com/atotto/clipboard"
 	"github.com/spf13/cobra"
 
-	"homebuild/internal/diag"
 	"homebuild/internal/publish"
 	"homebuild/internal/site"
 )
 
 func newShareCmd(s *streams) *cobra.Command {
 	var date, language string
-	cmd := s.schoolCommand("share [folder] [week]", "a ready message with the link, in each language", noExample, func(_ *cobra.Command, from *folder) error {
+	cmd := s.schoolCommand("share [folder] [week]", "a ready message and a file to send, in each language", noExample, func(_ *cobra.Command, from *folder) error {
 		return runShare(s, from, date, language)
 	})
 	share := cmd.RunE
@@ -49,26 +48,32 @@ func runShare(s *streams, from *folder, date, language string) error {
 		return problems
 	}
 	if date == "" {
-		date = made.Newest().Date
+		newest, ok := made.Newest()
+		if !ok {
+			newest = made.Site.Weeks[0]
+		}
+		date = newest.Date
 	}
-	messages, wrong := from.Messages(made.Input, date)
-	switch {
-	case wrong != nil && wrong.File != "":
-		return diag.Problems{*wrong}
-	case wrong != nil:
+	messages, wrong := made.Messages(date)
+	if wrong != nil {
 		return refused(wrong)
 	}
 	if err := s.copyMessage(messages, language); err != nil {
 		return err
 	}
 	desk := filepath.Join(from.path, deskFolder)
-	if _, err := publish.Write(desk, made.Desk(), publish.Options{}); err != nil {
+	if _, err := publish.Write(desk, made.Desk(date), publish.Options{}); err != nil {
 		return err
 	}
 	for _, m := range messages {
 		s.say("%s  (%s)\n%s\n", m.Tag, amount(m.SMS.Parts, "text message", "text messages"), m.Text)
 	}
 	s.say("on the desk  %s", filepath.Join(desk, date))
+	s.say("to send      %s, one file for each language", filepath.Join(desk, date, "to-send"))
+	if made.Site.Address == "" {
+		s.say("with an address in site.toml there is a link as well, its code to photograph, and slips to cut")
+		return nil
+	}
 	if _, err := os.Stat(filepath.Join(from.path, publicFolder, date+".html")); err != nil {
 		s.tell("the page of this week is not made yet", "homebuild build"+argument(from.path)+", and put what is in "+publicFolder+" where the link leads, before you send the message")
 	}

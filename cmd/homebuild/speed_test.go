@@ -95,13 +95,12 @@ func (m *measured) school(weeks, languages int) {
 		m.t.Fatal(err)
 	}
 	for _, e := range entries {
-		if strings.Count(e.Name(), ".") == 1 {
-			texts = append(texts, readFile(m.t, example.Files, "weeks/"+e.Name()))
-		}
+		english, _, _ := strings.Cut(readFile(m.t, example.Files, "weeks/"+e.Name()), "\nar = ")
+		texts = append(texts, english+"\n")
 	}
 	monday := time.Date(2000, 1, 3, 0, 0, 0, 0, time.UTC)
 	for i := range weeks {
-		m.edited = filepath.Join(folder, "weeks", monday.AddDate(0, 0, 7*i).Format(time.DateOnly)+".md")
+		m.edited = filepath.Join(folder, "weeks", monday.AddDate(0, 0, 7*i).Format(time.DateOnly)+".toml")
 		putFile(m.t, m.edited, texts[i%len(texts)])
 	}
 	m.folder = folder
@@ -207,7 +206,7 @@ func (m *measured) out(place int) string { return filepath.Join(m.dir, fmt.Sprin
 // said.
 func (m *measured) build(out string) (cost, int64, string) {
 	m.t.Helper()
-	cmd := exec.Command(m.program, "build", m.folder, "--out", out)
+	cmd := exec.Command(m.program, "build", m.folder, "--out", out, "--on", "2199-12-30")
 	var said, errs strings.Builder
 	cmd.Stdout, cmd.Stderr = &said, &errs
 	took, err := command(cmd)

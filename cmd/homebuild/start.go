@@ -51,6 +51,7 @@ func runStart(s *streams, folder string, draft school.Draft, yes bool) error {
 	if err := missing(draft); err != nil && !asked && !yes {
 		return err
 	}
+	draft.Today = s.today
 	proposed := s.proposed(folder, draft)
 	if asked && draft.Name == "" {
 		proposed.Name = "School" // until it is asked for
@@ -99,7 +100,7 @@ func (s *streams) proposed(folder string, d school.Draft) school.Draft {
 		d.Languages = []string{i18n.SourceTag}
 	}
 	if d.Week.Date == "" {
-		d.Week.Date = school.MondayFrom(s.today())
+		d.Week.Date = school.MondayFrom(s.today)
 	}
 	if d.Week.Target == "" {
 		d.Week.Target = school.FirstTarget
@@ -186,7 +187,7 @@ func (s *streams) started(folder string, files []output.File, target string) {
 	about := []string{"the settings of the year", "the first week: " + target, "how to go on, week by week"}
 	s.say("%q is ready:", filepath.ToSlash(folder))
 	for i, f := range files {
-		s.say("  %-20s  %s", f.Path, about[i])
+		s.say("  %-21s  %s", f.Path, about[i])
 	}
 	s.say("next: homebuild preview%s", argument(folder))
 	s.say("then open %s in a text editor, change your note and save: the page follows", path.Join(filepath.ToSlash(folder), files[1].Path))

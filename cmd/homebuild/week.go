@@ -16,12 +16,17 @@ import (
 	"homebuild/internal/problem"
 	"homebuild/internal/school"
 	"homebuild/internal/strategy"
+	"homebuild/internal/week"
 )
 
 func newWeekCmd(s *streams) *cobra.Command {
 	var wishes school.Wishes
 	var yes bool
+	var old string
 	cmd := s.schoolCommand("week [folder]", "begin the file of the next week", noExample, func(_ *cobra.Command, from *folder) error {
+		if old != "" {
+			return renewWeeks(s, from, old)
+		}
 		return runWeek(s, from, wishes, s.person && !yes)
 	})
 	flags := cmd.Flags()
@@ -29,11 +34,38 @@ func newWeekCmd(s *streams) *cobra.Command {
 	flags.StringVar(&wishes.Target, "target", "", "what it is about, a `word` of \"homebuild targets\"")
 	flags.StringVar(&wishes.Focus, "focus", "", "the way of working that the class practises, or \"none\"")
 	flags.StringVar(&wishes.Picture, "picture", "", "how the class draws, or \"none\"")
+	flags.StringVar(&old, "from", "", "turn a `file` of the older form, weeks/2026-09-14.md, into the form of today; \"weeks\" for all")
+	flags.BoolVar(&wishes.OddDate, "anyway", false, "take a date that looks like a slip")
 	flags.BoolVar(&yes, "yes", false, "ask nothing")
 	proposes(cmd, "target", targetWords)
 	proposes(cmd, "focus", focusWords)
 	proposes(cmd, "picture", pictureWords)
 	return cmd
+}
+
+// renewWeeks turns weeks of the older form into the form of today. What they were
+// made from stays for its owner to take away.
+func renewWeeks(s *streams, from *folder, old string) error {
+	name := filepath.ToSlash(old)
+	if inside, err := filepath.Rel(from.path, old); err == nil && filepath.IsLocal(inside) {
+		name = filepath.ToSlash(inside)
+	}
+	renewed, wrong := from.Renew(name)
+	switch {
+	case wrong != nil && wrong.File != "":
+		return diag.Problems{*wrong}
+	case wrong != nil:
+		return refused(wrong)
+	}
+	files := each(renewed, func(r week.Renewed) output.File { return output.Text(week.Path(r.Date), r.Text) })
+	if err := s.create(from.path, files, "this week is there already", "take the older file away, if nothing in it is missing from the new one"); err != nil {
+		return err
+	}
+	for i, r := range renewed {
+		s.say("%s is new, made from %s", path.Join(filepath.ToSlash(from.path), files[i].Path), strings.Join(r.From, " and "))
+	}
+	s.say("next: take the older files away, all that end in .md")
+	return nil
 }
 
 // runWeek chooses, asks and writes.
@@ -42,17 +74,17 @@ func runWeek(s *streams, from *folder, wishes school.Wishes, ask bool) error {
 	if len(problems) > 0 {
 		return problems
 	}
-	proposal, wrong := year.Propose(s.today(), wishes)
+	proposal, wrong := year.Propose(wishes)
 	if wrong == nil && ask {
 		given := wishes
 		if err := s.askWeek(year, proposal, given, &wishes); err != nil {
 			return err
 		}
-		if proposal, wrong = year.Propose(s.today(), wishes); wrong == nil {
+		if proposal, wrong = year.Propose(wishes); wrong == nil {
 			if err := s.askWays(proposal, given, &wishes); err != nil {
 				return err
 			}
-			proposal, wrong = year.Propose(s.today(), wishes)
+			proposal, wrong = year.Propose(wishes)
 		}
 	}
 	if wrong != nil {

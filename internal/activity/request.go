@@ -21,6 +21,7 @@ type Request struct {
 	// Bears reports whether a story can be told with a problem's amounts; nil
 	// for stories that bear everything. It is the same for all weeks of a year.
 	Bears func(problem.Problem) bool
+	Kept  []Kept  // as families had them, the worked one first; empty: they are chosen
 	Given []Given // problems of the teacher's own stories: they come first
 }
 
@@ -28,6 +29,12 @@ type Request struct {
 type Given struct {
 	Problem     problem.Problem
 	ExtraNumber int // a number that the story has and does not need; 0 for none
+}
+
+// Kept is a problem that stays as it was chosen.
+type Kept struct {
+	Problem problem.Problem
+	Returns *Target // of the earlier week whose skill it brought back; nil for its own week's
 }
 
 // Activity is one story problem with all that helps to solve it.
@@ -39,8 +46,9 @@ type Activity struct {
 	HasEstimate bool // whether an estimate helps here; else the part-whole test does
 	Picture     picture.Kind
 	Grade       problem.Grade
-	Given       bool // of a story that the teacher wrote
-	Returns     bool // of a skill that an earlier week was about, brought back on purpose
+	Given       bool   // of a story that the teacher wrote
+	Returns     bool   // of a skill that an earlier week was about, brought back on purpose
+	Of          string // the id of the target that it is of: the week's, or that earlier one's
 
 	within int             // the range of its target
 	focus  strategy.Name   // the week's strategy; 0 for none

@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"slices"
 	"strings"
+
+	"homebuild/internal/picture"
 )
 
 // warnings tells the teacher which wishes of a week could not be met.
@@ -25,12 +27,8 @@ func warnings(plan WeekPlan, chosen []choice, extraMissing bool) []Warning {
 			Hint: "strategies that suit this target are: " + names(r.Target.Strategies),
 		})
 	}
-	if r.Picture.Valid() && !slices.Contains(r.Target.Pictures, r.Picture) {
-		out = append(out, Warning{
-			Setting: "picture", Count: len(plan.All()),
-			Text: fmt.Sprintf("%s does not suit %s", r.Picture, r.Target.ID),
-			Hint: "pictures that suit this target are: " + names(r.Target.Pictures),
-		})
+	if w, ok := undrawn(plan); ok {
+		out = append(out, w)
 	}
 	if extraMissing {
 		out = append(out, Warning{
@@ -40,6 +38,37 @@ func warnings(plan WeekPlan, chosen []choice, extraMissing bool) []Warning {
 		})
 	}
 	return out
+}
+
+// undrawn tells of the stories of a week that its picture cannot show: they have
+// bars instead.
+func undrawn(plan WeekPlan) (Warning, bool) {
+	r := plan.Request
+	if !r.Picture.Valid() {
+		return Warning{}, false
+	}
+	var kinds []string
+	n := 0
+	for _, a := range plan.All() {
+		if !picture.Fits(r.Picture, a.Problem) {
+			n++
+			kinds = append(kinds, a.Problem.Kind().String())
+		}
+	}
+	slices.Sort(kinds)
+	return Warning{
+		Setting: "picture", Count: n,
+		Text: fmt.Sprintf("%s does not show %d of the %d stories (%s): they have a %s",
+			r.Picture, n, len(plan.All()), strings.Join(slices.Compact(kinds), ", "), picture.BarModel),
+		Hint: "that is as it should be; pictures that show all of these stories are: " + names(showing(plan.All())),
+	}, n > 0
+}
+
+// showing lists the kinds of picture that can show all of some activities.
+func showing(all []Activity) []picture.Kind {
+	return slices.DeleteFunc(picture.Kinds(), func(kind picture.Kind) bool {
+		return slices.ContainsFunc(all, func(a Activity) bool { return !picture.Fits(kind, a.Problem) })
+	})
 }
 
 func count(chosen []choice, is func(choice) bool) int {

@@ -39,10 +39,13 @@ func (p *planner) week(r Request) WeekPlan {
 	m := p.memory
 	m.week++
 	plan := WeekPlan{Request: r}
-	// The teacher's own come first, and the others fill up. They are those that
-	// the week would have anyway: a story of her own reshuffles nothing.
-	kinds := p.kindsFor(r, r.Stories+1)
-	kinds = kinds[:max(1, len(kinds)-len(r.Given))]
+	var kinds []problem.Kind
+	if len(r.Kept) == 0 {
+		// The teacher's own come first, and the others fill up. They are those that
+		// the week would have anyway: a story of her own reshuffles nothing.
+		kinds = p.kindsFor(r, r.Stories+1)
+		kinds = kinds[:max(1, len(kinds)-len(r.Given))]
+	}
 	for _, given := range r.Given {
 		m.meet(given.Problem)
 		a := newActivity(given.Problem, r)
@@ -63,10 +66,13 @@ func (p *planner) week(r Request) WeekPlan {
 		}
 		plan.Stories = append(plan.Stories, a)
 	}
+	p.keep(r, &plan)
 	m.targets[r.Target.ID]++
-	ours := plan.Stories[len(r.Given):]
-	arrange(ours)
-	extra := len(ours) == 0 || r.Extra && wantExtra(r, ours)
+	extra := true // where it is not wished for, and where it is kept
+	if ours := plan.Stories[len(r.Given):]; len(r.Kept) == 0 {
+		arrange(ours)
+		extra = len(ours) == 0 || r.Extra && wantExtra(r, ours)
+	}
 	plan.Worked.estimate()
 	for i := range plan.Stories {
 		plan.Stories[i].estimate()
@@ -90,10 +96,7 @@ func (p *planner) pick(r Request, kind problem.Kind, place int, mayReturn bool) 
 	c := choice{of: r}
 	if r.Review && mayReturn {
 		if s, earlier, ok := p.memory.due(); ok {
-			kind, c.of.Target, c.of.Focus, c.returns = s.kind, earlier, 0, true
-			if !slices.Contains(earlier.Pictures, r.Picture) {
-				c.of.Picture = 0
-			}
+			kind, c.of, c.returns = s.kind, r.returning(earlier), true
 		}
 	}
 	best, rank, ok := p.choose(c.of, kind, place)
@@ -113,7 +116,7 @@ const soon = 1
 func newActivity(p problem.Problem, r Request) Activity {
 	return Activity{
 		Problem: p, Grade: r.Target.Grade, Picture: r.picture(),
-		within: r.Target.Within, focus: r.Focus, good: r.Target.Strategies,
+		Of: r.Target.ID, within: r.Target.Within, focus: r.Focus, good: r.Target.Strategies,
 	}
 }
 

@@ -77,7 +77,7 @@ func school(t *testing.T, files map[string]string, second string) site.Input {
 const (
 	oneLanguage = "name = \"Pebble Lane School\"\nlanguages = [\"en\"]\n"
 	bothOfThem  = "name = \"Pebble Lane School\"\nlanguages = [\"en\", \"fr\"]\n"
-	weekOne     = "+++\ntarget = \"add-within-20\"\n+++\nDear families, ask why.\n"
+	weekOne     = "# ours\ntarget = \"add-within-20\"\n[note]\nen = \"Dear families, ask why.\"\n"
 )
 
 // checked checks a school and gives its findings, one a line.
@@ -99,7 +99,7 @@ func checked(t *testing.T, in site.Input) (Report, string) {
 }
 
 func TestNothingToSay(t *testing.T) {
-	r, got := checked(t, school(t, map[string]string{"site.toml": oneLanguage, "weeks/2026-09-14.md": weekOne}, ""))
+	r, got := checked(t, school(t, map[string]string{"site.toml": oneLanguage, "weeks/2026-09-14.toml": weekOne}, ""))
 	if got != "" {
 		t.Errorf("want no finding, got\n%s", got)
 	}
@@ -120,19 +120,19 @@ func TestFindings(t *testing.T) {
 		want   []string
 		why    string
 	}{
-		{"a wish that cannot be met", map[string]string{"site.toml": oneLanguage, "weeks/2026-09-14.md": "+++\ntarget = \"subtract-within-20\"\nfocus = \"make-ten\"\n+++\nAsk why.\n"}, "",
-			[]string{"plan: weeks/2026-09-14.md:3: make-ten does not help"}, "the teacher learns of it before families do"},
-		{"no note at all", map[string]string{"site.toml": oneLanguage, "weeks/2026-09-14.md": "+++\ntarget = \"add-within-20\"\n+++\n"}, "",
+		{"a wish that cannot be met", map[string]string{"site.toml": oneLanguage, "weeks/2026-09-14.toml": "# ours\ntarget = \"subtract-within-20\"\nfocus = \"make-ten\"\n[note]\nen = \"Ask why.\"\n"}, "",
+			[]string{"plan: weeks/2026-09-14.toml:3: make-ten does not help"}, "the teacher learns of it before families do"},
+		{"no note at all", map[string]string{"site.toml": oneLanguage, "weeks/2026-09-14.toml": "# ours\ntarget = \"add-within-20\"\n"}, "",
 			[]string{"notes: weeks: no note to families for 2026-09-14"}, "it may have been forgotten"},
-		{"a long sentence in a note", map[string]string{"site.toml": oneLanguage, "weeks/2026-09-14.md": "+++\ntarget = \"add-within-20\"\n+++\nDear families,\n\nThis week we look at *two* numbers and we put the one with the other until we have ten.\n"}, "",
-			[]string{`notes: weeks/2026-09-14.md: in the note, a sentence has 19 words, 15 are enough: "This week we look at two`}, "parents read it at the end of a day"},
-		{"a note in one language", map[string]string{"site.toml": bothOfThem, "weeks/2026-09-14.md": weekOne}, string(french),
-			[]string{"notes: weeks: no note in French for 2026-09-14; the page shows the one in English", "write it into weeks/2026-09-14.fr.md, the words alone"}, "some families cannot read it"},
-		{"a copied week", map[string]string{"site.toml": oneLanguage, "weeks/2026-09-14.md": weekOne, "weeks/2026-09-21.md": weekOne}, "",
-			[]string{"notes: weeks/2026-09-21.md: the note in English is that of 2026-09-14, word for word"}, "the note was forgotten"},
-		{"a week on a Tuesday", map[string]string{"site.toml": oneLanguage, "weeks/2026-09-14.md": weekOne, "weeks/2026-09-22.md": weekOne, "weeks/2026-09-28.md": weekOne}, "",
-			[]string{"plan: weeks/2026-09-22.md: 2026-09-22 is a Tuesday, and the week before begins on a Monday"}, "the date is a slip"},
-		{"a note in both", map[string]string{"site.toml": bothOfThem, "weeks/2026-09-14.md": weekOne, "weeks/2026-09-14.fr.md": "Demandez pourquoi.\n"}, string(french),
+		{"a long sentence in a note", map[string]string{"site.toml": oneLanguage, "weeks/2026-09-14.toml": "# ours\ntarget = \"add-within-20\"\n[note]\nen = \"\"\"\nDear families,\n\nThis week we look at *two* numbers and we put the one with the other until we have ten.\n\"\"\"\n"}, "",
+			[]string{`notes: weeks/2026-09-14.toml:4: in the note, a sentence has 19 words, 15 are enough: "This week we look at two`}, "parents read it at the end of a day"},
+		{"a note in one language", map[string]string{"site.toml": bothOfThem, "weeks/2026-09-14.toml": weekOne}, string(french),
+			[]string{"notes: weeks: no note in French for 2026-09-14; the page shows another one, and says in which language", "write it into weeks/2026-09-14.toml, below [note]: fr = "}, "some families cannot read it"},
+		{"a copied week", map[string]string{"site.toml": oneLanguage, "weeks/2026-09-14.toml": weekOne, "weeks/2026-09-21.toml": weekOne}, "",
+			[]string{"notes: weeks/2026-09-21.toml: the note in English is that of 2026-09-14, word for word"}, "the note was forgotten"},
+		{"a week on a Tuesday", map[string]string{"site.toml": oneLanguage, "weeks/2026-09-14.toml": weekOne, "weeks/2026-09-22.toml": weekOne, "weeks/2026-09-28.toml": weekOne}, "",
+			[]string{"plan: weeks/2026-09-22.toml: 2026-09-22 is a Tuesday, and the week before begins on a Monday"}, "the date is a slip"},
+		{"a note in both", map[string]string{"site.toml": bothOfThem, "weeks/2026-09-14.toml": weekOne + "fr = \"Demandez pourquoi.\"\n"}, string(french),
 			[]string{"languages: site.toml: no fluent reader has signed the words of fr"}, "a draft stays a draft"},
 	}
 	for _, test := range tests {
@@ -151,14 +151,14 @@ func TestFindings(t *testing.T) {
 // countries begin theirs on a Sunday.
 func TestWeeksFromSunday(t *testing.T) {
 	other := strings.Replace(weekOne, "why", "how", 1)
-	if _, got := checked(t, school(t, map[string]string{"site.toml": oneLanguage, "weeks/2026-09-13.md": weekOne, "weeks/2026-09-20.md": other}, "")); got != "" {
+	if _, got := checked(t, school(t, map[string]string{"site.toml": oneLanguage, "weeks/2026-09-13.toml": weekOne, "weeks/2026-09-20.toml": other}, "")); got != "" {
 		t.Errorf("want no finding, got\n%s", got)
 	}
 }
 
 // Each page that is too heavy is told at its week, and each week as a whole.
 func TestWeight(t *testing.T) {
-	in := school(t, map[string]string{"site.toml": oneLanguage, "weeks/2026-09-14.md": "+++\nstories = 4\ntarget = \"add-within-20\"\n+++\nAsk why.\n"}, "")
+	in := school(t, map[string]string{"site.toml": oneLanguage, "weeks/2026-09-14.toml": "# ours\nstories = 4\ntarget = \"add-within-20\"\n[note]\nen = \"Ask why.\"\n"}, "")
 	page := func(name string, n int) weighed { return weighed{Weighed: Weighed{name, n}} }
 	pages := []weighed{
 		page("en/2026-09-14.html", weight.Page+1), page("en/2026-09-14-try.html", weight.Page), page("en/2026-09-14-story.html", 20_000),
@@ -171,10 +171,10 @@ func TestWeight(t *testing.T) {
 		got = append(got, p.String())
 	}
 	want := []string{
-		"weeks/2026-09-14.md:2: the page en/2026-09-14.html has 14001 bytes, compressed; it opens at once up to 14000",
-		"weeks/2026-09-14.md:2: the page en/2026-09-14-story.html has 20000 bytes, compressed; it opens at once up to 14000",
+		"weeks/2026-09-14.toml:2: the page en/2026-09-14.html has 14001 bytes, compressed; it opens at once up to 14000",
+		"weeks/2026-09-14.toml:2: the page en/2026-09-14-story.html has 20000 bytes, compressed; it opens at once up to 14000",
 		"the page en/check/7.html has 14500 bytes, compressed; it opens at once up to 14000",
-		"weeks/2026-09-14.md:2: the week in en has 60001 bytes, compressed; it should stay within 60000",
+		"weeks/2026-09-14.toml:2: the week in en has 60001 bytes, compressed; it should stay within 60000",
 	}
 	if diff := cmp.Diff(want, got); diff != "" {
 		t.Errorf("weights mismatch (-want +got):\n%s", diff)
@@ -184,7 +184,7 @@ func TestWeight(t *testing.T) {
 // What is published is held against the files as they are now, and worked out
 // again.
 func TestPublished(t *testing.T) {
-	in := school(t, map[string]string{"site.toml": oneLanguage, "weeks/2026-09-14.md": weekOne}, "")
+	in := school(t, map[string]string{"site.toml": oneLanguage, "weeks/2026-09-14.toml": weekOne}, "")
 	files, _, problems := site.Assemble(in)
 	if len(problems) > 0 {
 		t.Fatal(problems)
@@ -242,7 +242,7 @@ func TestHeldBack(t *testing.T) {
 	if second == string(french) {
 		t.Skip("the language file has no block to leave out")
 	}
-	files := map[string]string{"site.toml": bothOfThem, "weeks/2026-09-14.md": weekOne, "weeks/2026-09-14.fr.md": "Demandez pourquoi.\n"}
+	files := map[string]string{"site.toml": bothOfThem, "weeks/2026-09-14.toml": weekOne + "fr = \"Demandez pourquoi.\"\n"}
 	_, got := checked(t, school(t, files, second))
 	if want := "languages: site.toml: fr leaves out things to count: shell; so no language of this site uses them"; !strings.Contains(got, want) {
 		t.Errorf("want %q, got\n%s", want, got)

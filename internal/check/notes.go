@@ -2,33 +2,32 @@ package check
 
 import (
 	"fmt"
-	"path"
 	"slices"
 
 	"homebuild/internal/diag"
 	"homebuild/internal/week"
 )
 
-// notes finds weeks without a note, and notes that a language shows in the
-// class's language, for want of its own.
+// notes finds weeks without a note, and notes that a language shows in another,
+// for want of its own.
 func notes(s subject) []Finding {
 	var out []Finding
 	var none []string
 	without := map[string][]string{}
 	for _, w := range s.in.Site.Weeks {
-		if len(w.Notes) == 0 {
+		if !w.HasNote {
 			none = append(none, w.Date)
-			continue
 		}
 		for _, tag := range s.in.Site.Languages {
-			if w.Notes[tag] == "" {
+			if len(w.Notes) > 0 && w.Notes[tag] == "" {
 				without[tag] = append(without[tag], w.Date)
 			}
 		}
 	}
 	if len(none) > 0 {
 		out = append(out, Finding{About: Notes, Problem: diag.Problem{
-			File: week.Folder, Text: "no note to families for " + some(newestFirst(none)), Hint: "write it below the second +++ line of the week",
+			File: week.Folder, Text: "no note to families for " + some(newestFirst(none)) + "; they read a greeting of ours, in their language",
+			Hint: "write yours into the week, below a line [note]",
 		}})
 	}
 	for _, tag := range s.in.Site.Languages {
@@ -36,14 +35,12 @@ func notes(s subject) []Finding {
 		if len(dates) == 0 {
 			continue
 		}
-		newest := dates[len(dates)-1]
 		p := diag.Problem{
-			File: week.Folder, Text: fmt.Sprintf("no note in %s for %s; the page shows the one in %s", week.LanguageName(tag), some(newestFirst(dates)), week.LanguageName(s.in.Site.School)),
-			Hint: fmt.Sprintf("write it into %s, the words alone, without settings", path.Join(week.Folder, newest+"."+tag+".md")),
+			File: week.Folder, Text: fmt.Sprintf("no note in %s for %s; the page shows another one, and says in which language", week.LanguageName(tag), some(newestFirst(dates))),
+			Hint: fmt.Sprintf("write it into %s, below [note]: %s = \"...\"", week.Path(dates[len(dates)-1]), tag),
 		}
 		if tag == s.in.Site.School {
 			p.Text = fmt.Sprintf("no note in %s, the class's own language, for %s", week.LanguageName(tag), some(newestFirst(dates)))
-			p.Hint = "write it below the second +++ line of the week"
 		}
 		out = append(out, Finding{About: Notes, Problem: p})
 	}

@@ -1,13 +1,10 @@
 package check
 
 import (
-	"path"
 	"strings"
 
-	"homebuild/internal/diag"
 	"homebuild/internal/readability"
 	"homebuild/internal/site"
-	"homebuild/internal/week"
 )
 
 // ReadingLevel is how hard the pages of one language are to read: the words to
@@ -41,14 +38,9 @@ func hardNotes(s subject) []Finding {
 			if note == "" || !readability.Known(tag) {
 				continue
 			}
-			file := path.Join(week.Folder, w.Date+"."+tag+".md")
-			if tag == s.in.Site.School {
-				file = path.Join(week.Folder, w.Date+".md")
-			}
 			for _, m := range readability.Texts(tag, paragraphs(note)).Misses {
-				out = append(out, Finding{About: Notes, Problem: diag.Problem{
-					File: file, Text: "in the note, " + m.Why, Hint: "families read it on a phone, at the end of a day: shorter sentences and everyday words help",
-				}})
+				out = append(out, Finding{About: Notes, Problem: w.Problem("note."+tag, "in the note, "+m.Why,
+					"families read it on a phone, at the end of a day: shorter sentences and everyday words help")})
 			}
 		}
 	}

@@ -53,7 +53,7 @@ func (f fixture) views() map[string]View {
 		"invent.html": &Invent{WeekPage: f.week("es/2026-09-14-story.html"),
 			Characters: cardsOf(cards.Characters()), Settings: cardsOf(cards.Settings()),
 			Story:  []phrase.Line{line("blank", phrase.Blank("Blank", "")), line("how-many")},
-			Answer: f.story().AnswerFrame, Op: problem.Plus, Strip: f.numbers("check/")},
+			Answer: f.story().AnswerFrame, Strip: f.numbers("check/")},
 		"print.html": &Print{WeekPage: f.week("es/2026-09-14-print.html"),
 			Words: []phrase.Line{line("strategy"), line("picture")}, Class: f.class, Worked: f.story(),
 			Stories: []story.Story{f.story(), f.story()}, Answers: true,
@@ -61,6 +61,7 @@ func (f fixture) views() map[string]View {
 			WeekURL: "https://example.org/room12/2026-09-14.html"},
 		"check-index.html": &CheckIndex{Layout: f.layout("es/check/index.html", "../index.html"), Numbers: f.numbers("")},
 		"check.html":       f.check(),
+		"check-week.html":  f.weekCheck(),
 		"index.html": &Index{Layout: f.layout("es/index.html", ""), Check: "check/index.html",
 			Weeks: []WeekLink{{week, line("target"), "a.html"}, {"2026-09-07", line("target"), "b.html"}}},
 		"weekly.html": &Weekly{Layout: f.layout("2026-09-14.html", "index.html"), Week: week, Target: line("target"), Languages: f.versions},
@@ -184,6 +185,17 @@ func (f fixture) numbers(folder string) []Number {
 		all = append(all, Number{N: n, Href: id(folder, n, ".html")})
 	}
 	return all
+}
+
+func (f fixture) weekCheck() *WeekCheck {
+	c := &WeekCheck{WeekPage: f.week("es/check/2026-09-14.html"), Numbers: []int{8, 39, 45}, Small: "index.html"}
+	for _, two := range [][2]int{{39, 8}, {45, 8}, {45, 39}} {
+		sum := problem.Equal(problem.Sum(two[0], two[1]), problem.Number(two[0]+two[1]))
+		c.Pairs = append(c.Pairs, WeekPair{First: two[0], Second: two[1], Results: []CheckResult{
+			{Equation: sum, Picture: f.bar(picture.Solved), Way: f.way(), Sense: f.sense()[:1]},
+		}})
+	}
+	return c
 }
 
 func (f fixture) check() *Check {

@@ -87,9 +87,9 @@ func FuzzThemeCSS(f *testing.F) {
 	})
 }
 
-// Whatever a theme.toml holds, it is refused or gives colours alone.
+// Whatever a colours.toml holds, it is refused or gives colours alone.
 func FuzzThemeColours(f *testing.F) {
-	toml := readTheme(f, "paper/theme.toml")
+	toml := readTheme(f, "paper/colours.toml")
 	for _, text := range []string{
 		toml, "", "name = 1", strings.Replace(toml, "#f4ecdd", "red;}</style>", 1), strings.Replace(toml, "#f4ecdd", "#f4ecd;", 1),
 		strings.Replace(toml, "[light]", "[light]\nx = \"#000000\"", 1), toml + "[light]\n", "\xff",
@@ -103,7 +103,7 @@ func FuzzThemeColours(f *testing.F) {
 		}
 	}
 	f.Fuzz(func(t *testing.T, text string) {
-		theme, err := ReadTheme(base, fstest.MapFS{"theme.toml": {Data: []byte(text)}})
+		theme, err := ReadTheme(base, fstest.MapFS{"colours.toml": {Data: []byte(text)}})
 		if err != nil {
 			return
 		}

@@ -2,7 +2,6 @@ package page
 
 import (
 	"homebuild/internal/phrase"
-	"homebuild/internal/problem"
 )
 
 // Invent is the page where a child makes up a story: a character, a setting,
@@ -13,7 +12,6 @@ type Invent struct {
 	Settings   []Card
 	Story      []phrase.Line // the story with blanks, a sentence each
 	Answer     phrase.Line   // the answer frame
-	Op         problem.Op    // of the blank equation
 	Strip      []Number      // the numbers to choose from; links go to the check pages
 }
 

@@ -32,3 +32,7 @@ type WarmUp struct {
 var learnKind = &kind{"learn", []string{"base.css", "tiles.css", "signs.css", pictureCSS, "cards.css", "learn.css", walkCSS}}
 
 func minutes(n int) phrase.Line { return phrase.Say("learn.minutes", phrase.Number("Minutes", n)) }
+
+func noteLanguage(n *Note) phrase.Line {
+	return phrase.Say("learn.note.language", phrase.Text("Language", n.Name))
+}

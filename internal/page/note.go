@@ -17,6 +17,7 @@ import (
 type Note struct {
 	Markdown    string
 	Tag         string // its language
+	Name        string // what that language calls itself
 	RightToLeft bool
 }
 

@@ -5,7 +5,6 @@ import (
 
 	"homebuild/internal/i18n"
 	"homebuild/internal/phrase"
-	"homebuild/internal/problem"
 	"homebuild/internal/story"
 )
 
@@ -77,18 +76,4 @@ func letters(text string) int {
 		n++
 	}
 	return n
-}
-
-// signs are those of the equation to write: with three numbers the story's
-// own, with two those of the calculation that finds the answer.
-func signs(p problem.Problem) []problem.Op {
-	side := p.Equation().Sides()[0]
-	if len(side) < 3 {
-		return []problem.Op{p.Calculation().Op}
-	}
-	var out []problem.Op
-	for _, term := range side[1:] {
-		out = append(out, term.Op)
-	}
-	return out
 }

@@ -442,7 +442,7 @@ func (s *state) printStory(t story.Story, together bool) templ.Component {
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}
-		templ_7745c5c3_Err = blankEquation(signs(t.Problem)).Render(ctx, templ_7745c5c3_Buffer)
+		templ_7745c5c3_Err = blankEquation(equationSlots(t.Problem.Equation())).Render(ctx, templ_7745c5c3_Buffer)
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}

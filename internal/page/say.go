@@ -121,5 +121,9 @@ func (m *markup) equation(turned bool, text string) {
 	if strings.Count(text, " = ") > 1 { // a long chain goes on to the next line before a "="
 		text = "<span>" + strings.ReplaceAll(text, " = ", "</span> <span>= ") + "</span>"
 	}
+	if strings.Count(text, "?") == 2 { // two numbers that may differ: gaps of two shapes, as in the picture
+		first, rest, _ := strings.Cut(text, "?")
+		text = first + "<span class=ask>?</span>" + strings.Replace(rest, "?", "<span class=\"ask round\">?</span>", 1)
+	}
 	m.write("<bdi class=eq dir=", dir(turned), ">", text, "</bdi>")
 }

@@ -27,8 +27,8 @@ func (s *state) symbols(scenes ...Scene) templ.Component {
 	var ids []string
 	for _, x := range scenes {
 		for _, id := range x.drawings() {
-			if !slices.Contains(ids, id) {
-				ids = append(ids, id)
+			if !slices.Contains(s.drawn, id) {
+				ids, s.drawn = append(ids, id), append(s.drawn, id)
 			}
 		}
 	}

@@ -28,7 +28,7 @@ type Theme struct {
 	deck     deck
 }
 
-// colours are the names that a theme.toml gives a value, in the order in
+// colours are the names that a colours.toml gives a value, in the order in
 // which they are written to the page.
 var colours = []string{
 	"paper", "sheet", "ink", "soft", "line",
@@ -36,15 +36,15 @@ var colours = []string{
 }
 
 // ReadTheme reads a theme: base is the shared layout, theme the folder with
-// theme.toml and, if it wishes, theme.css. Files may come from strangers: CSS
+// colours.toml and, if it wishes, theme.css. Files may come from strangers: CSS
 // that could leave the <style> element or ask for a file is refused. The error
 // is diag.Problems, whose files are named as in the folder.
 func ReadTheme(base, theme fs.FS) (*Theme, error) {
-	text, problem := textfile.Read(theme, "theme.toml")
+	text, problem := textfile.Read(theme, "colours.toml")
 	if problem != nil {
 		return nil, diag.Problems{*problem}
 	}
-	file := tomlfile.Parse("theme.toml", text, 1)
+	file := tomlfile.Parse("colours.toml", text, 1)
 	file.Example = `settings look like ink = "#1f5c85"`
 	s := file.Section()
 	t := &Theme{Name: s.Word("name"), Light: palette(s, "light"), Dark: palette(s, "dark"), styles: map[*kind]style{}}
@@ -53,7 +53,7 @@ func ReadTheme(base, theme fs.FS) (*Theme, error) {
 	}
 	start := ":root{" + properties(t.Light) + "}@media screen and (prefers-color-scheme:dark){:root{" + properties(t.Dark) + "}}"
 	for _, k := range kinds {
-		if t.styles[k], problem = join(start, base, theme, k.css); problem != nil {
+		if t.styles[k], problem = join(start, base, theme, k); problem != nil {
 			return nil, diag.Problems{*problem}
 		}
 	}
@@ -113,10 +113,10 @@ func hex(s string) bool {
 }
 
 // join puts the CSS of one kind of page together.
-func join(start string, base, theme fs.FS, files []string) (style, *diag.Problem) {
+func join(start string, base, theme fs.FS, k *kind) (style, *diag.Problem) {
 	var b strings.Builder
 	b.WriteString(start)
-	for _, name := range files {
+	for _, name := range k.css {
 		if css := made(name); css != "" {
 			b.WriteString(css)
 			continue
@@ -124,6 +124,12 @@ func join(start string, base, theme fs.FS, files []string) (style, *diag.Problem
 		css, problem := readCSS(base, name)
 		if problem != nil {
 			return style{}, problem
+		}
+		if class := scoped[name]; class != "" && k == wholeKind {
+			var err error
+			if css, err = scope(css, class); err != nil {
+				return style{}, &diag.Problem{File: name, Text: err.Error()}
+			}
 		}
 		b.WriteString(css)
 	}

@@ -110,7 +110,7 @@ func measure(t *testing.T, name string, c map[string]string) {
 }
 
 func TestReadThemeRefuses(t *testing.T) {
-	good, err := fs.ReadFile(themes.Files, "paper/theme.toml")
+	good, err := fs.ReadFile(themes.Files, "paper/colours.toml")
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -123,15 +123,15 @@ func TestReadThemeRefuses(t *testing.T) {
 		{"import", "", `@IMPORT "x.css";`, "@IMPORT", "in any case"},
 		{"font", "", "@font-face { }", "@font-face", "no font is fetched"},
 		{"escape", "", `p { background: u\72l(x) }`, `"\\"`, "an escape could spell url("},
-		{"colour that is code", strings.Replace(string(good), "#f4ecdd", "red;} p{", 1), "", "theme.toml:16: light.paper is \"red;} p{\"", "a value goes into the page as it stands"},
+		{"colour that is code", strings.Replace(string(good), "#f4ecdd", "red;} p{", 1), "", "colours.toml:16: light.paper is \"red;} p{\"", "a value goes into the page as it stands"},
 		{"colour missing", strings.Replace(string(good), "\nink ", "\n#ink ", 1), "", "[light] has no ink", "a look without ink shows nothing"},
-		{"colour of nobody", string(good) + "\nsky = \"#000000\"\n", "", "theme.toml:41: \"sky\" is not a setting of the colours of [dark]", "a slip would go unseen"},
-		{"table of nobody", string(good) + "\n[night]\n", "", "theme.toml:41: \"night\" is not a setting", "a slip would go unseen"},
+		{"colour of nobody", string(good) + "\nsky = \"#000000\"\n", "", "colours.toml:41: \"sky\" is not a setting of the colours of [dark]", "a slip would go unseen"},
+		{"table of nobody", string(good) + "\n[night]\n", "", "colours.toml:41: \"night\" is not a setting", "a slip would go unseen"},
 	}
 	for _, tt := range tests {
-		files := fstest.MapFS{"theme.toml": {Data: good}, "theme.css": {Data: []byte(tt.css)}}
+		files := fstest.MapFS{"colours.toml": {Data: good}, "theme.css": {Data: []byte(tt.css)}}
 		if tt.toml != "" {
-			files["theme.toml"] = &fstest.MapFile{Data: []byte(tt.toml)}
+			files["colours.toml"] = &fstest.MapFile{Data: []byte(tt.toml)}
 		}
 		_, err := ReadTheme(folder(t, "base"), files)
 		if _, ok := err.(diag.Problems); !ok || !strings.Contains(err.Error(), tt.want) {

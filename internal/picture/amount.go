@@ -20,14 +20,25 @@ const (
 // cannot be read.
 var unread = [...]string{hidden: "picture.hidden", empty: "picture.empty", asked: "picture.asked"}
 
+// gap is the shape around a "?". Two that may stand for different numbers have
+// different shapes.
+type gap uint8
+
+const (
+	noShape gap = iota
+	square
+	round
+)
+
 // amount is a number in a picture.
 type amount struct {
 	n     int
 	state state
+	gap   gap
 }
 
 // given is a known amount.
-func given(n int) amount { return amount{n, known} }
+func given(n int) amount { return amount{n: n, state: known} }
 
 // givens are known amounts.
 func givens(numbers ...int) []amount {
@@ -65,7 +76,11 @@ func joined(parts ...int) amounts {
 
 // grown shows the parts and the whole of a one-step problem at a stage.
 func grown(p problem.Problem, stage Stage) amounts {
-	return shown(p.Fact(), func(q problem.Quantity) state { return stateAt(q, firstTold(p), stage) })
+	s := shown(p.Fact(), func(q problem.Quantity) state { return stateAt(q, firstTold(p), stage) })
+	if s.asksAll() {
+		s.parts[0].gap, s.parts[1].gap = square, round
+	}
+	return s
 }
 
 // firstTold is what a story tells first. One that asks for a part begins with
@@ -96,7 +111,7 @@ func stateAt(q problem.Quantity, first problem.Role, stage Stage) state {
 // shown gives each quantity of a fact its state. A hidden part gets its empty
 // place once the whole and another part are there: the rest can then be seen.
 func shown(fact problem.Fact, state func(problem.Quantity) state) amounts {
-	at := func(q problem.Quantity) amount { return amount{q.Value, state(q)} }
+	at := func(q problem.Quantity) amount { return amount{n: q.Value, state: state(q)} }
 	s := amounts{whole: at(fact.Whole)}
 	for _, q := range fact.Parts {
 		s.parts = append(s.parts, at(q))

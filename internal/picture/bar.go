@@ -59,5 +59,3 @@ func (b bar) Figure() Figure {
 
 // Describe says the parts and the whole.
 func (b bar) Describe() phrase.Line { return b.describe("picture.bar-model") }
-
-func (b bar) inStack() (id string, values []phrase.Value) { return "", b.values() }

@@ -11,16 +11,22 @@ type blocks struct {
 	rows []blockRow
 	// total counts each place of all rows together: 8 tens and 13 ones. The
 	// zero total is not drawn.
-	total problem.Places
-	line  phrase.Line
+	total  problem.Places
+	legend []label // counts what is struck out, and what is left
+	line   phrase.Line
 }
 
 // blockRow is a number drawn in hundreds, tens and ones.
 type blockRow struct {
 	amount
-	class string // part or whole
-	fill  int
+	class string         // part or whole
+	fill  int            // of the part; 0 for the whole
+	shown problem.Places // its blocks; after a trade other ones than its digits say
 	gone  problem.Places // taken away from the end of each place
+}
+
+func rowOf(a amount, class string, fill int) blockRow {
+	return blockRow{amount: a, class: class, fill: fill, shown: problem.PlacesOf(a.n)}
 }
 
 // Blocks shows a calculation place by place: the numbers of a sum with the
@@ -33,42 +39,81 @@ func Blocks(c problem.Calculation) (Picture, bool) {
 	if len(c.Numbers) != 2 {
 		return nil, false
 	}
-	whole, taken := problem.PlacesOf(c.Numbers[0]), problem.PlacesOf(c.Numbers[1])
-	return blocks{
-		rows: []blockRow{{given(c.Numbers[0]), "whole", 1, taken}},
-		line: phrase.Say("picture.base-ten.crossed", phrase.Number("Whole", c.Numbers[0]), phrase.Number("Taken", c.Numbers[1])),
-	}, whole.Covers(taken)
+	b := takenBlocks(given(c.Numbers[0]), given(c.Numbers[1]), amount{n: c.Value(), state: found})
+	return b, b.rows[0].traded() == problem.Places{}
 }
 
 func splitSum(numbers []int) blocks {
 	var b blocks
 	var values []phrase.Value
 	for i, n := range numbers {
-		b.rows = append(b.rows, blockRow{amount: given(n), class: "part", fill: i + 1})
+		b.rows = append(b.rows, rowOf(given(n), "part", i+1))
 		b.total = b.total.Plus(problem.PlacesOf(n))
 		values = append(values, phrase.Number(ordinals[i], n))
 	}
-	id := "picture.base-ten.split"
+	id := "split"
 	if len(numbers) == 3 {
-		id = "picture.base-ten.split-three"
+		id = "split-three"
 	}
-	b.line = phrase.Say(id, append(values, phrase.Expression("Places", expanded(b.total)))...)
-	return b
+	return b.say(id, append(values, phrase.Expression("Places", expanded(b.total)))...)
 }
 
-// blocksOf draws the parts, and the whole below them.
+// takenBlocks strikes out of a whole what is taken. Where a place has too
+// little, the next higher one is traded for it first.
+func takenBlocks(whole, taken, left amount) blocks {
+	row := rowOf(whole, "whole", 1)
+	row.gone = problem.PlacesOf(taken.n)
+	row.shown = row.shown.OpenedFor(row.gone)
+	b := blocks{rows: []blockRow{row}, legend: []label{{taken, cell{1, crossed}}}}
+	if left.drawn() {
+		b.legend = append(b.legend, label{left, cell{fill: 1}})
+	}
+	id := "crossed"
+	if (row.traded() != problem.Places{}) {
+		id = "crossed-traded"
+	}
+	return b.say(id, whole.value("Whole"), taken.value("Taken"), left.value("Left"), phrase.Expression("Places", expanded(row.shown)))
+}
+
+// blocksOf draws what is taken away as struck out, and parts with their whole
+// below them.
 func blocksOf(p problem.Problem, stage Stage) Picture {
 	s := grown(p, stage)
-	b := blocks{line: s.describe("picture.base-ten")}
+	if isTaken(p) && s.parts[0].drawn() {
+		return takenBlocks(s.whole, s.parts[0], s.parts[1])
+	}
+	var b blocks
 	for i, a := range s.parts {
 		if a.drawn() {
-			b.rows = append(b.rows, blockRow{amount: a, class: "part", fill: i + 1})
+			b.rows = append(b.rows, rowOf(a, "part", i+1))
 		}
 	}
 	if s.whole.drawn() {
-		b.rows = append(b.rows, blockRow{amount: s.whole, class: "whole"})
+		b.rows = append(b.rows, rowOf(s.whole, "whole", 0))
 	}
+	line := s.describe("")
+	return b.say(line.ID[1:], line.Values...)
+}
+
+// say describes the drawing: what its blocks are, and what the end of a message
+// id says of them.
+func (b blocks) say(id string, values ...phrase.Value) blocks {
+	key := "picture.blocks.tens"
+	if b.hasHundreds() {
+		key = "picture.blocks.hundreds"
+	}
+	b.line = phrase.Say("picture.blocks."+id, append([]phrase.Value{phrase.Message("Blocks", key)}, values...)...)
 	return b
+}
+
+// hasHundreds reports whether a number is so large that it has hundreds.
+func (b blocks) hasHundreds() bool {
+	for _, r := range b.rows {
+		if r.n >= 100 {
+			return true
+		}
+	}
+	return false
 }
 
 // blockSizes says where each place starts, and how far apart its blocks are.
@@ -76,35 +121,56 @@ type blockSizes struct{ hundreds, tens, ones, stick, dot int }
 
 // sizes leaves room for hundreds where a number has some.
 func (b blocks) sizes() blockSizes {
-	for _, r := range b.rows {
-		if r.n >= 100 {
-			return blockSizes{64, 172, 264, 9, 11}
-		}
+	if b.hasHundreds() {
+		return blockSizes{64, 172, 264, 8, 11}
 	}
 	return blockSizes{0, 72, 222, 15, 18}
 }
 
-const blockHeight = 58 // of a row
+const (
+	blockHeight = 58 // of a row
+	blockFoot   = 36 // of the total, or the legend
+)
 
-// Figure draws the rows, and what each place comes to.
+// traded counts what the row has more, or less, in each place than its digits
+// say.
+func (r blockRow) traded() problem.Places { return r.shown.Minus(problem.PlacesOf(r.n)) }
+
+// height has room for as many lines of sticks and of dots as a trade makes.
+func (r blockRow) height() int {
+	tens := r.shown[problem.TensPlace] / 10
+	if r.shown[problem.OnesPlace] > 9 {
+		tens++ // the place of the one that was opened
+	}
+	sticks, dots := (tens+9)/10, (r.shown[problem.OnesPlace]+4)/5
+	return max(blockHeight, sticks*(blockHeight-12)+8, dots*20+18)
+}
+
+// Figure draws the rows, and what each place comes to or what is struck out.
 func (b blocks) Figure() Figure {
-	height := 6 + blockHeight*len(b.rows)
+	rows := 6
+	for _, r := range b.rows {
+		rows += r.height()
+	}
+	height := rows
 	hasTotal := b.total != problem.Places{}
-	if hasTotal {
-		height += 36
+	if hasTotal || b.legend != nil {
+		height += blockFoot
 	}
 	return Figure{"blocks", height, func(d *Pen) {
 		at := b.sizes()
+		y := 4
 		for i, r := range b.rows {
-			y := 4 + blockHeight*i
 			if i > 0 && r.class == "whole" {
 				d.underline(y - 2)
 			}
 			d.group(r.class, func() { r.paint(d, y, at) })
+			y += r.height()
 		}
 		if hasTotal {
-			d.group("total", func() { b.paintTotal(d, height-36, at) })
+			d.group("total", func() { b.paintTotal(d, rows, at) })
 		}
+		d.legend(rows+blockFoot/2-2, b.legend)
 	}}
 }
 
@@ -113,44 +179,76 @@ func (d *Pen) underline(y int) { d.Line(margin, y, Width-margin, y, "underline")
 
 // paint draws a number and its squares, sticks and dots.
 func (r blockRow) paint(d *Pen, y int, at blockSizes) {
-	d.number(32, y+blockHeight/2-2, r.amount)
+	d.number(32, y+r.height()/2-2, r.amount)
 	if !r.written() {
 		d.RoundRect(72, y+6, Width-72-margin, blockHeight-16, 5, "unknown")
 		return
 	}
-	n, gone := problem.PlacesOf(r.n), r.gone
 	var strikes path
-	r.place(d, &strikes, "hundred", n[problem.HundredsPlace]/100, gone[problem.HundredsPlace]/100, func(i int) box {
-		return box{at.hundreds + i%5*20, y + 6 + i/5*20, 17, 17}
-	})
-	r.place(d, &strikes, "ten", n[problem.TensPlace]/10, gone[problem.TensPlace]/10, func(i int) box {
-		return box{at.tens + i*at.stick, y + 4, at.stick * 3 / 5, blockHeight - 14}
-	})
 	radius := min(at.dot*2/5, 7)
-	r.place(d, &strikes, "one", n[problem.OnesPlace], gone[problem.OnesPlace], func(i int) box {
-		return box{at.ones + i%5*at.dot - radius, y + 16 + i/5*20 - radius, 2 * radius, 2 * radius}
-	})
+	boxes := [...]func(i int) box{
+		problem.HundredsPlace: func(i int) box { return box{at.hundreds + i%5*20, y + 6 + i/5*20, 17, 17} },
+		problem.TensPlace: func(i int) box {
+			return box{at.tens + i%10*at.stick, y + 4 + i/10*(blockHeight-12), at.stick * 3 / 5, blockHeight - 14}
+		},
+		problem.OnesPlace: func(i int) box {
+			return box{at.ones + i%5*at.dot - radius, y + 16 + i/5*20 - radius, 2 * radius, 2 * radius}
+		},
+	}
+	for place := problem.HundredsPlace; place >= problem.OnesPlace; place-- {
+		r.place(d, &strikes, place, boxes[place])
+	}
 	d.path("strike", &strikes)
+	r.paintTrades(d, boxes[:])
 }
+
+// blockWorth is what a block of each place counts.
+var blockWorth = [...]int{problem.OnesPlace: 1, problem.TensPlace: 10, problem.HundredsPlace: 100}
+
+var blockClasses = [...]string{problem.OnesPlace: "one", problem.TensPlace: "ten", problem.HundredsPlace: "hundred"}
 
 // place draws the blocks of a place. Of those that are taken away, the last
 // ones, the outlines are left, each struck out.
-func (r blockRow) place(d *Pen, strikes *path, class string, n, gone int, at func(i int) box) {
+func (r blockRow) place(d *Pen, strikes *path, place int, at func(i int) box) {
 	var kept, taken path
+	n, gone := r.shown[place]/blockWorth[place], r.gone[place]/blockWorth[place]
 	for i := range n {
 		b := at(i)
 		switch {
 		case i >= n-gone:
 			taken.box(b.x, b.y, b.w, b.h)
 			strikes.move(b.x-1, b.y+b.h).by(b.w+2, -b.h)
-		case class == "one":
+		case place == problem.OnesPlace:
 			kept.dot(b.x+b.w/2, b.y+b.h/2, b.w/2)
 		default:
 			kept.box(b.x, b.y, b.w, b.h)
 		}
 	}
-	d.path(class+" "+fills[r.fill], &kept)
-	d.path(class+" gone", &taken)
+	d.path(blockClasses[place]+" "+fills[r.fill], &kept)
+	d.path(blockClasses[place]+" gone", &taken)
+}
+
+// paintTrades draws where a block was that became ten of the next lower place,
+// and an arrow from there.
+func (r blockRow) paintTrades(d *Pen, at []func(i int) box) {
+	traded := r.traded()
+	var ways path
+	for place := problem.TensPlace; place <= problem.HundredsPlace; place++ {
+		lower := traded[problem.OnesPlace]
+		if place == problem.HundredsPlace {
+			lower += traded[problem.TensPlace]
+		}
+		if lower == 0 {
+			continue
+		}
+		was := at[place](r.shown[place] / blockWorth[place])
+		d.path("opened "+blockClasses[place], new(path).box(was.x, was.y, was.w, was.h))
+		to := at[place-1](0)
+		x, y := was.x+was.w+1, was.y+was.h*3/4
+		end := to.x - 2
+		ways.move(x, y).by(end-x, 0).head(end, y, 1, 0)
+	}
+	d.path("move", &ways)
 }
 
 // paintTotal writes what each place comes to.

@@ -19,7 +19,7 @@ func Bond(c problem.Calculation) Picture {
 	return bond{joined(c.Numbers...)}
 }
 
-func fitsBond(p problem.Problem) bool { return !isChain(p) }
+func fitsBond(p problem.Problem) bool { return !isChain(p) && !isCompare(p) }
 
 func bondOf(p problem.Problem, stage Stage) Picture {
 	s := grown(p, stage)

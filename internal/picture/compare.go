@@ -6,6 +6,7 @@ import "homebuild/internal/phrase"
 // shorter one.
 type comparison struct {
 	bigger, smaller, difference amount
+	both                        *amount        // what the two bars come to; nil where nobody asks
 	names                       []phrase.Value // whose bars they are, bigger's first; both or none
 }
 
@@ -38,13 +39,21 @@ const compareHeight = 40 // of each of the two bars
 // spans gives the longer bar, the shorter bar and the gap at its end. Bars of
 // the same length leave room for the empty gap behind both.
 func (c comparison) spans() (longer, shorter, gap span) {
+	room := inner
+	if c.both != nil {
+		room -= bothRoom
+	}
 	if c.difference.n == 0 {
-		s := share(margin, inner-leastSegment, leastSegment, 1)[0]
+		s := share(margin, room-leastSegment, leastSegment, 1)[0]
 		return s, s, span{s.end(), leastSegment}
 	}
-	s := share(margin, inner, leastSegment, c.smaller.n, c.difference.n)
-	return span{margin, inner}, s[0], s[1]
+	s := share(margin, room, leastSegment, c.smaller.n, c.difference.n)
+	return span{margin, room}, s[0], s[1]
 }
+
+// bothRoom is kept free beside the bars for a brace and the number that they
+// come to.
+const bothRoom = 66
 
 // Figure draws both bars, or the first while the story has not come to the
 // second.
@@ -66,7 +75,19 @@ func (c comparison) Figure() Figure {
 			}
 		}
 		d.segment("difference", box{gap.x, second, gap.w, compareHeight}, 2, c.difference)
+		if c.both != nil && c.both.drawn() {
+			d.group("both", func() { d.beside(margin+inner-bothRoom+6, first, second+compareHeight, *c.both) })
+		}
 	}}
+}
+
+// beside writes a number with a brace on its left, from one height to another.
+func (d *Pen) beside(x, top, bottom int, a amount) {
+	half := (bottom - top) / 2
+	d.path("brace", new(path).move(x, top).
+		bend(6, 0, 6, 6).by(0, half-12).bend(0, 6, 6, 6).
+		bend(-6, 0, -6, 6).by(0, bottom-top-half-12).bend(0, 6, -6, 6))
+	d.number(Width-margin-digit*3/2-3, top+half, a)
 }
 
 // nameHeight is the room above each bar, for its name where there is one.
@@ -94,14 +115,13 @@ func nameLine(name phrase.Value) phrase.Line {
 func (c comparison) Describe() phrase.Line { return c.describe("picture.bar-model.") }
 
 func (c comparison) describe(id string) phrase.Line {
-	variant, values := c.inStack()
-	return phrase.Say(id+variant, values...)
-}
-
-func (c comparison) inStack() (id string, values []phrase.Value) {
-	values = []phrase.Value{c.bigger.value("Bigger"), c.smaller.value("Smaller"), c.difference.value("Difference")}
-	if len(c.names) > 0 {
-		return "compare-named", append(values, c.names...)
+	id += "compare"
+	values := []phrase.Value{c.bigger.value("Bigger"), c.smaller.value("Smaller"), c.difference.value("Difference")}
+	if c.both != nil {
+		id, values = id+"-both", append(values, c.both.value("Both"))
 	}
-	return "compare", values
+	if len(c.names) > 0 {
+		id, values = id+"-named", append(values, c.names...)
+	}
+	return phrase.Say(id, values...)
 }

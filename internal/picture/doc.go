@@ -17,8 +17,9 @@
 // there. The element itself has the class picture and one of these:
 //
 //	bar        a bar cut into parts: whole, part …
-//	compare    two bars: longer, shorter, difference
-//	stacked    two pictures, one below the other: groups bar or compare
+//	compare    two bars: longer, shorter, difference; both where it is asked
+//	steps      two steps in one bar: whole, part …, under …
+//	stacked    two bars of the same whole, one below the other: groups bar
 //	dots       a simple drawing: whole, then part …, or heap and legend …
 //	rows       two rows of dots: longer, shorter, difference
 //	splits     every way to take a number apart: split …
@@ -26,14 +27,16 @@
 //	make-ten   frames before and after dots move: was, now, a path move
 //	bond       a number bond: whole, part …
 //	line       a number line: hop …; numbers without a group stand at its stops
-//	blocks     hundreds, tens, ones: part …, whole, total
-//	columns    numbers set out in columns: number …, total
+//	blocks     hundreds, tens, ones: part …, whole, total; legend …
+//	columns    numbers set out in columns: number …, total, traded
 //
 // Groups:
 //
 //	whole, part         a number's shape and the number; parts in their order
 //	longer, shorter     the bars or rows of a comparison
 //	difference          the gap between them; in rows, its number alone
+//	both                what two bars come to, at a brace beside them
+//	under               what a brace under the bar joins
 //	heap                all the dots of the whole
 //	legend              a sample dot, and how many of its sort there are
 //	split               a pair of parts, as dots and as a sum
@@ -41,6 +44,7 @@
 //	hop                 an arch and how far it goes; in their order
 //	number              a sign, a number, its places from the highest down
 //	total               what the places or columns come to
+//	traded              the line before it, once one place was traded for another
 //
 // Shapes and texts:
 //
@@ -51,8 +55,10 @@
 //	ring                             a second ring round dots drawn already
 //	hundred, ten, one                what a block or a number of total counts
 //	gone, strike                     blocks taken away: outlines, strokes
+//	opened                           where a block was that became ten smaller ones
+//	gap                              a shape round a "?" that is not the other "?"
 //	arch                             a hop's way, and the head of its arrow
-//	move                             dots' ways: a shaft and a head each
+//	move                             ways of dots or of trades: a shaft, a head each
 //	plate, found                     under a number; found under the answer
 //	name, sign, small                a person's name; + or −; a smaller number
 //	brace, axis, tick, solid         over parts; a line, its ticks, its stops

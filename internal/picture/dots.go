@@ -19,7 +19,7 @@ func dotsOf(p problem.Problem, stage Stage) Picture {
 	if isCompare(p) {
 		return rows{comparison: comparisonOf(grown(p, stage))}
 	}
-	return dots{grown(p, stage), p.Kind() == problem.TakeFromResult}
+	return dots{grown(p, stage), isTaken(p)}
 }
 
 // heap reports whether the dots lie in one heap: something is crossed out, or

@@ -35,7 +35,7 @@ var models = [lastKind + 1]model{
 	NumberBond: {"number-bond", fitsBond, bondOf},
 	NumberLine: {"number-line", fitsLine, lineOf},
 	BaseTen:    {"base-ten", fitsPlaces, blocksOf},
-	Columns:    {"columns", fitsPlaces, columnsOf},
+	Columns:    {"columns", fitsColumns, columnsOf},
 }
 
 // Kinds lists every kind.
@@ -82,7 +82,9 @@ func OfProblem(p problem.Problem, kind Kind, stage Stage) (Picture, error) {
 	return models[kind].of(p, stage), nil
 }
 
-// What the kinds ask of a problem.
+// What the kinds ask of a problem. A picture belongs to a situation: amounts
+// side by side are compared in bars, rows or along a line; what is taken away is
+// crossed out, which can be drawn only where the rest is asked for.
 
 func largest(p problem.Problem) int {
 	most := 0
@@ -95,6 +97,18 @@ func largest(p problem.Problem) int {
 func isChain(p problem.Problem) bool   { return p.Kind().Steps() != nil }
 func isCompare(p problem.Problem) bool { return p.Kind().Situation() == problem.Compare }
 func isBoth(p problem.Problem) bool    { return p.Kind() == problem.TogetherBoth }
+func isTaken(p problem.Problem) bool   { return p.Kind() == problem.TakeFromResult }
+
+// joins reports whether parts are seen in one whole: nothing is compared, and
+// nothing leaves.
+func joins(p problem.Problem) bool {
+	return !isChain(p) && !isCompare(p) && p.Kind().Situation() != problem.TakeFrom
+}
+
+// joinsOrTakes wants parts in a whole, or something to cross out.
+func joinsOrTakes(p problem.Problem) bool { return joins(p) || isTaken(p) }
 
 // fitsPlaces wants tens to show.
-func fitsPlaces(p problem.Problem) bool { return !isChain(p) && !isBoth(p) && largest(p) >= 10 }
+func fitsPlaces(p problem.Problem) bool {
+	return joinsOrTakes(p) && !isBoth(p) && largest(p) >= 10
+}

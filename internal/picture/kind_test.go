@@ -18,11 +18,19 @@ func amountsOf(t *testing.T, p Picture) []amount {
 	case dots:
 		return append([]amount{p.whole}, p.parts...)
 	case comparison:
-		return []amount{p.bigger, p.smaller, p.difference}
+		list := []amount{p.bigger, p.smaller, p.difference}
+		if p.both != nil {
+			list = append(list, *p.both)
+		}
+		return list
 	case rows:
 		return amountsOf(t, p.comparison)
-	case stack:
-		return append(amountsOf(t, p.first), amountsOf(t, p.second)...)
+	case steps:
+		list := append(slices.Clone(p.parts), p.above.amount)
+		if p.again != nil {
+			return append(list, p.again...)
+		}
+		return append(list, p.below.amount)
 	case line:
 		return slices.Concat(p.stops, p.hops)
 	case frames:
@@ -35,6 +43,9 @@ func amountsOf(t *testing.T, p Picture) []amount {
 		var list []amount
 		for _, r := range p.rows {
 			list = append(list, r.amount)
+		}
+		for _, l := range p.legend {
+			list = append(list, l.amount)
 		}
 		return list
 	case columns:
@@ -110,6 +121,7 @@ func TestFits(t *testing.T) {
 		{Drawing, problem.DifferenceMore, []int{20, 3}, true, "rows of dots to 20"},
 		{NumberLine, problem.TogetherBoth, []int{3, 4}, false, "a line shows one way to split, not all"},
 		{NumberLine, problem.AddToResult, []int{8, 0}, false, "a hop of nothing cannot be seen"},
+		{NumberLine, problem.TakeThenAdd, []int{10, 4, 4}, false, "two numbers at one place cannot be read"},
 		{NumberBond, problem.AddThenTake, []int{8, 6, 5}, false, "one bond has one whole"},
 		{Columns, problem.TogetherTotal, []int{4, 5}, false, "no tens to put in a column"},
 		{0, problem.TogetherTotal, []int{4, 5}, false, "no kind of picture"},

@@ -93,7 +93,7 @@ func TestRows(t *testing.T) {
 	for smaller := 0; smaller <= Most; smaller++ {
 		for difference := 0; smaller+difference <= Most; difference++ {
 			bigger := smaller + difference
-			r := rows{comparison: comparison{given(bigger), given(smaller), given(difference), nil}}
+			r := rows{comparison: comparison{bigger: given(bigger), smaller: given(smaller), difference: given(difference)}}
 			top, matched := r.dots(0, bigger, 40), r.dots(0, smaller, 90)
 			apart(t, append(slices.Clone(top), matched...), r.radius(), sheetBox)
 			if len(top) != bigger || len(matched) != smaller {

@@ -24,12 +24,14 @@ func Walk(stops ...int) Picture {
 	return l
 }
 
-// fitsLine wants one walk, of which every hop moves.
+// fitsLine wants one walk, of which every hop moves and no two end at one place.
 func fitsLine(p problem.Problem) bool {
 	if isBoth(p) || p.Kind() == problem.BiggerThenTogether {
 		return false
 	}
-	return !slices.Contains(numbers(walkOf(p, Solved).hops), 0)
+	walk := walkOf(p, Solved)
+	stops := slices.Sorted(slices.Values(numbers(walk.stops)))
+	return !slices.Contains(numbers(walk.hops), 0) && len(slices.Compact(stops)) == len(walk.stops)
 }
 
 func lineOf(p problem.Problem, stage Stage) Picture { return walkOf(p, stage) }
@@ -38,7 +40,7 @@ func lineOf(p problem.Problem, stage Stage) Picture { return walkOf(p, stage) }
 func walkOf(p problem.Problem, stage Stage) line {
 	q := p.Quantities()
 	told := firstTold(p)
-	at := func(i int) amount { return amount{q[i].Value, stateAt(q[i], told, stage)} }
+	at := func(i int) amount { return amount{n: q[i].Value, state: stateAt(q[i], told, stage)} }
 	switch {
 	case isCompare(p): // from the smaller up to the bigger
 		return line{stops: []amount{at(1), at(0)}, hops: []amount{at(2)}}
@@ -47,7 +49,7 @@ func walkOf(p problem.Problem, stage Stage) line {
 	}
 	terms := p.Equation().Sides()[0]
 	states := map[Stage]state{Open: empty, Solved: found}
-	between := amount{terms[:2].Value(), states[stage]}
+	between := amount{n: terms[:2].Value(), state: states[stage]}
 	return line{stops: []amount{at(0), between, at(3)}, hops: []amount{at(1), at(2)}}
 }
 

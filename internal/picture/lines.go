@@ -13,18 +13,18 @@ func Lines() []phrase.Line {
 		lines = append(lines, phrase.Say(id))
 	}
 	for _, k := range problem.Kinds() {
-		p, err := problem.New(k, 13, 5)
-		if err != nil {
-			p, err = problem.New(k, 8, 5, 2)
-		}
-		if err != nil {
-			continue
-		}
-		for _, kind := range Kinds() {
-			lines = append(lines, linesOf(kind, p)...)
-		}
-		if pairs, ok := AllPairs(p); ok {
-			lines = append(lines, pairs.Describe())
+		// With and without a trade, with and without hundreds, in one and two steps.
+		for _, numbers := range [][]int{{13, 5}, {15, 4}, {113, 105}, {123, 24}, {8, 5, 2}, {108, 105, 2}} {
+			p, err := problem.New(k, numbers...)
+			if err != nil {
+				continue
+			}
+			for _, kind := range Kinds() {
+				lines = append(lines, linesOf(kind, p)...)
+			}
+			if pairs, ok := AllPairs(p); ok {
+				lines = append(lines, pairs.Describe())
+			}
 		}
 	}
 	return phrase.Distinct(lines)

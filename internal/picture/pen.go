@@ -57,6 +57,12 @@ func (d *Pen) text(x, y int, s, class string) { d.Text(x, y+baseline, s, class) 
 func (d *Pen) number(x, y int, a amount) {
 	switch {
 	case a.state == asked:
+		switch a.gap {
+		case square:
+			d.Rect(x-16, y-16, 32, 32, "gap")
+		case round:
+			d.Circle(x, y, 17, "gap")
+		}
 		d.text(x, y, "?", "")
 	case a.written():
 		s := d.Number(a.n)
@@ -113,6 +119,25 @@ func (d *Pen) whole(s span, a amount) {
 		d.path("brace", new(path).move(s.x, top+plateHeight+2+braceHeight).
 			bend(0, -6, 6, -6).by(half-12, 0).bend(6, 0, 6, -6).
 			bend(0, 6, 6, 6).by(s.w-half-12, 0).bend(6, 0, 6, 6))
+	})
+}
+
+// wholeBelow writes a number with a brace above it, whose tip points down to
+// it.
+func (d *Pen) wholeBelow(s span, y int, a amount) {
+	if !a.drawn() {
+		return
+	}
+	d.group("under", func() {
+		number := y + braceHeight + 2
+		if a.state == empty {
+			d.RoundRect(s.middle()-20, number, 40, plateHeight, 5, "unknown")
+		}
+		d.number(s.middle(), number+plateHeight/2, a)
+		half := s.w / 2
+		d.path("brace", new(path).move(s.x, y).
+			bend(0, 6, 6, 6).by(half-12, 0).bend(6, 0, 6, 6).
+			bend(0, -6, 6, -6).by(s.w-half-12, 0).bend(6, 0, 6, -6))
 	})
 }
 
@@ -175,7 +200,11 @@ func (d *Pen) legend(y int, labels []label) {
 			if l.cell.mark == crossed {
 				d.cross(sample, r)
 			}
-			d.number(x+54, y, l.amount)
+			room := 54
+			if l.written() && l.n >= 100 || l.gap != noShape {
+				room = 58
+			}
+			d.number(x+room, y, l.amount)
 		})
 		x += step
 	}

@@ -1,71 +1,19 @@
 package picture
 
-import (
-	"homebuild/internal/phrase"
-	"homebuild/internal/problem"
-)
+import "homebuild/internal/phrase"
 
-// stack is two pictures, one below the other: the two steps of a story, or a
-// sum before and after it was made easier.
-type stack struct {
-	first  stackable
-	second bar
-}
+// stack is a sum before and after it was made easier: two bars of the same
+// whole, one below the other.
+type stack struct{ before, after bar }
 
-// Bars shows a sum before and after it was made easier.
+// Bars shows a sum before and after it was made easier. Both come to the same.
 func Bars(before, after []int) Picture {
 	return stack{bar{joined(before...)}, bar{joined(after...)}}
 }
 
-// stackable is a bar or a comparison.
-type stackable interface {
-	Picture
-	// inStack says what a description of the stack has of it: the end of its
-	// message id, and its places.
-	inStack() (id string, values []phrase.Value)
-}
-
-// chainOf shows a chain. What the first step finds goes into the second. Its
-// place stays empty in both until the chain is solved, so that one "?" is
-// left: the one that the story asks for.
-func chainOf(p problem.Problem, stage Stage) Picture {
-	steps := p.Steps()
-	told := firstTold(p)
-	amounts := shown(steps[0].Fact(), func(q problem.Quantity) state {
-		if q.Unknown && stage == Open {
-			return empty
-		}
-		return stateAt(q, told, stage)
-	})
-	var first stackable = bar{amounts}
-	carried := problem.RoleStart // the part that the first answer plays in the second step
-	if p.Kind() == problem.BiggerThenTogether {
-		first, carried = comparisonOf(amounts), problem.RoleSecond
-	}
-	if stage == FirstPart {
-		return first
-	}
-	second := shown(steps[1].Fact(), func(q problem.Quantity) state {
-		if q.Role == carried && stage != Solved {
-			return empty
-		}
-		return stateAt(q, told, stage)
-	})
-	return stack{first, bar{second}}
-}
-
-// named names the bars of a first step that compares.
-func (s stack) named(names []phrase.Value) Picture {
-	if c, ok := s.first.(comparison); ok {
-		c.names = names
-		s.first = c
-	}
-	return s
-}
-
-// Figure draws one picture below the other.
+// Figure draws one bar below the other.
 func (s stack) Figure() Figure {
-	first, second := s.first.Figure(), s.second.Figure()
+	first, second := s.before.Figure(), s.after.Figure()
 	const gap = 14
 	return Figure{"stacked", first.Height + gap + second.Height, func(d *Pen) {
 		d.group(first.Class, func() { first.Paint(d) })
@@ -73,15 +21,12 @@ func (s stack) Figure() Figure {
 	}}
 }
 
-// Describe says both pictures.
+// Describe says both bars.
 func (s stack) Describe() phrase.Line {
-	id, values := s.first.inStack()
-	if id != "" {
-		id = "-" + id
-	}
-	for _, next := range s.second.values() {
+	values := s.before.values()
+	for _, next := range s.after.values() {
 		next.Name = "Next" + next.Name
 		values = append(values, next)
 	}
-	return phrase.Say("picture.bar-model.steps"+id, values...)
+	return phrase.Say("picture.bar-model.steps", values...)
 }

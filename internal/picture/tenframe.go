@@ -93,7 +93,7 @@ type frames struct {
 }
 
 func fitsFrames(p problem.Problem) bool {
-	return !isChain(p) && !isCompare(p) && largest(p) <= Most
+	return joinsOrTakes(p) && largest(p) <= Most
 }
 
 func framesOf(p problem.Problem, stage Stage) Picture {
@@ -107,7 +107,7 @@ func framesOf(p problem.Problem, stage Stage) Picture {
 		for i, a := range s.parts {
 			f.labels = append(f.labels, label{a, cell{i + 1, dashed}})
 		}
-	case p.Kind().Situation() == problem.TakeFrom:
+	case isTaken(p):
 		f.takeFrom(s)
 		f.line = s.describeTaken("picture.ten-frame")
 	default:
@@ -128,12 +128,8 @@ func (f *frames) join(s amounts) {
 // takeFrom puts what is left first, and crosses out what is taken at the end.
 func (f *frames) takeFrom(s amounts) {
 	taken, left := s.parts[0], s.parts[1]
-	rest := plain
-	if !s.whole.written() {
-		rest = markOf(left, plain)
-	}
-	f.count(left, 0, cell{1, rest})
-	f.count(taken, left.n, cell{1, markOf(taken, crossed)})
+	f.count(left, 0, cell{fill: 1})
+	f.count(taken, left.n, cell{1, crossed})
 }
 
 // markOf is the mark of an amount's dots, which are dashed while it is not known.

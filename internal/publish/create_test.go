@@ -14,7 +14,7 @@ import (
 
 func TestCreateOverwritesNothing(t *testing.T) {
 	dir := filepath.Join(t.TempDir(), "my class")
-	files := []File{text("site.toml", "ours"), text("weeks/2026-09-14.md", "week")}
+	files := []File{text("site.toml", "ours"), text("weeks/2026-09-14.toml", "week")}
 	taken, err := Create(dir, files)
 	if err != nil || taken != nil {
 		t.Fatalf("first time: want it written, got %v taken, error %v", taken, err)
@@ -24,10 +24,10 @@ func TestCreateOverwritesNothing(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if diff := cmp.Diff([]string{"site.toml", "weeks/2026-09-14.md"}, taken); diff != "" {
+	if diff := cmp.Diff([]string{"site.toml", "weeks/2026-09-14.toml"}, taken); diff != "" {
 		t.Errorf("taken mismatch (-want +got):\n%s", diff)
 	}
-	if diff := cmp.Diff(map[string]string{"site.toml": "by hand", "weeks/2026-09-14.md": "week"}, disk(t, dir)); diff != "" {
+	if diff := cmp.Diff(map[string]string{"site.toml": "by hand", "weeks/2026-09-14.toml": "week"}, disk(t, dir)); diff != "" {
 		t.Errorf("folder mismatch (-want +got):\n%s", diff)
 	}
 }
@@ -38,7 +38,7 @@ func TestCreateIsAllOrNothing(t *testing.T) {
 	put(t, filepath.Join(dir, "weeks"), "a file where a folder is needed")
 	broken := File{Path: "b", Render: func() ([]byte, error) { return nil, errors.New("no ink") }}
 	for _, files := range [][]File{
-		{text("a", "a"), text("weeks/2026-09-14.md", "week")},
+		{text("a", "a"), text("weeks/2026-09-14.toml", "week")},
 		{text("a", "a"), broken},
 	} {
 		if _, err := Create(dir, files); err == nil {

@@ -23,6 +23,12 @@ func (f *figure) barFaults() {
 }
 
 func (f *figure) barShows() (s shown) {
+	if both := f.all("both"); len(both) > 0 { // the two bars are parts of it
+		if a := both[0].amount(); a.known {
+			s.wholes = []int{a.n}
+		}
+		return s
+	}
 	for _, g := range f.bars() {
 		if whole, _ := g.split(); whole.amount().known {
 			s.wholes = append(s.wholes, whole.amount().n)
@@ -84,7 +90,7 @@ func (f *figure) sideBySide(sort string, along mark, parts []group) []int {
 // stretch is where a bar lies, or what its brace spans.
 func (g group) stretch() mark {
 	for _, m := range g.marks {
-		if m.class == "brace" || m.form == "box" && g.name != "whole" && m.class != "plate" && m.class != "plate found" {
+		if m.class == "brace" || m.form == "box" && g.name != "whole" && g.name != "under" && m.class != "plate" && m.class != "plate found" {
 			return m
 		}
 	}
@@ -123,7 +129,7 @@ func (f *figure) bondFaults() {
 	f.adds(f.group)
 	whole, parts := f.split()
 	for _, g := range append(parts, whole) {
-		if len(parts) < 2 || len(g.those("circle")) != 1 {
+		if len(parts) < 2 || len(pick(g.those("circle"), func(m mark) bool { return m.class != "gap" })) != 1 {
 			f.fault("bond: there are not circles for a whole and its parts")
 		}
 	}

@@ -31,6 +31,8 @@ func (f *figure) blockFaults() {
 			f.fault("blocks: what is struck out is not the %d that are taken away", gone)
 		}
 	}
+	f.blockTrades()
+	f.struck()
 	for _, l := range f.one("total").labels {
 		if a := l.amount(); a.n != sums[l.class] {
 			f.fault("blocks: %d stands where %d belongs", a.n, sums[l.class])
@@ -38,31 +40,35 @@ func (f *figure) blockFaults() {
 	}
 }
 
-// columnFaults rechecks numbers set out in columns: each is the sum of its
-// places, and below the line stands what each column comes to.
-func (f *figure) columnFaults() {
-	columns := map[int]int{} // what each comes to, by its middle
-	for _, g := range f.all("number", "total") {
-		sign := 1
-		if l := g.labels; len(l) > 0 && l[0].class == "sign" {
-			if g.labels = l[1:]; l[0].text == string(minus) {
-				sign = -1
+// blockTrades wants an arrow from each block that became ten smaller ones, and
+// such a block wherever there are more than nine of a place.
+func (f *figure) blockTrades() {
+	for _, g := range f.all("whole", "part") {
+		opened, many := 0, 0
+		for _, place := range []string{"one", "ten"} {
+			like := func(m mark) bool { class, _, _ := strings.Cut(m.class, " "); return class == place }
+			if len(pick(g.marks, like)) > 9 {
+				many++
 			}
 		}
-		split := 0
-		for i, l := range g.labels {
-			a := l.amount()
-			if i > 0 {
-				split += a.n
-			}
-			if g.name == "number" {
-				columns[l.x] += sign * a.n
-			} else if a.known && a.n != columns[l.x] {
-				f.fault("columns: %d stands below a column of %d", a.n, columns[l.x])
-			}
+		opened = len(pick(g.marks, func(m mark) bool { return strings.HasPrefix(m.class, "opened ") }))
+		if arrows := len(g.those("ll", "move")); arrows != opened || opened < many {
+			f.fault("blocks: %d places have ten more, %d blocks were opened with %d arrows", many, opened, arrows)
 		}
-		if a := g.amount(); a.known && split != a.n {
-			f.fault("columns: %d is split into %d", a.n, split)
+	}
+}
+
+// struck wants the legend to count the blocks that are struck out, and those
+// that are left.
+func (f *figure) struck() {
+	n, gone := f.one("whole").count()
+	for _, entry := range f.all("legend") {
+		want := n - gone
+		if len(entry.crossed()) > 0 {
+			want = gone
+		}
+		if a := entry.amount(); a.known && a.n != want {
+			f.fault("blocks: the legend says %d, and %d are drawn", a.n, want)
 		}
 	}
 }

@@ -1,6 +1,7 @@
 package recheck
 
 import (
+	"maps"
 	"slices"
 	"strings"
 )
@@ -59,6 +60,15 @@ func (g group) count() (n, gone int) {
 		}
 	}
 	return n, gone + len(g.crossed())
+}
+
+// byPlace adds up each place of the blocks in a group.
+func (g group) byPlace() []int {
+	sums := map[int]int{}
+	for _, m := range g.marks {
+		sums[m.worth()] += m.worth()
+	}
+	return slices.Collect(maps.Values(sums))
 }
 
 // counted wants the whole and each part to have as many dots as its number

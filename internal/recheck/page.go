@@ -28,6 +28,7 @@ type page struct {
 	parts     []part
 	told      []string // its stories, each in one piece
 	answers   []string // their answers said in full
+	shapes    []string // their equations, with a box for each number and each sign
 	foot      []string // answers at the foot of the paper
 	weight    int
 	found     Report

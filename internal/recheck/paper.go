@@ -34,6 +34,13 @@ func (c *checker) papers() {
 			p.add("it has %d stories, the other pages of the week %d", len(p.told), len(want))
 			continue
 		}
+		var shapes []string
+		for _, other := range append([]*page{learn}, try...) {
+			shapes = append(shapes, other.shapes...)
+		}
+		if !slices.Equal(p.shapes, shapes) {
+			p.add("the equations to write are %q, on the other pages %q", p.shapes, shapes)
+		}
 		for i := range want {
 			if p.told[i] != want[i] {
 				p.add("story %d on paper is not that of the other pages: %s", i+1, short(want[i]))
@@ -59,21 +66,29 @@ func (c *checker) tryPages(start string) []*page {
 // their answers said in full, and its numbers.
 func (p *page) keep() {
 	p.parts = p.cut()
-	keep := func(story, answer *html.Node) {
+	keep := func(story, answer, equation *html.Node) {
 		said := text(answer)
 		if answer != nil && onlySettles(answer) {
 			said = ""
 		}
 		p.told, p.answers = append(p.told, text(story)), append(p.answers, said)
+		if q, err := read(text(find(equation, "p.big"))); err == nil {
+			p.shapes = append(p.shapes, q.shape())
+		}
 	}
 	if walk := find(p.root, ".walk"); walk != nil {
-		keep(find(walk, ".again"), find(find(walk, ".in-back"), ".slip.say"))
+		var equation *html.Node
+		if written := walkEquations(walk); len(written) > 0 {
+			equation = written[0].Parent
+		}
+		keep(find(walk, ".again"), find(find(walk, ".in-back"), ".slip.say"), equation)
 	}
 	for _, n := range all(p.root, "section.story") {
-		keep(find(n, "p.say"), find(find(n, ".right"), "p.whole"))
+		keep(find(n, "p.say"), find(find(n, ".right"), "p.whole"), find(n, ".way"))
 	}
 	for _, n := range all(p.root, ".task") {
 		p.told = append(p.told, text(find(n, "p.say")))
+		p.shapes = append(p.shapes, boxes(find(n, ".big")))
 	}
 	if foot := find(p.root, ".turned"); foot != nil {
 		p.foot = texts(children(foot, "span"))
@@ -83,3 +98,35 @@ func (p *page) keep() {
 // sameAnswer compares an answer on paper with the one on another page, which a
 // story with many right answers leaves out.
 func sameAnswer(paper, other string) bool { return other == "" || paper == other }
+
+// Marks of an equation that is still to be written.
+const (
+	numberBox = "□"
+	signBox   = "○"
+)
+
+// shape is the equation with a box for each number and for each sign.
+func (q equation) shape() string {
+	var sides []string
+	for _, s := range q {
+		sides = append(sides, strings.TrimSuffix(strings.Repeat(numberBox+signBox, len(s)), signBox))
+	}
+	return strings.Join(sides, "=")
+}
+
+// boxes reads the shape of an equation to write: boxes, and what is printed
+// between them.
+func boxes(n *html.Node) string {
+	out := ""
+	for c := range n.ChildNodes() {
+		switch {
+		case is(c, ".sign"):
+			out += signBox
+		case is(c, ".box"):
+			out += numberBox
+		default:
+			out += strings.TrimSpace(text(c))
+		}
+	}
+	return out
+}

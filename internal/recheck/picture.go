@@ -25,18 +25,19 @@ type shown struct {
 
 var sorts = map[string]sort{
 	"bar":      {"whole part", (*figure).barFaults, (*figure).barShows, true},
-	"compare":  {"longer shorter difference", (*figure).barFaults, (*figure).barShows, true},
-	"stacked":  {"bar compare", (*figure).barFaults, (*figure).barShows, true},
+	"compare":  {"longer shorter difference both", (*figure).bothFaults, (*figure).barShows, true},
+	"steps":    {"whole part under", (*figure).stepFaults, (*figure).stepShows, true},
+	"stacked":  {"bar", (*figure).barFaults, (*figure).barShows, true},
 	"bond":     {"whole part", (*figure).bondFaults, (*figure).bondShows, true},
 	"dots":     {"whole part heap legend", (*figure).dotFaults, (*figure).dotShows, true},
 	"frames":   {"whole legend", (*figure).frameFaults, (*figure).dotShows, true},
 	"rows":     {"longer shorter difference", (*figure).counted, (*figure).countShows, false},
-	"blocks":   {"whole part total", (*figure).blockFaults, (*figure).countShows, false},
+	"blocks":   {"whole part total legend", (*figure).blockFaults, (*figure).countShows, false},
 	"line":     {"hop", (*figure).lineFaults, (*figure).lineShows, false},
 	"make-ten": {"was now", (*figure).makingTenFaults, (*figure).makingTenShows, false},
 	// Their rows are held against the equation number by number.
 	"splits":  {"split", (*figure).sumFaults, (*figure).nothing, false},
-	"columns": {"number total", (*figure).columnFaults, (*figure).nothing, false},
+	"columns": {"number total traded", (*figure).columnFaults, (*figure).nothing, false},
 }
 
 func (f *figure) nothing() (s shown) { return s }
@@ -108,7 +109,7 @@ func (f *figure) silent() []int {
 		return []int{len(f.one("longer").those("dot", "ring"))}
 	case "blocks":
 		_, gone := f.one("whole").count()
-		return []int{gone}
+		return append(f.one("whole").byPlace(), gone)
 	}
 	return nil
 }

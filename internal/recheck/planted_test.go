@@ -28,12 +28,17 @@ const (
 	back     = "target = \"subtract-past-ten-within-20\"\nfocus = \"bridge-back\"\npicture = \"bar-model\"\n"
 	apart    = "target = \"take-apart-within-10\"\n"
 	columns  = "target = \"add-within-100\"\nfocus = \"expanded\"\n"
+	chains   = "target = \"two-steps-within-100\"\npicture = \"bar-model\"\nstories = 4\n"
+	both     = "target = \"compare-then-join-within-100\"\npicture = \"bar-model\"\n"
+	opened   = "target = \"subtract-past-ten-within-100\"\npicture = \"base-ten\"\nstories = 8\n"
 )
 
 // The pages of the week that faults are planted in.
 var (
 	learn = "en/" + dateOf(0) + ".html"
 	try   = "en/" + dateOf(0) + "-try.html"
+	sheet = "en/" + dateOf(0) + "-print.html"
+	check = "en/check/" + dateOf(0) + ".html"
 )
 
 // pictureFaults are planted one at a time in good pages. Numbers are found by
@@ -59,7 +64,7 @@ var pictureFaults = []struct {
 	{"a bond is that of another story", bonds, try, otherStory, "story 1: #picture"},
 	{"dots are those of another story", dots, try, otherStory, "which the equation does not have"},
 	{"rows of dots are those of another story", rows, try, otherStory, "is neither the whole nor a part"},
-	{"tens and ones are those of another story", blocks, try, otherStory, "is neither the whole nor a part"},
+	{"tens and ones are those of another story", blocks, try, otherStory, "does not go with its calculation"},
 	{"dots that make ten are those of another story", making, try, otherSteps, "is no part"},
 	{"dots stand beside another step than theirs", back, learn, otherStep, "and does not show"},
 	{"a tile leads to no reply", apart, try, instead(`class="k1[^"]*"`, ``), "is called right"},
@@ -86,6 +91,17 @@ var pictureFaults = []struct {
 	{"the longer bar says that it is the shorter", compare, try, exchanged("longer", "shorter"), "compare: the parts make"},
 	{"a hop goes the other way than it says", farLine, learn, instead(`class="small" >\+`, `class="small" >−`), "the wrong way"},
 	{"a hop says that it is something else", farLine, learn, instead(`class="hop"`, `class="skip"`), "which no line has"},
+	{"a brace says another number than its parts make", chains, try, more(1, `class="after found">.*?picture steps.*?class="whole".*?<text[^>]*>(\d+)<`), "steps: "},
+	{"a brace joins half of a part", chains, try, more(20, `picture steps.*?M(\d+) \d+q0-6 6-6h\d+q6 0 6-6[^"]*" class="brace"`), "no parts"},
+	{"two bars make another number", both, try, more(1, `class="after found">.*?class="both".*?<text[^>]*>(\d+)<`), "the two bars make"},
+	{"something is crossed out where nothing leaves", rows, try, instead(`class="part-b"`, `class="cross"`), "takes nothing away"},
+	{"a trade in columns has no arrow", columns, try, instead(`class="move"`, `class="thin"`), "with 0 arrows"},
+	{"a ten is opened without an arrow", opened, try, instead(`class="move"`, `class="thin"`), "with 0 arrows"},
+	{"more is crossed out than the legend says", blocks, try, more(-1, `picture blocks.*?class="legend".*?<text[^>]*>(\d+)<`), "the legend says"},
+	{"the sheet tells the sign", bars, sheet, instead(`<span class="box sign"></span>`, `+`), "the equations to write"},
+	{"the sheet lacks a number", bars, sheet, instead(`<span class="box"></span>`, ``), "the equations to write"},
+	{"two numbers lead to two others", bars, check, more(1, `href="#pair-(\d+)-`), "lead to"},
+
 	{"bars say that they are a bond", bars, try, instead(`class="picture bar"`, `class="picture bond"`), "circles for a whole"},
 	{"a picture says that it is of no known sort", bars, try, instead(`class="picture bar"`, `class="picture stripes"`), "no sort of picture"},
 }

@@ -40,7 +40,7 @@ func (s school) files() fstest.MapFS {
 		"name = \"Pebble Lane School\"\naddress = \"https://pebblelane.example/home/\"\nlanguages = [%s]\nkey = %q\n",
 		quoted(s.languages), s.key)}}
 	for i, settings := range s.weeks {
-		out["weeks/"+dateOf(i)+".md"] = &fstest.MapFile{Data: []byte("+++\n" + settings + "+++\nDear families, ten minutes are plenty.\n")}
+		out["weeks/"+dateOf(i)+".toml"] = &fstest.MapFile{Data: []byte(settings + "[note]\nen = \"Dear families, ten minutes are plenty.\"\n")}
 	}
 	return out
 }

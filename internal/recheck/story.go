@@ -52,6 +52,7 @@ func (p *page) stories() {
 		p.solvedBy(s, details)
 		p.signs(s, details)
 		p.storyPictures(s, n)
+		p.crossings(s, n)
 	}
 }
 

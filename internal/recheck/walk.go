@@ -28,6 +28,7 @@ func (p *page) walk() {
 	p.solvedBy(s, n)
 	p.signs(s, n)
 	p.grows(s, n)
+	p.crossings(s, n)
 	for _, x := range all(n, ".in-back") {
 		p.solvedPicture(s, x)
 	}
@@ -103,6 +104,10 @@ func (p *page) pairs() {
 		}
 	}
 	for _, a := range all(p.root, "a.num") {
+		if two, ok := strings.CutPrefix(attr(a, "href"), "#pair-"); ok {
+			p.leadsToPair(a, two)
+			continue
+		}
 		to, ok := strings.CutPrefix(attr(a, "href"), "#with-")
 		if !ok {
 			to, ok = strings.CutSuffix(path.Base(attr(a, "href")), ".html")
@@ -110,6 +115,17 @@ func (p *page) pairs() {
 		if ok && !slices.Equal(numbers(text(a)), numbers(to)) {
 			p.add("the number %q leads to %q", text(a), attr(a, "href"))
 		}
+	}
+}
+
+// leadsToPair wants a number under another one to lead to these two.
+func (p *page) leadsToPair(a *html.Node, two string) {
+	var first []int
+	for _, fold := range filter(a.Ancestors(), "details") {
+		first = numbers(text(find(fold, "summary")))
+	}
+	if of := unique(append(first, numbers(text(a))...)); len(of) != 2 || !slices.Equal(of, unique(numbers(two))) {
+		p.add("the numbers %v lead to %q", of, two)
 	}
 }
 

@@ -33,22 +33,32 @@ func (s *School) Assemble(program func() string) (*Site, diag.Problems) {
 	return &Site{in, planned, s.Locate(notices)}, s.Locate(problems)
 }
 
-// Newest is the week that families see first.
-func (s *Site) Newest() week.Week { return s.Site.Weeks[len(s.Site.Weeks)-1] }
+// Newest is the week that families see first; false when they see none yet.
+func (s *Site) Newest() (newest week.Week, ok bool) {
+	showing := s.Site.Showing(s.On)
+	if len(showing) == 0 {
+		return week.Week{}, false
+	}
+	return showing[len(showing)-1], true
+}
 
-// Messages are the texts that send the link of a week home, by language. The
-// problem has no file when it is the date that there is no week of.
-func (s *School) Messages(in site.Input, date string) ([]site.Message, *diag.Problem) {
-	if in.Site.Address == "" {
-		return nil, &s.Locate(diag.Problems{{File: week.SiteFile, Text: "the site has no address, so there is no link to send",
-			Hint: `write where the pages will be, such as address = "https://school.example/home/"`}})[0]
+// Messages are the texts that send a week home, by language. The problem says
+// that there is no week of the date.
+func (s *Site) Messages(date string) ([]site.Message, *diag.Problem) {
+	if wrong := noWeek(s.Input, date); wrong != nil {
+		return nil, wrong
 	}
+	return s.Planned.Messages(date), nil
+}
+
+// noWeek says that there is no week of a date; nil when there is.
+func noWeek(in site.Input, date string) *diag.Problem {
 	dates := each(in.Site.Weeks, func(w week.Week) string { return w.Date })
-	if !slices.Contains(dates, date) {
-		const shown = 6
-		newest := slices.Clone(dates[max(0, len(dates)-shown):])
-		slices.Reverse(newest)
-		return nil, &diag.Problem{Text: fmt.Sprintf("there is no week %q", date), Hint: "the newest are: " + strings.Join(newest, ", ")}
+	if slices.Contains(dates, date) {
+		return nil
 	}
-	return site.Messages(in, date), nil
+	const shown = 6
+	newest := slices.Clone(dates[max(0, len(dates)-shown):])
+	slices.Reverse(newest)
+	return &diag.Problem{Text: fmt.Sprintf("there is no week %q", date), Hint: "the newest are: " + strings.Join(newest, ", ")}
 }

@@ -23,6 +23,7 @@ type Draft struct {
 	Languages []string // tags, the class's own first
 	Address   string   // empty for none
 	Week      Wishes   // for the first week; its date is needed
+	Today     string   // from then on families see the first week, be it before the usual day
 }
 
 // Check reads the draft as a build will, in its words. The problem has no place:
@@ -53,12 +54,12 @@ func (d Draft) Files() ([]output.File, *diag.Problem) {
 	if len(problems) > 0 {
 		return nil, first(problems)
 	}
-	proposal, wrong := year.Propose("", d.Week)
+	proposal, wrong := year.Propose(d.Week)
 	if wrong != nil {
 		return nil, wrong
 	}
 	d.Name, d.Languages, d.Address = year.Site.Name.Plain, year.Site.Languages, year.Site.Address // as they were understood
-	files := []output.File{output.Text(week.SiteFile, d.settings()), year.WeekFile(proposal), d.readme(proposal.Date)}
+	files := []output.File{output.Text(week.SiteFile, d.settings()), year.WeekFile(proposal.shownFrom(d.Today)), d.readme(proposal.Date)}
 	for _, f := range files {
 		folder[f.Path] = &fstest.MapFile{Data: must(f.Render())}
 	}
@@ -87,19 +88,8 @@ func (d Draft) readme(date string) output.File {
 	}
 	return output.Text("README.txt", fill("README.txt.tmpl", map[string]string{
 		"Title": d.Name, "Line": strings.Repeat("=", len([]rune(d.Name))), "Link": address + date + ".html", "Zip": zip,
-		"Date": date, "Other": otherThan(d.Languages),
+		"Date": date,
 	}))
-}
-
-// otherThan is a language that a note could be in besides the class's own.
-func otherThan(languages []string) string {
-	if len(languages) > 1 {
-		return languages[1]
-	}
-	if languages[0] != "es" {
-		return "es"
-	}
-	return i18n.SourceTag
 }
 
 // notPlain is what some computer does not take in the name of a file.

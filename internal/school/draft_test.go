@@ -71,8 +71,8 @@ func TestDraftFiles(t *testing.T) {
 	if in.Site.Name.Plain != d.Name || in.Site.Address != "https://pebblelane.example/home/" || strings.Join(in.Site.Languages, " ") != "en ar" || len(in.Site.Weeks) != 1 {
 		t.Errorf("read again: %+v", in.Site)
 	}
-	text := string(written["weeks/2026-09-14.md"].Data)
-	for _, want := range []string{"stories = 4\n", "1 to 8", "# minutes = 10 ", "weeks/2026-09-14.ar.md", "focus = \"make-ten\""} {
+	text := string(written["weeks/2026-09-14.toml"].Data)
+	for _, want := range []string{"stories = 4\n", "1 to 8", "# minutes = 10 ", "other language of the site, each with its three quotes: ar", "focus = \"make-ten\""} {
 		if !strings.Contains(text, want) {
 			t.Errorf("the week lacks %q:\n%s", want, text)
 		}

@@ -24,6 +24,7 @@ const None = "none"
 // proposed.
 type Wishes struct {
 	Date    string
+	OddDate bool // the date is meant, though it looks like a slip
 	Target  string
 	Focus   string // a word, or None
 	Picture string // a word, or None
@@ -32,6 +33,7 @@ type Wishes struct {
 // Proposal is a new week, with the reasons.
 type Proposal struct {
 	Date    string
+	OddDate bool // whether the file has to say that the date is meant
 	Target  activity.Target
 	Focus   string // empty for none
 	Picture string // empty for none
@@ -43,19 +45,27 @@ type Proposal struct {
 	Stories int                 // stories that these were counted in
 	// Whether the person wished for another one than the best.
 	FocusAsked, PictureAsked bool
+
+	showFrom string // the day from which families see it; empty for the usual one
 }
 
-// Propose chooses what was left open. Today is a date, for the first week there
-// is. A wish that cannot stand is a problem without a file.
-func (y *Year) Propose(today string, w Wishes) (Proposal, *diag.Problem) {
-	p := Proposal{Date: w.Date}
-	switch {
-	case w.Date == "" && len(y.Weeks) == 0:
-		p.Date = MondayFrom(today)
-	case w.Date == "":
-		p.Date = mondayAfter(y.Weeks[len(y.Weeks)-1].Request.Week)
+// shownFrom has families see the week from a day on, where the usual one is later:
+// the first week of a school, which its teacher wants to look at.
+func (p Proposal) shownFrom(day string) Proposal {
+	if day != "" && day < week.FridayBefore(p.Date) {
+		p.showFrom = day
 	}
-	w.Date, w.Target = p.Date, meant(w.Target)
+	return p
+}
+
+// Propose chooses what was left open. A wish that cannot stand is a problem
+// without a file.
+func (y *Year) Propose(w Wishes) (Proposal, *diag.Problem) {
+	if w.Date == "" {
+		w.Date = y.nextMonday()
+	}
+	w.Target = meant(w.Target)
+	p := Proposal{Date: w.Date, OddDate: w.OddDate}
 	if wrong := y.Check(w); wrong != nil {
 		return p, wrong
 	}
@@ -71,7 +81,31 @@ func (y *Year) Check(w Wishes) *diag.Problem {
 	if slices.ContainsFunc(y.Site.Weeks, func(known week.Week) bool { return known.Date == w.Date }) {
 		return &diag.Problem{Text: fmt.Sprintf("the week of %s is there already", w.Date), Hint: "choose another Monday, or open its file"}
 	}
-	return y.school.refused(y.Input, w)
+	if wrong := y.school.refused(y.Input, w); wrong != nil || w.OddDate {
+		return wrong
+	}
+	if wrong := y.Site.OddDate(w.Date, y.On); wrong != nil {
+		return &diag.Problem{Text: wrong.Text, Hint: "choose another Monday; or, if the date is meant, say so with --anyway"}
+	}
+	return nil
+}
+
+// nextMonday is the first Monday from today on, or after the newest week where
+// there is one. Weeks without a day of school are passed over.
+func (y *Year) nextMonday() string {
+	var next string
+	switch n := len(y.Weeks); {
+	case n > 0:
+		next = mondayAfter(y.Weeks[n-1].Request.Week)
+	case y.On == "":
+		return ""
+	default:
+		next = MondayFrom(y.On)
+	}
+	for y.Site.Off(next) {
+		next = mondayAfter(next)
+	}
+	return next
 }
 
 // refused wants a Monday, and gives what a reading of a week file with these
@@ -85,8 +119,8 @@ func (s *School) refused(in site.Input, w Wishes) *diag.Problem {
 	}
 	draft := weekText{Target: w.Target, Focus: without(None, w.Focus), Picture: without(None, w.Picture)}
 	_, problems := week.Read(fstest.MapFS{
-		week.SiteFile:    {Data: []byte("name = \"x\"\nlanguages = [\"en\"]\n")},
-		WeekPath(w.Date): {Data: []byte(draft.String())},
+		week.SiteFile:     {Data: []byte("name = \"x\"\nlanguages = [\"en\"]\n")},
+		week.Path(w.Date): {Data: []byte(draft.String())},
 	}, s.allowed(in))
 	return first(problems)
 }
@@ -165,9 +199,9 @@ func (y *Year) chooseWays(p *Proposal, w Wishes) {
 
 // checkMonday wants a day of the calendar that is a Monday.
 func checkMonday(date string) *diag.Problem {
-	day, err := time.Parse(time.DateOnly, date)
-	if err != nil {
-		return &diag.Problem{Text: fmt.Sprintf("%q is not a day of the calendar", date), Hint: "write year-month-day, such as 2026-09-14"}
+	day, wrong := week.ParseDay(date)
+	if wrong != nil {
+		return wrong
 	}
 	if day.Weekday() != time.Monday {
 		return &diag.Problem{Text: fmt.Sprintf("%s is a %s", date, day.Weekday()), Hint: "a week is named by its Monday: " + monday(day.AddDate(0, 0, -6))}

@@ -34,6 +34,10 @@ func Sources() []string {
 // memory from one call to the next while its files stay the same, so it is not
 // for several callers at a time.
 type School struct {
+	// Today is the day for which the pages are made and dates are looked at:
+	// 2026-09-14. Without it every week shows, and no date is far.
+	Today string
+
 	name  string
 	files fs.FS
 
@@ -88,7 +92,8 @@ func (s *School) readFiles() (site.Input, diag.Problems) {
 	in := site.Input{Targets: must(activity.Targets()), Places: must(story.LoadPlaces()), WarmUps: must(site.WarmUps())}
 	var problems diag.Problems
 	in.Site, problems = week.Read(s.files, s.allowed(in))
-	return in, problems
+	in.On = s.Today
+	return in, append(problems, in.Site.OddDates(s.Today)...)
 }
 
 // allowed are the words that the school's files may hold.

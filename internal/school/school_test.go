@@ -19,7 +19,7 @@ func folder(files map[string]string) fstest.MapFS {
 
 const (
 	plainSite = "name = \"Pebble Lane School\"\nlanguages = [\"en\"]\nkey = \"puddle\"\n"
-	plainWeek = "+++\ntarget = \"add-within-20\"\n+++\n"
+	plainWeek = "# ours\ntarget = \"add-within-20\"\n"
 )
 
 // The example school is what teachers copy: its own files must be right.
@@ -55,7 +55,7 @@ func TestIsSchool(t *testing.T) {
 	tests := []struct {
 		file string
 		want bool
-	}{{"site.toml", true}, {"Site.toml.txt", true}, {"weeks/2026-09-14.md", true}, {"letter.txt", false}}
+	}{{"site.toml", true}, {"Site.toml.txt", true}, {"weeks/2026-09-14.toml", true}, {"letter.txt", false}}
 	for _, test := range tests {
 		if got := IsSchool(folder(map[string]string{test.file: "x"})); got != test.want {
 			t.Errorf("IsSchool with %s: want %t, got %t", test.file, test.want, got)
@@ -65,7 +65,7 @@ func TestIsSchool(t *testing.T) {
 
 // What is slow to read is kept while its files stay the same, and no longer.
 func TestCache(t *testing.T) {
-	files := folder(map[string]string{"site.toml": plainSite, "weeks/2026-09-14.md": plainWeek})
+	files := folder(map[string]string{"site.toml": plainSite, "weeks/2026-09-14.toml": plainWeek})
 	s := Open("my-class", files)
 	first, problems := s.Load()
 	if len(problems) > 0 {
@@ -84,24 +84,34 @@ func TestCache(t *testing.T) {
 	}
 }
 
-// A message needs an address, and a week that there is.
+// A message has the link, or without an address the name of the file that goes
+// with it; and there is one for a week that there is.
 func TestMessages(t *testing.T) {
-	s := Open("my-class", folder(map[string]string{
-		"site.toml": plainSite + "address = \"https://pebblelane.example/home\"\n", "weeks/2026-09-14.md": plainWeek, "weeks/2026-09-21.md": plainWeek,
-	}))
-	in, problems := s.Load()
-	if len(problems) > 0 {
-		t.Fatal(problems)
+	for address, want := range map[string]string{
+		"address = \"https://pebblelane.example/home\"\n": "https://pebblelane.example/home/2026-09-14.html", "": "2026-09-14-en.html",
+	} {
+		s := Open("my-class", folder(map[string]string{
+			"site.toml": plainSite + address, "weeks/2026-09-14.toml": plainWeek, "weeks/2026-09-21.toml": plainWeek,
+		}))
+		made, problems := s.Assemble(nil)
+		if len(problems) > 0 {
+			t.Fatal(problems)
+		}
+		messages, wrong := made.Messages("2026-09-14")
+		if wrong != nil || len(messages) != 1 || !strings.Contains(messages[0].Text, want) {
+			t.Errorf("want one message with %q, got %v and %v", want, messages, wrong)
+		}
+		if _, wrong = made.Messages("2026-09-28"); wrong == nil || wrong.Hint != "the newest are: 2026-09-21, 2026-09-14" {
+			t.Errorf("want the weeks there are, got %v", wrong)
+		}
 	}
-	messages, wrong := s.Messages(in, "2026-09-14")
-	if wrong != nil || len(messages) != 1 || !strings.Contains(messages[0].Text, "https://pebblelane.example/home/2026-09-14.html") {
-		t.Errorf("want one message with the link, got %v and %v", messages, wrong)
-	}
-	if _, wrong = s.Messages(in, "2026-09-28"); wrong == nil || wrong.File != "" || wrong.Hint != "the newest are: 2026-09-21, 2026-09-14" {
-		t.Errorf("want the weeks there are, got %v", wrong)
-	}
-	in.Site.Address = ""
-	if _, wrong = s.Messages(in, "2026-09-14"); wrong == nil || wrong.File != "my-class/site.toml" {
-		t.Errorf("want the file that lacks an address, got %v", wrong)
+}
+
+// A theme's colours once stood in a file of another name; that is told.
+func TestOldNameOfColours(t *testing.T) {
+	s := Open("my-class", folder(map[string]string{"site.toml": plainSite + "theme = \"ours\"\n", "weeks/2026-09-14.toml": plainWeek, "themes/ours/theme.toml": "name = \"Ours\""}))
+	_, problems := s.Load()
+	if len(problems) != 1 || problems[0].String() != "my-class/themes/ours: a theme's colours are in a file \"colours.toml\" now\n  hint: name theme.toml that" {
+		t.Errorf("want the new name told, got\n%v", problems)
 	}
 }

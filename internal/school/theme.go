@@ -2,6 +2,7 @@ package school
 
 import (
 	"errors"
+	"fmt"
 	"io/fs"
 	"path"
 	"slices"
@@ -12,9 +13,10 @@ import (
 )
 
 const (
-	baseTheme  = "base"  // what all themes have in common
-	plainTheme = "paper" // for a site that names none
-	themeFile  = "theme.toml"
+	baseTheme   = "base"  // what all themes have in common
+	plainTheme  = "paper" // for a site that names none
+	coloursFile = "colours.toml"
+	oldColours  = "theme.toml" // what it was called once
 )
 
 // look reads the theme of a name; the plain one where there is none.
@@ -34,7 +36,10 @@ func (s *School) readTheme(name string) (*page.Theme, diag.Problems) {
 		if err != nil {
 			break
 		}
-		if _, err := fs.Lstat(look, themeFile); err != nil {
+		if _, err := fs.Lstat(look, coloursFile); err != nil {
+			if _, err := fs.Lstat(look, oldColours); err == nil {
+				return wrong(fmt.Sprintf("a theme's colours are in a file %q now", coloursFile), fmt.Sprintf("name %s that", oldColours))
+			}
 			continue
 		}
 		theme, err := page.ReadTheme(must(fs.Sub(themes.Files, baseTheme)), look)
@@ -50,7 +55,7 @@ func (s *School) readTheme(name string) (*page.Theme, diag.Problems) {
 		}
 		return theme, nil
 	}
-	return wrong(`the theme has no file "`+themeFile+`"`, "leave theme out for the plain look")
+	return wrong(fmt.Sprintf("the theme has no file %q", coloursFile), "leave theme out for the plain look")
 }
 
 // themes lists the themes there are.

@@ -3,11 +3,10 @@ package school
 import (
 	"bytes"
 	"embed"
-	"path"
+	"slices"
 	"strings"
 	"text/template"
 
-	"homebuild/internal/i18n"
 	"homebuild/internal/output"
 	"homebuild/internal/picture"
 	"homebuild/internal/site"
@@ -33,56 +32,54 @@ func fill(name string, data any) string {
 
 // weekText is what goes into a week file.
 type weekText struct {
-	Date, Can, Target, Focus, Picture, WarmUp, Place string
-	Focuses, Pictures, WarmUps, Places               string // remarks
-	Stories, MostStories, Minutes                    int
-	Language, Note                                   string
-	Others                                           []otherNote
+	Date, ShowFrom, Usual, Can, Target, Focus, Picture, WarmUp, Place string
+	Focuses, Pictures, WarmUps, Places                                string // remarks
+	OddDate                                                           bool
+	Stories, MostStories, Minutes                                     int
+	Tag, Language, Greeting                                           string   // of the class
+	Others                                                            []string // tags of the site's other languages
 }
-
-// otherNote is the note in another language of the site.
-type otherNote struct{ Name, File string }
 
 func (w weekText) String() string {
 	w.Stories, w.MostStories, w.Minutes = week.DefaultStories, week.MaxStories, week.DefaultMinutes
-	return strings.TrimRight(fill("week.md.tmpl", w), "\n") + "\n"
+	return strings.TrimRight(fill("week.toml.tmpl", w), "\n") + "\n"
 }
-
-// WeekPath is where the week of a date stands in a school's folder.
-func WeekPath(date string) string { return path.Join(week.Folder, date+".md") }
 
 // WeekFile is the file of a new week, with a remark above each setting.
 func (y *Year) WeekFile(p Proposal) output.File {
 	warmUps := each(y.WarmUps, func(m site.WarmUp) string { return m.ID })
 	places := each(y.Places, func(p story.Place) string { return p.ID })
+	class, _ := y.Catalog.Language(y.Site.School) // it was loaded with the site
 	text := weekText{
-		Date: p.Date, Can: y.Catalog.Source().Plain(p.Target.CanLine()), Target: p.Target.ID, Focus: p.Focus, Picture: p.Picture,
+		Date: p.Date, ShowFrom: p.showFrom, Usual: week.FridayBefore(p.Date), OddDate: p.OddDate, Can: y.Catalog.Source().Plain(p.Target.CanLine()), Target: p.Target.ID, Focus: p.Focus, Picture: p.Picture,
 		WarmUp: warmUps[0], Place: places[0],
 		Focuses:  remark(each(p.Target.Strategies, strategy.Name.String)),
 		Pictures: remark(each(p.Target.Pictures, picture.Kind.String)),
 		WarmUps:  remark(warmUps), Places: remark(places),
-		Language: week.LanguageName(y.Site.School),
-	}
-	// A sample note only where the class's language is the one it is written in.
-	if y.Site.School == i18n.SourceTag {
-		text.Note = strings.TrimSpace(fill("note.en.tmpl", text))
+		Tag: y.Site.School, Language: week.LanguageName(y.Site.School), Greeting: inRemark(strings.Fields(class.Word("learn.note.greeting"))),
 	}
 	for _, tag := range y.Site.Languages {
 		if tag != y.Site.School {
-			text.Others = append(text.Others, otherNote{week.LanguageName(tag), path.Join(week.Folder, p.Date+"."+tag+".md")})
+			text.Others = append(text.Others, tag)
 		}
 	}
-	return output.Text(WeekPath(p.Date), text.String())
+	return output.Text(week.Path(p.Date), text.String())
 }
 
-// remark lists words on lines of a remark, 80 letters wide.
+// remark lists words on lines of a remark.
 func remark(words []string) string {
+	listed := slices.Clone(words)
+	for i := range listed[:max(0, len(listed)-1)] {
+		listed[i] += ","
+	}
+	return inRemark(listed)
+}
+
+// inRemark sets words on lines of a remark, 80 letters wide.
+func inRemark(words []string) string {
 	const wide = 80
 	lines := []string{"#  "}
-	for i, w := range words {
-		if i+1 < len(words) {
-			w += ","
-		}
+	for _, w := range words {
 		if last := &lines[len(lines)-1]; len(*last)+1+len(w) <= wide {
 			*last += " " + w
 		} else {

@@ -4,6 +4,8 @@ import (
 	"encoding/json"
 	"strings"
 	"testing"
+
+	"homebuild/internal/week"
 )
 
 // school is one in memory with these weeks' targets, from 2026-09-14 on.
@@ -12,10 +14,12 @@ func yearOf(t *testing.T, targets ...string) *Year {
 	files := map[string]string{"site.toml": plainSite}
 	date := "2026-09-14"
 	for _, target := range targets {
-		files["weeks/"+date+".md"] = "+++\ntarget = \"" + target + "\"\n+++\n"
+		files["weeks/"+date+".toml"] = "target = \"" + target + "\"\n"
 		date = mondayAfter(date)
 	}
-	year, problems := Open("my-class", folder(files)).Year()
+	s := Open("my-class", folder(files))
+	s.Today = "2026-09-09" // a Wednesday, by the calendar of 2026
+	year, problems := s.Year()
 	if len(problems) > 0 {
 		t.Fatal(problems)
 	}
@@ -23,7 +27,6 @@ func yearOf(t *testing.T, targets ...string) *Year {
 }
 
 func TestPropose(t *testing.T) {
-	const today = "2026-09-09" // a Wednesday, by the calendar of 2026
 	tests := []struct {
 		name    string
 		earlier []string
@@ -44,7 +47,7 @@ func TestPropose(t *testing.T) {
 	targets := []string{"add-within-20", "subtract-within-20", "compare-within-20", "subtract-within-20", "what-makes-ten"}
 	for i, test := range tests {
 		year := yearOf(t, test.earlier...)
-		got, wrong := year.Propose(today, test.wishes)
+		got, wrong := year.Propose(test.wishes)
 		if wrong != nil {
 			t.Errorf("%s: %v", test.name, wrong)
 			continue
@@ -69,7 +72,7 @@ func TestProposeRefuses(t *testing.T) {
 		{Wishes{Picture: "bar"}, `"bar" is not a picture`},
 	}
 	for _, test := range tests {
-		if _, wrong := year.Propose("2026-09-09", test.wishes); wrong == nil || wrong.Text != test.text || wrong.Hint == "" {
+		if _, wrong := year.Propose(test.wishes); wrong == nil || wrong.Text != test.text || wrong.Hint == "" {
 			t.Errorf("%+v: want %q with a hint, got %v", test.wishes, test.text, wrong)
 		}
 	}
@@ -138,5 +141,37 @@ func TestTargets(t *testing.T) {
 	}
 	if !seen[FirstTarget] {
 		t.Errorf("want %s, which is proposed first", FirstTarget)
+	}
+}
+
+// Weeks without a day of school are passed over; a date that looks like a slip has
+// to be meant.
+func TestProposeDates(t *testing.T) {
+	year := yearOf(t, "add-within-20")
+	year.Site.DaysOff = []week.Days{{First: "2026-09-21", Last: "2026-10-02"}}
+	if got, wrong := year.Propose(Wishes{}); wrong != nil || got.Date != "2026-10-05" {
+		t.Errorf("want the Monday after the days off, 2026-10-05, got %q, %v", got.Date, wrong)
+	}
+	if got, wrong := year.Propose(Wishes{Date: "2026-09-28"}); wrong != nil || got.Date != "2026-09-28" {
+		t.Errorf("want a week off taken where it is asked for, got %q, %v", got.Date, wrong)
+	}
+	for _, date := range []string{"2062-09-18", "2028-09-18", "0000-01-01", "9999-01-04"} {
+		if _, wrong := year.Propose(Wishes{Date: date}); wrong == nil {
+			t.Errorf("%s: want it asked about", date)
+		}
+	}
+	got, wrong := year.Propose(Wishes{Date: "2028-09-18", OddDate: true})
+	if wrong != nil {
+		t.Fatal(wrong)
+	}
+	if text := string(must(year.WeekFile(got).Render())); !strings.Contains(text, "\nodd-date = true\n") {
+		t.Errorf("want the file to say that the date is meant, got\n%s", text)
+	}
+	for today, want := range map[string]string{"2026-09-09": "\nshow-from = 2026-09-09\n", "2026-09-12": "\n# show-from = 2026-09-11\n"} {
+		got, _ := year.Propose(Wishes{Date: "2026-09-21"})
+		got.Date = "2026-09-14"
+		if text := string(must(year.WeekFile(got.shownFrom(today)).Render())); !strings.Contains(text, want) {
+			t.Errorf("begun on %s: want %q, got\n%s", today, want, text)
+		}
 	}
 }

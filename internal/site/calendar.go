@@ -19,13 +19,14 @@ type listedWeek struct {
 }
 
 func (p *Planned) calendar() (c calendar) {
-	for _, l := range slices.Backward(p.lessons) {
+	for _, l := range p.shown {
 		place := slices.IndexFunc(p.in.Targets, func(t activity.Target) bool { return t.ID == l.target.ID })
 		if place < 0 {
 			place = len(p.in.Targets)
 		}
 		c = append(c, listedWeek{l.date, l.target.CanLine(), place})
 	}
+	slices.Reverse(c)
 	return c
 }
 

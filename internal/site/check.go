@@ -57,36 +57,33 @@ func newChecks() [][]page.CheckPair {
 	checks := make([][]page.CheckPair, checkLargest+1)
 	for first := range checks {
 		for second := range checkLargest + 1 {
-			checks[first] = append(checks[first], checkPair(first, second))
+			pair := page.CheckPair{Second: second, Results: checkPair(first, second, checkLargest, checkGrade)}
+			checks[first] = append(checks[first], pair)
 		}
 	}
 	return checks
 }
 
-// checkPair is what two numbers make together, where that is within the range,
-// and what is left when the smaller is taken from the bigger.
-func checkPair(first, second int) page.CheckPair {
-	pair := page.CheckPair{Second: second}
-	if first+second <= checkLargest {
-		pair.Results = append(pair.Results, checkResult(problem.TogetherTotal, first, second))
+// checkPair is what two numbers make together, where that is within a range, and
+// what is left when the smaller is taken from the bigger, as a grade works it out.
+func checkPair(a, b, within int, grade problem.Grade) (results []page.CheckResult) {
+	if a+b <= within {
+		results = append(results, checkResult(problem.TogetherTotal, a, b, grade))
 	}
-	pair.Results = append(pair.Results, checkResult(problem.TakeFromResult, max(first, second), min(first, second)))
-	return pair
+	return append(results, checkResult(problem.TakeFromResult, max(a, b), min(a, b), grade))
 }
 
 // checkResult is a calculation solved, with a way but without the way's
 // pictures: a check page holds many.
-func checkResult(kind problem.Kind, x, y int) page.CheckResult {
+func checkResult(kind problem.Kind, x, y int, grade problem.Grade) page.CheckResult {
 	p, err := problem.New(kind, x, y)
 	if err != nil {
 		panic("site: " + err.Error()) // the pairs are in range
 	}
-	drawn, err := picture.OfProblem(p, picture.BarModel, picture.Solved)
-	if err != nil {
-		panic("site: " + err.Error()) // a bar model fits every problem
+	out := page.CheckResult{
+		Equation: p.Equation().Solved(), Picture: drawn(p, picture.BarModel, picture.Solved), Sense: checkSense(p, grade),
 	}
-	out := page.CheckResult{Equation: p.Equation().Solved(), Picture: drawn, Sense: checkSense(p)}
-	if best, ok := strategy.Best(p.Calculation(), checkGrade); ok {
+	if best, ok := strategy.Best(p.Calculation(), grade); ok {
 		out.Way = plainWorking(best)
 	}
 	return out

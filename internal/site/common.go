@@ -93,7 +93,7 @@ func (c *common) week(lang *language, l *lesson, path func(tag, date string) str
 	versions := func(tag string) string { return path(tag, l.date) }
 	return page.WeekPage{
 		Layout: c.layout(lang, own, versions, weeklyPath(l.date)),
-		Week:   l.date, Target: l.target.CanLine(), Links: links(lang.Tag(), l.date, own),
+		Week:   l.date, Target: l.target.CanLine(), Links: links(lang.Tag(), l, own),
 	}
 }
 
@@ -103,7 +103,11 @@ func (c *common) deskLayout(own string) page.Layout {
 }
 
 // links leads from one page of a week to the others.
-func links(tag, date, own string) page.Links {
+func links(tag string, l *lesson, own string) page.Links {
+	date, check := l.date, checkPath(tag)
+	if l.numbers() != nil {
+		check = weekCheckPath(tag, date)
+	}
 	to := func(path string) string {
 		if path == own {
 			return ""
@@ -112,6 +116,6 @@ func links(tag, date, own string) page.Links {
 	}
 	return page.Links{
 		Learn: to(learnPath(tag, date)), Try: to(tryPath(tag, date)), Invent: to(inventPath(tag, date)),
-		Check: to(checkPath(tag)), Print: to(printPath(tag, date)),
+		Check: to(check), Print: to(printPath(tag, date)),
 	}
 }

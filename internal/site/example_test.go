@@ -75,7 +75,7 @@ func folder(t testing.TB, name string) fs.FS {
 // The example year shows a teacher everything: every kind, picture, strategy
 // and range.
 func TestExampleYearUsesEverything(t *testing.T) {
-	lessons, _, problems := plan(exampleInput(t, "en"))
+	lessons, _, _, problems := plan(exampleInput(t, "en"))
 	if len(problems) > 0 {
 		t.Fatal(problems)
 	}

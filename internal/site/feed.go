@@ -32,26 +32,30 @@ type feedLink struct {
 	Href string `xml:"href,attr"`
 }
 
+// newsInFeed is how many weeks a feed tells of: a year's.
+const newsInFeed = 52
+
 func feedPath(tag string) string { return tag + "/feed.xml" }
 
-func newFeed(address string, lang *language, weeks calendar) feedFile {
+// newFeed tells of weeks, newest first; shown is the day from which families see
+// each, by its date.
+func newFeed(address string, lang *language, weeks calendar, shown map[string]string) feedFile {
 	tag := lang.Tag()
 	own := address + feedPath(tag)
 	f := feedFile{
 		Lang: tag, ID: own, Title: lang.school + " · " + lang.Word("index.title"), Author: lang.school,
 		Links: []feedLink{{Rel: "self", Href: own}, {Href: address + indexPath(tag)}},
 	}
-	for _, w := range weeks {
+	// Everything is a function of the files, so the day from which families see a
+	// week stands for the time.
+	for _, w := range weeks[:min(len(weeks), newsInFeed)] {
 		href := address + learnPath(tag, w.date)
 		f.Entries = append(f.Entries, feedEntry{
-			ID: href, Title: lang.Plain(w.target), Updated: w.date + "T00:00:00Z", Link: feedLink{Href: href},
+			ID: href, Title: lang.Plain(w.target), Updated: shown[w.date] + "T00:00:00Z", Link: feedLink{Href: href},
 		})
 	}
-	// Everything is a function of the files, so a week's own date stands for the
-	// time; a feed without weeks keeps the start of the epoch.
-	f.Updated = "1970-01-01T00:00:00Z"
-	if len(f.Entries) > 0 {
-		f.Updated = f.Entries[0].Updated
+	for _, e := range f.Entries {
+		f.Updated = max(f.Updated, e.Updated)
 	}
 	return f
 }

@@ -21,7 +21,7 @@ func (p inventPage) path() string { return inventPath(p.Language.Tag(), p.Lesson
 
 func (p inventPage) view(c *common) page.View {
 	l := p.Lesson
-	v := &page.Invent{WeekPage: c.week(p.Language, l, inventPath), Op: l.worked.Problem.Calculation().Op}
+	v := &page.Invent{WeekPage: c.week(p.Language, l, inventPath)}
 	v.Characters, v.Settings = p.Language.cards()
 	v.Story, v.Answer = l.blankStory()
 	for n := range checkLargest + 1 {

@@ -13,6 +13,8 @@ import (
 	"homebuild/internal/activity"
 	"homebuild/internal/i18n"
 	"homebuild/internal/page"
+	"homebuild/internal/problem"
+	"homebuild/internal/story"
 	"homebuild/internal/week"
 	"homebuild/locales"
 	"homebuild/themes"
@@ -54,8 +56,8 @@ var keyChanges = []keyChange{
 		in.Places = in.Places.Only(func(id string) bool { return id != "event.harbour.gulls" })
 	}, lessons, false},
 
-	{"the name", "Site.Name", func(_ *testing.T, in *Input) { in.Site.Name.Plain = "Harbour School" }, anyOf(pages, feed), false},
-	{"the name in one language", "Site.Name", func(_ *testing.T, in *Input) { in.Site.Name.By = map[string]string{"ar": "مدرسة"} }, anyOf(in("ar"), shared, slips), false},
+	{"the name", "Site.Name", func(_ *testing.T, in *Input) { in.Site.Name.Plain = "Harbour School" }, anyOf(pages, feed, messages), false},
+	{"the name in one language", "Site.Name", func(_ *testing.T, in *Input) { in.Site.Name.By = map[string]string{"ar": "مدرسة"} }, anyOf(in("ar"), shared, slips, messageOf("ar")), false},
 	{"the class", "Site.Class", func(_ *testing.T, in *Input) { in.Site.Class.Plain = "Room 4" }, nothing, true},
 	{"the address", "Site.Address", func(_ *testing.T, in *Input) { in.Site.Address = "https://harbour.example/" }, everything, false},
 	{"a language less", "Site.Languages", func(_ *testing.T, in *Input) { in.Site.Languages = []string{"es", "en"} }, pages, false},
@@ -64,14 +66,30 @@ var keyChanges = []keyChange{
 	{"the key", "Site.Key", func(_ *testing.T, in *Input) { in.Site.Key = "pond" }, lessons, false},
 	{"where the answers are", "Site.Answers", func(_ *testing.T, in *Input) { in.Site.Answers = week.AnswersLink }, print, false},
 	{"search engines", "Site.Index", func(_ *testing.T, in *Input) { in.Site.Index = !in.Site.Index }, pages, false},
+	{"the day", "Input.On", func(_ *testing.T, in *Input) { in.On = "2026-10-20" }, anyOf(home, feed, front), false},
+	{"days off", "Site.DaysOff", func(_ *testing.T, in *Input) {
+		in.Site.DaysOff = []week.Days{{First: "2026-12-21", Last: "2026-12-31"}}
+	}, nothing, true},
 	{"what weeks bring back", "Site.Review", func(_ *testing.T, in *Input) { in.Site.Review = !in.Site.Review }, nothing, true}, // each week knows
 	{"a week less", "Site.Weeks", func(_ *testing.T, in *Input) { in.Site.Weeks = in.Site.Weeks[:testedWeeks-1] }, anyOf(home, feed, front), false},
 
 	{"the date", "Week.Date", changed(func(w *week.Week) { w.Date = "2026-10-07" }), anyOf(lessons, home, feed, front, weekly, desk), false},
-	{"the target", "Week.Target", changed(func(w *week.Week) { w.Target = "compare-within-20" }), anyOf(fromThen, home, feed, front, weekly), false},
+	{"the day from which it shows", "Week.ShowFrom", changed(func(w *week.Week) { w.ShowFrom = "2026-10-01" }), feed, false},
+	{"the kept stories", "Week.Kept", func(t *testing.T, in *Input) {
+		for _, numbers := range [][2]int{{9, 6}, {8, 6}} {
+			p, err := problem.New(problem.AddToResult, numbers[0], numbers[1])
+			if err != nil {
+				t.Fatal(err)
+			}
+			w := &in.Site.Weeks[changedWeek]
+			w.Kept = append(w.Kept, week.KeptStory{Choice: story.Choice{Event: "harbour.board", Problem: p}})
+		}
+	}, fromThen, false},
+	{"whether the date is meant", "Week.OddDate", changed(func(w *week.Week) { w.OddDate = true }), nothing, true},
+	{"the target", "Week.Target", changed(func(w *week.Week) { w.Target = "compare-within-20" }), anyOf(fromThen, home, feed, front, weekly, messages), false},
 	{"a target of its own", "Week.Own", changed(func(w *week.Week) {
 		w.Target, w.Own = "", &activity.Spec{Operation: "both", Largest: 20, Parts: 2, Crossing: "either", Steps: 1}
-	}), anyOf(fromThen, home, feed, front, weekly), false},
+	}), anyOf(fromThen, home, feed, front, weekly, messages), false},
 	{"the strategy", "Week.Focus", changed(func(w *week.Week) { w.Focus = "think-addition" }), fromThen, false},
 	{"the picture", "Week.Picture", changed(func(w *week.Week) { w.Picture = "number-line" }), thisWeek, false},
 	{"the number of stories", "Week.Stories", changed(func(w *week.Week) { w.Stories = 7 }), fromThen, false},
@@ -80,12 +98,13 @@ var keyChanges = []keyChange{
 	{"numbers as words", "Week.NumberWords", changed(func(w *week.Week) { w.NumberWords = !w.NumberWords }), thisWeek, false},
 	{"a warm-up", "Week.WarmUp", changed(func(w *week.Week) { w.WarmUp = "tiptoe" }), both(learn, thisWeek), false},
 	{"no review", "Week.Review", changed(func(w *week.Week) { w.Review = !w.Review }), fromThen, false},
-	{"the minutes", "Week.Minutes", changed(func(w *week.Week) { w.Minutes++ }), both(learn, thisWeek), false},
+	{"the minutes", "Week.Minutes", changed(func(w *week.Week) { w.Minutes++ }), both(anyOf(learn, messages), thisWeek), false},
 	{"what a note may show", "Week.Allow", changed(func(w *week.Week) { w.Allow = []string{"https://harbour.example/"} }), nothing, true},
 	{"a story of the teacher's own", "Week.OwnStories", changed(func(w *week.Week) {
 		w.OwnStories = []week.OwnStory{{Text: "Lina tiene 8 conchas. Encuentra 6. ¿Cuántas tiene ahora?", Reading: "add-to-result 8 + 6 = ?"}}
 	}), fromThen, false},
-	{"a note in one language", "Week.Notes", changed(func(w *week.Week) { w.Notes = map[string]string{"es": "Hola.", "ar": "سلام"} }), both(learn, thisWeek), false},
+	{"a note in one language", "Week.Notes", changed(func(w *week.Week) { w.HasNote, w.Notes = true, map[string]string{"es": "Hola.", "ar": "سلام"} }), both(learn, thisWeek), false},
+	{"a greeting for a note", "Week.HasNote", changed(func(w *week.Week) { w.HasNote = !w.HasNote }), both(learn, thisWeek), false},
 }
 
 // The files that a change may touch.
@@ -106,10 +125,14 @@ func shared(path, _ string) bool      { return weekly(path, "") || front(path, "
 func learnOrPrint(path, date string) bool {
 	return learn(path, date) || print(path, date)
 }
-func print(path, _ string) bool { return strings.HasSuffix(path, "-print.html") }
-func learn(path, _ string) bool { return learnPattern.MatchString(path) }
+func print(path, _ string) bool { return strings.HasSuffix(path, "-print.html") || sent(path) }
+func learn(path, _ string) bool { return learnPattern.MatchString(path) || sent(path) }
+func messages(path, _ string) bool {
+	return strings.Contains(path, "/message-")
+}
+func sent(path string) bool { return strings.Contains(path, "/to-send/") }
 func lessons(path, _ string) bool {
-	return strings.Count(path, "/") == 1 && dateIn.MatchString(path) || strings.HasSuffix(path, "answer-key.html")
+	return strings.Count(path, "/") == 1 && dateIn.MatchString(path) || strings.HasSuffix(path, "answer-key.html") || sent(path)
 }
 
 var (
@@ -120,7 +143,9 @@ var (
 type files = func(path, date string) bool
 
 func in(tag string) files {
-	return func(path, _ string) bool { return strings.HasPrefix(path, tag+"/") }
+	return func(path, _ string) bool {
+		return strings.HasPrefix(path, tag+"/") || sent(path) && strings.HasSuffix(path, "-"+tag+".html")
+	}
 }
 
 func messageOf(tag string) files {
@@ -158,7 +183,7 @@ func spoken(tag string) func(*testing.T, *Input) {
 }
 
 func themeWith(t *testing.T, was, is string) *page.Theme {
-	raw, err := fs.ReadFile(themes.Files, "paper/theme.toml")
+	raw, err := fs.ReadFile(themes.Files, "paper/colours.toml")
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -166,7 +191,7 @@ func themeWith(t *testing.T, was, is string) *page.Theme {
 	if bytes.Equal(raw, changed) {
 		t.Fatalf("the theme has no colour %s", was)
 	}
-	theme, err := page.ReadTheme(folder(t, "base"), fstest.MapFS{"theme.toml": {Data: changed}})
+	theme, err := page.ReadTheme(folder(t, "base"), fstest.MapFS{"colours.toml": {Data: changed}})
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -3,6 +3,7 @@ package site
 import (
 	"homebuild/internal/page"
 	"homebuild/internal/phrase"
+	"homebuild/internal/week"
 )
 
 // learnPage is the week's main page in one language.
@@ -26,11 +27,19 @@ func (p learnPage) view(c *common) page.View {
 	}
 }
 
-// note is the teacher's text in the page's language, or in the class's.
-func note(texts map[string]string, lang, class *language) *page.Note {
-	for _, in := range []*language{lang, class} {
-		if text := texts[in.Tag()]; text != "" {
-			return &page.Note{Markdown: text, Tag: in.Tag(), RightToLeft: in.RightToLeft()}
+// note is the teacher's text in the page's language, or in the class's, or in
+// any that she wrote. Until she has written one, families read a greeting in
+// their own language.
+func (l *lister) note(w week.Week, lang *language) *page.Note {
+	in := func(of *language, text string) *page.Note {
+		return &page.Note{Markdown: text, Tag: of.Tag(), Name: of.Name(), RightToLeft: of.RightToLeft()}
+	}
+	if !w.HasNote {
+		return in(lang, lang.Word("learn.note.greeting"))
+	}
+	for _, of := range append([]*language{lang, l.class}, l.languages...) {
+		if text := w.Notes[of.Tag()]; text != "" {
+			return in(of, text)
 		}
 	}
 	return nil

@@ -1,10 +1,13 @@
 package site
 
 import (
+	"slices"
+
 	"homebuild/internal/activity"
 	"homebuild/internal/page"
 	"homebuild/internal/phrase"
 	"homebuild/internal/picture"
+	"homebuild/internal/problem"
 	"homebuild/internal/story"
 )
 
@@ -40,11 +43,16 @@ func (l *lesson) pictureOf(e exercise, stage picture.Stage) picture.Picture {
 	if !picture.Fits(kind, e.Problem) {
 		kind = picture.BarModel
 	}
-	p, err := picture.OfProblem(e.Problem, kind, stage)
+	return named(drawn(e.Problem, kind, stage), e.Story)
+}
+
+// drawn draws a problem by a kind of picture that fits it; bars always do.
+func drawn(p problem.Problem, kind picture.Kind, stage picture.Stage) picture.Picture {
+	out, err := picture.OfProblem(p, kind, stage)
 	if err != nil {
-		panic("site: " + err.Error()) // Fits said that it can be drawn
+		panic("site: " + err.Error())
 	}
-	return named(p, e.Story)
+	return out
 }
 
 // answerOf draws the answer; where every pair of parts is one, all of them as a
@@ -71,5 +79,14 @@ func (l *lesson) words() []phrase.Line {
 	if ways := l.worked.Ways(); len(ways) > 0 {
 		out = append(out, ways[0].Title())
 	}
-	return append(out, phrase.Say("picture."+l.picture.String()+".name"))
+	return append(out, phrase.Say("picture."+l.picture.String()+".name"+l.hundreds()))
+}
+
+// hundreds ends the message of a picture's name where it has hundreds to show.
+func (l *lesson) hundreds() string {
+	places := l.picture == picture.BaseTen || l.picture == picture.Columns
+	if places && slices.ContainsFunc(l.exercises(), func(e exercise) bool { return largest(e) >= 100 }) {
+		return "-hundreds"
+	}
+	return ""
 }

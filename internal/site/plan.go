@@ -2,6 +2,7 @@ package site
 
 import (
 	"cmp"
+	"errors"
 	"fmt"
 	"maps"
 	"slices"
@@ -18,20 +19,20 @@ import (
 
 // plan works every week out, in the order of the dates, so that later weeks
 // avoid what earlier ones had.
-func plan(in Input) (lessons []*lesson, notices, problems diag.Problems) {
-	requests, own, problems := requests(in)
+func plan(in Input) (lessons []*lesson, asked []activity.Request, notices, problems diag.Problems) {
+	asked, own, problems := requests(in)
 	if len(problems) > 0 {
-		return nil, nil, problems
+		return nil, nil, nil, problems
 	}
 	told := in.Told()
-	if len(told.Events()) == 0 && len(requests) > 0 {
-		return nil, nil, diag.Problems{{
+	if len(told.Events()) == 0 && len(asked) > 0 {
+		return nil, nil, nil, diag.Problems{{
 			File: week.SiteFile, Text: "there is no story that every language of the site tells: " + strings.Join(in.silent(), ", ") + " leave out too many",
 			Hint: `leave the language out for now; "homebuild language status" says which stories each tells`,
 		}}
 	}
 	teller := story.NewTeller(told, in.Site.Key)
-	for i, p := range activity.Year(requests) {
+	for i, p := range activity.Year(asked) {
 		w := in.Site.Weeks[i]
 		for _, warning := range p.Warnings {
 			notices = append(notices, w.Problem(warning.Setting, warning.Text, warning.Hint))
@@ -44,7 +45,7 @@ func plan(in Input) (lessons []*lesson, notices, problems diag.Problems) {
 		notices = append(notices, in.missed(w, l)...)
 		lessons = append(lessons, l)
 	}
-	return lessons, notices, problems
+	return lessons, asked, notices, problems
 }
 
 // Year plans every week's problems, oldest first: the mathematics of Assemble
@@ -116,7 +117,7 @@ func requests(in Input) (out []activity.Request, stories [][]ownStory, problems 
 	bears := func(p problem.Problem) bool { return told.Bears(p) }
 	for _, w := range in.Site.Weeks {
 		own := reader.week(w)
-		target, err := targetOf(w, in.Targets)
+		target, err := in.targetOf(w)
 		if err != nil {
 			problems = append(problems, w.Problem("own-target", err.Error(), ""))
 			continue
@@ -128,6 +129,12 @@ func requests(in Input) (out []activity.Request, stories [][]ownStory, problems 
 			Stories: w.Stories, Extra: w.ExtraSentence, NumberWords: w.NumberWords, Review: w.Review,
 			Bears: bears,
 		}
+		for i, kept := range w.Kept {
+			if misfit := (*story.Misfit)(nil); errors.As(told.Check(kept.Choice), &misfit) {
+				problems = append(problems, w.KeptProblem(i, misfit.Setting, misfit.Text, misfit.Hint))
+			}
+			r.Kept = append(r.Kept, activity.Kept{Problem: kept.Problem, Returns: in.target(kept.Returns)})
+		}
 		for _, o := range own {
 			r.Given = append(r.Given, o.given)
 		}
@@ -137,15 +144,23 @@ func requests(in Input) (out []activity.Request, stories [][]ownStory, problems 
 }
 
 // targetOf is the week's target, from the list or spelled out.
-func targetOf(w week.Week, targets []activity.Target) (activity.Target, error) {
+func (in Input) targetOf(w week.Week) (activity.Target, error) {
 	if w.Own != nil {
 		return w.Own.Target()
 	}
-	i := slices.IndexFunc(targets, func(t activity.Target) bool { return t.ID == w.Target })
-	if i < 0 {
-		return activity.Target{}, fmt.Errorf("%q is not a target", w.Target)
+	if t := in.target(w.Target); t != nil {
+		return *t, nil
 	}
-	return targets[i], nil
+	return activity.Target{}, fmt.Errorf("%q is not a target", w.Target)
+}
+
+// target finds a target of the list; nil for none.
+func (in Input) target(id string) *activity.Target {
+	i := slices.IndexFunc(in.Targets, func(t activity.Target) bool { return t.ID == id })
+	if i < 0 {
+		return nil
+	}
+	return &in.Targets[i]
 }
 
 // tellWeek tells every problem of a week as a story; the teacher's own are told
@@ -157,9 +172,14 @@ func tellWeek(teller *story.Teller, w week.Week, p activity.WeekPlan, own []ownS
 	}
 	asked := story.Week{Date: w.Date, Place: w.Place, InWords: w.NumberWords, Apart: activity.Apart}
 	for _, a := range p.All() {
-		if !a.Given {
-			asked.Tales = append(asked.Tales, story.Tale{Choice: story.Choice{Problem: a.Problem}, WantsExtra: a.WantsExtra})
+		if a.Given {
+			continue
 		}
+		tale := story.Tale{Choice: story.Choice{Problem: a.Problem}, WantsExtra: a.WantsExtra}
+		if len(w.Kept) > 0 {
+			tale.Choice = w.Kept[len(asked.Tales)].Choice
+		}
+		asked.Tales = append(asked.Tales, tale)
 	}
 	told, err := teller.Week(asked)
 	if err != nil {

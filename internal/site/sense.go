@@ -49,8 +49,8 @@ func partWhole(p problem.Problem) []page.Sense {
 
 // checkSense is the friendly check of two bare numbers: what it must be near,
 // or the part-whole test where nothing is near enough to help.
-func checkSense(p problem.Problem) []page.Sense {
-	if e, ok := estimate.For(p.Calculation(), mistake.Likely(p, 0), checkGrade); ok {
+func checkSense(p problem.Problem, grade problem.Grade) []page.Sense {
+	if e, ok := estimate.For(p.Calculation(), mistake.Likely(p, 0), grade); ok {
 		return []page.Sense{friendly(e)}
 	}
 	return partWhole(p)

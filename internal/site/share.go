@@ -1,6 +1,9 @@
 package site
 
 import (
+	"path"
+	"slices"
+
 	"homebuild/internal/phrase"
 	"homebuild/internal/qrcode"
 	"homebuild/internal/sms"
@@ -14,16 +17,21 @@ type Message struct {
 	SMS  sms.Count
 }
 
-// Messages are the texts of a week, in the site's order of languages; none
-// where the site has no address yet.
-func Messages(in Input, date string) []Message {
-	if in.Site.Address == "" {
-		return nil
-	}
-	line := phrase.Say("share.message", phrase.Text("Link", in.Site.Address+weeklyPath(date)))
+// Messages are the texts of a week, in the site's order of languages: with the
+// link, or, where the site has no address, with the name of the file that goes
+// with them. There must be such a week.
+func (p *Planned) Messages(date string) []Message {
+	i := slices.IndexFunc(p.lessons, func(l *lesson) bool { return l.date == date })
+	site := p.in.Site
 	var out []Message
-	for _, tag := range in.Site.Languages {
-		text := in.language(tag).Plain(line)
+	for _, tag := range site.Languages {
+		lang := p.in.language(tag)
+		id, with := "share.link", phrase.Text("Link", site.Address+weeklyPath(date))
+		if site.Address == "" {
+			id, with = "share.file", phrase.Text("File", path.Base(WholePath(tag, date)))
+		}
+		text := lang.Plain(phrase.Say(id, phrase.Text("School", site.Name.In(tag, site.School)),
+			phrase.Text("Can", lang.Plain(p.lessons[i].target.CanLine())), phrase.Number("Minutes", site.Weeks[i].Minutes), with))
 		out = append(out, Message{Date: date, Tag: tag, Text: text, SMS: sms.Of(text)})
 	}
 	return out

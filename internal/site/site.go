@@ -1,6 +1,8 @@
 package site
 
 import (
+	"slices"
+
 	"homebuild/internal/activity"
 	"homebuild/internal/diag"
 	"homebuild/internal/i18n"
@@ -18,6 +20,9 @@ type Input struct {
 	Places  story.Places
 	Theme   *page.Theme
 	WarmUps []WarmUp
+	// On is the day that the pages are made for: weeks that families do not see
+	// on it are planned, and have no pages. Empty shows every week.
+	On string
 	// Program names the bytes of the program, which every page depends on;
 	// without it files have no keys.
 	Program string
@@ -28,19 +33,23 @@ type File = output.File
 
 // Planned is a site whose weeks are worked out, not yet listed as files.
 type Planned struct {
-	in      Input
-	lessons []*lesson // of the weeks of the site, in their order: oldest first
+	in       Input
+	lessons  []*lesson // of the weeks of the site, in their order: oldest first
+	requests []activity.Request
 }
 
 // Plan works out every week. Problems are for the teacher to mend; when there
 // are any, nothing is planned. Notices do not stop a build.
 func Plan(in Input) (p *Planned, notices, problems diag.Problems) {
-	lessons, notices, problems := plan(in)
+	lessons, requests, notices, problems := plan(in)
 	if len(problems) > 0 {
 		return nil, notices, problems
 	}
-	return &Planned{in, lessons}, notices, nil
+	return &Planned{in, lessons, requests}, notices, nil
 }
+
+// Request is what the mathematics was asked for the i-th week.
+func (p *Planned) Request(i int) activity.Request { return p.requests[i] }
 
 // Assemble plans a site and lists its pages.
 func Assemble(in Input) (files []File, notices, problems diag.Problems) {
@@ -55,13 +64,40 @@ func (p *Planned) lister() *lister {
 	return &lister{common: newCommon(p.in), program: p.in.Program}
 }
 
+// shown yields the weeks that families see, with their lessons.
+func (p *Planned) shown(yield func(week.Week, *lesson) bool) {
+	for i, w := range p.in.Site.Weeks {
+		if w.Shows(p.in.On) && !yield(w, p.lessons[i]) {
+			return
+		}
+	}
+}
+
+// Choices are the stories of a week that were chosen, not written by the teacher,
+// the worked one first: what it takes to tell them again.
+func (p *Planned) Choices(date string) []week.KeptStory {
+	var out []week.KeptStory
+	for _, l := range p.lessons {
+		for _, e := range l.exercises() {
+			if l.date == date && !e.Given {
+				kept := week.KeptStory{Choice: e.Story.Choice()}
+				if e.Returns && p.in.target(e.Of) != nil {
+					kept.Returns = e.Of
+				}
+				out = append(out, kept)
+			}
+		}
+	}
+	return out
+}
+
 // Pages lists the files to publish: pages first, those of one week together,
-// then the indexes that link to them.
+// then the indexes that link to them. At least one week must show.
 func (p *Planned) Pages() []File {
 	l := p.lister()
-	for i, lesson := range p.lessons {
+	for w, lesson := range p.shown {
 		for _, lang := range l.languages {
-			p.weekPages(l, lang, lesson, p.in.Site.Weeks[i])
+			p.weekPages(l, lang, lesson, w)
 		}
 	}
 	for _, lang := range l.languages {
@@ -71,14 +107,16 @@ func (p *Planned) Pages() []File {
 		}
 	}
 	pages := len(l.files)
-	for _, lesson := range p.lessons {
+	shown := map[string]string{}
+	for w, lesson := range p.shown {
+		shown[w.Date] = w.ShowFrom
 		l.page(weeklyPage{l.languages, lesson.date, lesson.target.CanLine()})
 	}
 	calendar := p.calendar()
 	for _, lang := range l.languages {
 		l.page(indexPage{lang, calendar})
 		if l.address != "" {
-			l.data(newFeed(l.address, lang, calendar))
+			l.data(newFeed(l.address, lang, calendar, shown))
 		}
 	}
 	l.page(frontPage{l.languages, calendar})
@@ -94,30 +132,54 @@ func (p *Planned) Pages() []File {
 
 // weekPages lists the pages of one week in one language.
 func (p *Planned) weekPages(l *lister, lang *language, of *lesson, w week.Week) {
-	l.page(learnPage{lang, l.class, of, w.Minutes, warmUp(p.in.WarmUps, w.WarmUp, of), note(w.Notes, lang, l.class)})
+	whole := p.whole(l, lang, of, w)
+	l.page(whole.Learn)
 	first := 0
 	for place, end := range pagesToTry(of.stories) {
 		l.page(tryPage{lang, of, place, first, end})
 		first = end
 	}
-	l.page(inventPage{lang, of, lang.ideas})
-	l.page(printPage{lang, l.class, of, p.in.Site.Answers != week.AnswersLink})
+	l.page(whole.Invent)
+	if of.numbers() != nil {
+		l.page(weekCheckPage{lang, of})
+	}
+	l.page(whole.Print)
+}
+
+// whole are the pages of one week in one language.
+func (p *Planned) whole(l *lister, lang *language, of *lesson, w week.Week) wholeFile {
+	return wholeFile{
+		Learn:  learnPage{lang, l.class, of, w.Minutes, warmUp(p.in.WarmUps, w.WarmUp, of), l.note(w, lang)},
+		Try:    tryPage{lang, of, 0, 0, len(of.stories)},
+		Invent: inventPage{lang, of, lang.ideas},
+		Print:  printPage{lang, l.class, of, p.in.Site.Answers != week.AnswersLink},
+	}
 }
 
 // Desk lists the teacher's own files, a folder a week: the answer key, the
-// messages to send, the code of the link and slips to cut. They stand beside
-// the published folder, never inside it.
-func (p *Planned) Desk() []File {
+// messages to send, the code of the link and slips to cut; and, for the newest
+// week that shows and for others that are asked for, the week in one file for
+// each language, to be sent. They stand beside the published folder, never inside
+// it.
+func (p *Planned) Desk(send ...string) []File {
 	l := p.lister()
-	for _, lesson := range p.lessons {
+	if showing := p.in.Site.Showing(p.in.On); len(showing) > 0 {
+		send = append(send, showing[len(showing)-1].Date)
+	}
+	for i, lesson := range p.lessons {
 		l.page(keyPage{l.class, lesson})
+		for _, m := range p.Messages(lesson.date) {
+			l.data(m)
+		}
+		if slices.Contains(send, lesson.date) {
+			for _, lang := range l.languages {
+				l.page(p.whole(l, lang, lesson, p.in.Site.Weeks[i]))
+			}
+		}
 		if l.address == "" {
 			continue
 		}
 		address := l.address + weeklyPath(lesson.date)
-		for _, m := range Messages(p.in, lesson.date) {
-			l.data(m)
-		}
 		l.data(codePNG{lesson.date, address})
 		l.data(codeSVG{lesson.date, address})
 		l.page(slipsPage{l.languages, lesson.date, address})

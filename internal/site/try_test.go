@@ -13,7 +13,7 @@ import (
 
 // Every number that can be picked gets the reply that mistake gives to it.
 func TestAnswersAreThoseOfMistake(t *testing.T) {
-	lessons, _, _ := plan(exampleInput(t, "en"))
+	lessons, _, _, _ := plan(exampleInput(t, "en"))
 	seen := map[int]int{}
 	for _, l := range lessons {
 		for i, x := range l.stories {

@@ -18,7 +18,7 @@ func (l *lesson) walk() *page.Worked {
 			Solved: l.answerOf(e), Solution: l.solution(e),
 		}
 		if ways := e.Ways(); len(ways) > 1 && e.Problem.Pairs() == nil {
-			another := working(ways[1])
+			another := working(ways[1], e.lastStep(), e.Story)
 			w.Another = &another
 		}
 		return w
@@ -34,10 +34,10 @@ func (l *lesson) solution(e exercise) page.Solution {
 		return s
 	}
 	if ways := e.Ways(); len(ways) > 0 {
-		s.Way = working(ways[0])
+		s.Way = working(ways[0], e.lastStep(), e.Story)
 	}
 	if steps, ways := e.Problem.Steps(), e.FirstWays(); len(steps) > 1 && len(ways) > 0 {
-		first := working(ways[0])
+		first := working(ways[0], steps[0], e.Story)
 		first.Asks, s.Way.Asks = steps[0].Solving(), steps[1].Solving()
 		s.First = &first
 	}
@@ -154,12 +154,22 @@ func (l *lesson) growing(e exercise) []page.Panel {
 	return append(panels, page.Panel{Picture: l.pictureOf(e, picture.Open), Caption: question})
 }
 
-// working is a way with its pictures, each beside the step it shows.
-func working(w strategy.Way) page.Working {
+// lastStep is the step that finds the answer: the only one of most stories.
+func (e exercise) lastStep() problem.Problem {
+	steps := e.Problem.Steps()
+	return steps[len(steps)-1]
+}
+
+// working is a way to the answer of a step of a story. Its pictures, each beside
+// the step it shows, tell of the same situation.
+func working(w strategy.Way, of problem.Problem, in story.Story) page.Working {
 	out := plainWorking(w)
 	out.Why = w.About()
 	for i, s := range w.Steps {
 		out.Steps[i].Picture = s.Picture
+		if s.Picture != nil && !picture.Suits(s.Picture, of) {
+			out.Steps[i].Picture = named(drawn(of, picture.BarModel, picture.Solved), in)
+		}
 	}
 	return out
 }

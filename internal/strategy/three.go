@@ -46,11 +46,11 @@ func (w *working) leftOut(c problem.Calculation) {
 }
 
 // show draws the two that are joined, and the third: on ten frames where the
-// two make ten, else as two bars.
+// two make ten, else as one bar.
 func (j joined) show(w *working) {
 	if j.a+j.b == 10 && 10+j.c <= picture.Most {
 		w.showFrames(problem.TogetherThree, j.a, j.b, j.c)
 		return
 	}
-	w.show(picture.Bars([]int{j.a, j.b}, []int{j.a + j.b, j.c}))
+	w.show(picture.Joined(j.a, j.b, j.c))
 }

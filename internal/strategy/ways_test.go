@@ -142,10 +142,10 @@ func TestPictures(t *testing.T) {
 		{minus(13, 4), strategy.BridgeBack, []string{"", "number-line.hops", "ten-frame.crossed"}, nil, oac6},
 		{plus(2, 6, 4), strategy.FriendlyPair, []string{"", "ten-frame.three"}, []int{6, 4, 2, 12}, oab3},
 		{plus(6, 7), strategy.NearDoubles, []string{"", "drawing.compare"}, []int{7, 6, 1}, oac6},
-		{plus(56, 37), strategy.SplitTens, []string{"", "", "base-ten.split"}, nil, aus2},
+		{plus(56, 37), strategy.SplitTens, []string{"", "", "blocks.split"}, nil, aus2},
 		{plus(29, 36), strategy.GiveAndTake, []string{"", "", "bar-model.steps"}, []int{29, 36, 65, 30, 35, 65}, custom},
 		{minus(74, 8), strategy.BridgeBack, []string{"", "", "number-line.hops"}, nil, nz},
-		{plus(4, 9, 5), strategy.TwoParts, []string{"", "bar-model.steps"}, []int{4, 5, 9, 9, 9, 18}, custom},
+		{plus(4, 9, 5), strategy.TwoParts, []string{"", "bar-model.join-join"}, []int{4, 5, 9, 9, 18}, custom},
 	} {
 		w, err := strategy.Work(test.by, test.c)
 		if err != nil {

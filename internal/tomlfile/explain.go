@@ -55,6 +55,8 @@ var typos = sync.OnceValue(func() []typo {
 		{of(`([\p{L}][\p{L}\p{N} _-]*?)\s*(?:#.*)?$`),
 			"%s has no quotes around it", `write ${1} = "${2}"`, 0},
 		{of(`["']([^"']*?)\s*$`),
+			"a text of several lines has three quotes", `write ${1} = """, the text on the lines below, and """ on a line behind it`, Lines},
+		{of(`["']([^"']*?)\s*$`),
 			"the quote at the end is missing", `write the whole ${1} on one line, between two quotes: ${1} = "..."`, Text},
 		{of(`"([^"]*?)\s*$`),
 			"the quote at the end is missing", `write ${1} = "${2}"`, 0},
@@ -84,6 +86,9 @@ var assignment = of(`(.*?)\s*(?:#.*)?$`)
 func (f *File) explain(u unreadable) (text, hint string) {
 	if k := f.schema.headed(u.text); k != nil {
 		return k.heading()
+	}
+	if u.fault != noFault {
+		return u.explainLong()
 	}
 	if text, hint, ok := f.look(lookalikes(), u.text); ok {
 		return text, hint
@@ -122,7 +127,7 @@ func (f *File) look(among []typo, line string) (text, hint string, ok bool) {
 	return "", "", false
 }
 
-// explainValue says what is wrong with a number, or with true or false, that
+// explainValue says what is wrong with a number, a day, or true or false, that
 // cannot be read.
 func (f *File) explainValue(line string) (text, hint string, ok bool) {
 	m := assignment.FindStringSubmatch(line)
@@ -137,6 +142,8 @@ func (f *File) explainValue(line string) (text, hint string, ok bool) {
 		return text, k.plainNumber(typed), true
 	case k.takes == Switch:
 		return text, k.plainSwitch(typed), true
+	case k.takes == Date:
+		return text, k.plainDay(), true
 	}
 	return "", "", false
 }

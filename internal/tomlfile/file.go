@@ -26,6 +26,7 @@ type File struct {
 type unreadable struct {
 	line        int
 	text, cause string
+	fault       fault // of a text of several lines
 }
 
 // maxUnreadable is how many unreadable lines of a file are told at once.
@@ -91,25 +92,32 @@ func (f *File) Problems() diag.Problems {
 	return all.problems
 }
 
-// skip puts a line that cannot be read aside, and gives the text without it. What
-// stands below a heading that cannot be read is passed over.
+// skip puts a line that cannot be read aside, with those that belong to it, and
+// gives the text without them. What stands below a heading that cannot be read is
+// passed over.
 func (f *File) skip(text string, wrong *unstable.ParserError) (rest string, ok bool) {
 	at := f.tree.lineAt(int(f.tree.parser.Range(wrong.Highlight).Offset))
 	lines := strings.Split(text, "\n")
-	row := listStart(lines, at-f.tree.root.Line, wrong.Message)
-	line := lines[row][:min(len(lines[row]), longestLine)]
-	f.unreadable = append(f.unreadable, unreadable{f.tree.root.Line + row, line, wrong.Message})
-	lines[row] = ""
-	if strings.HasPrefix(strings.TrimSpace(line), "[") {
-		lines[row] = skipped
+	row := at - f.tree.root.Line
+	b := blockAt(lines, row, wrong.Message)
+	if start := listStart(lines, row, wrong.Message); start < row {
+		b = block{from: start, to: row, told: start}
 	}
-	return strings.Join(lines, "\n"), strings.TrimSpace(line) != ""
+	line := lines[b.told][:min(len(lines[b.told]), longestLine)]
+	f.unreadable = append(f.unreadable, unreadable{f.tree.root.Line + b.told, line, wrong.Message, b.fault})
+	ok = strings.TrimSpace(lines[b.from]) != "" && line != skipped
+	clear(lines[b.from:b.to])
+	if strings.HasPrefix(strings.TrimSpace(line), "[") {
+		lines[b.from] = skipped
+	}
+	return strings.Join(lines, "\n"), ok
 }
 
 // listStart is the line of a list that was never closed: the TOML library finds
-// out lines later, at the next key.
+// out lines later, at the next key or heading.
 func listStart(lines []string, row int, cause string) int {
-	if !strings.Contains(cause, "array") || strings.Contains(lines[row], "[") && row < len(lines)-1 {
+	isHead := heading.MatchString(lines[row])
+	if !strings.Contains(cause, "array") || strings.Contains(lines[row], "[") && row < len(lines)-1 && !isHead {
 		return row
 	}
 	for i := row; i >= 0; i-- {

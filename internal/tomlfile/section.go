@@ -169,13 +169,37 @@ func (s *Section) List(name string) []string {
 	}
 	words := []string{}
 	for item := range v.Children() {
-		if item.Kind == Text {
+		if item.Kind == Text || item.Kind == Date {
 			words = append(words, strings.TrimSpace(item.Text))
 			continue
 		}
 		s.file.found.add(item.Line, fmt.Sprintf("%s holds %s, which is not a word", name, item.shown()), "write each in quotes")
 	}
 	return words
+}
+
+// Numbers is a list of whole numbers from low to high; nil when left out or wrong.
+func (s *Section) Numbers(name string, low, high int) []int {
+	s.schema.note(key{name: name, takes: List})
+	v := s.Value(name)
+	if v == nil {
+		return nil
+	}
+	hint := fmt.Sprintf("write whole numbers from %d to %d: %s = [8, 6]", low, high, name)
+	if v.Kind != List {
+		s.wrong(v, hint)
+		return nil
+	}
+	var out []int
+	for item := range v.Children() {
+		n, err := strconv.Atoi(strings.ReplaceAll(item.Text, "_", ""))
+		if item.Kind != Number || err != nil || n < low || n > high {
+			s.file.found.add(item.Line, fmt.Sprintf("%s holds %s", name, item.shown()), hint)
+			return nil
+		}
+		out = append(out, n)
+	}
+	return out
 }
 
 // Renamed tells of a key that has another name now, where it is written.

@@ -10,10 +10,11 @@ import (
 // Kind is what a value is, or what a key takes.
 type Kind uint8
 
-// The kinds. Word is what keys take; a value is then a Text.
+// The kinds. Word and Lines are what keys take; a value is then a Text.
 const (
 	Text    Kind = iota + 1
 	Word         // a short text, most often one of a list
+	Lines        // a text that may have several lines
 	Number       // a whole number
 	Decimal      // a number that is not whole
 	Switch       // true or false

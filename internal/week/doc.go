@@ -5,12 +5,11 @@
 // # The folder
 //
 //	site.toml                what stays the same all year
-//	weeks/2026-09-14.md      a week: its settings, then a note to families
-//	weeks/2026-09-14.es.md   the same note in Spanish
+//	weeks/2026-09-14.toml    a week: its settings, and a note to families
 //
-// All files are plain text in UTF-8. A week is named by a date, best its
-// Monday. A note in another language holds the note alone; a language without
-// one shows the class's own.
+// All files are plain text in UTF-8. A week is named by a date, its Monday. A date
+// that can hardly be meant, on another day of the week or far from all others, is
+// asked about, unless the file says odd-date = true.
 //
 // # The site
 //
@@ -25,21 +24,25 @@
 //	key             = "puddle"
 //	answers         = "foot"
 //	index           = false
+//	days-off        = ["2026-11-26", "2026-12-21 to 2027-01-01"]
 //
 // The address is where the site will live. The first language is the class's
 // own unless school-language says another. Any key will do: another key gives
 // other numbers and people to all stories. The answers stand upside down at the
 // foot of the printed sheet; with answers = "link" the paper has none, and
 // families find them on the pages that its code leads to. With index = true
-// search engines may list the pages. A name or class that differs by language is a table:
+// search engines may list the pages. On days-off there is no school: a week that
+// has no other day is passed over when the next one is begun. A name or class that differs by language is a table:
 //
 //	name = { en = "Pebble Lane School", es = "Escuela Pebble Lane" }
 //
 // # A week
 //
-// Settings stand between two lines of three plus signs. Only target is needed.
+// Only target is needed. The note is written in any of the site's languages, in
+// as many as the teacher writes; a language without one shows the class's own.
+// Without a table of notes families read a greeting of ours, each in their
+// language. Without show-from they see the week from the Friday before.
 //
-//	+++
 //	target         = "add-within-20"  # homebuild targets lists them
 //	focus          = "make-ten"       # the strategy the class practises
 //	picture        = "bar-model"
@@ -50,14 +53,20 @@
 //	warm-up        = "reach"          # one minute of moving first
 //	review         = false            # stories of earlier weeks come back
 //	minutes        = 10               # the time it takes
+//	show-from      = 2026-09-11       # the day from which families see it
 //	allow          = ["office@school.example"]
-//	+++
+//
+//	[note]
+//	en = """
 //	This week we **make a ten first**. Ask your child *why* it works.
 //	Questions? Write to office@school.example.
+//	"""
+//	es = """
+//	Esta semana **primero formamos una decena**.
+//	"""
 //
 // Instead of a target from the list, one can be spelled out:
 //
-//	+++
 //	stories = 3
 //
 //	[own-target]
@@ -67,15 +76,12 @@
 //	parts     = 2               # or 3 addends
 //	crossing  = "always"        # a ten is crossed; or "never", "either"
 //	steps     = 1               # or 2 for a chain
-//	+++
-//	Dear families, ...
 //
 // A teacher can write stories for the week; they come before ours and count as
 // stories to try. The text is in the class's language, reading says what it
 // tells ("homebuild check" lists what fits), answer and translations may be left
 // out:
 //
-//	+++
 //	target = "add-within-20"
 //
 //	[[own-story]]
@@ -85,13 +91,12 @@
 //
 //	[own-story.in]
 //	es = "Lina tiene 8 conchas. Encuentra 6 más. ¿Cuántas conchas tiene ahora?"
-//	+++
 //
 // # The note
 //
 // A note is Markdown: blank lines between paragraphs, *slanted* and **strong**
 // words, lists. Pages are public and fetch nothing, so HTML, pictures, e-mail
 // addresses, telephone and id numbers, and links stop the build with the
-// reason. What stands in allow, in full, may be shown in that week's notes;
-// links must begin with https://.
+// reason, in every language alike. What stands in allow, in full, may be shown in
+// that week's notes; links must begin with https://.
 package week

@@ -54,81 +54,77 @@ func TestSlipsOfTheSite(t *testing.T) {
 	}
 	for _, test := range tests {
 		t.Run(test.name, func(t *testing.T) {
-			checkProblems(t, folder(SiteFile, test.text, "weeks/2026-09-14.md", goodWeek), test.want)
+			checkProblems(t, folder(SiteFile, test.text, "weeks/2026-09-14.toml", goodWeek), test.want)
 		})
 	}
 }
 
 // Slips of a week file as a whole, or of its name.
 func TestSlipsOfFiles(t *testing.T) {
-	const week = "weeks/2026-09-14.md"
+	const week = "weeks/2026-09-14.toml"
 	tests := []struct{ name, file, text, want string }{
 		{"empty", week, " \n", week + `: the file is empty
   hint: write it, or take it away`},
-		{"no settings", week, "Dear families,\n", week + `:1: the file begins with the note and has no settings
-  hint: begin with these lines: +++, target = "add-within-20", +++`},
-		{"dashes", week, "---\ntarget = \"add-within-20\"\n---\n", week + `:1: "---" does not open the settings
-  hint: write three plus signs, "+++", before and after the settings`},
-		{"first fence missing", week, "target = \"add-within-20\"\n+++\n", week + `:1: the line "+++" is missing before the settings
-  hint: write three plus signs, "+++", before and after the settings`},
-		{"last fence missing", week, "\n+++\ntarget = \"add-within-20\"\nDear families,\n", week + `:2: the settings begin here and never end
-  hint: write a second line "+++" after the last setting`},
-		{"too large", week, goodWeek + strings.Repeat("x", textfile.MaxSize), week + `: the file is larger than 1 MB
+		{"a letter", week, "Dear families,\n", week + `:1: this line is not a setting
+  hint: settings look like target = "add-within-20"; a note stands between quotes, below a line [note]
+` + week + `:1: the week has no target
+  hint: write target = "add-within-20", or another; "homebuild targets" lists them`},
+		{"older form under the new name", week, "\n+++\ntarget = \"add-within-20\"\n+++\nDear families,\n", week + `:1: this week is in an older form
+  hint: give it back its old name, weeks/2026-09-14.md, and homebuild week --from turns it into the form of today`},
+		{"too large", week, noted(strings.Repeat("x", textfile.MaxSize)), week + `: the file is larger than 1 MB
   hint: ours are a few pages of text; is this another file?`},
 		{"word processor", week, "PK\x03\x04\x00\x00", week + `: this is not a text file
   hint: word processors keep more than text in their files; save it as plain text`},
 		{"rich text", week, `{\rtf1\ansi Dear families}`, week + `:1: this is not a plain text file
   hint: word processors keep more than text in their files; save it as plain text (in TextEdit: Format, Make Plain Text)`},
-		{"setting in the note", week, goodWeek + "\nstories = 3\n", week + `:6: "stories" is a setting, and stands in the note
-  hint: move it above the second "+++"`},
-		{"own story in the note", week, goodWeek + "\n[[own-story]]\ntext = \"Lina\"\n", week + `:6: a story of your own stands in the note
-  hint: move it above the second "+++", with the lines that belong to it`},
+		{"setting in the note", week, noted("\nstories = 3\n"), week + `:6: "stories" is a setting, and stands in the note
+  hint: move it out of the note, above the line [note]`},
+		{"own story in the note", week, noted("\n[[own-story]]\ntext = \"Lina\"\n"), week + `:6: a story of your own stands in the note
+  hint: move it out of the note, above the line [note], with the lines that belong to it`},
 		{"utf-16", week, "\xff\xfe+\x00+\x00", week + `: the file is saved as UTF-16, not as plain UTF-8 text
   hint: choose "UTF-8" where your editor asks for the encoding, and save it again`},
-		{"latin-1", week, goodWeek + "ni\xf1o", week + `:5: a letter here is not saved as UTF-8
+		{"latin-1", week, noted("ni\xf1o"), week + `:5: a letter here is not saved as UTF-8
   hint: choose "UTF-8" where your editor asks for the encoding, and save it again`},
-		{"control character", week, goodWeek + "a \x07bell", week + `:5: a control character (U+0007) hides after "a "
+		{"control character", week, noted("a \x07bell"), week + `:5: a control character (U+0007) hides after "a "
   hint: delete that part of the line and type it again`},
-		{"turned text", week, goodWeek + "8 + 6 \u202e41 =", week + `:5: a mark that turns the reading direction (U+202E) hides after "8 + 6 "
+		{"turned text", week, noted("8 + 6 \u202e41 ="), week + `:5: a mark that turns the reading direction (U+202E) hides after "8 + 6 "
   hint: delete that part of the line and type it again`},
-		{"isolate", week, goodWeek + "\u20668 + 6", week + `:5: a mark that turns the reading direction (U+2066) hides after ""
+		{"isolate", week, noted("\u20668 + 6"), week + `:5: a mark that turns the reading direction (U+2066) hides after ""
   hint: delete that part of the line and type it again`},
-		{"zero-width space", week, "+++\ntarget = \"add\u200b-within-20\"\n+++\n", week + `:2: an unseen character (U+200B) hides after "arget = \"add"
+		{"zero-width space", week, "# ours\ntarget = \"add\u200b-within-20\"\n", week + `:2: an unseen character (U+200B) hides after "arget = \"add"
   hint: delete that part of the line and type it again`},
-		{"lost letter", week, goodWeek + "ni\ufffdo", week + `:5: a letter that was lost earlier (U+FFFD) hides after "ni"
+		{"lost letter", week, noted("ni\ufffdo"), week + `:5: a letter that was lost earlier (U+FFFD) hides after "ni"
   hint: delete that part of the line and type it again`},
-		{"no such day", "weeks/2026-02-30.md", goodWeek, `weeks/2026-02-30.md: "2026-02-30" is not a day of the calendar
-  hint: name the file year-month-day, such as 2026-09-14.md`},
-		{"day first", "weeks/14-09-2026.md", goodWeek, `weeks/14-09-2026.md: "14-09-2026.md" is not the name of a week
-  hint: name it 2026-09-14.md`},
-		{"short month", "weeks/2026-9-7.md", goodWeek, `weeks/2026-9-7.md: "2026-9-7.md" is not the name of a week
-  hint: name it 2026-09-07.md`},
+		{"no such day", "weeks/2026-02-30.toml", goodWeek, `weeks/2026-02-30.toml: "2026-02-30" is not a day of the calendar
+  hint: name the file year-month-day, such as 2026-09-14.toml`},
+		{"day first", "weeks/14-09-2026.toml", goodWeek, `weeks/14-09-2026.toml: "14-09-2026.toml" is not the name of a week
+  hint: name it 2026-09-14.toml`},
+		{"short month", "weeks/2026-9-7.toml", goodWeek, `weeks/2026-9-7.toml: "2026-9-7.toml" is not the name of a week
+  hint: name it 2026-09-07.toml`},
 		{"a name", "weeks/week one.md", goodWeek, `weeks/week one.md: "week one.md" is not the name of a week
-  hint: name the file year-month-day, such as 2026-09-14.md`},
-		{"hidden ending", "weeks/2026-09-07.md.txt", goodWeek, `weeks/2026-09-07.md.txt: "2026-09-07.md.txt" is not the name of a week
-  hint: name it 2026-09-07.md, without .txt`},
+  hint: name the file year-month-day, such as 2026-09-14.toml`},
+		{"hidden ending", "weeks/2026-09-07.toml.txt", goodWeek, `weeks/2026-09-07.toml.txt: "2026-09-07.toml.txt" is not the name of a week
+  hint: name it 2026-09-07.toml, without .txt`},
 		{"word processor's ending", "weeks/2026-09-07.docx", "PK", `weeks/2026-09-07.docx: "2026-09-07.docx" is not the name of a week
-  hint: a word processor keeps more than text in such a file: copy the words into a plain text file named 2026-09-07.md, and take this one away`},
-		{"copy", "weeks/2026-09-14 (1).md", goodWeek, `weeks/2026-09-14 (1).md: "2026-09-14 (1).md" is not the name of a week
-  hint: if it is another week, name it by the Monday of that week, such as 2026-09-21.md; if it is only a copy, take it away`},
-		{"same date", "weeks/2026-09-21.MD", goodWeek, `weeks/2026-09-21.md: "weeks/2026-09-21.MD" is for the same date
+  hint: a word processor keeps more than text in such a file: copy the words into a plain text file named 2026-09-07.toml, and take this one away`},
+		{"copy", "weeks/2026-09-14 (1).toml", goodWeek, `weeks/2026-09-14 (1).toml: "2026-09-14 (1).toml" is not the name of a week
+  hint: if it is another week, name it by the Monday of that week, such as 2026-09-21.toml; if it is only a copy, take it away`},
+		{"same date", "weeks/2026-09-21.TOML", goodWeek, `weeks/2026-09-21.toml: "weeks/2026-09-21.TOML" is for the same date
   hint: keep one of the two`},
-		{"folder inside", "weeks/2026/2026-09-14.md", goodWeek, `weeks/2026: folders inside weeks are not read
+		{"folder inside", "weeks/2026/2026-09-14.toml", goodWeek, `weeks/2026: folders inside weeks are not read
   hint: put the week files straight into weeks`},
-		{"unknown language", "weeks/2026-09-21.ess.md", "Hola", `weeks/2026-09-21.ess.md: "ess" is not a language
-  hint: did you mean "es" for Spanish? there are: en (English), es (Spanish), ar (Arabic), pt-BR (Brazilian Portuguese)`},
-		{"language not on the site", "weeks/2026-09-21.ar.md", "أهلا", `weeks/2026-09-21.ar.md: this site is not made in "ar"
-  hint: add "ar" to languages in site.toml, or take the note away`},
-		{"note without a week", "weeks/2026-10-05.es.md", "Hola", `weeks/2026-10-05.es.md: there is no "weeks/2026-10-05.md" for this note to go with
-  hint: write the week first, or give the note the date of its week`},
-		{"settings in a note", "weeks/2026-09-21.es.md", goodWeek, `weeks/2026-09-21.es.md:1: a note in another language has no settings
-  hint: keep the note alone here; settings stand in "weeks/2026-09-21.md"`},
-		{"note twice", "weeks/2026-09-21.en.md", "Dear", `weeks/2026-09-21.en.md: "weeks/2026-09-21.md" has a note in this language already
-  hint: keep one of the two`},
+		{"older form", "weeks/2026-09-14.md", "+++", `weeks/2026-09-14.md: this week is in an older form
+  hint: homebuild week --from weeks/2026-09-14.md turns it, and its notes in other languages, into weeks/2026-09-14.toml`},
+		{"older form, renewed", "weeks/2026-09-21.md", "+++", `weeks/2026-09-21.md: this file is not read any more: "weeks/2026-09-21.toml" has taken its place
+  hint: take it away`},
+		{"note of the older form, renewed", "weeks/2026-09-21.es.md", "Hola", `weeks/2026-09-21.es.md: this file is not read any more: "weeks/2026-09-21.toml" has taken its place
+  hint: take it away`},
+		{"note of the older form alone", "weeks/2026-10-05.es.md", "Hola", `weeks/2026-10-05.es.md: a note stands in the file of its week now
+  hint: write it into weeks/2026-10-05.toml, below a line [note]: es = three quotes, the words, three quotes`},
 	}
 	for _, test := range tests {
 		t.Run(test.name, func(t *testing.T) {
-			checkProblems(t, folder(SiteFile, goodSite, "weeks/2026-09-21.md", goodWeek, test.file, test.text), test.want)
+			checkProblems(t, folder(SiteFile, goodSite, "weeks/2026-09-21.toml", goodWeek, test.file, test.text), test.want)
 		})
 	}
 }
@@ -139,13 +135,13 @@ func TestMissingFiles(t *testing.T) {
 weeks: there is no folder named weeks
   hint: "homebuild week" makes it, with a first week in it`)
 	checkProblems(t, folder(SiteFile, goodSite, "weeks/.keep", ""), `weeks: there is no week yet
-  hint: "homebuild week" makes one; or make a file named by the Monday of its week, such as "weeks/2026-09-14.md"`)
+  hint: "homebuild week" makes one; or make a file named by the Monday of its week, such as "weeks/2026-09-14.toml"`)
 }
 
 // A settings file under another name is found.
 func TestSiteFileMisnamed(t *testing.T) {
 	for _, name := range []string{"site.toml.txt", "Site.txt", "site.toml.rtf"} {
-		checkProblems(t, folder(name, goodSite, "weeks/2026-09-14.md", goodWeek), `site.toml: the file is missing
+		checkProblems(t, folder(name, goodSite, "weeks/2026-09-14.toml", goodWeek), `site.toml: the file is missing
   hint: there is a file "`+name+`": name it site.toml`)
 	}
 }
@@ -153,14 +149,14 @@ func TestSiteFileMisnamed(t *testing.T) {
 // A list of languages that cannot be read is told once, and not again at every
 // note.
 func TestNotesBesideAnUnreadableList(t *testing.T) {
-	checkProblems(t, folder(SiteFile, "name = \"Pebble\"\nlanguages = [\"en\", “es”]\n", "weeks/2026-09-14.md", goodWeek, "weeks/2026-09-14.es.md", "Hola"), `site.toml:2: "“" is a curly quote
+	checkProblems(t, folder(SiteFile, "name = \"Pebble\"\nlanguages = [\"en\", “es”]\n", "weeks/2026-09-14.toml", goodWeek+"es = \"Hola\"\n"), `site.toml:2: "“" is a curly quote
   hint: use straight quotes: languages = ["...", "..."]`)
 }
 
 // A misnamed week is told once: that there is no week besides says nothing new.
 func TestNoWeekButAMisnamedOne(t *testing.T) {
-	checkProblems(t, folder(SiteFile, goodSite, "weeks/14.9.2026.md", goodWeek), `weeks/14.9.2026.md: "14.9.2026.md" is not the name of a week
-  hint: name it 2026-09-14.md`)
+	checkProblems(t, folder(SiteFile, goodSite, "weeks/14.9.2026.toml", goodWeek), `weeks/14.9.2026.toml: "14.9.2026.toml" is not the name of a week
+  hint: name it 2026-09-14.toml`)
 }
 
 func TestOnlyNoWeek(t *testing.T) {
@@ -169,7 +165,7 @@ func TestOnlyNoWeek(t *testing.T) {
 			t.Errorf("want the one problem that there is no week, got\n%v", problems)
 		}
 	}
-	_, problems := Read(folder(SiteFile, goodSite, "weeks/2026-02-30.md", goodWeek), someAllowed())
+	_, problems := Read(folder(SiteFile, goodSite, "weeks/2026-02-30.toml", goodWeek), someAllowed())
 	if i := slices.IndexFunc(problems, func(p diag.Problem) bool { return !OnlyNoWeek(p) }); i < 0 {
 		t.Errorf("want a week that cannot be read told as more than no week, got\n%v", problems)
 	}
@@ -180,7 +176,7 @@ func TestLinksAreNotFollowed(t *testing.T) {
 	dir := t.TempDir()
 	secret := filepath.Join(dir, "secret.md")
 	school := filepath.Join(dir, "school")
-	for name, text := range map[string]string{secret: goodWeek, filepath.Join(school, SiteFile): goodSite, filepath.Join(school, "weeks/2026-09-14.md"): goodWeek} {
+	for name, text := range map[string]string{secret: goodWeek, filepath.Join(school, SiteFile): goodSite, filepath.Join(school, "weeks/2026-09-14.toml"): goodWeek} {
 		if err := os.MkdirAll(filepath.Dir(name), 0o755); err != nil {
 			t.Fatal(err)
 		}
@@ -188,7 +184,7 @@ func TestLinksAreNotFollowed(t *testing.T) {
 			t.Fatal(err)
 		}
 	}
-	if err := os.Symlink(secret, filepath.Join(school, "weeks/2026-09-21.md")); err != nil {
+	if err := os.Symlink(secret, filepath.Join(school, "weeks/2026-09-21.toml")); err != nil {
 		t.Skip("this system makes no links: ", err)
 	}
 	root, err := os.OpenRoot(school)
@@ -196,7 +192,7 @@ func TestLinksAreNotFollowed(t *testing.T) {
 		t.Fatal(err)
 	}
 	defer root.Close()
-	want := `weeks/2026-09-21.md: this is a link to another place
+	want := `weeks/2026-09-21.toml: this is a link to another place
   hint: put the file itself here; links are not followed`
 	for name, fsys := range map[string]fs.FS{"os.DirFS": os.DirFS(school), "os.Root": root.FS()} {
 		_, problems := Read(fsys, someAllowed())

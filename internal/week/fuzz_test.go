@@ -12,14 +12,14 @@ import (
 // Whatever a week file holds, reading ends, every problem names its place, and
 // a week that passes holds only words that are allowed.
 func FuzzRead(f *testing.F) {
-	for _, seed := range []string{goodWeek, weekWith(`focus = “make-ten”`), weekWith("allow = [[[["), "+++\n[own-target]\nkinds = [1]\n+++\n[a](b)", "\xff\xfe"} {
+	for _, seed := range []string{goodWeek, weekWith(`focus = “make-ten”`), weekWith("allow = [[[["), "# ours\n[own-target]\nkinds = [1]\n[note]\nen = \"[a](b)\"", "[note]\nen = \"\"\"\nes = \"\"\"", "[note]\nen = “““\n”””", "show-from = 2026-13-01", "\xff\xfe"} {
 		f.Add(seed)
 	}
 	f.Fuzz(func(t *testing.T, text string) {
 		allowed := someAllowed()
-		site, problems := Read(folder(SiteFile, goodSite, "weeks/2026-09-14.md", text), allowed)
+		site, problems := Read(folder(SiteFile, goodSite, "weeks/2026-09-14.toml", text), allowed)
 		for _, p := range problems {
-			if p.File != "weeks/2026-09-14.md" || p.Text == "" || p.Line > 1+strings.Count(text, "\n")+strings.Count(text, "\r") {
+			if p.File != "weeks/2026-09-14.toml" || p.Text == "" || p.Line > 1+strings.Count(text, "\n")+strings.Count(text, "\r") {
 				t.Errorf("problem without a true place: %+v", p)
 			}
 		}
@@ -44,7 +44,7 @@ func FuzzSite(f *testing.F) {
 	}
 	f.Fuzz(func(t *testing.T, text string) {
 		allowed := someAllowed()
-		site, problems := Read(folder(SiteFile, text, "weeks/2026-09-14.md", goodWeek), allowed)
+		site, problems := Read(folder(SiteFile, text, "weeks/2026-09-14.toml", goodWeek), allowed)
 		checkPlaces(t, problems, SiteFile, text)
 		if len(problems) > 0 {
 			return
@@ -63,20 +63,21 @@ func FuzzSite(f *testing.F) {
 	})
 }
 
-// Whatever a note in another language holds, reading ends and every problem
-// names its place.
+// Whatever a note holds, in whatever language, reading ends and every problem
+// names its place; what passes has no markup that a page would show.
 func FuzzNote(f *testing.F) {
 	for _, seed := range []string{
-		"Hola", "<b>", "[x](javascript:x)", "![x](y)", "office@school.example", "[a]: x\n[a]", "+++\n+++", "\u202e", "<https://x.example>", "[a](b\nc)",
+		"Hola", "<b>", "[x](javascript:x)", "![x](y)", "office@school.example", "[a]: x\n[a]", "stories = 3", "\u202e", "<https://x.example>", "[a](b\nc)", `"""`, `\`,
 	} {
 		f.Add(seed)
 	}
-	f.Fuzz(func(t *testing.T, text string) {
-		const name = "weeks/2026-09-14.es.md"
-		site, problems := Read(folder(SiteFile, goodSite, "weeks/2026-09-14.md", goodWeek, name, text), someAllowed())
+	f.Fuzz(func(t *testing.T, note string) {
+		const name = "weeks/2026-09-14.toml"
+		text := "target = \"add-within-20\"\n[note]\nes = \"\"\"\n" + Quotable(note) + "\n\"\"\"\n"
+		site, problems := Read(folder(SiteFile, goodSite, name, text), someAllowed())
 		checkPlaces(t, problems, name, text)
-		if len(problems) == 0 && !utf8.ValidString(site.Weeks[0].Notes["es"]) {
-			t.Errorf("passed: %q", site.Weeks[0].Notes["es"])
+		if len(problems) == 0 && site.Weeks[0].Notes["es"] != strings.TrimSpace(strings.NewReplacer("\r\n", "\n", "\r", "\n").Replace(note)) {
+			t.Errorf("want the note as it was written, %q, got %q", note, site.Weeks[0].Notes["es"])
 		}
 	})
 }

@@ -7,7 +7,7 @@ import (
 
 // What a note may not show on a public page, with the reason.
 func TestNotesThatAreStopped(t *testing.T) {
-	const at5 = "weeks/2026-09-14.md:5: "
+	const at5 = "weeks/2026-09-14.toml:5: "
 	public := func(what, text string) string {
 		return at5 + "the note shows " + what + ", \"" + text + "\", and pages are public\n  hint: leave it out, or add allow = [\"" + text + "\"] to the week's settings if everyone may see it"
 	}
@@ -41,11 +41,11 @@ func TestNotesThatAreStopped(t *testing.T) {
 		{"data link", "[more](data:text/html,x)", at5 + "a link cannot lead to \"data:text/html,x\"\n  hint: links begin with https://; write addresses and numbers as plain words"},
 		{"link inside", "[last week](2026-09-07.html)", at5 + "a note cannot link to \"2026-09-07.html\"\n  hint: homebuild makes the links between pages itself; leave this one out"},
 		{"link over two lines", "[more](\nhttps:x)", at5 + "a link leads nowhere\n  hint: write the link on one line: [words](https://...)"},
-		{"too long", strings.Repeat("word ", 1000), "weeks/2026-09-14.md:4: the note has 5014 letters\n  hint: keep it to 4000: families read it on a phone"},
+		{"too long", strings.Repeat("word ", 1000), "weeks/2026-09-14.toml:4: the note has 5014 letters\n  hint: keep it to 4000: families read it on a phone"},
 	}
 	for _, test := range tests {
 		t.Run(test.name, func(t *testing.T) {
-			checkProblems(t, folder(SiteFile, goodSite, "weeks/2026-09-14.md", goodWeek+test.note), test.want)
+			checkProblems(t, folder(SiteFile, goodSite, "weeks/2026-09-14.toml", noted(test.note)), test.want)
 		})
 	}
 }
@@ -67,7 +67,7 @@ func TestNotesThatPass(t *testing.T) {
 	}
 	for _, test := range tests {
 		t.Run(test.name, func(t *testing.T) {
-			checkProblems(t, folder(SiteFile, goodSite, "weeks/2026-09-14.md", goodWeek+test.note), "")
+			checkProblems(t, folder(SiteFile, goodSite, "weeks/2026-09-14.toml", noted(test.note)), "")
 		})
 	}
 }
@@ -75,13 +75,46 @@ func TestNotesThatPass(t *testing.T) {
 // What the teacher allows by name passes, in every language's note, and
 // nothing else does.
 func TestAllow(t *testing.T) {
-	const settings = "+++\ntarget = \"add-within-20\"\nallow = [\"Office@school.example\", \"555-010-0199\", \"https://more.example/a\"]\n+++\n"
+	const settings = "target = \"add-within-20\"\nallow = [\"Office@school.example\", \"555-010-0199\", \"https://more.example/a\"]\n[note]\n"
 	const note = "office@school.example, (555) 010 0199, [more](https://more.example/a), https://more.example/a."
-	checkProblems(t, folder(SiteFile, goodSite, "weeks/2026-09-14.md", settings+note, "weeks/2026-09-14.es.md", note), "")
-	checkProblems(t, folder(SiteFile, goodSite, "weeks/2026-09-14.md", settings+note, "weeks/2026-09-14.es.md", "x.office@school.example, https://more.example/abc"),
-		`weeks/2026-09-14.es.md:1: the note links to "https://more.example/abc", outside this site
+	in := func(tag, text string) string { return tag + " = \"\"\"\n" + text + "\n\"\"\"\n" }
+	checkProblems(t, folder(SiteFile, goodSite, "weeks/2026-09-14.toml", settings+in("en", note)+in("es", note)), "")
+	checkProblems(t, folder(SiteFile, goodSite, "weeks/2026-09-14.toml", settings+in("en", note)+in("es", "x.office@school.example, https://more.example/abc")),
+		`weeks/2026-09-14.toml:8: the note links to "https://more.example/abc", outside this site
   hint: leave it out, or add allow = ["https://more.example/abc"] to the week's settings
-weeks/2026-09-14.es.md:1: the note shows an e-mail address, "x.office@school.example", and pages are public
+weeks/2026-09-14.toml:8: the note shows an e-mail address, "x.office@school.example", and pages are public
   hint: leave it out, or add allow = ["x.office@school.example"] to the week's settings if everyone may see it`)
-	checkProblems(t, folder(SiteFile, goodSite, "weeks/2026-09-14.md", goodWeek, "weeks/2026-09-21.md", settings+note), "")
+	checkProblems(t, folder(SiteFile, goodSite, "weeks/2026-09-14.toml", goodWeek, "weeks/2026-09-21.toml", settings+in("en", note)), "")
+}
+
+// A note is written in any of the site's languages; what else stands below [note]
+// is told of.
+func TestSlipsOfNotes(t *testing.T) {
+	const week = "target = \"add-within-20\"\n"
+	const at3 = "weeks/2026-09-14.toml:3: "
+	tests := []struct{ name, text, want string }{
+		{"unknown language", week + "[note]\ness = \"Hola\"", at3 + `"ess" is not a language there is a file for
+  hint: did you mean "es" for Spanish? there are: en (English), es (Spanish), ar (Arabic), pt-BR (Brazilian Portuguese)`},
+		{"language not on the site", week + "[note]\nar = \"أهلا\"", at3 + `this site is not made in "ar"
+  hint: add "ar" to languages in site.toml, or take the note away`},
+		{"twice", week + "[note]\nEN = \"Dear\"\nen = \"Dear\"", `weeks/2026-09-14.toml:4: there is a note in "en" already
+  hint: keep one of the two`},
+		{"without a language", week + "note = \"Dear families\"", `weeks/2026-09-14.toml:2: "note" is a table and needs lines of its own
+  hint: write [note] on a line, and its settings below`},
+		{"outside its table", week + "\nen = \"Dear families\"", at3 + `"en" is not a setting
+  hint: en is a setting of the note to families: write it below [note]`},
+		{"a setting below it", week + "[note]\nstories = 3", at3 + `"stories" is not a setting of the note to families
+  hint: stories is a setting of the whole file: write it above [note]`},
+		{"plain words", week + "[note]\nDear families,", at3 + `this line is not a setting
+  hint: settings look like target = "add-within-20"; a note stands between quotes, below a line [note]`},
+		{"a number", week + "[note]\nen = 5", at3 + `note.en cannot be 5
+  hint: write three quotes above the text and below it: en = """`},
+		{"spelled out", week + "[note]\nen = \"8 + 6 \\u202e41\"", at3 + `note.en holds a mark that turns the reading direction (U+202E)
+  hint: leave it out`},
+	}
+	for _, test := range tests {
+		t.Run(test.name, func(t *testing.T) {
+			checkProblems(t, folder(SiteFile, goodSite, "weeks/2026-09-14.toml", test.text), test.want)
+		})
+	}
 }

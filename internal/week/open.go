@@ -6,6 +6,7 @@ import (
 	"unicode/utf8"
 
 	"homebuild/internal/textfile"
+	"homebuild/internal/tomlfile"
 )
 
 // text reads a file that is not empty. It says what is wrong and reports false
@@ -38,6 +39,18 @@ func (r *reader) visible(name, text string) bool {
 		}
 	}
 	return ok
+}
+
+// spelled refuses letters that nobody sees and that are spelled out: "\u202e".
+func (r *reader) spelled(file *tomlfile.File, name string) {
+	for v := range file.Values() {
+		for at, c := range v.Text {
+			if what := hidden(c, v.Text[:at]); what != "" && c != '\n' {
+				r.add(name, v.Line, fmt.Sprintf("%s holds %s (U+%04X)", v.Name(), what, c), "leave it out")
+				break
+			}
+		}
+	}
 }
 
 // unseen are characters that nobody sees and that do not belong in a note.

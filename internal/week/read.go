@@ -4,11 +4,11 @@ import (
 	"errors"
 	"fmt"
 	"io/fs"
-	"path"
 	"strings"
 
 	"homebuild/internal/diag"
 	"homebuild/internal/textfile"
+	"homebuild/internal/tomlfile"
 )
 
 // SiteFile and Folder are where the files stand in a school's folder.
@@ -41,8 +41,7 @@ func (r *reader) add(file string, line int, text, hint string) {
 	r.problems = append(r.problems, diag.Problem{File: file, Line: line, Text: text, Hint: hint})
 }
 
-// weeks reads the week folder: first the weeks, then the notes in other
-// languages, which go with a week.
+// weeks reads the week folder.
 func (r *reader) weeks(site *Site) {
 	if info, err := fs.Lstat(r.fsys, Folder); err == nil && info.Mode()&fs.ModeSymlink != 0 {
 		r.add(Folder, 0, "this is a link to another place", "put the folder itself here; links are not followed")
@@ -53,32 +52,25 @@ func (r *reader) weeks(site *Site) {
 		r.noFolder(err)
 		return
 	}
-	main, notes := r.sortOut(entries)
-	if len(main) == 0 && !r.misnamed {
+	found := r.sortOut(entries)
+	r.olderForm(found)
+	if len(found.weeks) == 0 && !r.misnamed {
 		r.problems = append(r.problems, noWeek)
 	}
-	byDate := make(map[string]*Week, len(main))
-	for _, name := range main {
-		if w := r.week(name, *site); w != nil {
-			byDate[w.Date] = w
-		} else {
-			byDate[name.date] = nil // there, but not readable: said already
-		}
-	}
-	for _, name := range notes {
-		r.note(name, site, byDate)
-	}
-	for _, name := range main {
-		if w := byDate[name.date]; w != nil {
+	for _, name := range found.weeks {
+		if w := r.week(name, site); w != nil {
 			site.Weeks = append(site.Weeks, *w)
 		}
 	}
 	sortWeeks(site.Weeks)
+	for _, name := range found.stories {
+		r.kept(name, site.Weeks)
+	}
 }
 
 // What a school without a week is told.
 var (
-	noWeek   = diag.Problem{File: Folder, Text: "there is no week yet", Hint: `"homebuild week" makes one; or make a file named by the Monday of its week, such as "weeks/2026-09-14.md"`}
+	noWeek   = diag.Problem{File: Folder, Text: "there is no week yet", Hint: `"homebuild week" makes one; or make a file named by the Monday of its week, such as "weeks/2026-09-14.toml"`}
 	noFolder = diag.Problem{File: Folder, Text: "there is no folder named weeks", Hint: `"homebuild week" makes it, with a first week in it`}
 )
 
@@ -95,66 +87,20 @@ func (r *reader) noFolder(err error) {
 }
 
 // week reads one week file; nil when nothing in it can be read.
-func (r *reader) week(name fileName, site Site) *Week {
+func (r *reader) week(name fileName, site *Site) *Week {
 	text, ok := r.text(name.path)
 	if !ok {
 		return nil
-	}
-	front, ok := r.front(name.path, text)
-	if !ok {
-		return nil
-	}
-	w := r.settings(name, front, site.Review)
-	if note := strings.TrimSpace(front.note); note != "" {
-		w.Notes[site.School] = note
-		r.checkNote(name.path, front.noteLine, front.note, w.Allow)
-		r.settingsBelow(name.path, front, w.settings)
-	}
-	return w
-}
-
-// note reads a week's note in another language.
-func (r *reader) note(name fileName, site *Site, weeks map[string]*Week) {
-	tag, ok := r.noteLanguage(name, site)
-	if !ok {
-		return
-	}
-	w, known := weeks[name.date]
-	if !known {
-		r.add(name.path, 0, fmt.Sprintf("there is no %q for this note to go with", path.Join(Folder, name.date+".md")),
-			"write the week first, or give the note the date of its week")
-		return
-	}
-	text, ok := r.text(name.path)
-	if !ok || w == nil {
-		return
 	}
 	if strings.HasPrefix(strings.TrimSpace(text), fence) {
-		r.add(name.path, 1, "a note in another language has no settings", fmt.Sprintf("keep the note alone here; settings stand in %q", w.file))
-		return
+		r.add(name.path, 1, "this week is in an older form", fmt.Sprintf("give it back its old name, %s, and homebuild week --from turns it into the form of today", oldPath(name.date, "")))
+		return nil
 	}
-	if w.hasNote(tag) {
-		r.add(name.path, 0, fmt.Sprintf("%q has a note in this language already", w.file), "keep one of the two")
-		return
-	}
-	w.Notes[tag] = strings.TrimSpace(text)
-	r.checkNote(name.path, 1, text, w.Allow)
-}
-
-// noteLanguage finds the language that a note's file name asks for.
-func (r *reader) noteLanguage(name fileName, site *Site) (string, bool) {
-	if tag, ok := sameWord(name.tag, site.Languages); ok {
-		return tag, true
-	}
-	tag, known := sameWord(name.tag, r.allowed.Languages)
-	switch {
-	case known && len(site.Languages) == 0: // what is wrong with the list is said
-		return "", false
-	case known:
-		r.add(name.path, 0, fmt.Sprintf("this site is not made in %q", tag),
-			fmt.Sprintf("add %q to languages in %s, or take the note away", tag, SiteFile))
-		return "", false
-	}
-	r.add(name.path, 0, fmt.Sprintf("%q is not a language", name.tag), languageHint(name.tag, r.allowed.Languages))
-	return "", false
+	file := tomlfile.Parse(name.path, text, 1)
+	file.Example = "settings look like target = \"add-within-20\"; a note stands between quotes, below a line [note]"
+	r.spelled(file, name.path)
+	w := r.settings(name, file.Section(), site.Review)
+	r.notes(w, site)
+	r.problems = append(r.problems, file.Problems()...)
+	return w
 }

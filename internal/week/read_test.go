@@ -29,8 +29,13 @@ func someAllowed() Allowed {
 
 const (
 	goodSite = "name = \"Pebble Lane\"\nlanguages = [\"en\", \"es\"]\n"
-	goodWeek = "+++\ntarget = \"add-within-20\"\n+++\nDear families,\n"
+	goodWeek = "# ours\ntarget = \"add-within-20\"\n[note]\nen = \"Dear families,\"\n"
 )
+
+// noted is a good week whose note has a text on the file's line 5.
+func noted(text string) string {
+	return "target = \"add-within-20\"\n[note]\nen = \"\"\"\nDear families,\n" + Quotable(text) + "\n\"\"\"\n"
+}
 
 // folder makes a school's folder from name, text, name, text.
 func folder(pairs ...string) fstest.MapFS {
@@ -52,10 +57,10 @@ theme = "slate"
 key = "puddle"
 answers = "link"
 index = true
+days-off = ["2026-11-26"]
 `,
-		"weeks/2026-09-21.md", goodWeek,
-		"weeks/2026-09-14.md", `+++
-target = "add-within-20"
+		"weeks/2026-09-21.toml", goodWeek,
+		"weeks/2026-09-14.toml", `target = "add-within-20"
 focus = "make-ten"
 picture = "ten-frame"
 stories = 3
@@ -65,13 +70,16 @@ number-words = true
 warm-up = "reach"
 review = true
 minutes = 15
+show-from = 2026-09-10
 allow = ["office@school.example"]
-+++
 
+[note]
+es = """
 Queridas familias, office@school.example
+"""
+en = "Dear families,"
 `,
-		"weeks/2026-09-14.en.md", "Dear families,\n",
-		"weeks/.DS_Store", "x", "weeks/2026-09-14.md~", "old", "weeks/plan.pdf", "x",
+		"weeks/.DS_Store", "x", "weeks/2026-09-14.toml~", "old", "weeks/plan.pdf", "x",
 	), someAllowed())
 	if problems != nil {
 		t.Fatalf("Read problems:\n%v", problems)
@@ -79,17 +87,17 @@ Queridas familias, office@school.example
 	want := Site{
 		Name:  Text{By: map[string]string{"en": "Pebble Lane", "es": "Calle Guijarro"}},
 		Class: Text{Plain: "Room 4"}, Address: "https://school.example/home/",
-		Languages: []string{"en", "es", "pt-BR"}, School: "es", Theme: "slate", Key: "puddle", Answers: AnswersLink, Index: true, Review: true,
+		Languages: []string{"en", "es", "pt-BR"}, School: "es", Theme: "slate", Key: "puddle", Answers: AnswersLink, Index: true, Review: true, DaysOff: []Days{{"2026-11-26", "2026-11-26"}},
 		Weeks: []Week{
 			{
-				Date: "2026-09-14", Target: "add-within-20", Focus: "make-ten", Picture: "ten-frame", Stories: 3,
+				Date: "2026-09-14", ShowFrom: "2026-09-10", Target: "add-within-20", Focus: "make-ten", Picture: "ten-frame", Stories: 3,
 				Place: "harbour", ExtraSentence: true, NumberWords: true, WarmUp: "reach", Review: true, Minutes: 15,
 				Allow: []string{"office@school.example"},
-				Notes: map[string]string{"es": "Queridas familias, office@school.example", "en": "Dear families,"},
+				Notes: map[string]string{"es": "Queridas familias, office@school.example", "en": "Dear families,"}, HasNote: true,
 			},
 			{
-				Date: "2026-09-21", Target: "add-within-20", Stories: 4, Review: true, Minutes: 10,
-				Notes: map[string]string{"es": "Dear families,"},
+				Date: "2026-09-21", ShowFrom: "2026-09-18", Target: "add-within-20", Stories: 4, Review: true, Minutes: 10,
+				Notes: map[string]string{"en": "Dear families,"}, HasNote: true,
 			},
 		},
 	}
@@ -99,14 +107,13 @@ Queridas familias, office@school.example
 }
 
 func TestReadOwnTarget(t *testing.T) {
-	site, problems := Read(folder(SiteFile, goodSite, "weeks/2026-09-14.md", `+++
+	site, problems := Read(folder(SiteFile, goodSite, "weeks/2026-09-14.toml", `# ours
 [own-target]
 operation = "subtraction"
 largest = 100
 kinds = ["add-to-result"]
 crossing = "never"
 steps = 2
-+++
 `), someAllowed())
 	if problems != nil {
 		t.Fatalf("Read problems:\n%v", problems)
@@ -116,7 +123,7 @@ steps = 2
 		t.Errorf("own target mismatch (-want +got):\n%s", diff)
 	}
 	got := site.Weeks[0].Problem("own-target.largest", "too few stories", "").String()
-	if want := "weeks/2026-09-14.md:4: too few stories"; got != want {
+	if want := "weeks/2026-09-14.toml:4: too few stories"; got != want {
 		t.Errorf("Problem: want %q, got %q", want, got)
 	}
 }
@@ -151,19 +158,19 @@ func TestSamplesOfTheDocumentation(t *testing.T) {
 			samples = append(samples, strings.ReplaceAll(block[1:], "\n\t", "\n"))
 		}
 	}
-	// The samples of an own target and of an own story hold blank lines.
-	if len(samples) != 9 {
-		t.Fatalf("samples: want 9 blocks, got %d: %q", len(samples), samples)
+	// The samples of weeks hold blank lines.
+	if len(samples) != 10 {
+		t.Fatalf("samples: want 10 blocks, got %d: %q", len(samples), samples)
 	}
 	allowed := someAllowed()
-	site, named, first, second := samples[1], samples[2], samples[3], samples[4]+"\n\n"+samples[5]
-	third := strings.Join(samples[6:], "\n\n")
+	site, named, first, second := samples[1], samples[2], samples[3]+"\n\n"+samples[4], samples[5]+"\n\n"+samples[6]
+	third := strings.Join(samples[7:], "\n\n")
 	for _, s := range []string{site, strings.Replace(site, `name            = "Pebble Lane School"`, named, 1)} {
-		read, problems := Read(folder(SiteFile, s, "weeks/2026-09-14.md", first, "weeks/2026-09-21.md", second, "weeks/2026-09-28.md", third), allowed)
+		read, problems := Read(folder(SiteFile, s, "weeks/2026-09-14.toml", first, "weeks/2026-09-21.toml", second, "weeks/2026-09-28.toml", third), allowed)
 		if problems != nil {
 			t.Fatalf("sample problems:\n%v", problems)
 		}
-		if len(read.Weeks) != 3 || len(read.Weeks[2].OwnStories) != 1 || len(read.Weeks[2].OwnStories[0].In) != 1 || read.Weeks[1].Own == nil || read.Weeks[0].WarmUp != "reach" {
+		if len(read.Weeks) != 3 || len(read.Weeks[2].OwnStories) != 1 || len(read.Weeks[2].OwnStories[0].In) != 1 || read.Weeks[1].Own == nil || read.Weeks[0].WarmUp != "reach" || len(read.Weeks[0].Notes) != 2 {
 			t.Errorf("sample was read as %+v", read)
 		}
 	}
@@ -183,7 +190,7 @@ func TestReview(t *testing.T) {
 	} {
 		site, problems := Read(folder(
 			"site.toml", "name = \"Pebble Lane\"\nlanguages = [\"en\"]\n"+row.site,
-			"weeks/2026-09-14.md", "+++\ntarget = \"add-within-20\"\n"+row.week+"+++\n",
+			"weeks/2026-09-14.toml", "target = \"add-within-20\"\n"+row.week,
 		), someAllowed())
 		if len(problems) > 0 || site.Weeks[0].Review != row.want {
 			t.Errorf("site %q, week %q: want review %v, got %+v, %v", row.site, row.week, row.want, site.Weeks, problems)

@@ -10,44 +10,48 @@ import (
 	"time"
 )
 
-// renamed says what to do with a file that was surely meant as a week or a note
-// and is called otherwise.
+// renamed says what to do with a file that was surely meant as a week and is
+// called otherwise.
 func renamed(name string, languages []string) string {
-	const rule = "name the file year-month-day, such as 2026-09-14.md"
+	const rule = "name the file year-month-day, such as 2026-09-14.toml"
 	stem, endings := cutEndings(name)
 	day, rest, ok := dayIn(stem)
 	if !ok {
 		return rule
 	}
 	date := day.Format(time.DateOnly)
+	file, last := path.Base(Path(date)), weekEnding
+	if len(endings) > 0 {
+		last = endings[len(endings)-1]
+	}
 	tag, isTag := sameWord(rest, languages)
 	switch {
 	case isTag:
-		date += "." + tag
+		return fmt.Sprintf("a note stands in the file of its week: write it into %s, below a line [note], as %s", file, tag)
 	case looksCopied.MatchString(rest) || looksCopied.MatchString(stem):
-		return fmt.Sprintf("if it is another week, name it by the Monday of that week, such as %s.md; if it is only a copy, take it away", day.AddDate(0, 0, 7).Format(time.DateOnly))
+		return fmt.Sprintf("if it is another week, name it by the Monday of that week, such as %s; if it is only a copy, take it away", path.Base(Path(day.AddDate(0, 0, 7).Format(time.DateOnly))))
+	case strings.EqualFold(rest, "stories"):
+		file = path.Base(StoriesPath(date))
 	case rest != "":
-		return rule + "; a note in Spanish is 2026-09-14.es.md"
-	}
-	file := date + ".md"
-	last := ".md"
-	if len(endings) > 0 {
-		last = endings[len(endings)-1]
+		return rule
 	}
 	switch {
 	case slices.Contains(wordProcessors, last):
 		return fmt.Sprintf("a word processor keeps more than text in such a file: copy the words into a plain text file named %s, and take this one away", file)
-	case last != ".md" && slices.Contains(endings, ".md"):
+	case slices.Contains(endings, oldEnding):
+		old := oldPath(date, "")
+		return fmt.Sprintf("this is an older form of a week: name it %s, and homebuild week --from %s turns it into the form of today", path.Base(old), old)
+	case last != weekEnding && slices.Contains(endings, weekEnding):
 		return fmt.Sprintf("name it %s, without %s", file, last)
-	case last != ".md":
-		return fmt.Sprintf("name it %s, with .md in place of %s", file, last)
+	case last != weekEnding:
+		return fmt.Sprintf("name it %s, with %s in place of %s", file, weekEnding, last)
 	}
 	return "name it " + file
 }
 
 var (
 	wordProcessors = []string{".docx", ".doc", ".odt", ".rtf", ".pages"}
-	textEndings    = append([]string{".md", ".txt", ".text"}, wordProcessors...)
+	textEndings    = append([]string{weekEnding, oldEnding, ".txt", ".text"}, wordProcessors...)
 
 	looksCopied = regexp.MustCompile(`(?i)^(?:copy|copie|kopie|copia)\b|\b(?:copy|copie|kopie|copia)(?:\s*\(?\d*\)?)$|^\(?\d\)?$`)
 	copyOf      = regexp.MustCompile(`(?i)^(?:copy of|copie de|kopie von|copia de)\s+`)

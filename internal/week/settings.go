@@ -12,12 +12,11 @@ import (
 )
 
 // settings reads the settings of a week; review is what the site says about it.
-func (r *reader) settings(name fileName, f front, review bool) *Week {
-	file := tomlfile.Parse(name.path, f.settings, f.first)
-	file.Example = `settings look like target = "add-within-20"; the note to families begins after the second "+++"`
-	s := file.Section()
+func (r *reader) settings(name fileName, s *tomlfile.Section, review bool) *Week {
 	w := &Week{
 		Date:          name.date,
+		ShowFrom:      cmp.Or(day(s, "show-from"), FridayBefore(name.date)),
+		OddDate:       s.Switch("odd-date"),
 		Target:        target(s, r.allowed.Targets),
 		Focus:         s.OneOf("focus", "a strategy", r.allowed.Strategies),
 		Picture:       s.OneOf("picture", "a picture", r.allowed.Pictures),
@@ -27,16 +26,14 @@ func (r *reader) settings(name fileName, f front, review bool) *Week {
 		NumberWords:   s.Switch("number-words"),
 		WarmUp:        s.OneOf("warm-up", "a warm-up", r.allowed.WarmUps),
 		Review:        switchOr(s, "review", review),
-		Minutes:       s.Number("minutes", 1, MaxMinutes, 10),
+		Minutes:       s.Number("minutes", 1, MaxMinutes, DefaultMinutes),
 		Allow:         allow(s),
-		Notes:         map[string]string{},
 		file:          name.path,
 		settings:      s,
 	}
 	s.Renamed("scene", "place")
 	w.Own = ownTarget(s.Section("own-target", "a target of your own"), r.allowed.Kinds)
 	w.OwnStories = r.ownStories(s, w.Allow)
-	r.problems = append(r.problems, file.Problems()...)
 	return w
 }
 

@@ -36,6 +36,7 @@ func (r *reader) site() Site {
 		Theme:   s.OneOf("theme", "a theme", r.allowed.Themes),
 		Key:     s.Word("key"),
 		Index:   s.Switch("index"),
+		DaysOff: daysOff(s),
 		Review:  switchOr(s, "review", true),
 	}
 	site.Answers = answers(s, site.Address)

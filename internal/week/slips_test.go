@@ -7,12 +7,12 @@ import (
 
 // weekWith is a week file with a target and one more line of settings.
 func weekWith(line string) string {
-	return "+++\ntarget = \"add-within-20\"\n" + line + "\n+++\nDear families,\n"
+	return "# ours\ntarget = \"add-within-20\"\n" + line + "\n[note]\nen = \"Dear families,\"\n"
 }
 
 // Every slip of a week's settings, with everything a teacher is told about it.
 func TestSlipsOfSettings(t *testing.T) {
-	const at3 = "weeks/2026-09-14.md:3: "
+	const at3 = "weeks/2026-09-14.toml:3: "
 	tests := []struct{ name, text, want string }{
 		{"wrong key", weekWith(`focsu = "make-ten"`), at3 + `"focsu" is not a setting
   hint: did you mean "focus"?`},
@@ -90,37 +90,37 @@ func TestSlipsOfSettings(t *testing.T) {
   hint: write each in quotes`},
 		{"allow everything", weekWith(`allow = ["@"]`), at3 + `allow cannot hold "@"
   hint: write one e-mail address, one number or one https address in full, as it stands in the note`},
-		{"written twice", weekWith("focus = \"make-ten\"\nfocus = \"doubles\""), `weeks/2026-09-14.md:4: "focus" is written twice
+		{"written twice", weekWith("focus = \"make-ten\"\nfocus = \"doubles\""), `weeks/2026-09-14.toml:4: "focus" is written twice
   hint: keep one of the two; the first is on line 3`},
 		{"note inside the settings", weekWith(`Dear families`), at3 + `this line is not a setting
-  hint: settings look like target = "add-within-20"; the note to families begins after the second "+++"`},
-		{"strange escape", weekWith(`focus = "make\-ten"`), at3 + `this line cannot be read: invalid escape character U+002D '-'`},
-		{"word for the own target", "+++\nown-target = \"add\"\n+++\n", `weeks/2026-09-14.md:2: "own-target" is a table and needs lines of its own
+  hint: settings look like target = "add-within-20"; a note stands between quotes, below a line [note]`},
+		{"strange escape", weekWith(`focus = "make\-ten"`), at3 + "a backslash, \\, stands in the text\n  hint: take it away, or write two"},
+		{"word for the own target", "# ours\nown-target = \"add\"\n", `weeks/2026-09-14.toml:2: "own-target" is a table and needs lines of its own
   hint: write [own-target] on a line, and its settings below`},
 		{"two targets", weekWith("[own-target]\nlargest = 20"), at3 + `the week has a target and an own-target
   hint: keep one of the two`},
-		{"no target", "+++\nstories = 3\n+++\n", `weeks/2026-09-14.md:2: the week has no target
+		{"no target", "# ours\nstories = 3\n", `weeks/2026-09-14.toml:1: the week has no target
   hint: write target = "add-within-20", or another; "homebuild targets" lists them`},
-		{"empty target", "+++\ntarget = \"\"\n+++\n", `weeks/2026-09-14.md:2: target cannot be ""
+		{"empty target", "# ours\ntarget = \"\"\n", `weeks/2026-09-14.toml:2: target cannot be ""
   hint: "homebuild targets" lists what it can be`},
-		{"misspelt target", "+++\ntarget = \"ad-within-20\"\n+++\n", `weeks/2026-09-14.md:2: "ad-within-20" is not a target
+		{"misspelt target", "# ours\ntarget = \"ad-within-20\"\n", `weeks/2026-09-14.toml:2: "ad-within-20" is not a target
   hint: did you mean "add-within-20"? there are: add-within-20, subtract-within-20, add-three-within-20; "homebuild targets" lists them`},
-		{"unknown kind", "+++\n[own-target]\nkinds = [\"add-to-resutl\"]\n+++\n", at3 + `"add-to-resutl" is not a kind of story
+		{"unknown kind", "# ours\n[own-target]\nkinds = [\"add-to-resutl\"]\n", at3 + `"add-to-resutl" is not a kind of story
   hint: did you mean "add-to-result"? there are: add-to-result, together-total`},
-		{"wrong key of the own target", "+++\n[own-target]\nlargets = 20\n+++\n", at3 + `"largets" is not a setting of a target of your own
+		{"wrong key of the own target", "# ours\n[own-target]\nlargets = 20\n", at3 + `"largets" is not a setting of a target of your own
   hint: did you mean "largest"? there are: operation, largest, parts, crossing, steps, kinds`},
-		{"setting of the week below another", "+++\n[own-target]\nstories = 3\n+++\n", at3 + `"stories" is not a setting of a target of your own
+		{"setting of the week below another", "# ours\n[own-target]\nstories = 3\n", at3 + `"stories" is not a setting of a target of your own
   hint: stories is a setting of the whole file: write it above [own-target]`},
 		{"setting of the own target above it", weekWith("largest = 20"), at3 + `"largest" is not a setting
   hint: largest is a setting of a target of your own: write it below [own-target]`},
-		{"unknown crossing", "+++\n[own-target]\ncrossing = \"yes\"\n+++\n", at3 + `"yes" is not a word for crossing a ten
+		{"unknown crossing", "# ours\n[own-target]\ncrossing = \"yes\"\n", at3 + `"yes" is not a word for crossing a ten
   hint: there are: always, never, either`},
-		{"three steps", "+++\n[own-target]\nsteps = 3\n+++\n", at3 + `own-target.steps = 3 is not from 1 to 2
+		{"three steps", "# ours\n[own-target]\nsteps = 3\n", at3 + `own-target.steps = 3 is not from 1 to 2
   hint: write a whole number from 1 to 2: steps = 1`},
 	}
 	for _, test := range tests {
 		t.Run(test.name, func(t *testing.T) {
-			checkProblems(t, folder(SiteFile, goodSite, "weeks/2026-09-14.md", test.text), test.want)
+			checkProblems(t, folder(SiteFile, goodSite, "weeks/2026-09-14.toml", test.text), test.want)
 		})
 	}
 }
@@ -132,17 +132,17 @@ func TestHarmlessForms(t *testing.T) {
 		{"old line ends", strings.ReplaceAll(goodWeek, "\n", "\r"), "some editors write them"},
 		{"byte order mark", "\ufeff" + goodWeek, "some editors write it"},
 		{"blank lines first", "\n\n" + goodWeek, "nobody sees them"},
-		{"spaces after the fence", "+++  \ntarget = 'add-within-20'\n+++\t\n", "nobody sees them"},
-		{"tabs", "+++\n\ttarget\t=\t\"add-within-20\"\n+++\n\tDear families", "they are white space"},
-		{"comment", "+++\n# ours\ntarget = \"add-within-20\" # this week\n+++\n", "notes to oneself"},
-		{"joiners", goodWeek + "می\u200cخواهیم क्\u200dष", "Persian and Hindi are written with them"},
-		{"direction marks", goodWeek + "8 + 6\u200f", "Arabic keyboards have them"},
-		{"word breaks", goodWeek + "សួស្តី\u200bគ្រួសារ", "Khmer is written with them"},
-		{"no note", "+++\ntarget = \"add-within-20\"\n+++", "a busy week"},
+		{"spaces after a line", "target = 'add-within-20'  \n[note]\t\n", "nobody sees them"},
+		{"tabs", "# ours\n\ttarget\t=\t\"add-within-20\"\n\t[note]\n\ten = \"Dear families\"", "they are white space"},
+		{"comment", "# ours\n# ours\ntarget = \"add-within-20\" # this week\n", "notes to oneself"},
+		{"joiners", noted("می\u200cخواهیم क्\u200dष"), "Persian and Hindi are written with them"},
+		{"direction marks", noted("8 + 6\u200f"), "Arabic keyboards have them"},
+		{"word breaks", noted("សួស្តី\u200bគ្រួសារ"), "Khmer is written with them"},
+		{"no note", "# ours\ntarget = \"add-within-20\"", "a busy week"},
 	}
 	for _, test := range tests {
 		t.Run(test.name, func(t *testing.T) {
-			site, problems := Read(folder(SiteFile, goodSite, "weeks/2026-09-14.md", test.text), someAllowed())
+			site, problems := Read(folder(SiteFile, goodSite, "weeks/2026-09-14.toml", test.text), someAllowed())
 			if problems != nil || len(site.Weeks) != 1 || site.Weeks[0].Target != "add-within-20" {
 				t.Errorf("want it read, since %s; got %+v and problems:\n%v", test.why, site.Weeks, problems)
 			}
@@ -154,24 +154,24 @@ func TestHarmlessForms(t *testing.T) {
 func TestAllAtOnce(t *testing.T) {
 	checkProblems(t, folder(
 		SiteFile, "nmae = \"x\"\nlanguages = en\n",
-		"weeks/2026-02-31.md", goodWeek,
-		"weeks/2026-09-14.md", "+++\ntarget = add-within-20\nfocus = “make-ten”\nstories = 12\nbogus = 1\n+++\nCall 555-010-0199\n",
+		"weeks/2026-02-31.toml", goodWeek,
+		"weeks/2026-09-14.toml", "# ours\ntarget = add-within-20\nfocus = “make-ten”\nstories = 12\nbogus = 1\n[note]\nen = \"Call 555-010-0199\"\n",
 	), `site.toml:1: "nmae" is not a setting
-  hint: did you mean "name"? there are: address, theme, key, index, review, answers, languages, school-language, name, class
+  hint: did you mean "name"? there are: address, theme, key, index, days-off, review, answers, languages, school-language, name, class
 site.toml:1: the site has no name
   hint: write name = "...", as families know the school or the class
 site.toml:2: "en" is not a list
   hint: write languages = ["en"]
-weeks/2026-02-31.md: "2026-02-31" is not a day of the calendar
-  hint: name the file year-month-day, such as 2026-09-14.md
-weeks/2026-09-14.md:2: "add-within-20" has no quotes around it
+weeks/2026-02-31.toml: "2026-02-31" is not a day of the calendar
+  hint: name the file year-month-day, such as 2026-09-14.toml
+weeks/2026-09-14.toml:2: "add-within-20" has no quotes around it
   hint: write target = "add-within-20"
-weeks/2026-09-14.md:3: "“" is a curly quote
+weeks/2026-09-14.toml:3: "“" is a curly quote
   hint: use straight quotes: focus = "..."
-weeks/2026-09-14.md:4: stories = 12 is not from 1 to 8
+weeks/2026-09-14.toml:4: stories = 12 is not from 1 to 8
   hint: write a whole number from 1 to 8: stories = 4
-weeks/2026-09-14.md:5: "bogus" is not a setting
+weeks/2026-09-14.toml:5: "bogus" is not a setting
   hint: did you mean "focus"?
-weeks/2026-09-14.md:7: the note shows a phone number, "555-010-0199", and pages are public
+weeks/2026-09-14.toml:7: the note shows a phone number, "555-010-0199", and pages are public
   hint: leave it out, or add allow = ["555-010-0199"] to the week's settings if everyone may see it`)
 }

@@ -10,7 +10,7 @@ import (
 const someStory = "[[own-story]]\ntext = \"Lina has 8 shells. She finds 6 more. How many now?\"\n"
 
 func TestOwnStories(t *testing.T) {
-	site, problems := Read(folder(SiteFile, goodSite, "weeks/2026-09-14.md", "+++\ntarget = \"add-within-20\"\n\n"+someStory+`
+	site, problems := Read(folder(SiteFile, goodSite, "weeks/2026-09-14.toml", "# ours\ntarget = \"add-within-20\"\n\n"+someStory+`
 [[own-story]]
 text = """
 Omar has 9 kites.
@@ -20,7 +20,6 @@ answer = "He has 13 kites."
 [own-story.in]
 es = "Omar tiene 9 cometas."
 PT-BR = "Omar tem 9 pipas."
-+++
 `), someAllowed())
 	if problems != nil {
 		t.Fatalf("Read problems:\n%v", problems)
@@ -70,7 +69,7 @@ func TestOwnStorySlips(t *testing.T) {
 		{"too many", strings.Repeat(someStory, 9), "20: the week has 9 stories of your own|keep 8"},
 	}
 	for _, test := range tests {
-		_, problems := Read(folder(SiteFile, goodSite, "weeks/2026-09-14.md", "+++\ntarget = \"add-within-20\"\n"+test.settings+"\n+++\n"), someAllowed())
+		_, problems := Read(folder(SiteFile, goodSite, "weeks/2026-09-14.toml", "# ours\ntarget = \"add-within-20\"\n"+test.settings+"\n"), someAllowed())
 		if test.want == "" {
 			if problems != nil {
 				t.Errorf("%s: want no problem, got %v", test.name, problems)
@@ -78,7 +77,7 @@ func TestOwnStorySlips(t *testing.T) {
 			continue
 		}
 		text, hint, _ := strings.Cut(test.want, "|")
-		if len(problems) == 0 || len(problems) > 1 && !strings.HasPrefix(test.name, "single") || !strings.Contains(problems[0].String(), ".md:"+text) || !strings.Contains(problems[0].Hint, hint) {
+		if len(problems) == 0 || len(problems) > 1 && !strings.HasPrefix(test.name, "single") || !strings.Contains(problems[0].String(), ".toml:"+text) || !strings.Contains(problems[0].Hint, hint) {
 			t.Errorf("%s: want %q, got\n%v", test.name, test.want, problems)
 		}
 	}

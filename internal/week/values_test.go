@@ -40,12 +40,12 @@ func TestSlipsOfValues(t *testing.T) {
 		{`focus = yes`, `"yes" has no quotes around it`, `write focus = "yes"`, "this setting takes a word"},
 	}
 	for _, test := range tests {
-		_, problems := Read(folder(SiteFile, goodSite, "weeks/2026-09-14.md", weekWith(test.line)), someAllowed())
+		_, problems := Read(folder(SiteFile, goodSite, "weeks/2026-09-14.toml", weekWith(test.line)), someAllowed())
 		if len(problems) != 1 || problems[0].Text != test.text || problems[0].Hint != test.hint || problems[0].Line != 3 {
 			t.Errorf("%s (%s): want line 3, %q, %q, got\n%v", test.line, test.why, test.text, test.hint, problems)
 		}
 	}
-	_, problems := Read(folder(SiteFile, goodSite, "weeks/2026-09-14.md", "+++\n[own-target]\nlargest = \"fifty\"\nsteps = two\n+++\n"), someAllowed())
+	_, problems := Read(folder(SiteFile, goodSite, "weeks/2026-09-14.toml", "# ours\n[own-target]\nlargest = \"fifty\"\nsteps = two\n"), someAllowed())
 	if len(problems) != 2 || problems[0].Hint != "write a whole number from 5 to 1000: largest = 20" || problems[1].Hint != "write steps = 2, a number without letters or quotes" {
 		t.Errorf("below [own-target]: got\n%v", problems)
 	}
@@ -66,7 +66,7 @@ func TestSlipsOfLines(t *testing.T) {
 		{site + "school language = \"en\"\nlanguages = [\"en\"]", `site.toml:2: the name of a setting has no spaces in it`, `write school-language = "en"`, "the dash left out"},
 	}
 	for _, test := range tests {
-		_, problems := Read(folder(SiteFile, test.text+"\n", "weeks/2026-09-14.md", goodWeek), someAllowed())
+		_, problems := Read(folder(SiteFile, test.text+"\n", "weeks/2026-09-14.toml", goodWeek), someAllowed())
 		if len(problems) != 1 || problems[0].String() != test.want+"\n  hint: "+test.hint {
 			t.Errorf("%s: want only %q with %q, got\n%v", test.why, test.want, test.hint, problems)
 		}

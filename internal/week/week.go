@@ -41,6 +41,7 @@ type Site struct {
 	Key       string   // any word; another word gives other numbers
 	Answers   string   // where families who print find the answers: AnswersFoot or AnswersLink
 	Index     bool     // whether search engines may list the pages
+	DaysOff   []Days   // on which there is no school
 	Review    bool     // whether weeks bring back what earlier ones were about, where they do not say
 	Weeks     []Week   // oldest first
 }
@@ -48,6 +49,8 @@ type Site struct {
 // Week is one week file with its notes.
 type Week struct {
 	Date          string         // 2026-09-14
+	ShowFrom      string         // the day from which families see it
+	OddDate       bool           // whether a date that looks like a slip is meant
 	Target        string         // a target's id; empty when Own is set
 	Own           *activity.Spec // a target spelled out
 	Focus         string         // the strategy the class practises; may be empty
@@ -61,10 +64,13 @@ type Week struct {
 	Minutes       int            // the time it takes at home
 	Allow         []string
 	Notes         map[string]string // Markdown by language tag
+	HasNote       bool              // whether the file has a note, be it an empty one; without it families read a greeting of ours
 	OwnStories    []OwnStory        // told by the teacher, in the file's order
+	Kept          []KeptStory       // the stories as families had them, the worked one first; none until then
 
 	file     string
 	settings *tomlfile.Section
+	kept     *tomlfile.Section
 }
 
 // OwnStory is a story in the teacher's own words. Its texts are plain, on one
@@ -91,13 +97,18 @@ func (w Week) Problem(setting, text, hint string) diag.Problem {
 	return p
 }
 
+// KeptProblem says something about the i-th kept story, at the line of a setting.
+func (w Week) KeptProblem(i int, setting, text, hint string) diag.Problem {
+	p := diag.Problem{File: StoriesPath(w.Date), Text: text, Hint: hint}
+	if w.kept != nil {
+		p.Line = w.kept.LineOf(fmt.Sprintf("story[%d].%s", i, setting))
+	}
+	return p
+}
+
 // Weekday is the day of the week that the date is.
 func (w Week) Weekday() time.Weekday {
-	day, err := time.Parse(time.DateOnly, w.Date)
-	if err != nil {
-		panic(err) // names are checked on reading
-	}
-	return day.Weekday()
+	return mustDay(w.Date).Weekday()
 }
 
 // Allowed holds the words that other rooms know. Where a list is empty, no
@@ -129,9 +140,6 @@ const (
 	DefaultStories = 4
 	DefaultMinutes = 10
 )
-
-// hasNote reports whether the week has a note in a language.
-func (w Week) hasNote(tag string) bool { return w.Notes[tag] != "" }
 
 // sortWeeks puts the oldest week first.
 func sortWeeks(weeks []Week) {

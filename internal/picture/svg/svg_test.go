@@ -183,7 +183,7 @@ func TestNumbersShown(t *testing.T) {
 		{picture.NumberLine, problem.AddToChange, picture.Open, 8, 6, "? 8 14", "8 + ? = 14"},
 		{picture.TenFrame, problem.AddToResult, picture.Open, 8, 6, "? 8 6", "8 + 6 = ?"},
 		{picture.Drawing, problem.TakeFromResult, picture.Open, 13, 4, "13 4 ?", "13 - 4 = ?"},
-		{picture.Columns, problem.TakeFromResult, picture.Open, 65, 49, "65 50 15 − 49 40 9 ?", "65 - 49 in columns"},
+		{picture.Columns, problem.TakeFromResult, picture.Open, 65, 49, "65 60 5 − 49 40 9 ?", "65 - 49 in columns, before anything is traded"},
 	} {
 		p, err := problem.New(tt.story, tt.a, tt.b)
 		if err != nil {

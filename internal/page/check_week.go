@@ -1,0 +1,29 @@
+package page
+
+// WeekCheck is any two numbers of a week, for numbers larger than Check knows.
+type WeekCheck struct {
+	WeekPage
+	Numbers []int // in order
+	Pairs   []WeekPair
+	Small   string // link to the CheckIndex
+}
+
+// WeekPair is what two numbers of a week make, put together or taken away.
+type WeekPair struct {
+	First, Second int // the bigger one first
+	Results       []CheckResult
+}
+
+// pairID names the reply to two numbers in either order.
+func pairID(a, b int) string { return id("pair-", max(a, b), "-", min(a, b)) }
+
+// others are the week's numbers without one.
+func (v *WeekCheck) others(n int) []int {
+	var out []int
+	for _, m := range v.Numbers {
+		if m != n {
+			out = append(out, m)
+		}
+	}
+	return out
+}

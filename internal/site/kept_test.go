@@ -1,0 +1,93 @@
+package site
+
+import (
+	"strings"
+	"testing"
+
+	"homebuild/internal/activity"
+)
+
+// What is kept is told as it was chosen: the weeks of the example, kept, are the
+// same to the last number, whatever the key, and so are they when the teacher
+// changes her mind about an earlier one.
+func TestKeptStoriesStand(t *testing.T) {
+	in := exampleInput(t, "en")
+	chosen, _, problems := Plan(in)
+	if len(problems) > 0 {
+		t.Fatal(problems)
+	}
+	for i := range in.Site.Weeks {
+		in.Site.Weeks[i].Kept = chosen.Choices(in.Site.Weeks[i].Date)
+	}
+	in.Site.Key = "another key"
+	in.Site.Weeks[0].Kept = nil
+	in.Site.Weeks[0].Target = "subtract-within-20"
+	kept, _, problems := Plan(in)
+	if len(problems) > 0 {
+		t.Fatal(problems)
+	}
+	was, changed := renderedPages(t, chosen), 0
+	for path, html := range renderedPages(t, kept) {
+		switch {
+		case was[path] == html:
+		case strings.Contains(path, in.Site.Weeks[0].Date) || strings.HasSuffix(path, "index.html"), strings.HasSuffix(path, "feed.xml"):
+			changed++
+		default:
+			t.Errorf("%s differs, although its week is kept", path)
+		}
+	}
+	if changed == 0 {
+		t.Error("the week that was changed is the same")
+	}
+}
+
+// Other numbers are others, easier ones ask for less and harder ones for more.
+func TestAnother(t *testing.T) {
+	in := exampleInput(t, "en")
+	in.Site.Weeks = in.Site.Weeks[:6]
+	p, _, problems := Plan(in)
+	if len(problems) > 0 {
+		t.Fatal(problems)
+	}
+	find := func(id string) (activity.Target, bool) {
+		for _, target := range in.Targets {
+			if target.ID == id {
+				return target, true
+			}
+		}
+		return activity.Target{}, false
+	}
+	found := map[activity.Change]int{}
+	for i, l := range p.lessons {
+		now := l.worked.Problem
+		for _, change := range []activity.Change{activity.OtherNumbers, activity.EasierNumbers, activity.HarderNumbers} {
+			other, ok := activity.Another(p.Request(i), now, now.Kind(), change, nil, find)
+			if !ok {
+				continue
+			}
+			found[change]++
+			if other.Kind() != now.Kind() || change == activity.HarderNumbers && other.Calculation().Largest() < now.Calculation().Largest()/10 {
+				t.Errorf("%s: %v for %v, which is no such story", l.date, other, now)
+			}
+		}
+	}
+	for change, least := range map[activity.Change]int{activity.OtherNumbers: len(p.lessons), activity.EasierNumbers: len(p.lessons) / 2, activity.HarderNumbers: len(p.lessons) / 2} {
+		if found[change] < least {
+			t.Errorf("change %d was found for %d of %d stories", change, found[change], len(p.lessons))
+		}
+	}
+}
+
+// rendered are the pages by their paths.
+func renderedPages(t *testing.T, p *Planned) map[string]string {
+	t.Helper()
+	out := map[string]string{}
+	for _, f := range p.Pages() {
+		data, err := f.Render()
+		if err != nil {
+			t.Fatal(err)
+		}
+		out[f.Path] = string(data)
+	}
+	return out
+}

@@ -1,0 +1,34 @@
+package site
+
+import "homebuild/internal/page"
+
+// wholeFile is everything of a week in one language, in one file: to be sent
+// where there is no address, by mail, in a chat or on a stick. It leads nowhere
+// but to the site's own address, where it has one.
+type wholeFile struct {
+	Learn  learnPage
+	Try    tryPage // of all stories
+	Invent inventPage
+	Print  printPage
+}
+
+// WholePath is where the file to send stands on the desk.
+func WholePath(tag, date string) string { return date + "/to-send/" + date + "-" + tag + ".html" }
+
+func (p wholeFile) path() string { return WholePath(p.Learn.Language.Tag(), p.Learn.Lesson.date) }
+
+func (p wholeFile) view(c *common) page.View {
+	lang := p.Learn.Language
+	layout := page.Layout{Language: lang.Language, Theme: c.theme, Path: p.path(), School: lang.school}
+	v := &page.Whole{
+		Learn: p.Learn.view(c).(*page.Learn), Try: p.Try.view(c).(*page.Try),
+		Invent: p.Invent.view(c).(*page.Invent), Print: p.Print.view(c).(*page.Print),
+	}
+	v.WeekPage = v.Learn.WeekPage
+	for _, w := range []*page.WeekPage{&v.WeekPage, &v.Learn.WeekPage, &v.Try.WeekPage, &v.Invent.WeekPage, &v.Print.WeekPage} {
+		w.Layout, w.Links = layout, page.Parts()
+	}
+	v.Learn.Links.Learn, v.Try.Links.Try, v.Invent.Links.Invent, v.Print.Links.Print = "", "", "", ""
+	v.Invent.Strip = nil // it leads to pages that are not here
+	return v
+}

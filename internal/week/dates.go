@@ -1,0 +1,202 @@
+package week
+
+import (
+	"cmp"
+	"fmt"
+	"path"
+	"slices"
+	"strings"
+	"time"
+
+	"homebuild/internal/diag"
+	"homebuild/internal/tomlfile"
+)
+
+// A day is written year-month-day, 2026-09-14, so that days in order are texts in
+// order.
+
+// The years that a date can be meant in.
+const (
+	firstYear = 2000
+	lastYear  = 2199
+)
+
+// ParseDay reads a day that can be meant.
+func ParseDay(text string) (time.Time, *diag.Problem) {
+	day, err := time.Parse(time.DateOnly, text)
+	const hint = "write year-month-day, such as 2026-09-14"
+	switch {
+	case err != nil:
+		return day, &diag.Problem{Text: fmt.Sprintf("%q is not a day of the calendar", text), Hint: hint}
+	case day.Year() < firstYear || day.Year() > lastYear:
+		return day, &diag.Problem{Text: fmt.Sprintf("%q cannot be meant: it is in the year %d", text, day.Year()), Hint: hint}
+	}
+	return day, nil
+}
+
+// mustDay reads a day that was read before.
+func mustDay(text string) time.Time {
+	day, problem := ParseDay(text)
+	if problem != nil {
+		panic(problem)
+	}
+	return day
+}
+
+// DayName is a day with its name: "Friday, 2026-09-11".
+func DayName(day string) string { return mustDay(day).Weekday().String() + ", " + day }
+
+// FridayBefore is the last Friday before a day: from then on families see the week
+// that begins on it, unless its file says otherwise.
+func FridayBefore(day string) string {
+	d := mustDay(day)
+	back := (int(d.Weekday())-int(time.Friday)+6)%7 + 1
+	return d.AddDate(0, 0, -back).Format(time.DateOnly)
+}
+
+// Shows reports whether families see the week on a day. Without a day they see
+// every week.
+func (w Week) Shows(today string) bool { return today == "" || w.ShowFrom <= today }
+
+// Showing are the weeks that families see on a day, oldest first.
+func (s Site) Showing(today string) []Week {
+	return slices.DeleteFunc(slices.Clone(s.Weeks), func(w Week) bool { return !w.Shows(today) })
+}
+
+// Waiting are the weeks that families do not see yet, in the order of the days on
+// which they will.
+func (s Site) Waiting(today string) []Week {
+	waiting := slices.DeleteFunc(slices.Clone(s.Weeks), func(w Week) bool { return w.Shows(today) })
+	slices.SortStableFunc(waiting, func(a, b Week) int { return cmp.Compare(a.ShowFrom, b.ShowFrom) })
+	return waiting
+}
+
+// day reads a day that a setting gives; empty when it is left out or wrong.
+func day(s *tomlfile.Section, key string) string {
+	text := s.Day(key)
+	if text == "" {
+		return ""
+	}
+	if _, problem := ParseDay(text); problem != nil {
+		s.Add(key, key+": "+problem.Text, fmt.Sprintf("write %s = 2026-09-14, year-month-day", key))
+		return ""
+	}
+	return text
+}
+
+// Days are from one day to another; both may be the same.
+type Days struct{ First, Last string }
+
+// daysOff reads the days on which there is no school: "2026-11-26" or
+// "2026-12-21 to 2027-01-01".
+func daysOff(s *tomlfile.Section) []Days {
+	var out []Days
+	for _, item := range s.List("days-off") {
+		first, last, isRange := strings.Cut(item, " to ")
+		if !isRange {
+			last = first
+		}
+		days := Days{strings.TrimSpace(first), strings.TrimSpace(last)}
+		_, wrong := ParseDay(days.First)
+		if wrong == nil {
+			_, wrong = ParseDay(days.Last)
+		}
+		switch {
+		case wrong != nil:
+			s.Add("days-off", "days-off: "+wrong.Text, `write days-off = ["2026-11-26", "2026-12-21 to 2027-01-01"]`)
+		case days.Last < days.First:
+			s.Add("days-off", fmt.Sprintf("days-off: %s is before %s", days.Last, days.First), "write the first day first")
+		default:
+			out = append(out, days)
+		}
+	}
+	return out
+}
+
+// Off reports whether there is no school in the week that begins on a day: from
+// Monday to Friday, all are days off.
+func (s Site) Off(monday string) bool {
+	for d := mustDay(monday); d.Weekday() != time.Saturday; d = d.AddDate(0, 0, 1) {
+		day := d.Format(time.DateOnly)
+		off := slices.ContainsFunc(s.DaysOff, func(days Days) bool { return days.First <= day && day <= days.Last })
+		if !off && d.Weekday() != time.Sunday {
+			return false
+		}
+	}
+	return true
+}
+
+// far is how many weeks a week may be from any other, and from today, before its
+// date is asked about: more than a summer, less than a year.
+const far = 26
+
+// OddDates asks about weeks whose date can hardly be meant: one slip of the keys,
+// and families see the wrong week. A file that says odd-date = true is believed.
+func (s Site) OddDates(today string) diag.Problems {
+	var out diag.Problems
+	for _, w := range s.Weeks {
+		if w.OddDate {
+			continue
+		}
+		if wrong := s.OddDate(w.Date, today); wrong != nil {
+			out = append(out, diag.Problem{File: w.file, Text: wrong.Text, Hint: wrong.Hint + "; or write odd-date = true into the file"})
+		}
+	}
+	return out
+}
+
+// OddDate says why a date, of a week that is there or of a new one, can hardly be
+// meant; nil when it can. The problem has no place.
+func (s Site) OddDate(date, today string) *diag.Problem {
+	var others []string
+	usual := time.Monday
+	for _, w := range s.Weeks {
+		if w.Date != date {
+			others = append(others, w.Date)
+		}
+	}
+	if len(s.Weeks) > 0 && !slices.ContainsFunc(s.Weeks, func(w Week) bool { return w.Weekday() != time.Sunday }) {
+		usual = time.Sunday // all of them: so it is in some countries
+	}
+	d := mustDay(date)
+	if d.Weekday() != usual {
+		begins := d.AddDate(0, 0, -(int(d.Weekday()-usual)+7)%7).Format(time.DateOnly)
+		return &diag.Problem{Text: fmt.Sprintf("%s is a %s", date, d.Weekday()), Hint: fmt.Sprintf("a week is named by its %s: name it %s", usual, path.Base(Path(begins)))}
+	}
+	fromToday, isFar := weeksBetween(date, today), true
+	for _, other := range others {
+		isFar = isFar && weeksBetween(date, other) > far
+	}
+	switch {
+	case today == "" || !isFar || fromToday <= far || len(others) == 0 && date < today:
+		return nil
+	case len(others) == 0:
+		return &diag.Problem{Text: fmt.Sprintf("%s is %d weeks from today, %s", date, fromToday, today), Hint: "if the date is a slip, name the file by the day that was meant"}
+	}
+	return &diag.Problem{
+		Text: fmt.Sprintf("%s is %d weeks from today, %s, and no other week is near", date, fromToday, today),
+		Hint: fmt.Sprintf("if the year is a slip, name the file %s", path.Base(Path(nearYear(d, today)))),
+	}
+}
+
+// weeksBetween is how many whole weeks lie between two days; 0 where one is not
+// given.
+func weeksBetween(a, b string) int {
+	if a == "" || b == "" {
+		return 0
+	}
+	return int(mustDay(a).Sub(mustDay(b)).Abs().Hours()) / (7 * 24)
+}
+
+// nearYear is the first day of a week, in the year that brings it nearest to today.
+func nearYear(d time.Time, today string) string {
+	best := ""
+	for year := mustDay(today).Year() - 1; year <= mustDay(today).Year()+1; year++ {
+		meant := time.Date(year, d.Month(), d.Day(), 0, 0, 0, 0, time.UTC)
+		monday := meant.AddDate(0, 0, (int(time.Monday-meant.Weekday())+10)%7-3).Format(time.DateOnly) // the nearest
+		if best == "" || weeksBetween(monday, today) < weeksBetween(best, today) {
+			best = monday
+		}
+	}
+	return best
+}

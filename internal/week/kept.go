@@ -1,0 +1,102 @@
+package week
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"homebuild/internal/diag"
+	"homebuild/internal/problem"
+	"homebuild/internal/story"
+	"homebuild/internal/tomlfile"
+)
+
+// KeptStory is a story that stays as it was chosen.
+type KeptStory struct {
+	story.Choice
+	Returns string // the id of the earlier week's target that it brings back; empty for its own week's
+}
+
+// kept reads the stories of a week as families had them, into its week.
+func (r *reader) kept(name fileName, weeks []Week) {
+	i := slices.IndexFunc(weeks, func(w Week) bool { return w.Date == name.date })
+	if i < 0 {
+		if !r.misnamed && !slices.ContainsFunc(r.problems, func(p diag.Problem) bool { return p.File == Path(name.date) }) {
+			r.add(name.path, 0, fmt.Sprintf("the stories of this week are kept, and its file, %q, is gone", Path(name.date)),
+				"put it back; or take this file away as well, and the week's pages go with the next build")
+		}
+		return
+	}
+	text, ok := r.text(name.path)
+	if !ok {
+		return
+	}
+	file := tomlfile.Parse(name.path, text, 1)
+	file.Example = `a story looks like event = "harbour.board", below a line [[story]]`
+	w := &weeks[i]
+	w.kept = file.Section()
+	tables := w.kept.Sections("story", "a story")
+	for _, s := range tables {
+		if c, ok := r.keptStory(s); ok {
+			w.Kept = append(w.Kept, c)
+		}
+	}
+	r.problems = append(r.problems, file.Problems()...)
+	switch n := len(tables); {
+	case n < 2 && len(w.OwnStories) == 0:
+		r.add(name.path, 0, fmt.Sprintf("the file has %d stories", n), "a week has two at least, the first one worked step by step; take the file away, and they are chosen anew")
+	case n == 0:
+		r.add(name.path, 0, "the file has no story", "take it away, and they are chosen anew")
+	case n > MaxStories+1:
+		r.add(name.path, tables[MaxStories+1].LineOf(""), fmt.Sprintf("the file has %d stories", n), fmt.Sprintf("keep %d: the worked one, and %d to try", MaxStories+1, MaxStories))
+	}
+}
+
+// keptStory reads a story; false when something in it is wrong.
+func (r *reader) keptStory(s *tomlfile.Section) (c KeptStory, ok bool) {
+	before := s.Found()
+	c.Event = s.Word("event")
+	kind, _ := problem.ParseKind(s.OneOf("kind", "a kind of story", r.allowed.Kinds))
+	numbers := s.Numbers("numbers", 0, problem.Largest)
+	c.Extra = s.Number("extra", 0, problem.Largest, 0)
+	c.Returns = s.OneOf("returns", "a target", r.allowed.Targets)
+	for _, key := range []string{"event", "kind", "numbers"} {
+		if !s.Has(key) {
+			s.Add(key, "a story has no "+key, "write it; or take the file away, and the stories are chosen anew")
+		}
+	}
+	if s.Found() > before {
+		return c, false
+	}
+	var err error
+	if c.Problem, err = problem.New(kind, numbers...); err != nil {
+		s.Add("numbers", strings.TrimPrefix(err.Error(), problem.ErrNumbers.Error()+": "), "homebuild swap gives a story other numbers that fit")
+	}
+	return c, err == nil
+}
+
+// StoriesText is the file that keeps the stories of a week, the worked one first.
+func (w Week) StoriesText(stories []KeptStory) string {
+	var b strings.Builder
+	fmt.Fprintf(&b, `# The stories of the week of %s. They stay as they stand here,
+# whatever else changes. The first one is worked step by step, the others are
+# numbered as on the page to try. Change them as you like, or ask for others:
+# "homebuild swap %s 2" gives story 2 other numbers.
+# Without this file the stories are chosen anew.
+`, DayName(w.Date), w.Date)
+	for i, c := range stories {
+		head := fmt.Sprintf("# Story %d", len(w.OwnStories)+i)
+		if i == 0 {
+			head = "# The worked story"
+		}
+		numbers := strings.Trim(strings.Join(strings.Fields(fmt.Sprint(c.Problem.Numbers())), ", "), "[]")
+		fmt.Fprintf(&b, "\n%s: %s\n[[story]]\nevent = %q\nkind = %q\nnumbers = [%s]\n", head, c.Problem.Equation(), c.Event, c.Problem.Kind(), numbers)
+		if c.Extra > 0 {
+			fmt.Fprintf(&b, "extra = %d # a number that nobody needs\n", c.Extra)
+		}
+		if c.Returns != "" {
+			fmt.Fprintf(&b, "returns = %q # from an earlier week\n", c.Returns)
+		}
+	}
+	return b.String()
+}

@@ -22,14 +22,21 @@ func (s Scene) drawings() []string {
 	return append([]string{s.Place}, s.Cast[:min(2, len(s.Cast))]...)
 }
 
-// symbols are the drawings of some scenes, each of them once.
+// symbols are the drawings of some scenes.
 func (s *state) symbols(scenes ...Scene) templ.Component {
 	var ids []string
 	for _, x := range scenes {
-		for _, id := range x.drawings() {
-			if !slices.Contains(s.drawn, id) {
-				ids, s.drawn = append(ids, id), append(s.drawn, id)
-			}
+		ids = append(ids, x.drawings()...)
+	}
+	return s.bring(ids)
+}
+
+// bring brings drawings along, each of them once on a page.
+func (s *state) bring(drawings []string) templ.Component {
+	var ids []string
+	for _, id := range drawings {
+		if !slices.Contains(s.drawn, id) {
+			ids, s.drawn = append(ids, id), append(s.drawn, id)
 		}
 	}
 	return drawn(func() (string, error) {

@@ -179,7 +179,7 @@ func TestNoWordsButTheLanguages(t *testing.T) {
 	b := openTab(t)
 	for _, tag := range []string{"en-XA", "ar-XB"} {
 		for _, v := range views(tag) {
-			b.visit("file://" + filepath.Join(dir, filepath.FromSlash(v.path)))
+			b.openAt("file://"+dir+"/", v)
 			text := eval[string](b, `(() => { for (const e of document.querySelectorAll(".note, .mark, [lang]:not(html)")) e.remove(); return document.body.textContent })()`)
 			if found := plainEnglish.FindString(text); found != "" {
 				t.Errorf("%s %s: %q is not from the language's file", tag, v.name, found)
@@ -198,7 +198,7 @@ func TestLongTextsFit(t *testing.T) {
 	for _, width := range []int64{320, 360} {
 		b.size(width, 740)
 		for _, v := range append(topViews(), append(views("en-XA"), views("ar-XB")...)...) {
-			b.visit("file://" + filepath.Join(dir, filepath.FromSlash(v.path)))
+			b.openAt("file://"+dir+"/", v)
 			for _, fault := range eval[[]string](b, wide) {
 				t.Errorf("%s, %d pixels: %s", v.path, width, fault)
 			}

@@ -27,12 +27,12 @@ func TestScreenshots(t *testing.T) {
 	for _, scheme := range []string{"light", "dark"} {
 		b.scheme(scheme)
 		for _, v := range topViews() {
-			b.shoot(v.path, v.name+"-"+scheme)
+			b.shoot(v, v.name+"-"+scheme)
 		}
 		for _, tag := range languages(t) {
 			if slices.Contains(shown, tag) {
 				for _, v := range views(tag) {
-					b.shoot(v.path, tag+"-"+v.name+"-"+scheme)
+					b.shoot(v, tag+"-"+v.name+"-"+scheme)
 				}
 			}
 		}
@@ -54,14 +54,14 @@ func TestScreenshots(t *testing.T) {
 
 // shoot takes a picture of what is on the screen; the whole length of a page
 // goes into a second one, where it is longer.
-func (b *tab) shoot(path, name string) {
+func (b *tab) shoot(v view, name string) {
 	b.t.Helper()
 	b.size(360, 740)
-	b.visit(file(path))
+	b.open(v)
 	raw, err := chromedp.Run(b.ctx, chromedp.CaptureScreenshot())
 	must(b.t, err)
 	b.keep("phone/"+name, raw)
-	if !strings.Contains(path, "#") && eval[int](b, "document.scrollingElement.scrollHeight") > 760 {
+	if !strings.Contains(v.path, "#") && eval[int](b, "document.scrollingElement.scrollHeight") > 760 {
 		raw, err = chromedp.Run(b.ctx, chromedp.FullScreenshot(100))
 		must(b.t, err)
 		b.keep("long/"+name, raw)

@@ -96,6 +96,21 @@ func (b *tab) visit(url string) {
 	b.wait(`document.readyState == "complete"`, "the page to be there")
 }
 
+// open shows a view of the published pages.
+func (b *tab) open(v view) {
+	b.t.Helper()
+	b.openAt(file(""), v)
+}
+
+// openAt shows a view of the pages in another folder.
+func (b *tab) openAt(folder string, v view) {
+	b.t.Helper()
+	b.visit(folder + v.path)
+	if v.do != "" {
+		eval[bool](b, "(() => {"+v.do+"return true})()")
+	}
+}
+
 // click taps what the selector finds first, with a real pointer.
 func (b *tab) click(selector string) {
 	b.t.Helper()

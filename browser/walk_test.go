@@ -3,13 +3,12 @@
 package browser_test
 
 import (
-	"slices"
 	"strings"
 	"testing"
 )
 
-// The walk of a family: from the weekly link on a memory stick, through every
-// step of the story, to an answer that is wrong and one that is right.
+// The walk of a family: from the weekly link on a memory stick through every screen
+// of the story, out again by one "back" of the phone; then to the stories to try.
 func TestFamilyWalk(t *testing.T) {
 	t.Parallel()
 	for _, tag := range languages(t) {
@@ -24,63 +23,65 @@ func TestFamilyWalk(t *testing.T) {
 				t.Fatalf("the language leads to %s, want %s", got, learn)
 			}
 			b.walkThrough()
-			b.click(`#rest a[href="` + week + `-try.html"]`)
+			b.leave(weekly)
+			b.visit(learn)
+			b.walkThrough()
+			b.click(`.step a[href="` + week + `-try.html"]`)
 			b.wait(`document.querySelector(".story") && document.readyState == "complete"`, "the stories to try")
-			b.answer("help", "again")
-			b.answer("right", "found")
 			b.quiet(weekly, learn, try)
 		})
 	}
 }
 
-// walkThrough goes through all steps by "next", one in view at a time.
+// shownSteps is a script that lists the screens of the walk that are seen.
+const shownSteps = `[...document.querySelectorAll(".step")].filter(` + seen + `)`
+
+// walkThrough goes through all screens by "next": one is seen at a time, each has
+// something to look at, none needs to be scrolled before it is uncovered, and the
+// five parts come in their order.
 func (b *tab) walkThrough() {
 	b.t.Helper()
-	var went []string
-	b.click(".intro a.next")
-	for range 40 {
-		place := strings.TrimPrefix(eval[string](b, "location.hash"), "#")
-		went = append(went, place)
-		if place == "rest" {
-			break
+	b.click(".start .next")
+	var parts []string
+	screens := eval[int](b, `document.querySelectorAll(".step").length`)
+	for n := 1; n <= screens; n++ {
+		if got := eval[[]int](b, `[...document.querySelectorAll(".step")].flatMap((e, i) => `+seen+`(e) ? [i + 1] : [])`); len(got) != 1 || got[0] != n {
+			b.t.Fatalf("screen %d of %d: the screens %v are seen", n, screens, got)
 		}
-		if n := eval[int](b, `[...document.querySelectorAll(".step")].filter(`+seen+`).length`); n != 1 {
-			b.t.Errorf("#%s: %d steps are in view, want 1", place, n)
+		if part := eval[string](b, shownSteps+`[0].className.match(/in-(\w+)/)[1]`); len(parts) == 0 || parts[len(parts)-1] != part {
+			parts = append(parts, part)
 		}
-		if !eval[bool](b, seen+`(document.getElementById(`+quoted(place)+`))`) {
-			b.t.Errorf("#%s cannot be seen when it is its turn", place)
+		if !eval[bool](b, `[...`+shownSteps+`[0].querySelectorAll("svg")].some(`+seen+`)`) {
+			b.t.Errorf("screen %d has nothing to look at", n)
 		}
 		if eval[bool](b, seen+`(document.querySelector(".intro"))`) {
-			b.t.Errorf("#%s: the introduction is still in view", place)
+			b.t.Errorf("screen %d: the introduction is still in view", n)
 		}
-		next := eval[string](b, `(() => { const a = [...document.querySelectorAll(".walk a.next")].filter(`+seen+`); return a.length == 1 ? a[0].getAttribute("href") : a.length + " ways on" })()`)
-		if !strings.HasPrefix(next, "#") {
-			b.t.Fatalf("#%s: there are %s", place, next)
+		if n < screens {
+			b.click(`.s` + eval[string](b, shownSteps+`[0].className.match(/\bs(\d+)/)[1]`) + ` .go .next`)
 		}
-		b.click(`.walk a.next[href="` + next + `"]`)
-		b.wait(`location.hash == `+quoted(next), "the step "+next)
 	}
-	want := []string{"see", "frame", "draw", "write", "work", "say", "sense", "rest"}
-	if i := slices.Index(went, "see"); i < 2 || !slices.Equal(went[i:], want) {
-		b.t.Errorf("the walk went %v, want the sentences one by one, then %v", went, want)
+	if got := strings.Join(parts, " "); got != "tell gap show number back" {
+		b.t.Errorf("the parts of the walk are %s", got)
 	}
 }
 
-// answer taps a number of the first story that gets a reply of a sort, and
-// wants that reply alone, with what follows it.
-func (b *tab) answer(sort, after string) {
+// leave goes back once and wants to be where the page was opened from.
+func (b *tab) leave(from string) {
 	b.t.Helper()
-	href := eval[string](b, `(() => { for (const a of document.querySelectorAll("#story-1 a.num")) {
-		const box = document.querySelector(a.getAttribute("href")); if (box && box.classList.contains(`+quoted(sort)+`)) return a.getAttribute("href") } return "" })()`)
-	if href == "" {
-		b.t.Fatalf("no number of the first story gets a reply of the sort %q", sort)
-	}
-	b.click(`#story-1 a.num[href="` + href + `"]`)
-	b.wait(`location.hash == `+quoted(href), "the reply "+href)
-	if got := eval[[]string](b, `[...document.querySelectorAll(".reply")].filter(`+seen+`).map(e => "#" + e.id)`); !slices.Equal(got, []string{href}) {
-		b.t.Errorf("the replies %v are in view, want %s alone", got, href)
-	}
-	if got := eval[[]string](b, `[...document.querySelectorAll(".after")].filter(`+seen+`).map(e => e.className + " " + e.closest("section").id)`); !slices.Equal(got, []string{"after " + after + " story-1"}) {
-		b.t.Errorf("after the reply %q is in view, want what follows when it is %s", got, after)
+	eval[bool](b, "!!setTimeout(() => history.back(), 50)")
+	b.wait("location.href == "+quoted(from), "one step back to leave the page")
+}
+
+// A page that is opened at a part of the walk, as from another language, shows
+// that part, and goes on from there.
+func TestWalkOpensAtAPart(t *testing.T) {
+	t.Parallel()
+	b := openTab(t)
+	for _, part := range []string{"tell", "gap", "show", "number", "back"} {
+		b.visit(file("en/" + week + ".html#" + part))
+		if got := eval[[]string](b, shownSteps+`.map(e => e.id)`); len(got) != 1 || got[0] != part {
+			t.Errorf("#%s shows %v", part, got)
+		}
 	}
 }

@@ -52,11 +52,11 @@ func instead(pattern, with string) fault {
 
 // tellAnswer lets a reply that helps give the answer of its story away.
 func tellAnswer(html string) string {
-	answer := regexp.MustCompile(`(?s)<div class="after found">.*?<p class="say">.*?<b class=n>(\d+)`).FindStringSubmatch(html)
+	answer := regexp.MustCompile(`(?s)class="whole">.*?<b class=n>(\d+)`).FindStringSubmatch(html)
 	if answer == nil {
 		return html
 	}
-	return instead(`(class="reply help[^"]*">.*?</p>)`, `$1<p>It is <b class=n>`+answer[1]+`</b>.</p>`)(html)
+	return instead(`(class="reply r1">.*?</p>)`, `$1<p>It is <b class=n>`+answer[1]+`</b>.</p>`)(html)
 }
 
 const (
@@ -88,33 +88,28 @@ var faults = []planted{
 	{"the way ends elsewhere", "en/" + bars + "-try.html", instead(`(</ol>\s*<p class="chain"><bdi[^>]*>).*?</bdi>`, `${1}90 + 1 = 91</bdi>`), "not to the answer"},
 	// Stories to try.
 	{"the equation has another number", "en/" + bars + "-try.html", more(1, `<p class="big"><bdi[^>]*>(\d+) \+`), "do not tell"},
-	{"a sentence tells another number", "en/" + bars + "-try.html", more(1, `<p class="say"><span>.*?<b class=n>(\d+)`), "do not tell"},
-	{"a wrong number is called right", "en/" + bars + "-try.html", instead(`class="reply help`, `class="reply right`), "is called right: true; by the equation: false"},
-	{"no number is called right", "en/" + bars + "-try.html", instead(`class="reply right`, `class="reply help`), "0 choices are right"},
-	{"a pair is not called right", "en/" + both + "-try.html", instead(`class="reply right`, `class="reply help`), "is called right: false; by the equation: true"},
-	{"a pair is missing", "en/" + both + "-try.html", instead(`<a [^>]*class="num[^>]*>.*?</a>`, ``), "choices are right, want"},
-	{"a choice leads to no reply", "en/" + bars + "-try.html", instead(`href="#reply-1-2"`, `href="#reply-1-77"`), "leads to no reply"},
-	{"a choice leads to another story", "en/" + bars + "-try.html", instead(`href="#reply-1-2"`, `href="#reply-2-2"`), "leads to no reply of its story"},
-	{"a reply is headed by another number", "en/" + bars + "-try.html", more(50, `<p class="for"><span[^>]*>[^<]*</span> *<b>\s*(\d+)`), "is headed"},
+	{"a sentence tells another number", "en/" + bars + "-try.html", more(1, `<p class="say">.*?<b class=n>\d+.*?<b class=n>(\d+)`), "do not tell"},
+	{"a wrong number is called right", "en/" + bars + "-try.html", instead(`class="reply r1"`, `class="reply r1 right"`), "is called right: true; by the equation: false"},
+	{"a pair is not called right", "en/" + both + "-try.html", instead(`class="reply ([^"]*) right`, `class="reply $1`), "is called right: false; by the equation: true"},
+	{"an answer gets no reply", "en/" + bars + "-try.html", instead(`class="reply big"`, `class="reply"`), "gets 0 replies"},
+	{"a reply is headed by another number", "en/" + bars + "-try.html", more(50, `class="reply r1"><p class="for">\s*(\d+)`), "is shown to"},
 	{"a reply gives the answer away", "en/" + bars + "-try.html", tellAnswer, "tells the answer"},
-	{"a reply speaks of another number", "en/" + bars + "-try.html", instead(`(class="reply help[^"]*">.*?</p>\s*<p><bdi[^>]*>)[^<]*`, `${1}90 + 9 = 99`), "neither a choice"},
 	{"the right reply says another sum", "en/" + bars + "-try.html", instead(`(class="reply right.*?<bdi[^>]*>)[^<]*`, `${1}90 + 9 = 99`), "the right reply says"},
-	{"the answer sentence says another number", "en/" + bars + "-try.html", more(1, `class="after found">.*?<p class="say">.*?<b class=n>(\d+)`), "says another answer"},
-	{"the open picture shows the answer", "en/" + bars + "-try.html", instead(`(class="after again">.*?)<text([^>]*)>\?<`, `$1<rect x="145" y="4" width="31" height="28" class="plate found"></rect><text$2>99<`), "should still ask"},
+	{"the answer sentence says another number", "en/" + bars + "-try.html", more(1, `class="whole">.*?<b class=n>(\d+)`), "says another answer"},
+	{"the open picture shows the answer", "en/" + bars + "-try.html", instead(`(class="fold">.*?)<text([^>]*)>\?<`, `$1<rect x="145" y="4" width="31" height="28" class="plate found"></rect><text$2>99<`), "should still ask"},
 	// The worked story.
-	{"the story is told twice in two ways", "en/" + bars + ".html", more(1, `<p class="again">.*?<b class=n>(\d+)`), "not told again"},
-	{"a known number is not used", "en/" + bars + ".html", more(1, `class="known">.*?<b class=n>(\d+)`), "which the equation does not have"},
+	{"the story is told twice in two ways", "en/" + bars + ".html", more(1, `class="again">.*?<b class=n>(\d+)`), "not told again"},
+	{"a known number is not used", "en/" + bars + ".html", more(1, `class="said known">.*?<b class=n>(\d+)`), "which the equation does not have"},
 	// Estimates.
 	{"the friendly number is not in the middle", "en/" + bars + ".html", more(1, `<p>[^/]*<b class=n>\d+</b>[^/]*<b class=n>\d+</b>[^/]*<b class=n>(\d+)</b>\.</p>\s*<p>Yes`), "not in the middle"},
 	{"the answer is out of bounds", "en/" + bars + ".html", instead(`from <b class=n>\d+</b> to <b class=n>\d+</b>`, `from <b class=n>15</b> to <b class=n>15</b>`), "is not from 15 to 15"},
 	{"another friendly sum is said", "en/" + bars + ".html", more(1, `close to <bdi[^>]*>(\d+)`), "not that of the equation below"},
 	// Pictures.
-	{"a bar's parts do not make its whole", "en/" + bars + ".html", more(1, `id="say".*?class="part-a" />\s*<rect[^>]*>\s*<text[^>]*>(\d+)`), "the parts make"},
+	{"a bar's parts do not make its whole", "en/" + bars + ".html", more(1, `in-back.*?class="part-a" />\s*<rect[^>]*>\s*<text[^>]*>(\d+)`), "the parts make"},
 	{"a bar is too long", "en/" + bars + ".html", more(20, `<rect x="8" y="50" width="(\d+)"`), "there is a gap"},
-	{"bars are not in proportion", "en/" + compare + ".html", instead(`(class="part-a"[^>]*>.*?)(class="part-a" />\s*<rect[^>]*/>\s*<text[^>]*>)\d+`, `${1}${2}99`), "not in proportion"},
 	{"a description says another number", "en/" + bars + ".html", more(40, `<title id="picture[^>]*>[^<]*?(\d+)`), "description"},
 	{"a dot is missing in a frame", "en/" + frames + ".html", instead(`(<path d="M\d+ \d+a11[^z]*z)M[^z]*z`, `$1`), "dots"},
-	{"two dots lie in one place", "en/" + frames + ".html", instead(`d="(M\d+ \d+a11[^z]*z)M[^z]*z`, `d="$1$1`), "two dots lie in one place"},
+	{"two dots lie in one place", "en/" + frames + ".html", instead(`(.*)d="(M\d+ \d+a11[^z]*z)M[^z]*z`, `${1}d="$2$2`), "two dots lie in one place"},
 	{"a hop is too long", "en/" + line + ".html", more(1, `class="small" >[+−](\d+)`), "a hop ends at"},
 	{"a hop goes the wrong way", "en/" + line + ".html", instead(`class="small" >−`, `class="small" >+`), "goes the wrong way"},
 	{"a stick is missing", "en/" + blocks + ".html", instead(`M\d+ \d+h9v44h-9z`, ``), "is drawn as"},
@@ -126,10 +121,10 @@ var faults = []planted{
 	{"the paper has another answer", "en/" + bars + "-print.html", more(1, `class="turned">.*?<b class=n>(\d+)`), "answers on paper"},
 	// Links.
 	{"a dead link", "en/" + bars + ".html", instead(`href="`+bars+`-try.html"`, `href="nowhere.html"`), "leads to no file"},
-	{"a dead place", "en/" + bars + ".html", instead(`href="#see"`, `href="#sea"`), "leads to no place"},
+	{"a dead place", "en/" + bars + ".html", instead(`href="#main"`, `href="#mine"`), "leads to no place"},
 	{"a link that needs a server", "en/" + bars + ".html", instead(`href="check/index.html"`, `href="check/"`), "works only on a server"},
 	{"a link out of the site", "en/" + bars + ".html", instead(`href="check/index.html"`, `href="https://example.org/"`), "leads out of the site"},
-	{"an id twice", "en/" + bars + ".html", instead(`id="see"`, `id="draw"`), "is not there once"},
+	{"an id twice", "en/" + bars + ".html", instead(`id="gap"`, `id="show"`), "is not there once"},
 	{"a picture without its name", "en/" + bars + ".html", instead(`aria-labelledby="picture-1-t"`, `aria-labelledby="picture-x"`), "which is not there"},
 	// What stands around.
 	{"another style than allowed", "en/" + bars + ".html", instead(`<style>`, `<style>b{color:red}`), "the security policy allows"},

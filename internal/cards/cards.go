@@ -138,6 +138,23 @@ func Stage(class func(id string) string) string {
 	return frame("setting.", b.String())
 }
 
+// Scene is a place with one or two characters in it, all of the page's Symbols.
+func Scene(place string, cast ...string) string {
+	var b strings.Builder
+	fmt.Fprintf(&b, "<use href=\"#%s\"/>", symbol(place))
+	switch len(cast) {
+	case 0:
+	case 1:
+		fmt.Fprintf(&b, "<use href=\"#%s\" x=\"%d\" y=\"%d\"/>", symbol(cast[0]), standX, standY)
+	default: // smaller, so that both have room beside what the place is about
+		for i, who := range cast[:2] {
+			fmt.Fprintf(&b, "<use href=\"#%s\" transform=\"translate(%d 53)scale(.76)\"/>", symbol(who), 72*i-6)
+		}
+	}
+	// A page may show a strip of it: the ground is what stays.
+	return fmt.Sprintf("<svg class=\"k\" viewBox=%q preserveAspectRatio=\"xMidYMax slice\" aria-hidden=\"true\">%s</svg>", viewBox("setting"), b.String())
+}
+
 // frame puts the <svg> element around the shapes of a drawing.
 func frame(id, shapes string) string {
 	group, _, _ := strings.Cut(id, ".")

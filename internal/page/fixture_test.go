@@ -34,6 +34,8 @@ func (f fixture) week(path string) WeekPage {
 	return WeekPage{Layout: f.layout(path, "index.html"), Week: week, Target: line("target"), Links: links}
 }
 
+var fixtureScene = Scene{Place: "setting.harbour", Cast: []string{"character.captain", "character.heron", "character.otter"}}
+
 var (
 	week  = "2026-09-14"
 	links = Links{
@@ -46,7 +48,7 @@ var (
 func (f fixture) views() map[string]View {
 	return map[string]View{
 		"learn.html": f.learn(),
-		"try.html": &Try{WeekPage: f.week("es/2026-09-14-try.html"), First: 1,
+		"try.html": &Try{WeekPage: f.week("es/2026-09-14-try.html"), First: 1, Scene: fixtureScene,
 			Stories: []*TryStory{f.tryStory(), f.tryStory()}},
 		"invent.html": &Invent{WeekPage: f.week("es/2026-09-14-story.html"),
 			Characters: cardsOf(cards.Characters()), Settings: cardsOf(cards.Settings()),
@@ -83,7 +85,7 @@ func (f fixture) learn() *Learn {
 		WarmUp: &WarmUp{"warm-up.reach", line("reach"), []phrase.Line{line("reach-text")}, line("reach-text")},
 		Note:   &Note{Markdown: "Dear families,\n\nthis week we **make a ten first**. Ask your child to tell you *why* it works.", Tag: "en"},
 		Worked: &Worked{
-			Story: f.story(), Solved: f.bar(picture.Solved),
+			Story: f.story(), Scene: fixtureScene, Amounts: []picture.Picture{nil, f.bar(picture.FirstPart), nil, nil}, Solved: f.bar(picture.Solved),
 			Growing: []Panel{
 				{f.bar(picture.FirstPart), []phrase.Line{line("first")}}, {f.bar(picture.SecondPart), []phrase.Line{line("second")}}, {f.bar(picture.Open), []phrase.Line{line("open")}},
 			},
@@ -158,26 +160,15 @@ func (f fixture) solution() Solution {
 }
 
 func (f fixture) tryStory() *TryStory {
-	t := &TryStory{
-		Story: f.story(), Open: f.bar(picture.Open), Solved: f.bar(picture.Solved), Solution: f.solution(),
-		Replies: []Reply{
-			{Right: true},
-			{Lines: []phrase.Line{line("low")}},
-			{Lines: []phrase.Line{line("near-reply")}},
-		},
+	return &TryStory{
+		Story: f.story(), Scene: fixtureScene, Open: f.bar(picture.Open), Solved: f.bar(picture.Solved), Solution: f.solution(),
+		Answers: Answers{Most: 20, Right: 14, Replies: []Reply{
+			{To: ToSome, Numbers: []int{13, 15}, Lines: []phrase.Line{line("near-reply")}},
+			{To: ToRight, Lines: []phrase.Line{line("why")}},
+			{To: ToSmaller, Lines: []phrase.Line{line("low")}},
+			{To: ToBigger, Lines: []phrase.Line{line("larger")}},
+		}},
 	}
-	for n := 2; n <= 16; n++ {
-		reply := 1
-		switch {
-		case n == 14:
-			reply = 0
-		case n > 10:
-			reply = 2
-		}
-		t.Choices = append(t.Choices, Choice{Number: n, Reply: reply})
-	}
-	t.Choices = append(t.Choices, Choice{Other: line("larger"), Reply: 2})
-	return t
 }
 
 func cardsOf(ids []string) []Card {

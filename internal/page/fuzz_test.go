@@ -107,7 +107,7 @@ func FuzzThemeColours(f *testing.F) {
 		if err != nil {
 			return
 		}
-		css := theme.styles[indexKind.class].css
+		css := theme.styles[indexKind].css
 		checkStyle(t, css)
 		frame := strings.NewReplacer("@media screen and (prefers-color-scheme:dark){", "", ":root{", "", "}", "")
 		if rest := frame.Replace(colour.ReplaceAllString(css, "")); rest != "" {

@@ -5,11 +5,11 @@ import "homebuild/internal/phrase"
 // Index is the first page of a language: this week and earlier ones.
 type Index struct {
 	Layout
-	Weeks []WeekLink // newest first
-	// ByTarget are the weeks by what is learned, easiest first; empty where a
-	// look at Weeks says as much.
-	ByTarget []WeekLink
-	Check    string // link to the check pages; empty for none
+	Weeks []WeekLink // this week, then the earlier ones, each once
+	// ByTopic tells that the earlier weeks stand by what is learned, easiest first,
+	// and not newest first.
+	ByTopic bool
+	Check   string // link to the check pages; empty for none
 }
 
 // WeekLink is a week with its page.

@@ -11,6 +11,7 @@ import (
 // Print is one sheet of paper, both sides.
 type Print struct {
 	WeekPage
+	Scene   Scene
 	Words   []phrase.Line
 	Class   *i18n.Language
 	Worked  story.Story   // front: the story to draw and solve together
@@ -22,7 +23,7 @@ type Print struct {
 	WeekURL string
 }
 
-var printKind = &kind{"print", []string{"base.css", "print.css"}}
+var printKind = &kind{"print", []string{"base.css", "cards.css", "print.css"}}
 
 // A sheet has two sides and never a third: when the stories of the back are
 // many or long, they stand two by two, and then in smaller letters. The bounds

@@ -21,10 +21,17 @@ func Render(w io.Writer, v View) error {
 type state struct {
 	*Layout
 	pictures int    // drawn so far, for their ids
+	groups   int    // of radio buttons so far, for their names
 	part     string // the id of the part of a larger page that it is; empty for a page of its own
 }
 
-func (s *state) style(k *kind) style { return s.Theme.styles[k.class] }
+// next is the name of another group of radio buttons.
+func (s *state) next() string {
+	s.groups++
+	return id("group-", s.groups)
+}
+
+func (s *state) style(k *kind) style { return s.Theme.styles[k] }
 
 // word is a message without places.
 func (s *state) word(id string) string { return s.Language.Word(id) }

@@ -112,6 +112,12 @@ func (m *markup) blank(text string) {
 
 func (m *markup) equation(turned bool, text string) {
 	text = templ.EscapeString(text)
+	if strings.Count(text, "?") > 1 { // two unknown numbers have gaps of two shapes
+		for _, shape := range []string{"round", "square"} {
+			text = strings.Replace(text, "?", "<span class="+shape+">\x00</span>", 1)
+		}
+		text = strings.ReplaceAll(text, "\x00", "?")
+	}
 	if strings.Count(text, " = ") > 1 { // a long chain goes on to the next line before a "="
 		text = "<span>" + strings.ReplaceAll(text, " = ", "</span> <span>= ") + "</span>"
 	}

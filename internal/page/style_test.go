@@ -11,11 +11,17 @@ import (
 // know all of them.
 func TestStyleKnows(t *testing.T) {
 	theme := paper(t)
-	learn, own := theme.styles[learnKind.class].css, theme.styles[inventKind.class].css
-	for _, step := range walkSteps {
-		if want := ".walk:has(#" + step.id; !strings.Contains(learn, want) {
-			t.Errorf("learn.css has no %q: the row of steps would not fill", want)
+	learn, own := theme.styles[learnKind].css, theme.styles[inventKind].css
+	v := newStock(t).in("en").learn()
+	all := (&state{Layout: v.layout()}).screens(v)
+	for i := range all {
+		if want := id("main:has(#w", i+1, ":checked) .s", i+1); !strings.Contains(learn, want) {
+			t.Errorf("the style has no %q: the screen would not show", want)
 		}
+	}
+	// A walk with two calculations and a picture that grows three times has the most.
+	if len(all) > mostScreens-2 {
+		t.Errorf("%d screens, and the style knows %d", len(all), mostScreens)
 	}
 	for _, card := range append(cards.Characters(), cards.Settings()...) {
 		name := theme.deck.names[card]

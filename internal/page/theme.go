@@ -4,8 +4,6 @@ import (
 	"crypto/sha256"
 	"fmt"
 	"io/fs"
-	"maps"
-	"slices"
 	"strings"
 
 	"github.com/tdewolff/minify/v2"
@@ -22,7 +20,7 @@ type Theme struct {
 	Name   string
 	Light  map[string]string // colour by name, "#rrggbb"
 	Dark   map[string]string
-	styles map[string]style // by the class of the kind of page
+	styles map[*kind]style
 	sum    string
 	// What is the same in every page is drawn once: the fills of the pictures,
 	// and the cards.
@@ -49,13 +47,13 @@ func ReadTheme(base, theme fs.FS) (*Theme, error) {
 	file := tomlfile.Parse("colours.toml", text, 1)
 	file.Example = `settings look like ink = "#1f5c85"`
 	s := file.Section()
-	t := &Theme{Name: s.Word("name"), Light: palette(s, "light"), Dark: palette(s, "dark"), styles: map[string]style{}}
+	t := &Theme{Name: s.Word("name"), Light: palette(s, "light"), Dark: palette(s, "dark"), styles: map[*kind]style{}}
 	if problems := file.Problems(); len(problems) > 0 {
 		return nil, problems
 	}
 	start := ":root{" + properties(t.Light) + "}@media screen and (prefers-color-scheme:dark){:root{" + properties(t.Dark) + "}}"
 	for _, k := range kinds {
-		if t.styles[k.class], problem = join(start, base, theme, k); problem != nil {
+		if t.styles[k], problem = join(start, base, theme, k); problem != nil {
 			return nil, diag.Problems{*problem}
 		}
 	}
@@ -74,8 +72,8 @@ func (t *Theme) Sum() string { return t.sum }
 
 func (t *Theme) sumOfStyles() string {
 	sum := sha256.New()
-	for _, k := range slices.Sorted(maps.Keys(t.styles)) {
-		fmt.Fprintf(sum, "%s %s\n", k, t.styles[k].hash)
+	for _, k := range kinds {
+		fmt.Fprintf(sum, "%s %s\n", k.class, t.styles[k].hash)
 	}
 	return fmt.Sprintf("%x", sum.Sum(nil))
 }
@@ -119,11 +117,10 @@ func join(start string, base, theme fs.FS, k *kind) (style, *diag.Problem) {
 	var b strings.Builder
 	b.WriteString(start)
 	for _, name := range k.css {
-		if name == pictureCSS {
-			b.WriteString(svg.Style())
-			continue
+		css, problem := made(name), (*diag.Problem)(nil)
+		if css == "" {
+			css, problem = readCSS(base, name)
 		}
-		css, problem := readCSS(base, name)
 		if problem != nil {
 			return style{}, problem
 		}

@@ -8,6 +8,7 @@ import (
 	"github.com/a-h/templ"
 
 	"homebuild/internal/phrase"
+	"homebuild/internal/picture/svg"
 )
 
 // View is a page as data, ready for Render. Each type of page has a file of its
@@ -25,11 +26,31 @@ type kind struct {
 	css   []string // in order; a theme's colours come before and its theme.css after
 }
 
-// pictureCSS stands for the style that internal/picture/svg brings along.
-const pictureCSS = "svg.Style"
+// pictureCSS and walkCSS stand for styles that are made by the program, as
+// answerCSS does.
+const (
+	pictureCSS = "svg.Style"
+	walkCSS    = "walk"
+)
+
+// made is the style that a name stands for; empty for the name of a file.
+func made(name string) string {
+	switch name {
+	case pictureCSS:
+		return svg.Style()
+	case walkCSS:
+		return walkStyle()
+	}
+	for _, n := range boxCounts {
+		if name == answerCSS(n) {
+			return answerStyle(n)
+		}
+	}
+	return ""
+}
 
 // kinds are all there are: a theme makes the style of each ready.
-var kinds = []*kind{learnKind, tryKind, inventKind, printKind, checkKind, indexKind, deskKind, sampleKind, wholeKind}
+var kinds = append([]*kind{learnKind, inventKind, printKind, checkKind, indexKind, deskKind, sampleKind, wholeKind}, tryKinds...)
 
 // hasPictures reports whether pages of the kind may hold pictures of
 // internal/picture.

@@ -1,6 +1,8 @@
 package page
 
 import (
+	"github.com/a-h/templ"
+
 	"homebuild/internal/phrase"
 	"homebuild/internal/picture"
 	"homebuild/internal/story"
@@ -8,7 +10,9 @@ import (
 
 // Worked is a story with everything the walk shows.
 type Worked struct {
-	Story story.Story
+	Story   story.Story
+	Scene   Scene
+	Amounts []picture.Picture // what each sentence of the story counts; nil for nothing
 	// Growing is the picture as the story goes on: first part, second part,
 	// then the "?".
 	Growing []Panel
@@ -23,40 +27,99 @@ type Panel struct {
 	Caption []phrase.Line // the sentences that made it grow; empty for none
 }
 
-// walkStep is a step of the walk; its id is also in the theme's learn.css.
-type walkStep struct{ id string }
+// walkParts are the five parts of the walk, in the order in which the class
+// works. Each has one to three screens.
+var walkParts = []string{"tell", "gap", "show", "number", "back"}
 
-var walkSteps = []walkStep{{"read"}, {"see"}, {"frame"}, {"draw"}, {"write"}, {"work"}, {"say"}, {"sense"}}
+// mostScreens is how many screens the style knows.
+const mostScreens = 16
 
-func (w walkStep) title() string { return "learn." + w.id + ".title" }
+// screen is one of the walk: what is seen at a time.
+type screen struct {
+	part int  // place in walkParts
+	told bool // the story stands above it once more
+	body templ.Component
+}
 
-// enter is where the step begins: reading begins with the first sentence.
-func (w walkStep) enter() string {
-	if w.id == "read" {
-		return "read-1"
+// screens are those of the walk in their order.
+func (s *state) screens(v *Learn) (all []screen) {
+	w := v.Worked
+	add := func(part int, told bool, body templ.Component) { all = append(all, screen{part, told, body}) }
+	opening, known, asked := acts(w.Story)
+	if len(opening) > 0 {
+		add(0, false, s.tellPlace(w, opening))
 	}
-	return w.id
-}
-
-func walkBack(i int, back string) string {
-	if back != "" {
-		return back
+	add(0, false, s.tellAmounts(w, known))
+	add(0, false, s.tellQuestion(w, asked))
+	add(1, true, s.leaveGap(w))
+	for i := range w.Growing {
+		add(2, true, s.showPart(w, i))
 	}
-	return "#" + walkSteps[i-1].id
-}
-
-func walkNext(i int) string {
-	if i+1 < len(walkSteps) {
-		return "#" + walkSteps[i+1].id
+	add(3, true, s.numberIt(w))
+	switch {
+	case w.Story.Problem.Pairs() != nil:
+		add(3, true, s.findPairs(w))
+	case w.First != nil:
+		add(3, true, s.workIt(*w.First, "learn.number.work"))
+		add(3, true, s.workIt(w.Way, "learn.number.then"))
+	default:
+		add(3, true, s.workIt(w.Way, "learn.number.work"))
+		if w.Another != nil {
+			add(3, true, s.workIt(*w.Another, "learn.number.another"))
+		}
 	}
-	return "#rest"
+	add(4, true, s.sayAnswer(w))
+	add(4, true, s.makeSense(w))
+	add(4, false, s.arrive(v))
+	return all
 }
 
-func stepCount(i int) phrase.Line {
-	return phrase.Say("learn.step", phrase.Number("Step", i+1), phrase.Number("Steps", len(walkSteps)))
+// acts are the places of a story's sentences: before the first amount, from there
+// to the question, and the question.
+func acts(t story.Story) (opening, known, asked []int) {
+	for i, x := range t.Sentences {
+		switch {
+		case x.Role == story.Question:
+			asked = append(asked, i)
+		case x.Role == story.Scene && len(known) == 0:
+			opening = append(opening, i)
+		default:
+			known = append(known, i)
+		}
+	}
+	return opening, known, asked
 }
 
-// roleNames give a sentence's role its class in the CSS and its messages.
+// within tells where a screen is among those of its part, counted from 1.
+func within(all []screen, i int) (n, of int) {
+	for j, x := range all {
+		if x.part == all[i].part {
+			of++
+			if j <= i {
+				n++
+			}
+		}
+	}
+	return n, of
+}
+
+// lit is the class of a sentence of the story, told once more, that the screen is
+// about.
+func (x screen) lit(role story.Role) string {
+	part := walkParts[x.part]
+	if role == story.Question && part != "show" && part != "number" || role == story.Known && part == "number" {
+		return ` class="lit"`
+	}
+	return ""
+}
+
+func stepCount(n, of int) phrase.Line {
+	return phrase.Say("learn.count", phrase.Number("Step", n), phrase.Number("Steps", of))
+}
+
+func stepNumber(n int) phrase.Line { return phrase.Say("learn.look.step", phrase.Number("Step", n)) }
+
+// roleNames give a sentence's role its class.
 var roleNames = map[story.Role]string{
 	story.Scene: "scene", story.Known: "known", story.Extra: "extra", story.Question: "ask",
 }

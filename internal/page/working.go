@@ -11,6 +11,7 @@ type Solution struct {
 	// Equations are the story's own with "?", and the one that finds the
 	// answer where that is another.
 	Equations []problem.Equation
+	Sign      *Sign    // the choice of the operation; nil where it needs no choice
 	First     *Working // the first step of a two-step story; nil for one step
 	Way       Working
 	Sense     []Sense // estimate first, then part and whole, then going back
@@ -39,4 +40,10 @@ type Sense struct {
 	Name     phrase.Line // "Friendly numbers"
 	Lines    []phrase.Line
 	Equation problem.Equation // zero for none
+}
+
+// Sign is the choice between adding and taking away, where a week has both.
+type Sign struct {
+	Equation problem.Equation // the one that finds the number; the signs of its first side are chosen
+	Look     phrase.Line      // what helps whoever picked another sign
 }

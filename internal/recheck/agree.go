@@ -114,6 +114,9 @@ func worksOut(list *html.Node) []fact {
 	near = append(near, after[:min(1, len(after))]...)
 	var out []fact
 	for _, n := range near {
+		if is(n, "details") {
+			n = find(n, ".chain")
+		}
 		q, err := read(text(n))
 		if err != nil || len(q) < 2 {
 			continue

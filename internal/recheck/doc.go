@@ -7,8 +7,9 @@
 // What a stranger can rely on in the pages:
 //
 //	bdi.eq                 an equation, a chain, or a sum without an end
-//	section.story          a story to try: p.say tells it, .nums holds the
-//	                       choices, .reply.right what is said to the right one
+//	section.story          a story to try: p.say tells it; .nums below .pick are
+//	                       the places that an answer is picked from, and the
+//	                       classes of the tiles say which .reply it gets
 //	.known .extra .ask     what a sentence of the worked story does
 //	b.n                    a number, alone or with what it counts; a word or a
 //	                       dual may stand in its place

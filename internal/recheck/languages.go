@@ -80,6 +80,9 @@ func (p *page) part(n *html.Node) part {
 		}
 		choices = append(choices, fmt.Sprint(ch, attr(x, "href")))
 	}
+	for _, x := range all(n, "label.num") { // a tile, and the replies that it is for
+		choices = append(choices, fmt.Sprint(unique(numbers(text(x))), attr(find(x, "input"), "class")))
+	}
 	for _, x := range all(n, "svg.picture") {
 		h := fnv.New64a()
 		fmt.Fprint(h, p.figure(x).group)

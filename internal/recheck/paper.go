@@ -77,12 +77,10 @@ func (p *page) keep() {
 		}
 	}
 	if walk := find(p.root, ".walk"); walk != nil {
-		keep(find(walk, ".again"), find(find(walk, "#say"), ".slip.say"), find(walk, "#write"))
+		keep(find(walk, ".again"), find(find(walk, ".in-back"), ".slip.say"), find(walk, ".in-number"))
 	}
 	for _, n := range all(p.root, "section.story") {
-		if found := find(n, ".found"); found != nil {
-			keep(find(n, "p.say"), find(found, "p.say"), find(n, "details"))
-		}
+		keep(find(n, "p.say"), find(find(n, ".right"), "p.whole"), find(n, "details"))
 	}
 	for _, n := range all(p.root, ".task") {
 		p.told = append(p.told, text(find(n, "p.say")))

@@ -129,26 +129,12 @@ func sums(s string) []equation {
 
 // storyPictures compares the pictures of a story to try with its equation.
 func (p *page) storyPictures(s *story, n *html.Node) {
-	for _, after := range all(n, ".after") {
-		switch {
-		case is(after, ".found"):
-			p.solvedPicture(s, after)
-			for _, x := range children(after, "p.say") {
-				p.answerSentence(s, x)
-			}
-		case is(after, ".again"):
-			p.openPicture(s, after)
-		}
-	}
-	for _, reply := range all(n, ".reply") {
-		if is(reply, ".right") {
-			p.solvedPicture(s, reply)
+	for _, details := range all(n, "details") {
+		if is(details, ".whole") {
+			p.solvedPicture(s, details)
 		} else {
-			p.openPicture(s, reply)
+			p.openPicture(s, details)
 		}
-	}
-	if details := find(n, "details"); details != nil {
-		p.solvedPicture(s, details)
 	}
 }
 

@@ -52,22 +52,25 @@ var pictureFaults = []struct {
 	{"a number stands beside its mark", farLine, learn, more(1, `<text x="(\d+)" y="110"`), "stands under no mark"},
 	{"a tick stands elsewhere", nearLine, learn, more(3, `M(\d+) 72v12`), "not equally far apart"},
 	{"a mark stands between the ticks", nearLine, learn, more(5, `<text x="(\d+)" y="110"`), "beside the ticks"},
-	{"a number stands on the tick of another", nearLine, learn, more(1, `id="say".*?y="110" >\d+<.*?y="110" >(\d+)<`), "on its own tick"},
+	{"a number stands on the tick of another", nearLine, learn, more(1, `class="step s\d+ in-back".*?y="110" >\d+<.*?y="110" >(\d+)<`), "on its own tick"},
 	{"the line is that of another story", farLine, try, otherStory, "does not go with"},
 	{"a bar is two units too narrow", bars, learn, narrower(2), "not in proportion"},
 	{"a bar of two is three units too short", compare, learn, shorterBar, "not in proportion"},
 	{"bars are those of another story", bars, try, otherStory, "which the equation does not have"},
 	{"compared bars are those of another story", compare, try, otherStory, "story 1: #picture"},
-	{"a dot that is not known yet is missing", filled, try, instead(`(class="after again".*?<path d="[^"]*)M[^"z]*z(" class="unknown")`, `$1$2`), "dots in all, not"},
+	{"a dot that is not known yet is missing", filled, try, instead(`(class="fold".*?<path d="[^"]*)M[^"z]*z(" class="unknown")`, `$1$2`), "dots in all, not"},
 	{"ten frames are those of another story", frames, try, otherStory, "does not go with"},
-	{"the whole of a bond is another", bonds, try, more(1, `class="after again".*?<circle.*?<text[^>]*>(\d+)<`), "the whole is"},
+	{"the whole of a bond is another", bonds, try, more(1, `class="fold".*?<circle.*?<text[^>]*>(\d+)<`), "the whole is"},
 	{"a bond is that of another story", bonds, try, otherStory, "story 1: #picture"},
 	{"dots are those of another story", dots, try, otherStory, "which the equation does not have"},
 	{"rows of dots are those of another story", rows, try, otherStory, "is neither the whole nor a part"},
 	{"tens and ones are those of another story", blocks, try, otherStory, "does not go with its calculation"},
 	{"dots that make ten are those of another story", making, try, otherSteps, "is no part"},
 	{"dots stand beside another step than theirs", back, learn, otherStep, "and does not show"},
-	{"a choice is no pair", apart, try, instead(`<bdi class=eq[^>]*>(\d+) \+ \d+</bdi></a>`, `$1</a>`), "is no pair"},
+	{"a tile leads to no reply", apart, try, instead(`class="k1[^"]*"`, ``), "is called right"},
+	{"a tile leads to the reply of another", bars, try, instead(`class="l k1"`, `class="l"`), "is shown to"},
+	{"another number is called right", compare, try, instead(`class="l( *[^"]*"> *\d+</label><label class="num"><input type="radio" name="o1" class="e")`, `class="e$1`), "gets 2 replies"},
+	{"an answer gets two replies", bonds, try, instead(`class="reply r1"`, `class="reply r1 big"`), "gets 2 replies"},
 	{"a picture is ahead of its story", bonds, learn, ahead, "before it is told"},
 
 	// Groups that say what they are not, or are not as many as they say.
@@ -169,7 +172,7 @@ func swapHops(html string) string {
 // narrower moves the cut between the first two parts of a solved bar into the wider
 // one: the other may be as narrow as a bar can be.
 func narrower(by int) func(string) string {
-	cut := regexp.MustCompile(`(?s)(id="say".*?<rect x="8" y="\d+" width=")(\d+)(".*?<rect x=")(\d+)(" y="\d+" width=")(\d+)(" height="46" class="part-b")`)
+	cut := regexp.MustCompile(`(?s)(class="step s\d+ in-back".*?<rect x="8" y="\d+" width=")(\d+)(".*?<rect x=")(\d+)(" y="\d+" width=")(\d+)(" height="46" class="part-b")`)
 	return func(html string) string {
 		at := cut.FindStringSubmatch(html)
 		if at == nil {
@@ -190,7 +193,7 @@ func narrower(by int) func(string) string {
 
 // shorterBar moves the cut between the shorter bar and its gap.
 func shorterBar(html string) string {
-	cut := regexp.MustCompile(`(?s)(id="say".*?height="40".*?<rect x="8" y="\d+" width=")(\d+)(" height="40".*?<rect x=")(\d+)(" y="\d+" width=")(\d+)(" height="40" class="part-b")`)
+	cut := regexp.MustCompile(`(?s)(class="step s\d+ in-back".*?height="40".*?<rect x="8" y="\d+" width=")(\d+)(" height="40".*?<rect x=")(\d+)(" y="\d+" width=")(\d+)(" height="40" class="part-b")`)
 	at := cut.FindStringSubmatch(html)
 	if at == nil {
 		return html
@@ -204,7 +207,7 @@ func shorterBar(html string) string {
 
 // otherStory puts the open picture of the second story in place of the first's.
 func otherStory(html string) string {
-	return otherPicture(html, regexp.MustCompile(`(?s)class="after again">.*?(<svg.*?</svg>)`))
+	return otherPicture(html, regexp.MustCompile(`(?s)class="fold">.*?(<svg.*?</svg>)`))
 }
 
 // otherSteps does so with frames that make ten.
@@ -243,8 +246,8 @@ func numbersOf(picture string) string {
 
 // ahead puts the second picture that grows in place of the first.
 func ahead(html string) string {
-	_, grow, _ := strings.Cut(html, `<ol class="grow">`)
-	pictures := svg.FindAllString(grow, 3)
+	_, grow, _ := strings.Cut(html, ` in-show"`)
+	pictures := svg.FindAllString(grow, 3) // the first, the first again, the second
 	if len(pictures) < 3 {
 		return html
 	}

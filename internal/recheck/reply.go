@@ -2,131 +2,151 @@ package recheck
 
 import (
 	"slices"
+	"strings"
 
 	"golang.org/x/net/html"
 )
 
-// replies rechecks what is said to every answer that a child can tap.
+// replies rechecks what is said to every answer that a child can give.
 func (p *page) replies(s *story, n *html.Node) {
-	boxes := map[string]*html.Node{}
-	for _, x := range all(n, ".reply") {
-		boxes[attr(x, "id")] = x
-	}
-	used := map[string][]choice{}
-	right := 0
-	all := choices(n)
+	replies := all(n, ".reply")
+	from := make([][]answer, len(replies))
+	all := answers(n, replies)
 	p.found.Choices += len(all)
-	for _, ch := range all {
-		box := boxes[ch.reply]
-		if box == nil {
-			p.add("%s: the choice %q leads to no reply of its story", s.name, ch.label)
-			continue
+	right := 0
+	for _, a := range all {
+		if len(a.reply) != 1 {
+			p.add("%s: %v gets %d replies, want one", s.name, a.said(), len(a.reply))
+			return
 		}
-		used[ch.reply] = append(used[ch.reply], ch)
-		isRight := is(box, ".right")
+		reply := replies[a.reply[0]]
+		from[a.reply[0]] = append(from[a.reply[0]], a)
+		isRight := is(reply, ".right")
 		if isRight {
 			right++
 		}
-		if s.pairs() && ch.pair == nil {
-			p.add("%s: the choice %q is no pair, and any number up to the whole has one", s.name, ch.label)
-		}
-		if want := solves(s, ch); isRight != want {
-			p.add("%s: the choice %q is called right: %t; by the equation: %t", s.name, ch.label, isRight, want)
+		if want := solves(s, a); isRight != want {
+			p.add("%s: %v is called right: %t; by the equation: %t", s.name, a.said(), isRight, want)
+			return
 		}
 	}
 	p.rightOnes(s, right)
-	for id, box := range boxes {
-		p.reply(s, box, used[id])
+	for i, reply := range replies {
+		p.reply(s, reply, from[i])
 	}
 }
 
-// solves reports whether a choice makes the story's own equation true.
-func solves(s *story, ch choice) bool {
+func (a answer) said() any {
+	if a.pair != nil {
+		return a.pair
+	}
+	return a.n
+}
+
+// solves reports whether an answer makes the story's own equation true. Of a
+// whole that is taken apart one part alone may be asked for.
+func solves(s *story, a answer) bool {
 	switch {
+	case s.pairs() && a.pair == nil:
+		return a.n <= slices.Max(s.own.numbers())
 	case s.pairs():
-		return len(ch.pair) == 2 && s.own.fill(ch.pair...).holds()
-	case ch.n >= 0:
-		return s.own.fill(ch.n).holds()
+		return s.own.fill(a.pair...).holds()
 	}
-	return false // words stand for the numbers that are not listed
+	return s.own.fill(a.n).holds()
 }
 
-// manyPairs is the largest whole of which every pair is listed; of a larger one
-// there are too many to tap, and some are.
-const manyPairs = 100
-
-// rightOnes wants one right choice, or every pair of the whole.
+// rightOnes wants one right answer, or every pair of the whole.
 func (p *page) rightOnes(s *story, right int) {
 	want := 1
 	if s.pairs() {
 		want = slices.Max(s.own.numbers()) + 1
 	}
-	if few := want > manyPairs+1 && right > 1; right != want && !few {
-		p.add("%s: %d choices are right, want %d", s.name, right, want)
+	if right != want {
+		p.add("%s: %d answers are right, want %d", s.name, right, want)
 	}
 }
 
-// reply rechecks one reply: it names the choices that lead to it, and tells
-// the answer only when they are right.
-func (p *page) reply(s *story, box *html.Node, from []choice) {
-	id := attr(box, "id")
-	var named, linked []string
-	if head := find(box, ".for"); head != nil {
-		named = texts(children(head, "b"))
-	}
-	for _, ch := range from {
-		linked = append(linked, ch.label)
-	}
-	if !slices.Equal(named, linked) {
-		p.add("%s: #%s is headed %q, and %q lead to it", s.name, id, named, linked)
-	}
-	if is(box, ".right") {
-		p.rightReply(s, box)
-	} else if !s.pairs() {
-		p.wrongReply(s, box, from)
-	}
-}
-
-// rightReply wants the equation of a right reply to be the story's.
-func (p *page) rightReply(s *story, box *html.Node) {
-	for _, q := range closed(box) {
-		if v, _ := q[0].value(); !s.pairs() && !sameNumbers(q, s.whole()) && v != s.answers[0] {
-			p.add("%s: the right reply says %q", s.name, text(box))
+// reply rechecks one reply: it names the numbers that lead to it, and tells the
+// answer only when they are right.
+func (p *page) reply(s *story, reply *html.Node, from []answer) {
+	head := find(reply, ".for")
+	if named := runs(text(head)); len(named) > 0 {
+		var linked []int
+		for _, a := range from {
+			linked = append(linked, a.n)
 		}
+		if !slices.Equal(named, linked) {
+			p.add("%s: the reply headed %q is shown to %v", s.name, text(head), linked)
+		}
+	}
+	if is(reply, ".right") {
+		p.rightReply(s, reply)
+	} else if !s.pairs() {
+		p.wrongReply(s, reply, from)
+	}
+}
+
+// runs reads a list of numbers: "3, 5–9".
+func runs(s string) []int {
+	var out []int
+	for _, part := range strings.Split(s, ",") {
+		switch n := numbers(part); len(n) {
+		case 1:
+			out = append(out, n[0])
+		case 2:
+			for i := n[0]; i <= n[1]; i++ {
+				out = append(out, i)
+			}
+		}
+	}
+	return out
+}
+
+// rightReply wants the equation of a right reply to be the story's, and its
+// picture to show the answer.
+func (p *page) rightReply(s *story, reply *html.Node) {
+	for _, q := range closed(reply) {
+		if v, _ := q[0].value(); !s.pairs() && !sameNumbers(q, s.whole()) && v != s.answers[0] {
+			p.add("%s: the right reply says %q", s.name, text(reply))
+		}
+	}
+	p.solvedPicture(s, reply)
+	for _, x := range children(reply, "p.whole") {
+		p.answerSentence(s, x)
 	}
 }
 
 // wrongReply wants a reply that helps to keep the answer back, and what it says
 // of other numbers to be on the way to them.
-func (p *page) wrongReply(s *story, box *html.Node, from []choice) {
-	answer := s.answers[0]
-	for _, x := range children(box, "") {
-		if said, _ := told(x); !is(x, ".for") && slices.Contains(said, answer) && !s.tells(answer) {
-			p.add("%s: #%s is not right, and tells the answer: %q", s.name, attr(box, "id"), text(x))
+func (p *page) wrongReply(s *story, reply *html.Node, from []answer) {
+	right := s.answers[0]
+	for _, x := range children(reply, "") {
+		if said, _ := told(x); !is(x, ".for") && slices.Contains(said, right) && !s.tells(right) {
+			p.add("%s: a reply that is not right tells the answer: %q", s.name, text(x))
 		}
 	}
-	for _, q := range closed(box) {
+	for _, q := range closed(reply) {
 		v, _ := q[0].value()
-		if v == answer && !s.tells(answer) {
-			p.add("%s: #%s is not right, and tells the answer: %d", s.name, attr(box, "id"), v)
+		if v == right && !s.tells(right) {
+			p.add("%s: a reply that is not right tells the answer: %q", s.name, text(reply))
 		}
-		if !leadsTo(v, answer, from) {
-			p.add("%s: #%s speaks of %d, which is neither a choice that leads there nor a bound of one", s.name, attr(box, "id"), v)
+		if len(from) > 0 && !leadsTo(v, right, from) {
+			p.add("%s: the reply %q speaks of %d, which is neither a number that leads there nor a bound of one", s.name, text(reply), v)
 		}
 	}
 }
 
-// leadsTo reports whether v is one of the choices, or lies on the same side of
-// the answer as all of them.
-func leadsTo(v, answer int, from []choice) bool {
-	beside := len(from) > 0
-	for _, ch := range from {
-		if ch.n == v {
+// leadsTo reports whether v is one of the answers, or lies on the same side of
+// the right one as all of them.
+func leadsTo(v, right int, from []answer) bool {
+	beside := true
+	for _, a := range from {
+		if a.n == v {
 			return true
 		}
-		beside = beside && (ch.n < 0 || (ch.n < answer) == (v < answer))
+		beside = beside && (a.n < right) == (v < right)
 	}
-	return beside && v != answer
+	return beside && v != right
 }
 
 // sameNumbers reports whether two equations have the same numbers in any order.

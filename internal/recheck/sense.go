@@ -19,7 +19,7 @@ type estimate struct {
 // answer lies within the bounds that are said and is not itself called close, no
 // bound is one that part and whole do not allow, and none is about numbers to ten.
 func (p *page) senses() {
-	for _, h := range all(p.root, "h3") {
+	for _, h := range append(all(p.root, "h3"), all(p.root, "summary")...) {
 		e, isEstimate, fault := estimateAfter(h)
 		if !isEstimate {
 			continue
@@ -61,6 +61,9 @@ func (e estimate) possible() bool {
 // with a single equation and works nothing out step by step.
 func estimateAfter(h *html.Node) (e estimate, isEstimate bool, fault string) {
 	_, next := beside(h)
+	if is(h, "summary") && len(next) == 1 { // what is uncovered by a tap has a box of its own
+		next = children(next[0], "")
+	}
 	end := slices.IndexFunc(next, func(n *html.Node) bool { return !is(n, "p") || is(n, ".chain") })
 	if end < 2 || !is(next[end], "p") {
 		return e, false, ""

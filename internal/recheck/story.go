@@ -42,14 +42,15 @@ func (p *page) stories() {
 			continue
 		}
 		s.told, s.hidden = told(say[0])
-		details := find(n, "details")
-		if details == nil || !p.ownEquation(s, details) {
+		details := find(n, "details.whole")
+		if details == nil || !p.ownEquation(s, children(find(details, ".way"), "p.big")) {
 			p.add("%s: there is no equation with a question mark and an answer", s.name)
 			continue
 		}
 		p.toldNumbers(s, false)
 		p.replies(s, n)
 		p.solvedBy(s, details)
+		p.signs(s, details)
 		p.storyPictures(s, n)
 		p.crossings(s, n)
 	}
@@ -57,8 +58,7 @@ func (p *page) stories() {
 
 // ownEquation reads the story's own equation, and those that find its answer
 // where they are others: the last of them must have the same answer.
-func (p *page) ownEquation(s *story, n *html.Node) bool {
-	all := children(n, "p.big")
+func (p *page) ownEquation(s *story, all []*html.Node) bool {
 	for i, x := range all {
 		q, err := read(text(x))
 		if err != nil {
@@ -76,6 +76,37 @@ func (p *page) ownEquation(s *story, n *html.Node) bool {
 		}
 	}
 	return s.pairs() || len(s.answers) == 1
+}
+
+// signs wants the equation whose signs are chosen to have the story's answer, and
+// the right one of each pair of signs to be the equation's.
+func (p *page) signs(s *story, n *html.Node) {
+	for _, sign := range all(n, "fieldset.signs") {
+		said := text(find(find(sign, ".on-yes"), ".big"))
+		q, err := read(said)
+		answer, solved := q.solve()
+		if err != nil || !solved || !slices.Equal(s.answers, []int{answer}) {
+			p.add("%s: the signs are chosen for %q, which has another answer", s.name, said)
+		}
+		var right []string
+		for _, tile := range all(sign, "label.num") {
+			if is(find(tile, "input"), ".yes") {
+				right = append(right, text(tile))
+			}
+		}
+		if !slices.Equal(right, signsOf(said)) {
+			p.add("%s: the signs of %q are %q, and %q are called right", s.name, said, signsOf(said), right)
+		}
+	}
+}
+
+func signsOf(s string) (out []string) {
+	for _, r := range s {
+		if r == '+' || r == '−' {
+			out = append(out, string(r))
+		}
+	}
+	return out
 }
 
 // toldNumbers compares the sentences with the equation: every number of the
@@ -110,7 +141,11 @@ func (p *page) solvedBy(s *story, n *html.Node) {
 func workings(n *html.Node) []equation {
 	var out []equation
 	for _, x := range all(n, "p.chain") {
-		if before, _ := beside(x); len(before) > 0 && is(before[len(before)-1], "ol") {
+		at := x
+		if inside(x, "details.look") { // it is uncovered by a tap
+			at = x.Parent.Parent
+		}
+		if before, _ := beside(at); len(before) > 0 && is(before[len(before)-1], "ol") {
 			if q, err := read(text(x)); err == nil {
 				out = append(out, q)
 			}
@@ -150,28 +185,4 @@ func unique(a []int) []int {
 	a = slices.Clone(a)
 	slices.Sort(a)
 	return slices.Compact(a)
-}
-
-// choice is something to tap as an answer.
-type choice struct {
-	label string
-	n     int   // -1 for words
-	pair  []int // two parts; nil for none
-	reply string
-}
-
-func choices(story *html.Node) []choice {
-	var out []choice
-	for _, a := range all(story, "a.num") {
-		ch := choice{label: text(a), n: -1, reply: strings.TrimPrefix(attr(a, "href"), "#")}
-		q, err := read(ch.label)
-		switch {
-		case err == nil && len(q) == 1 && len(q[0]) == 1:
-			ch.n = q[0][0].n
-		case err == nil && len(q) == 1:
-			ch.pair = q.numbers()
-		}
-		out = append(out, ch)
-	}
-	return out
 }

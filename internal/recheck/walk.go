@@ -20,45 +20,66 @@ func (p *page) walk() {
 		said, hidden := told(x)
 		s.told, s.hidden = append(s.told, said...), s.hidden+hidden
 	}
-	write := find(n, "#write")
-	if write == nil || !p.ownEquation(s, write) {
+	if !p.ownEquation(s, walkEquations(n)) {
 		p.add("%s: there is no equation with a question mark and an answer", s.name)
 		return
 	}
 	p.toldNumbers(s, true)
 	p.solvedBy(s, n)
+	p.signs(s, n)
 	p.grows(s, n)
 	p.crossings(s, n)
-	if say := find(n, "#say"); say != nil {
-		p.solvedPicture(s, say)
+	for _, x := range all(n, ".in-back") {
+		p.solvedPicture(s, x)
 	}
-	again := find(n, ".again")
-	tell := find(n, ".tell")
-	if again == nil || tell == nil || !slices.Equal(sentences(again, "span"), sentences(tell, ".say")) {
-		p.add("%s: it is not told again as it was told step by step", s.name)
+	var tell []string
+	for _, x := range all(n, ".said") {
+		tell = append(tell, sentences(x, ".say")...)
 	}
+	for _, again := range all(n, ".again") {
+		if !slices.Equal(sentences(again, "span"), tell) {
+			p.add("%s: it is not told again as it was told step by step", s.name)
+		}
+	}
+}
+
+// walkEquations are the story's own equation and the one that finds the answer:
+// those of the part's first screen, uncovered by a tap or by the right sign.
+func walkEquations(walk *html.Node) (out []*html.Node) {
+	for _, x := range all(find(walk, ".in-number"), "p.big") {
+		if !is(x.Parent, ".signs") {
+			out = append(out, x)
+		}
+	}
+	return out
 }
 
 // grows wants the picture that grows with the story to show what is told so
 // far and no more, and at its end all but the answer.
 func (p *page) grows(s *story, walk *html.Node) {
-	list := find(walk, "ol.grow")
-	if list == nil || s.pairs() {
+	if s.pairs() {
 		return
 	}
-	stages := children(list, "li")
+	stages := all(walk, ".in-show")
 	var so []int
 	hidden := 0
 	for i, stage := range stages {
-		said, words := told(stage)
-		so, hidden = append(so, said...), hidden+words
-		if svg := firstPicture(stage); svg != nil && hidden == 0 {
-			if early := without(p.figure(svg).numbers(), so); p.figure(svg).exact() && len(early) > 0 {
+		for _, x := range children(stage, "p.say") {
+			said, words := told(x)
+			so, hidden = append(so, said...), hidden+words
+		}
+		cover := find(stage, "details")
+		if cover == nil {
+			p.add("%s: a stage of its picture is not there", s.name)
+			continue
+		}
+		for _, svg := range all(stage, "svg.picture") {
+			if early := without(p.figure(svg).numbers(), so); hidden == 0 && p.figure(svg).exact() && len(early) > 0 {
 				p.add("%s: #%s shows %v before it is told", s.name, attr(svg, "id"), early)
 			}
 		}
 		if i+1 == len(stages) {
-			p.openPicture(s, stage)
+			p.openPicture(s, cover)
 		}
 	}
 }

@@ -42,13 +42,13 @@ func (c calendar) links(own string, to func(date string) string) []page.WeekLink
 // fewWeeks is how many weeks are found at a glance.
 const fewWeeks = 4
 
-// byTarget sorts the weeks by what is learned, easiest first; none where there
-// are few.
-func (c calendar) byTarget() calendar {
+// byTopic leaves this week at the head and sorts the earlier ones by what is
+// learned, easiest first, unless they are few.
+func (c calendar) byTopic() calendar {
 	if len(c) <= fewWeeks {
-		return nil
+		return c
 	}
 	sorted := slices.Clone(c)
-	slices.SortStableFunc(sorted, func(x, y listedWeek) int { return cmp.Compare(x.place, y.place) })
+	slices.SortStableFunc(sorted[1:], func(x, y listedWeek) int { return cmp.Compare(x.place, y.place) })
 	return sorted
 }

@@ -16,8 +16,8 @@ func (p indexPage) view(c *common) page.View {
 	own, tag := p.path(), p.Language.Tag()
 	to := func(date string) string { return learnPath(tag, date) }
 	v := &page.Index{
-		Layout: c.layout(p.Language, own, indexPath, frontPath), Weeks: p.Calendar.links(own, to),
-		ByTarget: p.Calendar.byTarget().links(own, to), Check: link(own, checkPath(tag)),
+		Layout: c.layout(p.Language, own, indexPath, frontPath), Weeks: p.Calendar.byTopic().links(own, to),
+		ByTopic: len(p.Calendar) > fewWeeks, Check: link(own, checkPath(tag)),
 	}
 	if c.address != "" {
 		v.Feed = link(own, feedPath(tag))

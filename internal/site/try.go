@@ -1,7 +1,6 @@
 package site
 
 import (
-	"cmp"
 	"hash/fnv"
 	"slices"
 	"strconv"
@@ -15,11 +14,11 @@ import (
 )
 
 // storiesOnPage is the most that a page to try has: more would not arrive in the
-// first round trip, and are no joy to scroll through. A total that is taken apart
-// in many ways has a reply to each, so that one story fewer has room beside it.
+// first round trip, and are no joy to scroll through. Stories whose answers are put
+// together from hundreds, tens and ones take more room.
 const (
 	storiesOnPage = 4
-	manyPairs     = 12
+	ofHundreds    = 3
 )
 
 // tryPage is a page of stories to try, from First up to End; only long weeks
@@ -46,7 +45,7 @@ func (p tryPage) view(c *common) page.View {
 	l := p.Lesson
 	v := &page.Try{
 		WeekPage: c.week(p.Language, l, func(tag, date string) string { return tryPagePath(tag, date, p.Place) }),
-		First:    p.First + 1, Stories: l.tryStories()[p.First:p.End],
+		First:    p.First + 1, Stories: l.tryStories()[p.First:p.End], Scene: l.scene(),
 	}
 	if p.End < len(l.stories) {
 		v.Next = link(v.Path, tryPagePath(p.Language.Tag(), l.date, p.Place+1))
@@ -54,41 +53,29 @@ func (p tryPage) view(c *common) page.View {
 	return v
 }
 
-// pagesToTry says where each page to try ends: as few pages as have room.
+// pagesToTry says where each page to try ends: as few pages as have room, of
+// nearly the same length.
 func pagesToTry(stories []exercise) (ends []int) {
-	for pages := 1; ; pages++ {
-		ends = ends[:0]
-		fits, first := true, 0
-		for i := range pages {
-			end := len(stories) * (i + 1) / pages
-			fits = fits && haveRoom(stories[first:end])
-			ends, first = append(ends, end), end
-		}
-		if fits {
-			return ends
-		}
+	most := storiesOnPage
+	if slices.ContainsFunc(stories, func(e exercise) bool { return problem.RangeOf(largest(e)) > 100 }) {
+		most = ofHundreds
 	}
+	pages := (len(stories) + most - 1) / most
+	for i := range pages {
+		ends = append(ends, len(stories)*(i+1)/pages)
+	}
+	return ends
 }
 
-// haveRoom reports whether the stories fit on one page.
-func haveRoom(stories []exercise) bool {
-	taken := len(stories)
-	if slices.ContainsFunc(stories, func(e exercise) bool { return len(e.Problem.Pairs()) >= manyPairs }) {
-		taken++
-	}
-	return taken <= storiesOnPage
-}
-
-// largestListed is the largest range whose numbers are all listed as choices; in
-// a larger one a child who got another number is helped by general replies.
-const largestListed = 100
-
-// tryStories are the stories to try, each with a reply to every number.
+// tryStories are the stories to try, each with a reply to every answer.
 func (l *lesson) tryStories() []*page.TryStory {
 	return *l.tried.get(func() *[]*page.TryStory {
 		var out []*page.TryStory
 		for i, e := range l.stories {
-			out = append(out, l.tryStory(e, l.turn(i)))
+			out = append(out, &page.TryStory{
+				Story: e.Story, Scene: l.sceneOf(e), Answers: l.answers(e, l.turn(i)),
+				Open: l.pictureOf(e, picture.Open), Solved: l.answerOf(e), Solution: l.solution(e),
+			})
 		}
 		return &out
 	})
@@ -102,39 +89,6 @@ func (l *lesson) turn(i int) int {
 	return int(h.Sum32()%100) + 2*i
 }
 
-func (l *lesson) tryStory(e exercise, turn int) *page.TryStory {
-	out := &page.TryStory{Story: e.Story, Solved: l.answerOf(e), Solution: solution(e)}
-	within := problem.RangeOf(largest(e))
-	// A known wrong number beyond the range, such as a sum in place of a difference,
-	// can be picked, too.
-	help := l.question(e).Help(2*within, turn)
-	if pairs := e.Problem.Pairs(); pairs != nil { // every pair that can be tapped is right
-		out.Replies = []page.Reply{replyOf(help.Right)}
-		for _, p := range pairs {
-			out.Choices = append(out.Choices, page.Choice{Number: p.First, Pair: problem.Alone(problem.Sum(p.First, p.Second))})
-		}
-		return out
-	}
-	for _, r := range help.All() {
-		numbers := slices.DeleteFunc(slices.Clone(r.Numbers), func(n int) bool {
-			return n > within && r.Sort != mistake.Known || within > largestListed && !slices.Contains([]mistake.Sort{mistake.Right, mistake.Known, mistake.Away}, r.Sort)
-		})
-		if len(numbers) == 0 {
-			continue
-		}
-		for _, n := range numbers {
-			out.Choices = append(out.Choices, page.Choice{Number: n, Reply: len(out.Replies)})
-		}
-		out.Replies = append(out.Replies, replyOf(r))
-	}
-	slices.SortFunc(out.Choices, func(a, b page.Choice) int { return cmp.Compare(a.Number, b.Number) })
-	if within > largestListed {
-		addOthers(out, e.Problem.Calculation(), help)
-	}
-	out.Open = l.pictureOf(e, picture.Open)
-	return out
-}
-
 // question is a story as the class meets it, with the ways that its page shows. The
 // class writes columns where its way or its picture is columns, and from grade 3 on
 // (CCSS-M 2010, 3.NBT.A.2, from memory).
@@ -145,43 +99,6 @@ func (l *lesson) question(e exercise) mistake.Question {
 	return q
 }
 
-func replyOf(r mistake.Reply) page.Reply {
-	return page.Reply{Right: r.Sort == mistake.Right, Lines: r.Lines}
-}
-
-// addOthers adds choices for the numbers that are not listed: below and above
-// bounds that the hundreds alone give, so that neither tells the answer, and
-// between them.
-func addOthers(s *page.TryStory, c problem.Calculation, help mistake.Help) {
-	low, high := bounds(c)
-	add := func(choice phrase.Line, sort mistake.Sort) {
-		lines := help.Hint
-		if i := slices.IndexFunc(help.General, func(r mistake.Reply) bool { return r.Sort == sort }); i >= 0 {
-			lines = help.General[i].Lines
-		}
-		s.Choices = append(s.Choices, page.Choice{Other: choice, Reply: len(s.Replies)})
-		s.Replies = append(s.Replies, page.Reply{Lines: lines})
-	}
-	if low > 0 {
-		add(phrase.Say("try.below", phrase.Number("Number", low)), mistake.TooSmall)
-	}
-	add(phrase.Say("try.between", phrase.Number("Low", low), phrase.Number("High", high)), 0)
-	add(phrase.Say("try.above", phrase.Number("Number", high)), mistake.TooBig)
-}
-
-// bounds are what a calculation comes to at least and at most when only the
-// hundreds are looked at.
-func bounds(c problem.Calculation) (low, high int) {
-	for i, n := range c.Numbers {
-		down, up := n/100*100, (n+99)/100*100
-		if c.Op == problem.Minus && i > 0 {
-			down, up = -up, -down
-		}
-		low, high = low+down, high+up
-	}
-	return max(low, 0), high
-}
-
 // largest is the largest number of a story, on the way or unneeded ones too.
 func largest(e exercise) int {
 	most := e.ExtraNumber
@@ -189,4 +106,68 @@ func largest(e exercise) int {
 		most = max(most, step.Calculation().Largest())
 	}
 	return most
+}
+
+// answers are all numbers of the story's range with what is said to them. Where the
+// range ends tells nothing about the answer.
+func (l *lesson) answers(e exercise, turn int) page.Answers {
+	a := page.Answers{Most: problem.RangeOf(largest(e)), Right: e.Problem.Answer()}
+	if e.Problem.Kind() == problem.TogetherBoth {
+		return parts(a, e.Problem.Calculation().Value(), l.question(e), turn)
+	}
+	beyond := 2 * a.Largest() // stands for all that are more than can be picked
+	help := l.question(e).Help(beyond, turn)
+	big, _ := help.To(beyond)
+	small := mostBelow(help, a.Right)
+	a.Replies = []page.Reply{{To: page.ToRight, Lines: help.Right.Lines}}
+	for _, r := range slices.Concat(help.Specific, help.General) {
+		numbers := slices.DeleteFunc(slices.Clone(r.Numbers), func(n int) bool {
+			return n > a.Largest() || n > a.Right && slices.Contains(big.Numbers, n) || slices.Contains(small.Numbers, n)
+		})
+		if len(numbers) > 0 {
+			a.Replies = append(a.Replies, page.Reply{To: page.ToSome, Numbers: numbers, Lines: r.Lines})
+		}
+	}
+	if len(small.Numbers) > 0 {
+		a.Replies = append(a.Replies, page.Reply{To: page.ToSmaller, Lines: small.Lines})
+	}
+	a.Replies = append(a.Replies, page.Reply{To: page.ToBigger, Lines: big.Lines})
+	return a
+}
+
+// mostBelow is the general reply that is for the most numbers of those below the
+// answer, and for no other: the page gives it to all smaller numbers that have no
+// reply of their own.
+func mostBelow(help mistake.Help, answer int) (most mistake.Reply) {
+	for _, r := range help.General {
+		if slices.Max(r.Numbers) < answer && len(r.Numbers) > len(most.Numbers) {
+			most = r
+		}
+	}
+	return most
+}
+
+// mostParts is the largest whole that is taken apart with a tile for every number.
+const mostParts = 20
+
+// parts are the two parts that a story takes its whole apart into; of a large
+// whole one part is asked for.
+func parts(a page.Answers, whole int, q mistake.Question, turn int) page.Answers {
+	if whole > mostParts {
+		told := phrase.Number("Whole", whole)
+		right := page.Reply{To: page.ToRight, Lines: []phrase.Line{phrase.Say("try.part.right", told)}}
+		for n := range whole + 1 {
+			right.Numbers = append(right.Numbers, n)
+		}
+		a.Replies = []page.Reply{right, {To: page.ToBigger, Lines: []phrase.Line{phrase.Say("reply.reach.part", told)}}}
+		return a
+	}
+	a.Whole = whole
+	help := q.Help(2*a.Most, turn)
+	small, _ := help.To(0)
+	big, _ := help.To(2 * a.Most)
+	a.Replies = []page.Reply{
+		{To: page.ToRight, Lines: help.Right.Lines}, {To: page.ToSmaller, Lines: small.Lines}, {To: page.ToBigger, Lines: big.Lines},
+	}
+	return a
 }

@@ -11,99 +11,96 @@ import (
 	"homebuild/internal/problem"
 )
 
-// Whoever got a number that is not listed is helped: general replies stand below
-// stories with numbers beyond 100 and nowhere else.
-func TestGeneralRepliesOnlyWhereNumbersAreNotListed(t *testing.T) {
-	seen := map[bool]int{}
+// Every number that can be picked gets the reply that mistake gives to it.
+func TestAnswersAreThoseOfMistake(t *testing.T) {
 	lessons, _, _, _ := plan(exampleInput(t, "en"))
+	seen := map[int]int{}
 	for _, l := range lessons {
-		for _, x := range l.stories {
-			general := 0
-			for _, c := range l.tryStory(x, 0).Choices {
-				if c.Other.ID != "" {
-					general++
+		for i, x := range l.stories {
+			a := l.answers(x, l.turn(i))
+			if a.Whole > 0 {
+				continue
+			}
+			seen[a.Most]++
+			help := l.question(x).Help(2*a.Largest(), l.turn(i))
+			for n := range a.Largest() + 1 {
+				want, _ := help.To(n)
+				if got := replyTo(a, n); fmt.Sprint(got.Lines) != fmt.Sprint(want.Lines) {
+					t.Fatalf("%s %v: to %d the page says %v, want %v", l.date, x.Problem, n, got.Lines, want.Lines)
 				}
 			}
-			beyond := largest(x) > 100
-			if (general > 0) != beyond {
-				t.Errorf("%s %v: %d general choices for numbers up to %d", l.date, x.Problem, general, largest(x))
-			}
-			seen[beyond]++
 		}
 	}
-	if seen[true] == 0 || seen[false] == 0 {
-		t.Fatalf("the example shows only one sort: %v", seen)
+	for _, r := range []int{10, 20, 100, problem.Largest} {
+		if seen[r] == 0 {
+			t.Errorf("the example has no story to %d: %v", r, seen)
+		}
 	}
 }
 
-// The bounds that the hundreds give never cut off the answer.
-func TestBounds(t *testing.T) {
-	for a := 100; a <= 900; a += 37 {
-		for b := 1; a+b <= 1000 && b < a; b += 41 {
-			for _, c := range []problem.Calculation{
-				{Op: problem.Plus, Numbers: []int{a, b}}, {Op: problem.Minus, Numbers: []int{a, b}},
-			} {
-				if low, high := bounds(c); c.Value() < low || c.Value() > high {
-					t.Errorf("%v is not from %d to %d", c, low, high)
-				}
-			}
+// replyTo is the reply to a number, by what the fields of a page say.
+func replyTo(a page.Answers, n int) page.Reply {
+	to := page.ToRight
+	switch {
+	case n < a.Right:
+		to = page.ToSmaller
+	case n > a.Right:
+		to = page.ToBigger
+	}
+	var general page.Reply
+	for _, r := range a.Replies {
+		if slices.Contains(r.Numbers, n) {
+			return r
+		}
+		if r.To == to {
+			general = r
+		}
+	}
+	return general
+}
+
+// A whole is taken apart into two parts; where they are too big for tiles, one of
+// them is asked for, and any up to the whole is right.
+func TestPartsOfAWhole(t *testing.T) {
+	apart := func(a, b int) page.Answers {
+		p, err := problem.New(problem.TogetherBoth, a, b)
+		if err != nil {
+			t.Fatal(err)
+		}
+		return (&lesson{}).answers(exercise{Activity: activity.Activity{Problem: p}}, 0)
+	}
+	if a := apart(3, 4); a.Whole != 7 || a.Most != 10 {
+		t.Errorf("parts of 7: %+v", a)
+	}
+	if a := apart(7, 13); a.Whole != 20 || a.Most != 20 {
+		t.Errorf("parts of 20: %+v", a)
+	}
+	a := apart(120, 117)
+	for n, right := range map[int]bool{0: true, 1: true, 99: true, 237: true, 238: false, 999: false} {
+		if got := replyTo(a, n).Lines[0].ID == "try.part.right"; got != right {
+			t.Errorf("a part of 237: %d is right: %t", n, got)
 		}
 	}
 }
 
 func TestPagesToTry(t *testing.T) {
-	plain, err := problem.New(problem.AddToResult, 8, 6)
-	if err != nil {
-		t.Fatal(err)
-	}
-	apart := func(a, b int) problem.Problem {
-		p, err := problem.New(problem.TogetherBoth, a, b)
+	week := func(n, first int) (stories []exercise) {
+		p, err := problem.New(problem.TogetherTotal, first, 5)
 		if err != nil {
 			t.Fatal(err)
 		}
-		return p
-	}
-	few, many := apart(4, 6), apart(7, 13)
-	tests := []struct {
-		name    string
-		stories []problem.Problem
-		want    []int
-	}{
-		{"one", []problem.Problem{plain}, []int{1}},
-		{"four have room", []problem.Problem{plain, plain, plain, plain}, []int{4}},
-		{"five are shared out", []problem.Problem{plain, plain, plain, plain, plain}, []int{2, 5}},
-		{"few pairs are as others", []problem.Problem{few, few, few, few}, []int{4}},
-		{"many pairs take more room", []problem.Problem{many, plain, plain, plain}, []int{2, 4}},
-		{"three of them have room", []problem.Problem{many, many, many}, []int{3}},
-		{"eight of them", []problem.Problem{many, many, many, many, many, many, many, many}, []int{2, 5, 8}},
-	}
-	for _, test := range tests {
-		var stories []exercise
-		for _, p := range test.stories {
+		for range n {
 			stories = append(stories, exercise{Activity: activity.Activity{Problem: p}})
 		}
-		if got := pagesToTry(stories); !slices.Equal(got, test.want) {
-			t.Errorf("%s: want pages that end at %v, got %v", test.name, test.want, got)
+		return stories
+	}
+	for _, row := range []struct {
+		stories, first int
+		want           []int
+	}{{1, 9, []int{1}}, {4, 9, []int{4}}, {5, 9, []int{2, 5}}, {8, 9, []int{4, 8}}, {9, 9, []int{3, 6, 9}}, {3, 300, []int{3}}, {4, 300, []int{2, 4}}} {
+		if got := pagesToTry(week(row.stories, row.first)); !slices.Equal(got, row.want) {
+			t.Errorf("%d stories with %d: want pages that end at %v, got %v", row.stories, row.first, row.want, got)
 		}
-	}
-}
-
-// Of the pairs that make a total none is too big: beyond 100, too, nothing says
-// so.
-func TestPairsHaveNoGeneralReplies(t *testing.T) {
-	p, err := problem.New(problem.TogetherBoth, 120, 117)
-	if err != nil {
-		t.Fatal(err)
-	}
-	story := (&lesson{}).tryStory(exercise{Activity: activity.Activity{Problem: p}}, 0)
-	for _, c := range story.Choices {
-		if c.Other.ID != "" || c.Pair.IsZero() {
-			t.Errorf("want a pair, got %+v", c)
-		}
-	}
-	helps := slices.ContainsFunc(story.Replies, func(r page.Reply) bool { return !r.Right })
-	if (story.Open != nil) != helps {
-		t.Errorf("a picture for replies that help: %t, such replies: %t", story.Open != nil, helps)
 	}
 }
 
@@ -134,7 +131,7 @@ func TestTryPages(t *testing.T) {
 				t.Errorf("%d stories: page %d has %d, want %d", row.stories, at+1, got, row.want[at])
 			}
 			at++
-			if more := strings.Contains(string(raw), fmt.Sprintf("-try-%d.html#story-", at+1)); more != (at < len(row.want)) {
+			if more := strings.Contains(string(raw), fmt.Sprintf("-try-%d.html\"", at+1)); more != (at < len(row.want)) {
 				t.Errorf("%d stories: page %d leads to a next page: %t", row.stories, at, more)
 			}
 		}

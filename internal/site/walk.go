@@ -14,7 +14,8 @@ func (l *lesson) walk() *page.Worked {
 	return l.walked.get(func() *page.Worked {
 		e := l.worked
 		w := &page.Worked{
-			Story: e.Story, Growing: l.growing(e), Solved: l.pictureOf(e, picture.Solved), Solution: solution(e),
+			Story: e.Story, Scene: l.scene(), Amounts: amounts(e), Growing: l.growing(e),
+			Solved: l.answerOf(e), Solution: l.solution(e),
 		}
 		if ways := e.Ways(); len(ways) > 1 && e.Problem.Pairs() == nil {
 			another := working(ways[1], e.lastStep(), e.Story)
@@ -26,7 +27,7 @@ func (l *lesson) walk() *page.Worked {
 
 // solution is the best way to the answer and, for a two-step story, that of its
 // first step, each under its own equation.
-func solution(e exercise) page.Solution {
+func (l *lesson) solution(e exercise) page.Solution {
 	s := page.Solution{Equations: equations(e.Problem), Sense: sense(e)}
 	if all, ok := picture.AllPairs(e.Problem); ok { // nothing to calculate: find every pair
 		s.Way.Steps = []page.Step{{Say: all.Describe(), Picture: all}}
@@ -40,7 +41,87 @@ func solution(e exercise) page.Solution {
 		first.Asks, s.Way.Asks = steps[0].Solving(), steps[1].Solving()
 		s.First = &first
 	}
+	s.Sign = l.sign(e.Problem)
 	return s
+}
+
+// sign is the choice of the operation; nil in a week that only adds or only takes
+// away, and where the equation that finds the answer has other gaps.
+func (l *lesson) sign(p problem.Problem) *page.Sign {
+	q := p.Equation()
+	if p.SolvingDiffers() {
+		q = p.Solving()
+	}
+	sides := q.Sides()
+	if !l.mixed() || len(sides) != 2 || len(sides[0]) < 2 || sides[0].Asks() {
+		return nil
+	}
+	look := "learn.sign.look"
+	switch {
+	case len(p.Steps()) > 1:
+		look = "learn.sign.look-steps"
+	case p.Kind().Situation() == problem.Compare:
+		look = "learn.sign.look-compare"
+	}
+	return &page.Sign{Equation: q, Look: phrase.Say(look)}
+}
+
+// mixed reports whether some of the week's stories add and others take away.
+func (l *lesson) mixed() bool {
+	var met [2]bool
+	for _, e := range l.exercises() {
+		for _, step := range e.Problem.Steps() {
+			if op := step.Calculation().Op; op == problem.Plus {
+				met[0] = true
+			} else {
+				met[1] = true
+			}
+		}
+	}
+	return met[0] && met[1]
+}
+
+// mostDots is the largest amount that is drawn as single dots.
+const mostDots = 20
+
+// amounts are what the sentences of a story count, each drawn by itself: single
+// dots as long as they can be counted, then hundreds, tens and ones.
+func amounts(e exercise) []picture.Picture {
+	out := make([]picture.Picture, len(e.Story.Sentences))
+	for i, x := range e.Story.Sentences {
+		n := 0
+		switch x.Role {
+		case story.Known:
+			for _, q := range e.Problem.Quantities() {
+				if q.Role == x.Quantity {
+					n = q.Value
+				}
+			}
+		case story.Extra:
+			n = e.ExtraNumber
+		}
+		if n > 0 {
+			out[i] = amount(n)
+		}
+	}
+	return out
+}
+
+// amount is the first part of a picture that gets no other.
+func amount(n int) picture.Picture {
+	kind := picture.Drawing
+	if n > mostDots {
+		kind = picture.BaseTen
+	}
+	p, err := problem.New(problem.TogetherTotal, n, 0)
+	if err != nil {
+		panic("site: " + err.Error()) // a story's number is in range
+	}
+	drawn, err := picture.OfProblem(p, kind, picture.FirstPart)
+	if err != nil {
+		panic("site: " + err.Error()) // the kind was chosen by its size
+	}
+	return drawn
 }
 
 // equations are the story's own and, where it differs, the one that finds the

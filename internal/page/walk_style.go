@@ -1,0 +1,31 @@
+package page
+
+import (
+	"fmt"
+	"strings"
+)
+
+// walkStyle are the rules by which the radio buttons of the path show one screen
+// of the walk. On a page that was opened at a part (#show), as a link from another
+// language does, the part shows until a button is pressed.
+func walkStyle() string {
+	var shown []string
+	for i := 1; i <= mostScreens; i++ {
+		shown = append(shown, fmt.Sprintf("main:has(#w%d:checked) .s%[1]d", i))
+	}
+	on := "body:has(.leg :checked,.step:target) "
+	return "@media screen{@supports selector(:has(a)){" +
+		".step{display:none}" +
+		strings.Join(shown, ",") + ",main:has(#w0:checked) .step:target{display:flex;flex:1;padding-block-end:0}" +
+		on + ":is(.intro,.foot,.start){display:none}" +
+		"body:has(.leg :checked,.step:target)," + on + "main," + on + ".walk{display:flex;flex-direction:column;flex:1}" +
+		"body:has(.leg :checked,.step:target){min-block-size:100svh}" +
+		on + "main{padding-block:.75rem 0}" +
+		on + ":is(h1,.path legend,.path .name){position:absolute;inline-size:1px;block-size:1px;overflow:hidden;clip-path:inset(50%);white-space:nowrap}" +
+		on + ".path{display:flex;gap:.3rem;margin:0 0 .75rem}" +
+		on + ".leg{flex:1;gap:2px;min-block-size:1.5rem;border:0}" +
+		on + ".path label:not(.name){flex:1;block-size:.75rem;border-radius:0}" +
+		on + ".path input{inset:-.75rem 0;block-size:auto}" +
+		on + ".path :is(.leg:has(~.leg :checked) label,label:has(~label :checked),label:has(:checked)){background:var(--ink)}" +
+		"}}"
+}

@@ -16,7 +16,7 @@ func (p printPage) path() string { return printPath(p.Language.Tag(), p.Lesson.d
 func (p printPage) view(c *common) page.View {
 	l := p.Lesson
 	v := &page.Print{
-		WeekPage: c.week(p.Language, l, printPath), Scene: l.scene(), Words: l.words(), Class: p.Class.Language,
+		WeekPage: c.week(p.Language, l, printPath), Scene: page.Scene{Place: l.scene().Place}, Words: l.words(), Class: p.Class.Language,
 		Worked: l.worked.Story, Answers: p.Answers,
 	}
 	for _, e := range l.stories {

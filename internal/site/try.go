@@ -15,10 +15,10 @@ import (
 
 // storiesOnPage is the most that a page to try has: more would not arrive in the
 // first round trip, and are no joy to scroll through. Stories whose answers are put
-// together from hundreds, tens and ones take more room.
+// together from places take more room.
 const (
 	storiesOnPage = 4
-	ofHundreds    = 3
+	ofPlaces      = 3
 )
 
 // tryPage is a page of stories to try, from First up to End; only long weeks
@@ -57,8 +57,8 @@ func (p tryPage) view(c *common) page.View {
 // nearly the same length.
 func pagesToTry(stories []exercise) (ends []int) {
 	most := storiesOnPage
-	if slices.ContainsFunc(stories, func(e exercise) bool { return problem.RangeOf(largest(e)) > 100 }) {
-		most = ofHundreds
+	if slices.ContainsFunc(stories, func(e exercise) bool { return problem.RangeOf(largest(e)) > 20 }) {
+		most = ofPlaces
 	}
 	pages := (len(stories) + most - 1) / most
 	for i := range pages {
@@ -74,11 +74,32 @@ func (l *lesson) tryStories() []*page.TryStory {
 		for i, e := range l.stories {
 			out = append(out, &page.TryStory{
 				Story: e.Story, Scene: l.sceneOf(e), Answers: l.answers(e, l.turn(i)),
-				Open: l.pictureOf(e, picture.Open), Solved: l.answerOf(e), Solution: l.solution(e),
+				Open: l.pictureOf(e, picture.Open), Solved: l.answerOf(e), Solution: withoutPictures(l.solution(e)),
 			})
 		}
 		return &out
 	})
+}
+
+// withoutPictures leaves out the picture of each step: the walk has them, and a page
+// to try would grow too heavy.
+func withoutPictures(s page.Solution) page.Solution {
+	plain := func(w page.Working) page.Working {
+		steps := slices.Clone(w.Steps)
+		for i := range steps {
+			if !steps[i].Equation.IsZero() {
+				steps[i].Picture = nil
+			}
+		}
+		w.Steps = steps
+		return w
+	}
+	s.Way = plain(s.Way)
+	if s.First != nil {
+		first := plain(*s.First)
+		s.First = &first
+	}
+	return s
 }
 
 // turn says with which opener the replies of story i begin: neighbouring stories

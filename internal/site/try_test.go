@@ -97,7 +97,7 @@ func TestPagesToTry(t *testing.T) {
 	for _, row := range []struct {
 		stories, first int
 		want           []int
-	}{{1, 9, []int{1}}, {4, 9, []int{4}}, {5, 9, []int{2, 5}}, {8, 9, []int{4, 8}}, {9, 9, []int{3, 6, 9}}, {3, 300, []int{3}}, {4, 300, []int{2, 4}}} {
+	}{{1, 9, []int{1}}, {4, 9, []int{4}}, {5, 9, []int{2, 5}}, {8, 9, []int{4, 8}}, {9, 9, []int{3, 6, 9}}, {4, 30, []int{2, 4}}, {3, 300, []int{3}}, {4, 300, []int{2, 4}}} {
 		if got := pagesToTry(week(row.stories, row.first)); !slices.Equal(got, row.want) {
 			t.Errorf("%d stories with %d: want pages that end at %v, got %v", row.stories, row.first, row.want, got)
 		}

@@ -28,8 +28,9 @@ type joined struct {
 //go:embed words.toml
 var joinedWords string
 
-// NewLanguage knows the number words of a language's file, in small letters, and
-// how the language puts them together. A language without words is fine: its
+// NewLanguage knows the number words of a language's file, in small letters (a
+// space after a word, as Korean has it before a counter, does not count), and how
+// the language puts them together. A language without words is fine: its
 // numbers are read in digits.
 func NewLanguage(tag string, words map[string]int) Language {
 	var languages map[string]joined
@@ -39,7 +40,7 @@ func NewLanguage(tag string, words map[string]int) Language {
 	l := Language{words: map[string]int{}, joined: languages[tag]}
 	for _, list := range []map[string]int{words, l.joined.Words} {
 		for word, value := range list {
-			l.words[strings.ReplaceAll(word, "-", " ")] = value
+			l.words[strings.ReplaceAll(strings.TrimSpace(word), "-", " ")] = value
 		}
 	}
 	return l

@@ -15,10 +15,11 @@ const (
 
 // deck is the cards drawn, the same in every page and so made once.
 type deck struct {
-	all   *cards.Deck
-	stage string            // every card in its place; the theme shows the picked pair
-	tiles map[string]string // one card, by id
-	names map[string]string // "who-3", by id
+	all     *cards.Deck
+	symbols string
+	stage   string            // every card in its place; the theme shows the picked pair
+	tiles   map[string]string // one card, by id
+	names   map[string]string // "who-3", by id
 }
 
 func newDeck() (deck, error) {
@@ -37,8 +38,9 @@ func newDeck() (deck, error) {
 			classes[card] = group + " " + d.names[card]
 		}
 	}
+	d.symbols, err = all.Symbols(append(cards.Settings(), cards.Characters()...)...)
 	d.stage = cards.Stage(func(id string) string { return classes[id] })
-	return d, nil
+	return d, err
 }
 
 // mover draws who shows a warm-up.

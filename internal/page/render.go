@@ -20,10 +20,9 @@ func Render(w io.Writer, v View) error {
 // state is that of one page while it is written.
 type state struct {
 	*Layout
-	pictures int      // drawn so far, for their ids
-	groups   int      // of radio buttons so far, for their names
-	drawn    []string // drawings that the page has already
-	part     string   // the id of the part of a larger page that it is; empty for a page of its own
+	pictures int    // drawn so far, for their ids
+	groups   int    // of radio buttons so far, for their names
+	part     string // the id of the part of a larger page that it is; empty for a page of its own
 }
 
 // next is the name of another group of radio buttons.

@@ -22,21 +22,18 @@ func (s Scene) drawings() []string {
 	return append([]string{s.Place}, s.Cast[:min(2, len(s.Cast))]...)
 }
 
-// symbols are the drawings of some scenes.
+// symbols are the drawings of some scenes, each of them once. The larger page of
+// which this one is a part has them all.
 func (s *state) symbols(scenes ...Scene) templ.Component {
+	if s.part != "" {
+		return templ.NopComponent
+	}
 	var ids []string
 	for _, x := range scenes {
-		ids = append(ids, x.drawings()...)
-	}
-	return s.bring(ids)
-}
-
-// bring brings drawings along, each of them once on a page.
-func (s *state) bring(drawings []string) templ.Component {
-	var ids []string
-	for _, id := range drawings {
-		if !slices.Contains(s.drawn, id) {
-			ids, s.drawn = append(ids, id), append(s.drawn, id)
+		for _, id := range x.drawings() {
+			if !slices.Contains(ids, id) {
+				ids = append(ids, id)
+			}
 		}
 	}
 	return drawn(func() (string, error) {
@@ -45,6 +42,14 @@ func (s *state) bring(drawings []string) templ.Component {
 		}
 		return s.Theme.deck.all.Symbols(ids...)
 	})
+}
+
+// allSymbols are the drawings of all scenes there can be.
+func (s *state) allSymbols() templ.Component {
+	if s.part != "" {
+		return templ.NopComponent
+	}
+	return templ.Raw(s.Theme.deck.symbols)
 }
 
 // scene draws one of which the page has the symbols.

@@ -36,9 +36,9 @@ func scope(style, class string) (string, error) {
 		case css.BeginAtRuleGrammar:
 			fmt.Fprintf(&b, "%s%s{", data, values())
 		case css.QualifiedRuleGrammar:
-			b.WriteString(within(class, values()) + ",")
+			b.WriteString(inside(class, values()) + ",")
 		case css.BeginRulesetGrammar:
-			b.WriteString(within(class, values()) + "{")
+			b.WriteString(inside(class, values()) + "{")
 		case css.DeclarationGrammar, css.CustomPropertyGrammar:
 			fmt.Fprintf(&b, "%s:%s;", data, values())
 		case css.EndAtRuleGrammar, css.EndRulesetGrammar:
@@ -47,8 +47,8 @@ func scope(style, class string) (string, error) {
 	}
 }
 
-// within are selectors for what stands in an element of a class.
-func within(class, selectors string) string {
+// inside are selectors for what stands in an element of a class.
+func inside(class, selectors string) string {
 	var out []string
 	for _, selector := range apart(selectors) {
 		switch rest, isMain := strings.CutPrefix(selector, "main"); {

@@ -117,11 +117,10 @@ func join(start string, base, theme fs.FS, k *kind) (style, *diag.Problem) {
 	var b strings.Builder
 	b.WriteString(start)
 	for _, name := range k.css {
-		if css := made(name); css != "" {
-			b.WriteString(css)
-			continue
+		css, problem := made(name), (*diag.Problem)(nil)
+		if css == "" {
+			css, problem = readCSS(base, name)
 		}
-		css, problem := readCSS(base, name)
 		if problem != nil {
 			return style{}, problem
 		}

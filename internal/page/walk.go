@@ -90,8 +90,8 @@ func acts(t story.Story) (opening, known, asked []int) {
 	return opening, known, asked
 }
 
-// placeOf tells where a screen is among those of its part, counted from 1.
-func placeOf(all []screen, i int) (n, of int) {
+// within tells where a screen is among those of its part, counted from 1.
+func within(all []screen, i int) (n, of int) {
 	for j, x := range all {
 		if x.part == all[i].part {
 			of++

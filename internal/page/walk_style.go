@@ -13,8 +13,8 @@ func walkStyle() string {
 	for i := 1; i <= mostScreens; i++ {
 		shown = append(shown, fmt.Sprintf("main:has(#w%d:checked) .s%[1]d", i))
 	}
-	// On a page that has more than the walk, another part may be the one that is read.
-	const walking = "body:has(.leg :checked,.step:target):not(:has(.chapter:not(.learn):target,.story:target))"
+	// In a week that is one file, a link may lead from the walk to another chapter.
+	const walking = "body:has(.leg :checked,.step:target):not(:has(.chapter:not(.learn):target))"
 	on := walking + " "
 	return "@media screen{@supports selector(:has(a)){" +
 		".step{display:none}" +

@@ -126,7 +126,7 @@ func (s *state) stop(all []screen, i int, part string) templ.Component {
 		}
 		ctx = templ.InitializeContext(ctx)
 		ctx = templ.ClearChildren(ctx)
-		if n, of := placeOf(all, i); n == 1 {
+		if n, of := within(all, i); n == 1 {
 			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 9, "<label class=\"name\" for=\"")
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
@@ -269,7 +269,7 @@ func (s *state) screen(w *Worked, all []screen, i int) templ.Component {
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
-			if n, _ := placeOf(all, i); n == 1 {
+			if n, _ := within(all, i); n == 1 {
 				templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 17, " id=\"")
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
@@ -341,7 +341,7 @@ func (s *state) screen(w *Worked, all []screen, i int) templ.Component {
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}
-		if n, of := placeOf(all, i); of > 1 {
+		if n, of := within(all, i); of > 1 {
 			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 25, "<small>")
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err

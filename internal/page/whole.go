@@ -35,7 +35,7 @@ var wholeKind = &kind{"whole", []string{"base.css", "tiles.css", "signs.css", pi
 
 // scoped are the styles that a whole page keeps to the part of their class.
 var scoped = map[string]string{
-	"learn.css": learnKind.class, "try.css": tryKinds[0].class, "own.css": inventKind.class, "print.css": printKind.class,
+	"learn.css": learnKind.class, walkCSS: learnKind.class, "try.css": tryKinds[0].class, answerCSS(mostBoxes): tryKinds[0].class, "own.css": inventKind.class, "print.css": printKind.class,
 }
 
 // part is a page that stands within another, in an element with an id.
@@ -51,9 +51,9 @@ func (v *Whole) parts() []part {
 // within writes what stands on a page, without what stands around it.
 func (s *state) within(p part) templ.Component {
 	return templ.ComponentFunc(func(ctx context.Context, w io.Writer) error {
-		inner := &state{Layout: p.view.layout(), part: p.id, pictures: s.pictures, groups: s.groups, drawn: s.drawn}
+		inner := &state{Layout: p.view.layout(), part: p.id, pictures: s.pictures, groups: s.groups}
 		err := p.view.component(inner).Render(templ.ClearChildren(ctx), w)
-		s.pictures, s.groups, s.drawn = inner.pictures, inner.groups, inner.drawn
+		s.pictures, s.groups = inner.pictures, inner.groups
 		return err
 	})
 }

@@ -48,6 +48,29 @@ const minus = '\u2212'
 
 var token = regexp.MustCompile(`[0-9]+|\S`)
 
+// String writes an equation as it stands on the page.
+func (q equation) String() string {
+	var sides []string
+	for _, s := range q {
+		var b strings.Builder
+		for i, t := range s {
+			switch {
+			case t.sign < 0:
+				b.WriteString(" − ")
+			case i > 0:
+				b.WriteString(" + ")
+			}
+			if t.asked {
+				b.WriteString("?")
+			} else {
+				b.WriteString(strconv.Itoa(t.n))
+			}
+		}
+		sides = append(sides, b.String())
+	}
+	return strings.Join(sides, " = ")
+}
+
 // read reads an equation, in the digits of any script.
 func read(s string) (equation, error) {
 	q := equation{side{}}
@@ -152,30 +175,6 @@ func (q equation) numbers() []int {
 		}
 	}
 	return out
-}
-
-// String writes the equation.
-func (q equation) String() string {
-	var b strings.Builder
-	for i, s := range q {
-		if i > 0 {
-			b.WriteString(" = ")
-		}
-		for j, t := range s {
-			switch {
-			case t.sign < 0:
-				b.WriteString(" − ")
-			case j > 0:
-				b.WriteString(" + ")
-			}
-			if t.asked {
-				b.WriteByte('?')
-			} else {
-				fmt.Fprint(&b, t.n)
-			}
-		}
-	}
-	return b.String()
 }
 
 // equations works out every equation, chain and sum of a page.

@@ -77,14 +77,10 @@ func (p *page) keep() {
 		}
 	}
 	if walk := find(p.root, ".walk"); walk != nil {
-		var equation *html.Node
-		if written := walkEquations(walk); len(written) > 0 {
-			equation = written[0].Parent
-		}
-		keep(find(walk, ".again"), find(find(walk, ".in-back"), ".slip.say"), equation)
+		keep(find(walk, ".again"), find(find(walk, ".in-back"), ".slip.say"), find(walk, ".in-number"))
 	}
 	for _, n := range all(p.root, "section.story") {
-		keep(find(n, "p.say"), find(find(n, ".right"), "p.whole"), find(n, ".way"))
+		keep(find(n, "p.say"), find(find(n, ".right"), "p.whole"), find(n, "details"))
 	}
 	for _, n := range all(p.root, ".task") {
 		p.told = append(p.told, text(find(n, "p.say")))

@@ -17,7 +17,7 @@ func walkStyle() string {
 	const walking = "body:has(.leg :checked,.step:target):not(:has(.chapter:not(.learn):target))"
 	on := walking + " "
 	return "@media screen{@supports selector(:has(a)){" +
-		".step{display:none}" +
+		"main:has(.step) .step{display:none}" + // weightier than the style of the file, where a class scopes that
 		strings.Join(shown, ",") + ",main:has(#w0:checked) .step:target{display:flex;flex:1;padding-block-end:0}" +
 		on + ":is(.intro,.foot,.start){display:none}" +
 		walking + "," + on + "main," + on + ".walk{display:flex;flex-direction:column;flex:1}" +

@@ -42,7 +42,7 @@ func TestWhole(t *testing.T) {
 				t.Errorf("%s: the link %q leads nowhere", file.path(), m[1])
 			}
 		}
-		for _, part := range []string{"learn", "try", "own", "paper", "read-1", "story-1"} {
+		for _, part := range []string{"learn", "try", "own", "paper", "tell", "story-1"} {
 			if !known[part] {
 				t.Errorf("%s has no part %q", file.path(), part)
 			}

@@ -13,13 +13,15 @@ func walkStyle() string {
 	for i := 1; i <= mostScreens; i++ {
 		shown = append(shown, fmt.Sprintf("main:has(#w%d:checked) .s%[1]d", i))
 	}
-	on := "body:has(.leg :checked,.step:target) "
+	// In a week that is one file, a link may lead from the walk to another chapter.
+	const walking = "body:has(.leg :checked,.step:target):not(:has(.chapter:not(.learn):target))"
+	on := walking + " "
 	return "@media screen{@supports selector(:has(a)){" +
 		"main:has(.step) .step{display:none}" + // weightier than the style of the file, where a class scopes that
 		strings.Join(shown, ",") + ",main:has(#w0:checked) .step:target{display:flex;flex:1;padding-block-end:0}" +
 		on + ":is(.intro,.foot,.start){display:none}" +
-		"body:has(.leg :checked,.step:target)," + on + "main," + on + ".walk{display:flex;flex-direction:column;flex:1}" +
-		"body:has(.leg :checked,.step:target){min-block-size:100svh}" +
+		walking + "," + on + "main," + on + ".walk{display:flex;flex-direction:column;flex:1}" +
+		walking + "{min-block-size:100svh}" +
 		on + "main{padding-block:.75rem 0}" +
 		on + ":is(h1,.path legend,.path .name){position:absolute;inline-size:1px;block-size:1px;overflow:hidden;clip-path:inset(50%);white-space:nowrap}" +
 		on + ".path{display:flex;gap:.3rem;margin:0 0 .75rem}" +

@@ -80,7 +80,7 @@ func (p *page) keep() {
 		keep(find(walk, ".again"), find(find(walk, ".in-back"), ".slip.say"), find(walk, ".in-number"))
 	}
 	for _, n := range all(p.root, "section.story") {
-		keep(find(n, "p.say"), find(find(n, ".right"), "p.whole"), find(n, "details"))
+		keep(find(n, "p.say"), find(find(n, ".right"), "p.whole"), find(n, "details.whole"))
 	}
 	for _, n := range all(p.root, ".task") {
 		p.told = append(p.told, text(find(n, "p.say")))

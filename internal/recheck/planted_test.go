@@ -30,7 +30,6 @@ const (
 	columns  = "target = \"add-within-100\"\nfocus = \"expanded\"\n"
 	chains   = "target = \"two-steps-within-100\"\npicture = \"bar-model\"\nstories = 4\n"
 	both     = "target = \"compare-then-join-within-100\"\npicture = \"bar-model\"\n"
-	opened   = "target = \"subtract-past-ten-within-100\"\npicture = \"base-ten\"\nstories = 8\n"
 )
 
 // The pages of the week that faults are planted in.
@@ -95,7 +94,6 @@ var pictureFaults = []struct {
 	{"two bars make another number", both, try, more(1, `class="way">.*?class="both".*?<text[^>]*>(\d+)<`), "the two bars make"},
 	{"something is crossed out where nothing leaves", rows, try, instead(`class="part-b"`, `class="cross"`), "takes nothing away"},
 	{"a trade in columns has no arrow", columns, learn, instead(`class="move"`, `class="thin"`), "with 0 arrows"},
-	{"a ten is opened without an arrow", opened, learn, instead(`class="move"`, `class="thin"`), "with 0 arrows"},
 	{"more is crossed out than the legend says", blocks, try, more(-1, `picture blocks.*?class="legend".*?<text[^>]*>(\d+)<`), "the legend says"},
 	{"the sheet tells the sign", bars, sheet, instead(`<span class="box sign"></span>`, `+`), "the equations to write"},
 	{"the sheet lacks a number", bars, sheet, instead(`<span class="box"></span>`, ``), "the equations to write"},

@@ -66,14 +66,16 @@ func (c *checker) tryPages(start string) []*page {
 // their answers said in full, and its numbers.
 func (p *page) keep() {
 	p.parts = p.cut()
-	keep := func(story, answer, equation *html.Node) {
+	keep := func(story, answer, way *html.Node) {
 		said := text(answer)
 		if answer != nil && onlySettles(answer) {
 			said = ""
 		}
 		p.told, p.answers = append(p.told, text(story)), append(p.answers, said)
-		if q, err := read(text(find(equation, "p.big"))); err == nil {
-			p.shapes = append(p.shapes, q.shape())
+		for _, equation := range written(way)[:min(1, len(written(way)))] {
+			if q, err := read(text(equation)); err == nil {
+				p.shapes = append(p.shapes, q.shape())
+			}
 		}
 	}
 	if walk := find(p.root, ".walk"); walk != nil {

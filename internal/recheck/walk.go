@@ -43,10 +43,13 @@ func (p *page) walk() {
 	}
 }
 
-// walkEquations are the story's own equation and the one that finds the answer:
-// those of the part's first screen, uncovered by a tap or by the right sign.
-func walkEquations(walk *html.Node) (out []*html.Node) {
-	for _, x := range all(find(walk, ".in-number"), "p.big") {
+// walkEquations are the story's own equation and the one that finds the answer.
+func walkEquations(walk *html.Node) []*html.Node { return written(find(walk, ".in-number")) }
+
+// written are the equations below n that stand there whole, uncovered by a tap or
+// by the right sign: not the one whose sign is still to be chosen.
+func written(n *html.Node) (out []*html.Node) {
+	for _, x := range all(n, "p.big") {
 		if !is(x.Parent, ".signs") {
 			out = append(out, x)
 		}

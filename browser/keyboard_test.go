@@ -34,13 +34,13 @@ const focused = `(() => {
 	if (!e || e == document.body) return ["", "", ""];
 	const again = e.stopped ? "again" : "";
 	e.stopped = true;
-	const around = e.closest("label") || (e.matches(".hide") ? e.parentElement : e), s = getComputedStyle(around), r = around.getBoundingClientRect();
+	const around = e.closest("label") || (e.matches(".path > .none") ? e.parentElement : e), s = getComputedStyle(around), r = around.getBoundingClientRect();
 	let fault = "";
 	if (s.outlineStyle == "none" || parseFloat(s.outlineWidth) < 2) fault = "has no outline";
 	else if (r.bottom < 1 || r.top > innerHeight - 1) fault = "is not on the screen";
 	else {
 		const at = document.elementFromPoint(Math.min(innerWidth - 1, Math.max(0, r.left + r.width / 2)), Math.min(innerHeight - 1, Math.max(0, r.top + r.height / 2)));
-		if (at && !around.contains(at) && !at.contains(around)) fault = "lies under " + at.outerHTML.slice(0, 60);
+		if (at && !e.matches(".none") && !around.contains(at) && !at.contains(around)) fault = "lies under " + at.outerHTML.slice(0, 60);
 	}
 	return [` + named + `(e), fault, again];
 })()`

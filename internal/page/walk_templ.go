@@ -42,7 +42,7 @@ func (s *state) walk(v *Learn, all []screen) templ.Component {
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}
-		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 2, "</legend> <input class=\"hide\" type=\"radio\" name=\"walk\" id=\"w0\" checked aria-label=\"")
+		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 2, "</legend> <input class=\"none\" type=\"radio\" name=\"walk\" id=\"w0\" checked aria-label=\"")
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}

@@ -156,7 +156,7 @@ func TestMarkupInEveryMessage(t *testing.T) {
 		if strings.HasPrefix(line, "[") {
 			header = line == "[language]"
 		}
-		if m := aText.FindStringSubmatch(line); m != nil && !header && m[1] != `hash = "` && m[1] != `description = "` && m[1] != `gender = "` {
+		if m := aText.FindStringSubmatch(line); m != nil && !header && m[1] != `hash = "` && m[1] != `description = "` && m[1] != `gender = "` && m[1] != `source = "` {
 			at = append(at, i)
 		}
 	}

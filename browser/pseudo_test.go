@@ -78,7 +78,7 @@ func pseudoInput(t *testing.T) site.Input {
 	must(t, err)
 	in.Site = read
 	in.Site.Languages, in.Site.School = []string{"en-XA", "ar-XB"}, "en-XA"
-	var found diag.Problems
+	var found diag.Diagnostics
 	in.Catalog, found = i18n.Load(in.Site.Languages, locales.Files, fstest.MapFS{
 		"en-XA.toml": {Data: madeUp(t, english, "ltr", accented)},
 		"ar-XB.toml": {Data: madeUp(t, english, "rtl", mirrored)},

@@ -15,7 +15,7 @@ import (
 // last answer, so ctrl-c ends all.
 
 // ask reads answers until one is taken; take says what is wrong with it.
-func (s *streams) ask(question string, take func(answer string) *diag.Problem) error {
+func (s *streams) ask(question string, take func(answer string) *diag.Diagnostic) error {
 	for {
 		fmt.Fprint(s.err, s.bold(question)+" ")
 		answer, err := s.in.ReadString('\n')
@@ -32,12 +32,12 @@ func (s *streams) ask(question string, take func(answer string) *diag.Problem) e
 
 // line asks for a line of text. A value that is there already is proposed, and
 // an empty answer takes it.
-func (s *streams) line(question string, value *string, check func(string) *diag.Problem) error {
+func (s *streams) line(question string, value *string, check func(string) *diag.Diagnostic) error {
 	proposed := *value
 	if proposed != "" {
 		question += " [" + proposed + "]"
 	}
-	return s.ask(question+":", func(answer string) *diag.Problem {
+	return s.ask(question+":", func(answer string) *diag.Diagnostic {
 		if answer == "" {
 			answer = proposed
 		}
@@ -51,7 +51,7 @@ func (s *streams) line(question string, value *string, check func(string) *diag.
 func (s *streams) choose(question string, words []string, proposed int) (int, error) {
 	s.list(question, words)
 	chosen := proposed
-	err := s.ask(fmt.Sprintf("1 to %d [%d]:", len(words), proposed+1), func(answer string) (wrong *diag.Problem) {
+	err := s.ask(fmt.Sprintf("1 to %d [%d]:", len(words), proposed+1), func(answer string) (wrong *diag.Diagnostic) {
 		if answer != "" {
 			chosen, wrong = place(answer, len(words))
 		}
@@ -64,7 +64,7 @@ func (s *streams) choose(question string, words []string, proposed int) (int, er
 func (s *streams) chooseSome(question string, words []string) ([]int, error) {
 	s.list(question, words)
 	var chosen []int
-	err := s.ask("their numbers, such as 1 3; enter for none:", func(answer string) *diag.Problem {
+	err := s.ask("their numbers, such as 1 3; enter for none:", func(answer string) *diag.Diagnostic {
 		chosen = nil
 		for _, typed := range strings.FieldsFunc(answer, func(c rune) bool { return c == ' ' || c == ',' }) {
 			i, wrong := place(typed, len(words))
@@ -87,10 +87,10 @@ func (s *streams) list(question string, words []string) {
 }
 
 // place is where the entry of a typed number stands in a list.
-func place(typed string, of int) (int, *diag.Problem) {
+func place(typed string, of int) (int, *diag.Diagnostic) {
 	n, err := strconv.Atoi(typed)
 	if err != nil || n < 1 || n > of {
-		return 0, &diag.Problem{Text: fmt.Sprintf("%q is not in the list", typed), Hint: fmt.Sprintf("type a number from 1 to %d", of)}
+		return 0, &diag.Diagnostic{Text: fmt.Sprintf("%q is not in the list", typed), Hint: fmt.Sprintf("type a number from 1 to %d", of)}
 	}
 	return n - 1, nil
 }

@@ -171,10 +171,10 @@ func (b build) result(public, desk string, made *school.Site, r publish.Report) 
 func (s *streams) foreign(folder string, r publish.Report) error {
 	in := filepath.ToSlash(folder)
 	for _, e := range r.Edited {
-		s.problems(diag.Problems{{File: path.Join(in, e.Path), Text: "someone edited this page; it was made anew", Hint: fmt.Sprintf("the edited page is in %q", e.Copy)}})
+		s.problems(diag.Diagnostics{{File: path.Join(in, e.Path), Text: "someone edited this page; it was made anew", Hint: fmt.Sprintf("the edited page is in %q", e.Copy)}})
 	}
 	for _, name := range r.Foreign {
-		s.problems(diag.Problems{{File: path.Join(in, name), Text: "this is not a page that homebuild made, so it was left as it is", Hint: "move it away and build again"}})
+		s.problems(diag.Diagnostics{{File: path.Join(in, name), Text: "this is not a page that homebuild made, so it was left as it is", Hint: "move it away and build again"}})
 	}
 	if len(r.Foreign) > 0 {
 		return errReported

@@ -51,7 +51,7 @@ func (c checking) run() error {
 }
 
 // look takes every look. Problems are those of files that cannot be built.
-func (c *checking) look() (diag.Problems, error) {
+func (c *checking) look() (diag.Diagnostics, error) {
 	in, problems := c.from.Load()
 	if len(problems) > 0 {
 		return problems, nil
@@ -68,7 +68,7 @@ func (c *checking) look() (diag.Problems, error) {
 	}
 	for i := range report.Findings {
 		if f := &report.Findings[i]; f.File != "" {
-			f.Problem = c.from.Locate(diag.Problems{f.Problem})[0]
+			f.Problem = c.from.Locate(diag.Diagnostics{f.Problem})[0]
 		}
 	}
 	c.report = report
@@ -144,7 +144,7 @@ func (s *streams) sayFinding(f check.Finding) {
 }
 
 // writeReport writes what was found for another program.
-func (c checking) writeReport(problems diag.Problems) error {
+func (c checking) writeReport(problems diag.Diagnostics) error {
 	r := c.report
 	r.Languages, r.Findings = append([]string{}, r.Languages...), append([]check.Finding{}, r.Findings...) // [] in JSON
 	for _, p := range problems {

@@ -86,7 +86,7 @@ const maxEmpty = 8
 
 // untranslated tells which texts are still to be written; of a file that was just begun,
 // the first ones.
-func (s *streams) untranslated(texts diag.Problems) {
+func (s *streams) untranslated(texts diag.Diagnostics) {
 	shown := min(len(texts), maxEmpty)
 	s.problems(texts[:shown])
 	if more := len(texts) - shown; more > 0 {

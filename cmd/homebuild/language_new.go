@@ -64,7 +64,7 @@ func newLanguageFile(from *folder, tag string) (data []byte, copied bool, err er
 		return data, true, err
 	}
 	data, err = translate.NewFile(tag, from.Languages()...)
-	var problems diag.Problems
+	var problems diag.Diagnostics
 	if err != nil && !errors.As(err, &problems) {
 		return nil, false, wrongUse(err.Error(), "")
 	}

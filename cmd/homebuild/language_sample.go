@@ -84,11 +84,11 @@ func (f *folder) previewSample(tag string) (preview.Result, *translate.Draft) {
 }
 
 // fewProblems are those that stand beside the page; check tells all.
-func (f *folder) fewProblems(tag string, found diag.Problems) diag.Problems {
+func (f *folder) fewProblems(tag string, found diag.Diagnostics) diag.Diagnostics {
 	const shown = 12
 	if len(found) <= shown {
 		return found
 	}
-	more := diag.Problem{Text: fmt.Sprintf("and %d more", len(found)-shown), Hint: "homebuild language check " + tag + argument(f.path)}
+	more := diag.Diagnostic{Text: fmt.Sprintf("and %d more", len(found)-shown), Hint: "homebuild language check " + tag + argument(f.path)}
 	return append(found[:shown:shown], more)
 }

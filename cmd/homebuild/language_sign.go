@@ -55,7 +55,7 @@ func (f *folder) rewrite(tag string, renew func([]fs.FS) ([]byte, error)) (chang
 		return false, err
 	}
 	after, err := renew(f.Languages())
-	var problems diag.Problems
+	var problems diag.Diagnostics
 	switch {
 	case errors.As(err, &problems):
 		return false, f.Locate(problems)

@@ -83,7 +83,7 @@ func wrongUse(text, hint string) error { return &usageError{text, hint} }
 
 // refused is wrongUse for an answer or a flag that cannot stand; nil for one
 // that can.
-func refused(p *diag.Problem) error {
+func refused(p *diag.Diagnostic) error {
 	if p == nil {
 		return nil
 	}
@@ -96,7 +96,7 @@ var errReported = errors.New("reported already")
 // exitCode tells an error and gives the exit code.
 func (s *streams) exitCode(err error) int {
 	var usage *usageError
-	var problems diag.Problems
+	var problems diag.Diagnostics
 	var disk *publish.Error
 	switch {
 	case err == nil:
@@ -121,7 +121,7 @@ func (s *streams) exitCode(err error) int {
 const maxOfAFile = 30
 
 // problems tells each problem of the files.
-func (s *streams) problems(problems diag.Problems) {
+func (s *streams) problems(problems diag.Diagnostics) {
 	count := map[string]int{}
 	for i, p := range problems {
 		count[p.File]++
@@ -139,7 +139,7 @@ func (s *streams) problems(problems diag.Problems) {
 }
 
 // notices tells what a person may want to know and need not mend.
-func (s *streams) notices(notices diag.Problems) {
+func (s *streams) notices(notices diag.Diagnostics) {
 	notes := slices.Clone(notices)
 	for i := range notes {
 		notes[i].Text = "note: " + notes[i].Text

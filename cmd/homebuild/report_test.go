@@ -10,7 +10,7 @@ import (
 )
 
 func TestColourOnlyHelpsTheEye(t *testing.T) {
-	problems := diag.Problems{{File: "site.toml", Line: 2, Text: `"x" is not a theme`, Hint: "there are: paper"}}
+	problems := diag.Diagnostics{{File: "site.toml", Line: 2, Text: `"x" is not a theme`, Hint: "there are: paper"}}
 	var plain, painted bytes.Buffer
 	(&streams{err: &plain}).problems(problems)
 	(&streams{err: &painted, colour: true}).problems(problems)
@@ -32,11 +32,11 @@ func TestColourOnlyHelpsTheEye(t *testing.T) {
 }
 
 func TestManyProblemsOfAFile(t *testing.T) {
-	var problems diag.Problems
+	var problems diag.Diagnostics
 	for line := range maxOfAFile + 5 {
-		problems = append(problems, diag.Problem{File: "a.toml", Line: line + 1, Text: "wrong"})
+		problems = append(problems, diag.Diagnostic{File: "a.toml", Line: line + 1, Text: "wrong"})
 	}
-	problems = append(problems, diag.Problem{File: "b.toml", Line: 1, Text: "wrong"})
+	problems = append(problems, diag.Diagnostic{File: "b.toml", Line: 1, Text: "wrong"})
 	var out bytes.Buffer
 	(&streams{err: &out}).problems(problems)
 	lines := strings.Split(strings.TrimSpace(out.String()), "\n")

@@ -120,7 +120,7 @@ func nameOf(folder string) string {
 // askStart asks what no flag has answered. Each answer is checked among the
 // others as they stand.
 func (s *streams) askStart(given school.Draft, d *school.Draft) error {
-	check := func(string) *diag.Problem { return d.Check() }
+	check := func(string) *diag.Diagnostic { return d.Check() }
 	var ask []func() error
 	if given.Name == "" {
 		d.Name = ""
@@ -200,8 +200,8 @@ func (s *streams) create(folder string, files []output.File, there, hint string)
 	if err != nil || len(taken) == 0 {
 		return err
 	}
-	s.problems(each(taken, func(name string) diag.Problem {
-		return diag.Problem{File: path.Join(filepath.ToSlash(folder), name), Text: there}
+	s.problems(each(taken, func(name string) diag.Diagnostic {
+		return diag.Diagnostic{File: path.Join(filepath.ToSlash(folder), name), Text: there}
 	}))
 	s.tell("nothing was written", hint)
 	return errReported

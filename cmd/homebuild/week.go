@@ -53,7 +53,7 @@ func renewWeeks(s *streams, from *folder, old string) error {
 	renewed, wrong := from.Renew(name)
 	switch {
 	case wrong != nil && wrong.File != "":
-		return diag.Problems{*wrong}
+		return diag.Diagnostics{*wrong}
 	case wrong != nil:
 		return refused(wrong)
 	}
@@ -104,7 +104,7 @@ func (s *streams) askWeek(year *school.Year, p school.Proposal, given school.Wis
 	var ask []func() error
 	if given.Date == "" {
 		ask = append(ask, func() error {
-			return s.line("Monday of the week, year-month-day", &w.Date, func(string) *diag.Problem { return year.Check(*w) })
+			return s.line("Monday of the week, year-month-day", &w.Date, func(string) *diag.Diagnostic { return year.Check(*w) })
 		})
 	}
 	if given.Target == "" {

@@ -31,7 +31,7 @@ const highestGrade = 3
 
 // ParseTargets reads targets of the form of targets.toml. Every problem is
 // given at its line, and a target with a problem is left out.
-func ParseTargets(path, text string) ([]Target, diag.Problems) {
+func ParseTargets(path, text string) ([]Target, diag.Diagnostics) {
 	file := tomlfile.Parse(path, text, 1)
 	file.Example = `settings look like id = "add-within-20"`
 	var out []Target
@@ -54,7 +54,7 @@ func ParseTargets(path, text string) ([]Target, diag.Problems) {
 	}
 	problems := file.Problems()
 	if len(written) == 0 && len(problems) == 0 {
-		problems = diag.Problems{{File: path, Text: "there is no target", Hint: "begin one with [[target]]"}}
+		problems = diag.Diagnostics{{File: path, Text: "there is no target", Hint: "begin one with [[target]]"}}
 	}
 	return out, problems
 }

@@ -26,7 +26,7 @@ func Parts() []About { return []About{Plan, Languages, Notes, Weight, Published}
 // Finding is one thing to know, or to mend before families see it.
 type Finding struct {
 	About About `json:"about"`
-	diag.Problem
+	diag.Diagnostic
 	Mend bool `json:"mend"`
 }
 
@@ -44,11 +44,11 @@ type Report struct {
 }
 
 // ToMend lists what is to be mended before families see it.
-func (r Report) ToMend() diag.Problems {
-	var out diag.Problems
+func (r Report) ToMend() diag.Diagnostics {
+	var out diag.Diagnostics
 	for _, f := range r.Findings {
 		if f.Mend {
-			out = append(out, f.Problem)
+			out = append(out, f.Diagnostic)
 		}
 	}
 	return out
@@ -57,7 +57,7 @@ func (r Report) ToMend() diag.Problems {
 // subject is what is checked: the files, and what was made of them.
 type subject struct {
 	in      site.Input
-	notices diag.Problems
+	notices diag.Diagnostics
 	pages   []weighed
 }
 
@@ -68,7 +68,7 @@ var checks = []func(subject) []Finding{plan, days, languages, notes, hardNotes, 
 // Site checks a school. Problems are those of Assemble, and keep everything else
 // from being checked. The function rendered, if any, is called after each page
 // with how many there are, by several callers at a time.
-func Site(in site.Input, rendered func(of int)) (Report, diag.Problems, error) {
+func Site(in site.Input, rendered func(of int)) (Report, diag.Diagnostics, error) {
 	planned, notices, problems := site.Plan(in)
 	if len(problems) > 0 {
 		return Report{}, problems, nil
@@ -91,7 +91,7 @@ func Site(in site.Input, rendered func(of int)) (Report, diag.Problems, error) {
 func plan(s subject) []Finding {
 	var out []Finding
 	for _, n := range s.notices {
-		out = append(out, Finding{About: Plan, Problem: n})
+		out = append(out, Finding{About: Plan, Diagnostic: n})
 	}
 	return out
 }

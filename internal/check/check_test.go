@@ -93,7 +93,7 @@ func checked(t *testing.T, in site.Input) (Report, string) {
 	}
 	var lines []string
 	for _, f := range r.Findings {
-		lines = append(lines, fmt.Sprintf("%s: %s", f.About, f.Problem))
+		lines = append(lines, fmt.Sprintf("%s: %s", f.About, f.Diagnostic))
 	}
 	return r, strings.Join(lines, "\n")
 }
@@ -166,7 +166,7 @@ func TestWeight(t *testing.T) {
 	}
 	var got []string
 	for _, f := range weights(subject{in: in, pages: pages}) {
-		p := f.Problem
+		p := f.Diagnostic
 		p.Hint = ""
 		got = append(got, p.String())
 	}
@@ -206,7 +206,7 @@ func TestPublished(t *testing.T) {
 		var lines []string
 		for _, f := range r.Findings {
 			if f.About == Published && f.Mend {
-				lines = append(lines, f.Problem.String())
+				lines = append(lines, f.Diagnostic.String())
 			}
 		}
 		return r, strings.Join(lines, "\n")

@@ -18,14 +18,14 @@ func languages(s subject) []Finding {
 	var out []Finding
 	for _, tag := range s.in.Site.Languages {
 		if missing := missingIn(s, tag); len(missing) > 0 {
-			out = append(out, Finding{About: Languages, Problem: diag.Problem{
+			out = append(out, Finding{About: Languages, Diagnostic: diag.Diagnostic{
 				File: week.SiteFile, Text: fmt.Sprintf("%s leaves out %s; so no language of this site uses them", tag, strings.Join(missing, "; ")),
 				Hint: "the stories use the others; who knows the language can write what is missing",
 			}})
 		}
 	}
 	if drafts := draftsOf(s); len(drafts) > 0 {
-		out = append(out, Finding{About: Languages, Problem: diag.Problem{
+		out = append(out, Finding{About: Languages, Diagnostic: diag.Diagnostic{
 			File: week.SiteFile, Text: "no fluent reader has signed the words of " + strings.Join(drafts, ", ") + " yet; the pages say so",
 			Hint: "ask somebody who knows the language well to read a page",
 		}})

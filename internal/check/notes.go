@@ -25,7 +25,7 @@ func notes(s subject) []Finding {
 		}
 	}
 	if len(none) > 0 {
-		out = append(out, Finding{About: Notes, Problem: diag.Problem{
+		out = append(out, Finding{About: Notes, Diagnostic: diag.Diagnostic{
 			File: week.Folder, Text: "no note to families for " + some(newestFirst(none)) + "; they read a greeting of ours, in their language",
 			Hint: "write yours into the week, below a line [note]",
 		}})
@@ -35,14 +35,14 @@ func notes(s subject) []Finding {
 		if len(dates) == 0 {
 			continue
 		}
-		p := diag.Problem{
+		p := diag.Diagnostic{
 			File: week.Folder, Text: fmt.Sprintf("no note in %s for %s; the page shows another one, and says in which language", week.LanguageName(tag), some(newestFirst(dates))),
 			Hint: fmt.Sprintf("write it into %s, below [note]: %s = \"...\"", week.Path(dates[len(dates)-1]), tag),
 		}
 		if tag == s.in.Site.School {
 			p.Text = fmt.Sprintf("no note in %s, the class's own language, for %s", week.LanguageName(tag), some(newestFirst(dates)))
 		}
-		out = append(out, Finding{About: Notes, Problem: p})
+		out = append(out, Finding{About: Notes, Diagnostic: p})
 	}
 	return append(out, copied(s)...)
 }
@@ -59,7 +59,7 @@ func copied(s subject) []Finding {
 		if i < 0 {
 			continue
 		}
-		out = append(out, Finding{About: Notes, Problem: newest.Problem("", fmt.Sprintf("the note in %s is that of %s, word for word", week.LanguageName(tag), weeks[i].Date),
+		out = append(out, Finding{About: Notes, Diagnostic: newest.Problem("", fmt.Sprintf("the note in %s is that of %s, word for word", week.LanguageName(tag), weeks[i].Date),
 			"if the week was copied from the other, write what is new")})
 	}
 	return out
@@ -72,7 +72,7 @@ func days(s subject) []Finding {
 	weeks := s.in.Site.Weeks
 	for i, w := range weeks {
 		if day := w.Weekday(); i > 0 && day != weeks[i-1].Weekday() && day != weeks[0].Weekday() {
-			out = append(out, Finding{About: Plan, Problem: w.Problem("", fmt.Sprintf("%s is a %s, and the week before begins on a %s", w.Date, day, weeks[i-1].Weekday()),
+			out = append(out, Finding{About: Plan, Diagnostic: w.Problem("", fmt.Sprintf("%s is a %s, and the week before begins on a %s", w.Date, day, weeks[i-1].Weekday()),
 				"if the date is a slip, name the file by the day that your weeks begin on")})
 		}
 	}

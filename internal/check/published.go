@@ -26,7 +26,7 @@ func (r *Report) Published(public fs.FS, name string) (recheck.Report, error) {
 		}
 	}
 	if slices.Sort(old); len(old) > 0 {
-		r.add(diag.Problem{File: name, Text: fmt.Sprintf("%d of %d pages are not those of your files: %s", len(old), len(r.pages), some(old)), Hint: "build again"})
+		r.add(diag.Diagnostic{File: name, Text: fmt.Sprintf("%d of %d pages are not those of your files: %s", len(old), len(r.pages), some(old)), Hint: "build again"})
 	}
 	again, problems := recheck.Site(public)
 	for _, p := range problems {
@@ -36,6 +36,6 @@ func (r *Report) Published(public fs.FS, name string) (recheck.Report, error) {
 	return again, nil
 }
 
-func (r *Report) add(p diag.Problem) {
-	r.Findings = append(r.Findings, Finding{About: Published, Problem: p, Mend: true})
+func (r *Report) add(p diag.Diagnostic) {
+	r.Findings = append(r.Findings, Finding{About: Published, Diagnostic: p, Mend: true})
 }

@@ -39,7 +39,7 @@ func hardNotes(s subject) []Finding {
 				continue
 			}
 			for _, m := range readability.Texts(tag, paragraphs(note)).Misses {
-				out = append(out, Finding{About: Notes, Problem: w.Problem("note."+tag, "in the note, "+m.Why,
+				out = append(out, Finding{About: Notes, Diagnostic: w.Problem("note."+tag, "in the note, "+m.Why,
 					"families read it on a phone, at the end of a day: shorter sentences and everyday words help")})
 			}
 		}

@@ -60,9 +60,9 @@ func weights(s subject) []Finding {
 	at := func(name, text string) Finding {
 		date, _, _ := strings.Cut(path.Base(name), ".")
 		if w, ok := byDate[date[:min(len("2026-09-14"), len(date))]]; ok {
-			return Finding{About: Weight, Problem: w.Problem("stories", text, hint)}
+			return Finding{About: Weight, Diagnostic: w.Problem("stories", text, hint)}
 		}
-		return Finding{About: Weight, Problem: diag.Problem{Text: text}}
+		return Finding{About: Weight, Diagnostic: diag.Diagnostic{Text: text}}
 	}
 	var out []Finding
 	for _, p := range s.pages {

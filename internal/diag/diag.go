@@ -11,9 +11,9 @@ import (
 	"unicode/utf8"
 )
 
-// Problem is one thing to mend. Text is lower case without a full stop and
+// Diagnostic is one thing to mend. Text is lower case without a full stop and
 // quotes what was typed; Hint is the next step and may be empty.
-type Problem struct {
+type Diagnostic struct {
 	File string `json:"file"`           // path as the person knows it, slash separated
 	Line int    `json:"line,omitempty"` // from 1; 0 when the file as a whole is meant
 	Text string `json:"text"`
@@ -21,7 +21,7 @@ type Problem struct {
 }
 
 // String is "file:line: text", then the hint on its own line.
-func (p Problem) String() string {
+func (p Diagnostic) String() string {
 	var b strings.Builder
 	if p.File != "" {
 		b.WriteString(p.File + ":")
@@ -37,11 +37,11 @@ func (p Problem) String() string {
 	return b.String()
 }
 
-// Problems is a list of problems that is also an error.
-type Problems []Problem
+// Diagnostics is a list of problems that is also an error.
+type Diagnostics []Diagnostic
 
 // Error gives every problem, one after the other.
-func (ps Problems) Error() string {
+func (ps Diagnostics) Error() string {
 	lines := make([]string, len(ps))
 	for i, p := range ps {
 		lines[i] = p.String()
@@ -50,8 +50,8 @@ func (ps Problems) Error() string {
 }
 
 // Sort puts problems in the order of file and line.
-func (ps Problems) Sort() {
-	slices.SortStableFunc(ps, func(a, b Problem) int {
+func (ps Diagnostics) Sort() {
+	slices.SortStableFunc(ps, func(a, b Diagnostic) int {
 		return cmp.Or(cmp.Compare(a.File, b.File), cmp.Compare(a.Line, b.Line))
 	})
 }

@@ -42,8 +42,8 @@ func TestChoice(t *testing.T) {
 	}
 }
 
-func TestProblems(t *testing.T) {
-	ps := Problems{
+func TestDiagnostics(t *testing.T) {
+	ps := Diagnostics{
 		{File: "b.toml", Line: 2, Text: "second"},
 		{File: "b.toml", Line: 1, Text: "first", Hint: "write it"},
 		{File: "a.toml", Text: "whole"},

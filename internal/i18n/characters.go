@@ -16,24 +16,24 @@ var joinerScripts = []string{
 // CheckCharacters refuses what no sentence needs and what could change a page:
 // markup, characters that turn the direction of the text around them, and
 // characters that cannot be seen. It is nil for a text that has none of them.
-func CheckCharacters(text, script string) *diag.Problem {
+func CheckCharacters(text, script string) *diag.Diagnostic {
 	for _, c := range text {
 		switch {
 		case harmless(c):
 		case c == '<' || c == '>':
-			return &diag.Problem{Text: fmt.Sprintf("%q is a sign of markup", string(c)), Hint: "write words only; pages add their own markup"}
+			return &diag.Diagnostic{Text: fmt.Sprintf("%q is a sign of markup", string(c)), Hint: "write words only; pages add their own markup"}
 		case unicode.Is(unicode.Bidi_Control, c):
-			return &diag.Problem{Text: fmt.Sprintf("%U turns the direction of the text", c), Hint: "take it out; pages set directions themselves"}
+			return &diag.Diagnostic{Text: fmt.Sprintf("%U turns the direction of the text", c), Hint: "take it out; pages set directions themselves"}
 		case c == '\u200c' || c == '\u200d':
 			if !slices.Contains(joinerScripts, script) {
-				return &diag.Problem{Text: fmt.Sprintf("%U is invisible and the %s script does not use it", c, script), Hint: "take it out"}
+				return &diag.Diagnostic{Text: fmt.Sprintf("%U is invisible and the %s script does not use it", c, script), Hint: "take it out"}
 			}
 		case c == '\n' || c == '\r' || c == '\t':
-			return &diag.Problem{Text: "the text has a line break or a tab", Hint: "write it in one line"}
+			return &diag.Diagnostic{Text: "the text has a line break or a tab", Hint: "write it in one line"}
 		case c == unicode.ReplacementChar:
-			return &diag.Problem{Text: fmt.Sprintf("%U stands for a letter that was lost", c), Hint: "write the letter again"}
+			return &diag.Diagnostic{Text: fmt.Sprintf("%U stands for a letter that was lost", c), Hint: "write the letter again"}
 		case unicode.In(c, unicode.Cc, unicode.Cf, unicode.Co, unicode.Zl, unicode.Zp) || unicode.Is(unicode.Noncharacter_Code_Point, c):
-			return &diag.Problem{Text: fmt.Sprintf("%U is invisible or has no meaning", c), Hint: "take it out"}
+			return &diag.Diagnostic{Text: fmt.Sprintf("%U is invisible or has no meaning", c), Hint: "take it out"}
 		}
 	}
 	return nil

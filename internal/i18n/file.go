@@ -43,7 +43,7 @@ func (f *File) lineNear(id string) int {
 
 // Parse reads the text of a language file. It returns nil with problems when the
 // text cannot be understood at all.
-func Parse(tag, text string) (*File, diag.Problems) {
+func Parse(tag, text string) (*File, diag.Diagnostics) {
 	doc := tomlfile.Parse(shownPath(tag), text, 1)
 	f := &File{Path: shownPath(tag), Tag: tag, Text: text, sum: sha256.Sum256([]byte(text))}
 	if problems := doc.Problems(); len(problems) > 0 {
@@ -81,11 +81,11 @@ type fileReader struct {
 	file     *File
 	tables   map[*tomlfile.Value]*Message // tables that are messages; nil until one of their texts is read
 	slab     []Message
-	problems diag.Problems
+	problems diag.Diagnostics
 }
 
 func (r *fileReader) problem(v *tomlfile.Value, hint, text string, args ...any) {
-	r.problems = append(r.problems, diag.Problem{File: r.file.Path, Line: v.Line, Text: fmt.Sprintf(text, args...), Hint: hint})
+	r.problems = append(r.problems, diag.Diagnostic{File: r.file.Path, Line: v.Line, Text: fmt.Sprintf(text, args...), Hint: hint})
 }
 
 // refusedKeys are what go-i18n would read besides messageKeys, and both of them

@@ -37,13 +37,13 @@ func IsSignature(text string) bool { return signature.MatchString(text) }
 
 // ParseTag checks that a word is a language tag in its usual spelling, so that
 // a file has one name only.
-func ParseTag(word string) (language.Tag, *diag.Problem) {
+func ParseTag(word string) (language.Tag, *diag.Diagnostic) {
 	tag, err := language.Parse(word)
 	if err != nil {
-		return tag, &diag.Problem{Text: fmt.Sprintf("%q is not a language tag", word), Hint: "name the file by the BCP 47 tag of its language: es.toml, pt-BR.toml, zh-Hant.toml"}
+		return tag, &diag.Diagnostic{Text: fmt.Sprintf("%q is not a language tag", word), Hint: "name the file by the BCP 47 tag of its language: es.toml, pt-BR.toml, zh-Hant.toml"}
 	}
 	if tag.String() != word {
-		return tag, &diag.Problem{Text: fmt.Sprintf("the usual tag for %q is %q", word, tag), Hint: fmt.Sprintf("name the file %s.toml", tag)}
+		return tag, &diag.Diagnostic{Text: fmt.Sprintf("the usual tag for %q is %q", word, tag), Hint: fmt.Sprintf("name the file %s.toml", tag)}
 	}
 	return tag, nil
 }

@@ -49,11 +49,11 @@ func (f *File) HasBlock(block string) bool {
 }
 
 // extra says why the file may not have a message; nil when it may.
-func (b *builder) extra(m *Message) *diag.Problem {
+func (b *builder) extra(m *Message) *diag.Diagnostic {
 	switch {
 	case m.Family == "language":
 		if !slices.Contains(headerKeys, strings.TrimPrefix(m.ID, "language.")) {
-			return &diag.Problem{Text: fmt.Sprintf("[language] has no %q", m.Key), Hint: diag.Choice(m.Key, headerKeys)}
+			return &diag.Diagnostic{Text: fmt.Sprintf("[language] has no %q", m.Key), Hint: diag.Choice(m.Key, headerKeys)}
 		}
 		return nil
 	case m.Family == "words":
@@ -64,11 +64,11 @@ func (b *builder) extra(m *Message) *diag.Problem {
 		if m.about() != "" {
 			return nil
 		}
-		return &diag.Problem{Text: fmt.Sprintf("%s is not about a person, so it has no %s form", m.sentence(), m.Gender), Hint: "write one text for it"}
+		return &diag.Diagnostic{Text: fmt.Sprintf("%s is not about a person, so it has no %s form", m.sentence(), m.Gender), Hint: "write one text for it"}
 	case b.source.mayForm(m):
 		return nil
 	}
-	return &diag.Problem{Text: m.ID + " is not a message of en.toml", Hint: diag.Suggest(m.ID, b.source.ids(), "take it out, or look the name up in en.toml")}
+	return &diag.Diagnostic{Text: m.ID + " is not a message of en.toml", Hint: diag.Suggest(m.ID, b.source.ids(), "take it out, or look the name up in en.toml")}
 }
 
 // ids lists every message of the English file.

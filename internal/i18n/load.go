@@ -30,12 +30,12 @@ type Catalog struct {
 //
 // Every problem of every file is returned, sorted; a language with problems is
 // not in the catalog, and without a sound English the catalog is nil.
-func Load(tags []string, folders ...fs.FS) (*Catalog, diag.Problems) {
+func Load(tags []string, folders ...fs.FS) (*Catalog, diag.Diagnostics) {
 	if len(tags) == 0 {
 		tags = Tags(folders...)
 	}
 	var english *Source
-	var problems diag.Problems
+	var problems diag.Diagnostics
 	files, proofs := make([]*File, len(tags)), make([]Proof, len(tags))
 	together(len(tags)+1, func(i int) {
 		switch {
@@ -78,7 +78,7 @@ func together(n int, f func(i int)) {
 }
 
 // LoadSource reads English, which must be sound.
-func LoadSource(folders ...fs.FS) (*Source, diag.Problems) {
+func LoadSource(folders ...fs.FS) (*Source, diag.Diagnostics) {
 	f, problems := ReadFile(SourceTag, folders...)
 	if len(problems) > 0 {
 		return nil, problems
@@ -110,10 +110,10 @@ func Tags(folders ...fs.FS) []string {
 }
 
 // ReadFile reads the file of a language from the last folder that has it.
-func ReadFile(tag string, folders ...fs.FS) (*File, diag.Problems) {
-	wrong := func(p *diag.Problem) diag.Problems {
+func ReadFile(tag string, folders ...fs.FS) (*File, diag.Diagnostics) {
+	wrong := func(p *diag.Diagnostic) diag.Diagnostics {
 		p.File = shownPath(tag)
-		return diag.Problems{*p}
+		return diag.Diagnostics{*p}
 	}
 	if _, problem := ParseTag(tag); problem != nil {
 		return nil, wrong(problem)
@@ -128,7 +128,7 @@ func ReadFile(tag string, folders ...fs.FS) (*File, diag.Problems) {
 		}
 		return Parse(tag, text)
 	}
-	return nil, wrong(&diag.Problem{
+	return nil, wrong(&diag.Diagnostic{
 		Text: fmt.Sprintf("there is no language file for %q", tag), Hint: "there are files for " + strings.Join(Tags(folders...), ", "),
 	})
 }

@@ -18,13 +18,13 @@ const (
 
 // Proof is what came of holding a file against English.
 type Proof struct {
-	Language *Language     // to be used by families only when nothing is wrong; nil when nothing can be said
-	Wrong    diag.Problems // to mend
-	Empty    diag.Problems // texts that are there and still to be written
+	Language *Language        // to be used by families only when nothing is wrong; nil when nothing can be said
+	Wrong    diag.Diagnostics // to mend
+	Empty    diag.Diagnostics // texts that are there and still to be written
 }
 
 // Problems are all that keeps the file from being used.
-func (p *Proof) Problems() diag.Problems {
+func (p *Proof) Problems() diag.Diagnostics {
 	all := slices.Concat(p.Wrong, p.Empty)
 	all.Sort()
 	return all
@@ -63,7 +63,7 @@ type builder struct {
 }
 
 func (b *builder) problem(line int, text, hint string) {
-	b.proof.Wrong = append(b.proof.Wrong, diag.Problem{File: b.file.Path, Line: line, Text: text, Hint: hint})
+	b.proof.Wrong = append(b.proof.Wrong, diag.Diagnostic{File: b.file.Path, Line: line, Text: text, Hint: hint})
 }
 
 // full reports that more problems would not help anybody. It also bounds the
@@ -210,7 +210,7 @@ func (b *builder) pluralForms(m *Message) *[Other + 1]template {
 // lacksText tells of a text that is not there: still to be written where the
 // file has its place ready, and forgotten otherwise.
 func (b *builder) lacksText(m *Message, c Category, text, hint string) {
-	p := diag.Problem{File: b.file.Path, Line: m.LineOf(c.String()), Text: text, Hint: hint}
+	p := diag.Diagnostic{File: b.file.Path, Line: m.LineOf(c.String()), Text: text, Hint: hint}
 	if m.Wrote(c) {
 		b.proof.Empty = append(b.proof.Empty, p)
 	} else {

@@ -85,7 +85,7 @@ func (p *eventProof) read() {
 	for i, s := range p.event.Sentences {
 		p.tale[i] = said{group: s.Group, key: s.Key}
 		if s.Text == "" {
-			p.proof.Empty = append(p.proof.Empty, diag.Problem{File: p.file.Path, Line: s.Line, Text: p.name(i) + " has no text", Hint: p.suggestion(s)})
+			p.proof.Empty = append(p.proof.Empty, diag.Diagnostic{File: p.file.Path, Line: s.Line, Text: p.name(i) + " has no text", Hint: p.suggestion(s)})
 			continue
 		}
 		t, wrong := p.template(s.Text)
@@ -278,10 +278,10 @@ func (b *builder) formsOf(w wanted) []string {
 
 // template checks a text and takes it apart. What is wrong with it is told as it
 // stands behind the name of the message.
-func (b *builder) template(text string) (template, *diag.Problem) {
+func (b *builder) template(text string) (template, *diag.Diagnostic) {
 	if len(text) > maxMessage {
 		if n := utf8.RuneCountInString(text); n > maxMessage {
-			return nil, &diag.Problem{Text: fmt.Sprintf(" has %d characters; a message has at most %d", n, maxMessage), Hint: "say it shorter"}
+			return nil, &diag.Diagnostic{Text: fmt.Sprintf(" has %d characters; a message has at most %d", n, maxMessage), Hint: "say it shorter"}
 		}
 	}
 	wrong := CheckCharacters(text, b.lang.script)

@@ -23,7 +23,7 @@ type template []segment
 // parseTemplate takes a message apart and puts its segments behind those of t.
 // Only {{.Name}} and {{.Name.form}} are places; functions, loops, variables and
 // pipelines of Go templates are not.
-func parseTemplate(t template, text string) (template, *diag.Problem) {
+func parseTemplate(t template, text string) (template, *diag.Diagnostic) {
 	start := sentenceStart{open: true}
 	for rest := text; rest != ""; {
 		brace := strings.IndexAny(rest, "{}")
@@ -40,7 +40,7 @@ func parseTemplate(t template, text string) (template, *diag.Problem) {
 		}
 		place, length := parsePlace(rest)
 		if length == 0 {
-			return t, &diag.Problem{Text: fmt.Sprintf("%q is not a place", untilClosed(rest)), Hint: "a place is only a name, {{.Start}}, or a name and a form, {{.Start.accusative}}"}
+			return t, &diag.Diagnostic{Text: fmt.Sprintf("%q is not a place", untilClosed(rest)), Hint: "a place is only a name, {{.Start}}, or a name and a form, {{.Start.accusative}}"}
 		}
 		place.capital = start.open
 		t = append(t, place)

@@ -55,15 +55,15 @@ func (b *builder) asksFor(form string) bool {
 
 // checkWordID checks an id of the tables of number words: "words.7",
 // "words.feminine.1".
-func checkWordID(id string) *diag.Problem {
+func checkWordID(id string) *diag.Diagnostic {
 	parts := strings.Split(id, ".")
 	last := parts[len(parts)-1]
 	n, err := strconv.Atoi(last)
 	switch {
 	case err != nil || n < 0 || n > most || strconv.Itoa(n) != last:
-		return &diag.Problem{Text: fmt.Sprintf("%q is not a number from 0 to %d", last, most), Hint: `write the number in digits: 7 = "seven"`}
+		return &diag.Diagnostic{Text: fmt.Sprintf("%q is not a number from 0 to %d", last, most), Hint: `write the number in digits: 7 = "seven"`}
 	case len(parts) > 3:
-		return &diag.Problem{Text: id + " is nested too deeply", Hint: "write [words.feminine] or [words.feminine-accusative]"}
+		return &diag.Diagnostic{Text: id + " is nested too deeply", Hint: "write [words.feminine] or [words.feminine-accusative]"}
 	}
 	return nil
 }

@@ -19,8 +19,8 @@ type Sample struct {
 	Done, Total int    // messages with a text, of those it needs
 	Stale       int    // messages whose English has changed since
 	Reviewed    string // who signed it and when; empty for a draft
-	Problems    diag.Problems
-	Advice      diag.Problems
+	Problems    diag.Diagnostics
+	Advice      diag.Diagnostics
 	Parts       []SamplePart
 }
 

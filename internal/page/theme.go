@@ -38,11 +38,11 @@ var colours = []string{
 // ReadTheme reads a theme: base is the shared layout, theme the folder with
 // colours.toml and, if it wishes, theme.css. Files may come from strangers: CSS
 // that could leave the <style> element or ask for a file is refused. The error
-// is diag.Problems, whose files are named as in the folder.
+// is diag.Diagnostics, whose files are named as in the folder.
 func ReadTheme(base, theme fs.FS) (*Theme, error) {
 	text, problem := textfile.Read(theme, "colours.toml")
 	if problem != nil {
-		return nil, diag.Problems{*problem}
+		return nil, diag.Diagnostics{*problem}
 	}
 	file := tomlfile.Parse("colours.toml", text, 1)
 	file.Example = `settings look like ink = "#1f5c85"`
@@ -54,7 +54,7 @@ func ReadTheme(base, theme fs.FS) (*Theme, error) {
 	start := ":root{" + properties(t.Light) + "}@media screen and (prefers-color-scheme:dark){:root{" + properties(t.Dark) + "}}"
 	for _, k := range kinds {
 		if t.styles[k], problem = join(start, base, theme, k); problem != nil {
-			return nil, diag.Problems{*problem}
+			return nil, diag.Diagnostics{*problem}
 		}
 	}
 	t.sum = t.sumOfStyles()
@@ -113,11 +113,11 @@ func hex(s string) bool {
 }
 
 // join puts the CSS of one kind of page together.
-func join(start string, base, theme fs.FS, k *kind) (style, *diag.Problem) {
+func join(start string, base, theme fs.FS, k *kind) (style, *diag.Diagnostic) {
 	var b strings.Builder
 	b.WriteString(start)
 	for _, name := range k.css {
-		css, problem := made(name), (*diag.Problem)(nil)
+		css, problem := made(name), (*diag.Diagnostic)(nil)
 		if css == "" {
 			css, problem = readCSS(base, name)
 		}
@@ -127,7 +127,7 @@ func join(start string, base, theme fs.FS, k *kind) (style, *diag.Problem) {
 		if class := scoped[name]; class != "" && k == wholeKind {
 			var err error
 			if css, err = scope(css, class); err != nil {
-				return style{}, &diag.Problem{File: name, Text: err.Error()}
+				return style{}, &diag.Diagnostic{File: name, Text: err.Error()}
 			}
 		}
 		b.WriteString(css)
@@ -143,7 +143,7 @@ func join(start string, base, theme fs.FS, k *kind) (style, *diag.Problem) {
 }
 
 // readCSS reads, checks and shortens a file.
-func readCSS(files fs.FS, name string) (string, *diag.Problem) {
+func readCSS(files fs.FS, name string) (string, *diag.Diagnostic) {
 	css, problem := textfile.Read(files, name)
 	if problem == nil {
 		problem = checkCSS(name, css)
@@ -155,7 +155,7 @@ func readCSS(files fs.FS, name string) (string, *diag.Problem) {
 	m.AddFunc("text/css", mincss.Minify)
 	short, err := m.String("text/css", css)
 	if err != nil {
-		return "", &diag.Problem{File: name, Text: err.Error()}
+		return "", &diag.Diagnostic{File: name, Text: err.Error()}
 	}
 	// Shortening leaves comments out, which might bring a word together.
 	return short, checkCSS(name, short)

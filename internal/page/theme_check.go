@@ -21,14 +21,14 @@ var notInCSS = []string{
 }
 
 // checkCSS refuses what does not belong in a look.
-func checkCSS(name, css string) *diag.Problem {
+func checkCSS(name, css string) *diag.Diagnostic {
 	if len(css) > largestCSS {
-		return &diag.Problem{File: name, Text: fmt.Sprintf("the file has %d bytes, and every page carries it", len(css)), Hint: fmt.Sprintf("keep it to %d", largestCSS)}
+		return &diag.Diagnostic{File: name, Text: fmt.Sprintf("the file has %d bytes, and every page carries it", len(css)), Hint: fmt.Sprintf("keep it to %d", largestCSS)}
 	}
 	small := inSmallLetters(css)
 	for _, no := range notInCSS {
 		if at := strings.Index(small, no); at >= 0 {
-			return &diag.Problem{
+			return &diag.Diagnostic{
 				File: name, Line: 1 + strings.Count(css[:at], "\n"), Text: fmt.Sprintf("%q is not for a theme", css[at:at+len(no)]),
 				Hint: "take it out; a page asks for no file and holds no markup",
 			}

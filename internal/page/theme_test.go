@@ -134,7 +134,7 @@ func TestReadThemeRefuses(t *testing.T) {
 			files["colours.toml"] = &fstest.MapFile{Data: []byte(tt.toml)}
 		}
 		_, err := ReadTheme(folder(t, "base"), files)
-		if _, ok := err.(diag.Problems); !ok || !strings.Contains(err.Error(), tt.want) {
+		if _, ok := err.(diag.Diagnostics); !ok || !strings.Contains(err.Error(), tt.want) {
 			t.Errorf("%s: ReadTheme gave %v, want problems with %q (%s)", tt.name, err, tt.want, tt.why)
 		}
 	}

@@ -69,7 +69,7 @@ func school(t *testing.T) (folder string, build func() Result) {
 	return folder, func() Result {
 		words, err := os.ReadFile(filepath.Join(folder, "weeks", "2026-09-14.md"))
 		if err != nil || len(words) == 0 {
-			return Result{Problems: diag.Problems{{File: "weeks/2026-09-14.md", Line: 3, Text: "cannot be read", Hint: "write it"}}}
+			return Result{Problems: diag.Diagnostics{{File: "weeks/2026-09-14.md", Line: 3, Text: "cannot be read", Hint: "write it"}}}
 		}
 		return fixed(text("en/2026-09-14.html", string(words)))()
 	}

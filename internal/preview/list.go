@@ -83,7 +83,7 @@ func yearTitle(path string) string {
 func deep(path string) bool { return strings.Count(path, "/") > 1 }
 
 // place says where a problem is.
-func place(p diag.Problem) string {
+func place(p diag.Diagnostic) string {
 	if p.File == "" || p.Line == 0 {
 		return p.File
 	}

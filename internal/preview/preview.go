@@ -20,8 +20,8 @@ type Page = output.File
 type Result struct {
 	Pages    []Page // none when there are problems
 	First    string // the path to show first
-	Problems diag.Problems
-	Notices  diag.Problems
+	Problems diag.Diagnostics
+	Notices  diag.Diagnostics
 }
 
 // Options of Run.

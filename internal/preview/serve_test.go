@@ -218,7 +218,7 @@ func TestRendersWhatIsAskedFor(t *testing.T) {
 	for range 3 {
 		s.page("a.html")
 	}
-	s.update(Result{Problems: diag.Problems{{Text: "a slip"}}})
+	s.update(Result{Problems: diag.Diagnostics{{Text: "a slip"}}})
 	if page, ok := s.page("a.html"); !ok || string(page.html) != "a.html" {
 		t.Error("want the last good page to stay while there is a slip")
 	}

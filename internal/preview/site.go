@@ -113,7 +113,7 @@ func render(p Page) rendered {
 }
 
 // problems are written for the eye: the place apart from the text.
-func problems(found diag.Problems) []problem {
+func problems(found diag.Diagnostics) []problem {
 	out := make([]problem, len(found))
 	for i, p := range found {
 		out[i] = problem{Place: place(p), Text: p.Text, Hint: p.Hint}

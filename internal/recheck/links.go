@@ -150,7 +150,7 @@ func (c *checker) inFolder(p *page, base, href string) string {
 // follows follows the links of Atom files (RFC 4287): each leads to a file.
 func (c *checker) follows(base string) {
 	for _, name := range slices.Sorted(maps.Keys(c.feeds)) {
-		note := func(text string) { c.problems = append(c.problems, diag.Problem{File: name, Text: text}) }
+		note := func(text string) { c.problems = append(c.problems, diag.Diagnostic{File: name, Text: text}) }
 		d := xml.NewDecoder(bytes.NewReader(c.feeds[name]))
 		for {
 			t, err := d.Token()

@@ -32,7 +32,7 @@ type page struct {
 	foot      []string // answers at the foot of the paper
 	weight    int
 	found     Report
-	problems  diag.Problems
+	problems  diag.Diagnostics
 }
 
 // folder is the language folder that the page is in; "" at the top.
@@ -48,7 +48,7 @@ func (p *page) name() string { return strings.TrimPrefix(p.path, p.folder()+"/")
 
 // add notes a problem of the page.
 func (p *page) add(text string, values ...any) {
-	p.problems = append(p.problems, diag.Problem{File: p.path, Text: fmt.Sprintf(text, values...)})
+	p.problems = append(p.problems, diag.Diagnostic{File: p.path, Text: fmt.Sprintf(text, values...)})
 }
 
 // read reads the page and rechecks all that can be seen on it alone.

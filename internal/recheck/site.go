@@ -31,19 +31,19 @@ type checker struct {
 	pages     map[string]*page
 	paths     []string // of the pages, sorted
 	languages []string // the folders with pages
-	problems  diag.Problems
+	problems  diag.Diagnostics
 }
 
 // Site rechecks a published folder. Problems are for the person who publishes
 // it: each names the page, where in it, and what was read. Pages are read as
 // many at a time as there are processors, and are not kept.
-func Site(fsys fs.FS) (Report, diag.Problems) {
+func Site(fsys fs.FS) (Report, diag.Diagnostics) {
 	c := &checker{files: map[string]bool{}, feeds: map[string][]byte{}, pages: map[string]*page{}}
 	if err := c.list(fsys); err != nil {
-		c.problems = append(c.problems, diag.Problem{Text: "the folder cannot be read to its end", Hint: err.Error()})
+		c.problems = append(c.problems, diag.Diagnostic{Text: "the folder cannot be read to its end", Hint: err.Error()})
 	}
 	if len(c.paths) == 0 {
-		c.problems = append(c.problems, diag.Problem{Text: "there is no page here", Hint: `give the folder that holds "index.html"`})
+		c.problems = append(c.problems, diag.Diagnostic{Text: "there is no page here", Hint: `give the folder that holds "index.html"`})
 		return Report{}, c.problems
 	}
 	c.each(func(p *page) { p.read(fsys) })

@@ -26,7 +26,7 @@ func (c *checker) weeks() {
 	}
 	for _, week := range slices.Sorted(maps.Keys(sums)) {
 		if sums[week] > weight.Week {
-			c.problems = append(c.problems, diag.Problem{
+			c.problems = append(c.problems, diag.Diagnostic{
 				File: week + ".html", Text: fmt.Sprintf("its week weighs %d bytes compressed, and should not weigh more than %d", sums[week], weight.Week),
 			})
 		}

@@ -14,14 +14,14 @@ import (
 type Site struct {
 	site.Input
 	*site.Planned
-	Notices diag.Problems // good to know; they keep nothing from being made
+	Notices diag.Diagnostics // good to know; they keep nothing from being made
 }
 
 // Assemble loads the school and works every week out. With problems only the
 // notices are there. The name of the program
 // is asked for after the files were read, and may be nil where no file needs a
 // key.
-func (s *School) Assemble(program func() string) (*Site, diag.Problems) {
+func (s *School) Assemble(program func() string) (*Site, diag.Diagnostics) {
 	in, problems := s.Load()
 	if len(problems) > 0 {
 		return &Site{}, problems
@@ -44,7 +44,7 @@ func (s *Site) Newest() (newest week.Week, ok bool) {
 
 // Messages are the texts that send a week home, by language. The problem says
 // that there is no week of the date.
-func (s *Site) Messages(date string) ([]site.Message, *diag.Problem) {
+func (s *Site) Messages(date string) ([]site.Message, *diag.Diagnostic) {
 	if wrong := noWeek(s.Input, date); wrong != nil {
 		return nil, wrong
 	}
@@ -52,7 +52,7 @@ func (s *Site) Messages(date string) ([]site.Message, *diag.Problem) {
 }
 
 // noWeek says that there is no week of a date; nil when there is.
-func noWeek(in site.Input, date string) *diag.Problem {
+func noWeek(in site.Input, date string) *diag.Diagnostic {
 	dates := each(in.Site.Weeks, func(w week.Week) string { return w.Date })
 	if slices.Contains(dates, date) {
 		return nil
@@ -60,5 +60,5 @@ func noWeek(in site.Input, date string) *diag.Problem {
 	const shown = 6
 	newest := slices.Clone(dates[max(0, len(dates)-shown):])
 	slices.Reverse(newest)
-	return &diag.Problem{Text: fmt.Sprintf("there is no week %q", date), Hint: "the newest are: " + strings.Join(newest, ", ")}
+	return &diag.Diagnostic{Text: fmt.Sprintf("there is no week %q", date), Hint: "the newest are: " + strings.Join(newest, ", ")}
 }

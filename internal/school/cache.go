@@ -12,11 +12,11 @@ import (
 type cached[T any] struct {
 	from     string
 	value    T
-	problems diag.Problems
+	problems diag.Diagnostics
 }
 
 // get reads the value unless it was read from the same before.
-func (c *cached[T]) get(from string, read func() (T, diag.Problems)) (T, diag.Problems) {
+func (c *cached[T]) get(from string, read func() (T, diag.Diagnostics)) (T, diag.Diagnostics) {
 	if c.from != from {
 		value, problems := read()
 		*c = cached[T]{from, value, problems}

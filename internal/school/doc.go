@@ -4,6 +4,6 @@
 // files of a new school or a new week.
 //
 // It reads through fs.FS, writes nothing and prints nothing: what is to be
-// written comes back as values, what is wrong as diag.Problems. It reads no
+// written comes back as values, what is wrong as diag.Diagnostics. It reads no
 // clock; today is an argument.
 package school

@@ -28,7 +28,7 @@ type Draft struct {
 
 // Check reads the draft as a build will, in its words. The problem has no place:
 // nothing is written yet.
-func (d Draft) Check() *diag.Problem {
+func (d Draft) Check() *diag.Diagnostic {
 	school := Open("", d.memory())
 	in, problems := school.readFiles()
 	if problems = slices.DeleteFunc(problems, week.OnlyNoWeek); len(problems) > 0 {
@@ -44,7 +44,7 @@ func (d Draft) memory() fstest.MapFS {
 
 // Files are the files of the new school: its settings, a first week, and how to
 // go on. A build will take them; what it would refuse is a problem.
-func (d Draft) Files() ([]output.File, *diag.Problem) {
+func (d Draft) Files() ([]output.File, *diag.Diagnostic) {
 	if wrong := d.Check(); wrong != nil {
 		return nil, wrong
 	}

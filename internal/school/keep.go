@@ -45,13 +45,13 @@ type Swapped struct {
 
 // Swap gives a week another story in the place of one, and keeps the week as it
 // then is. The problem has no file when it is a wish that cannot stand.
-func (s *School) Swap(wish Swap) (Swapped, diag.Problems) {
+func (s *School) Swap(wish Swap) (Swapped, diag.Diagnostics) {
 	made, problems := s.Assemble(nil)
 	if len(problems) > 0 {
 		return Swapped{}, problems
 	}
-	refuse := func(text, hint string) (Swapped, diag.Problems) {
-		return Swapped{}, diag.Problems{{Text: text, Hint: hint}}
+	refuse := func(text, hint string) (Swapped, diag.Diagnostics) {
+		return Swapped{}, diag.Diagnostics{{Text: text, Hint: hint}}
 	}
 	at := slices.IndexFunc(made.Site.Weeks, func(w week.Week) bool { return w.Date == wish.Date })
 	if at < 0 {
@@ -77,7 +77,7 @@ func (s *School) Swap(wish Swap) (Swapped, diag.Problems) {
 		return refuse(misfit.Text, misfit.Hint)
 	}
 	if wrong := made.other(told, wish, choices, &out.Now, at); wrong != nil {
-		return Swapped{}, diag.Problems{*wrong}
+		return Swapped{}, diag.Diagnostics{*wrong}
 	}
 	if out.Now.Event == "" { // the teller chooses, as for any week
 		out.Now.Event = anotherEvent(told, out, choices)
@@ -92,13 +92,13 @@ func (s *School) Swap(wish Swap) (Swapped, diag.Problems) {
 
 // other is the story that is wished for: its problem, and its event where it can
 // stay or is given.
-func (s *Site) other(told story.Places, wish Swap, choices []week.KeptStory, now *week.KeptStory, at int) *diag.Problem {
+func (s *Site) other(told story.Places, wish Swap, choices []week.KeptStory, now *week.KeptStory, at int) *diag.Diagnostic {
 	was := *now
 	kind := was.Problem.Kind()
 	if wish.Kind != "" {
 		known, ok := problem.ParseKind(wish.Kind)
 		if !ok {
-			return &diag.Problem{Text: fmt.Sprintf("%q is not a kind of story", wish.Kind), Hint: diag.Choice(wish.Kind, each(problem.Kinds(), problem.Kind.String))}
+			return &diag.Diagnostic{Text: fmt.Sprintf("%q is not a kind of story", wish.Kind), Hint: diag.Choice(wish.Kind, each(problem.Kinds(), problem.Kind.String))}
 		}
 		kind = known
 	}
@@ -112,7 +112,7 @@ func (s *Site) other(told story.Places, wish Swap, choices []week.KeptStory, now
 	if len(wish.Numbers) > 0 {
 		p, err := problem.New(kind, wish.Numbers...)
 		if err != nil {
-			return &diag.Problem{Text: strings.TrimPrefix(err.Error(), problem.ErrNumbers.Error()+": "), Hint: fmt.Sprintf("it has %s now: give numbers in the same order", plain(was.Problem.Numbers()))}
+			return &diag.Diagnostic{Text: strings.TrimPrefix(err.Error(), problem.ErrNumbers.Error()+": "), Hint: fmt.Sprintf("it has %s now: give numbers in the same order", plain(was.Problem.Numbers()))}
 		}
 		now.Problem = p
 	} else if !wish.Another && !(wish.Event != "" && kind == was.Problem.Kind() && told.Check(story.Choice{Event: wish.Event, Problem: was.Problem}) == nil) {
@@ -139,7 +139,7 @@ func (s *Site) other(told story.Places, wish Swap, choices []week.KeptStory, now
 			p, ok = activity.Another(r, was.Problem, kind, wish.Change, of, s.find)
 		}
 		if !ok {
-			return &diag.Problem{Text: "there are no such numbers for this story", Hint: `try --kind, --event, or --numbers 8,6 of your own`}
+			return &diag.Diagnostic{Text: "there are no such numbers for this story", Hint: `try --kind, --event, or --numbers 8,6 of your own`}
 		}
 		now.Problem = p
 	}

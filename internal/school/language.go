@@ -32,8 +32,8 @@ func (s *School) OwnLanguages() []string {
 }
 
 // catalog reads languages.
-func (s *School) catalog(tags ...string) (*i18n.Catalog, diag.Problems) {
-	return s.languages.get(strings.Join(tags, " ")+" "+s.sum(LocalesFolder), func() (*i18n.Catalog, diag.Problems) {
+func (s *School) catalog(tags ...string) (*i18n.Catalog, diag.Diagnostics) {
+	return s.languages.get(strings.Join(tags, " ")+" "+s.sum(LocalesFolder), func() (*i18n.Catalog, diag.Diagnostics) {
 		return i18n.Load(tags, s.Languages()...)
 	})
 }
@@ -73,7 +73,7 @@ func Ready() []Language {
 // Sample is the page on which a fluent reader reads all that a language says,
 // with what its file holds so far. Problems mean that it cannot be understood
 // at all.
-func (s *School) Sample(tag string) (site.File, *translate.Draft, diag.Problems) {
+func (s *School) Sample(tag string) (site.File, *translate.Draft, diag.Diagnostics) {
 	begun, problems := translate.Open(tag, s.Languages()...)
 	if len(problems) > 0 {
 		return site.File{}, nil, s.Locate(problems)
@@ -91,7 +91,7 @@ func (s *School) Sample(tag string) (site.File, *translate.Draft, diag.Problems)
 
 // PagesIn are the families' pages in the class's language and in the given one,
 // those of the example where the folder holds language files alone.
-func (s *School) PagesIn(tag string) ([]site.File, diag.Problems) {
+func (s *School) PagesIn(tag string) ([]site.File, diag.Diagnostics) {
 	weeks := s
 	if _, err := fs.Stat(s.files, week.SiteFile); err != nil {
 		weeks = Example()

@@ -60,7 +60,7 @@ func (p Proposal) shownFrom(day string) Proposal {
 
 // Propose chooses what was left open. A wish that cannot stand is a problem
 // without a file.
-func (y *Year) Propose(w Wishes) (Proposal, *diag.Problem) {
+func (y *Year) Propose(w Wishes) (Proposal, *diag.Diagnostic) {
 	if w.Date == "" {
 		w.Date = y.nextMonday()
 	}
@@ -77,15 +77,15 @@ func (y *Year) Propose(w Wishes) (Proposal, *diag.Problem) {
 }
 
 // Check says what is wrong with wishes, in the words of a build; nil for nothing.
-func (y *Year) Check(w Wishes) *diag.Problem {
+func (y *Year) Check(w Wishes) *diag.Diagnostic {
 	if slices.ContainsFunc(y.Site.Weeks, func(known week.Week) bool { return known.Date == w.Date }) {
-		return &diag.Problem{Text: fmt.Sprintf("the week of %s is there already", w.Date), Hint: "choose another Monday, or open its file"}
+		return &diag.Diagnostic{Text: fmt.Sprintf("the week of %s is there already", w.Date), Hint: "choose another Monday, or open its file"}
 	}
 	if wrong := y.school.refused(y.Input, w); wrong != nil || w.OddDate {
 		return wrong
 	}
 	if wrong := y.Site.OddDate(w.Date, y.On); wrong != nil {
-		return &diag.Problem{Text: wrong.Text, Hint: "choose another Monday; or, if the date is meant, say so with --anyway"}
+		return &diag.Diagnostic{Text: wrong.Text, Hint: "choose another Monday; or, if the date is meant, say so with --anyway"}
 	}
 	return nil
 }
@@ -110,7 +110,7 @@ func (y *Year) nextMonday() string {
 
 // refused wants a Monday, and gives what a reading of a week file with these
 // settings says.
-func (s *School) refused(in site.Input, w Wishes) *diag.Problem {
+func (s *School) refused(in site.Input, w Wishes) *diag.Diagnostic {
 	if wrong := checkMonday(w.Date); wrong != nil {
 		return wrong
 	}
@@ -134,11 +134,11 @@ func without(none, word string) string {
 
 // first gives the first problem without its place in a file that is not written
 // yet; nil where there is none.
-func first(problems diag.Problems) *diag.Problem {
+func first(problems diag.Diagnostics) *diag.Diagnostic {
 	if len(problems) == 0 {
 		return nil
 	}
-	return &diag.Problem{Text: problems[0].Text, Hint: problems[0].Hint}
+	return &diag.Diagnostic{Text: problems[0].Text, Hint: problems[0].Hint}
 }
 
 // meant is the target that a wish can only mean, or the wish as it stands.
@@ -150,7 +150,7 @@ func meant(wish string) string {
 }
 
 // chooseTarget takes the one that was wished for, or the next by the rule.
-func (y *Year) chooseTarget(p *Proposal, wish string) *diag.Problem {
+func (y *Year) chooseTarget(p *Proposal, wish string) *diag.Diagnostic {
 	targets := y.Tellable()
 	var found bool
 	p.Why, found = activity.Next(y.Weeks, targets)
@@ -163,7 +163,7 @@ func (y *Year) chooseTarget(p *Proposal, wish string) *diag.Problem {
 	}
 	i := slices.IndexFunc(targets, func(t activity.Target) bool { return t.ID == id })
 	if i < 0 {
-		return &diag.Problem{
+		return &diag.Diagnostic{
 			Text: fmt.Sprintf("%q cannot be told in all languages of the site yet", id),
 			Hint: `choose another target; "homebuild check" says which language holds what back`,
 		}
@@ -198,13 +198,13 @@ func (y *Year) chooseWays(p *Proposal, w Wishes) {
 }
 
 // checkMonday wants a day of the calendar that is a Monday.
-func checkMonday(date string) *diag.Problem {
+func checkMonday(date string) *diag.Diagnostic {
 	day, wrong := week.ParseDay(date)
 	if wrong != nil {
 		return wrong
 	}
 	if day.Weekday() != time.Monday {
-		return &diag.Problem{Text: fmt.Sprintf("%s is a %s", date, day.Weekday()), Hint: "a week is named by its Monday: " + monday(day.AddDate(0, 0, -6))}
+		return &diag.Diagnostic{Text: fmt.Sprintf("%s is a %s", date, day.Weekday()), Hint: "a week is named by its Monday: " + monday(day.AddDate(0, 0, -6))}
 	}
 	return nil
 }

@@ -65,7 +65,7 @@ func IsSchool(files fs.FS) bool {
 
 // Load reads everything that the site is made from. With problems there is
 // nothing to make it from.
-func (s *School) Load() (site.Input, diag.Problems) {
+func (s *School) Load() (site.Input, diag.Diagnostics) {
 	in, problems := s.read()
 	if len(problems) > 0 {
 		return site.Input{}, s.Locate(problems)
@@ -74,9 +74,9 @@ func (s *School) Load() (site.Input, diag.Problems) {
 }
 
 // read gives what can be read, and the problems as they are in the folder.
-func (s *School) read() (site.Input, diag.Problems) {
+func (s *School) read() (site.Input, diag.Diagnostics) {
 	in, problems := s.readFiles()
-	var found diag.Problems
+	var found diag.Diagnostics
 	if len(in.Site.Languages) > 0 {
 		in.Catalog, found = s.catalog(in.Site.Languages...)
 		problems = append(problems, found...)
@@ -88,9 +88,9 @@ func (s *School) read() (site.Input, diag.Problems) {
 }
 
 // readFiles reads the settings and the weeks alone.
-func (s *School) readFiles() (site.Input, diag.Problems) {
+func (s *School) readFiles() (site.Input, diag.Diagnostics) {
 	in := site.Input{Targets: must(activity.Targets()), Places: must(story.LoadPlaces()), WarmUps: must(site.WarmUps())}
-	var problems diag.Problems
+	var problems diag.Diagnostics
 	in.Site, problems = week.Read(s.files, s.allowed(in))
 	in.On = s.Today
 	return in, append(problems, in.Site.OddDates(s.Today)...)
@@ -112,7 +112,7 @@ func (s *School) allowed(in site.Input) week.Allowed {
 
 // Locate gives problems the path that a person sees from where they are. Files
 // that come with the program keep their own.
-func (s *School) Locate(problems diag.Problems) diag.Problems {
+func (s *School) Locate(problems diag.Diagnostics) diag.Diagnostics {
 	out := slices.Clone(problems)
 	for i, p := range out {
 		_, err := fs.Stat(s.files, p.File)

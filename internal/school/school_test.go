@@ -45,7 +45,7 @@ func TestLocate(t *testing.T) {
 		{"themes/paper", "themes/paper", "it is ours"},
 	}
 	for _, test := range tests {
-		if got := s.Locate(diag.Problems{{File: test.file}})[0].File; got != test.want {
+		if got := s.Locate(diag.Diagnostics{{File: test.file}})[0].File; got != test.want {
 			t.Errorf("Locate(%q): want %q, got %q, since %s", test.file, test.want, got, test.why)
 		}
 	}

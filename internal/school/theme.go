@@ -20,16 +20,16 @@ const (
 )
 
 // look reads the theme of a name; the plain one where there is none.
-func (s *School) look(name string) (*page.Theme, diag.Problems) {
+func (s *School) look(name string) (*page.Theme, diag.Diagnostics) {
 	if name == "" {
 		name = plainTheme
 	}
-	return s.theme.get(name+" "+s.sum(ThemesFolder), func() (*page.Theme, diag.Problems) { return s.readTheme(name) })
+	return s.theme.get(name+" "+s.sum(ThemesFolder), func() (*page.Theme, diag.Diagnostics) { return s.readTheme(name) })
 }
 
-func (s *School) readTheme(name string) (*page.Theme, diag.Problems) {
-	wrong := func(text, hint string) (*page.Theme, diag.Problems) {
-		return nil, diag.Problems{{File: path.Join(ThemesFolder, name), Text: text, Hint: hint}}
+func (s *School) readTheme(name string) (*page.Theme, diag.Diagnostics) {
+	wrong := func(text, hint string) (*page.Theme, diag.Diagnostics) {
+		return nil, diag.Diagnostics{{File: path.Join(ThemesFolder, name), Text: text, Hint: hint}}
 	}
 	for _, folder := range s.themeFolders() {
 		look, err := fs.Sub(folder, name)
@@ -43,7 +43,7 @@ func (s *School) readTheme(name string) (*page.Theme, diag.Problems) {
 			continue
 		}
 		theme, err := page.ReadTheme(must(fs.Sub(themes.Files, baseTheme)), look)
-		var problems diag.Problems
+		var problems diag.Diagnostics
 		switch {
 		case errors.As(err, &problems):
 			for i := range problems {

@@ -22,7 +22,7 @@ type Year struct {
 
 // Year reads the school and plans its weeks. A school that has no week yet is no
 // problem here.
-func (s *School) Year() (*Year, diag.Problems) {
+func (s *School) Year() (*Year, diag.Diagnostics) {
 	in, problems := s.read()
 	problems = slices.DeleteFunc(problems, week.OnlyNoWeek)
 	if len(problems) > 0 {

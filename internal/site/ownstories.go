@@ -28,7 +28,7 @@ type ownStory struct {
 type ownStories struct {
 	in        Input
 	languages map[string]ownstory.Language // by tag
-	problems  diag.Problems
+	problems  diag.Diagnostics
 }
 
 func newOwnStories(in Input) *ownStories {

@@ -19,14 +19,14 @@ import (
 
 // plan works every week out, in the order of the dates, so that later weeks
 // avoid what earlier ones had.
-func plan(in Input) (lessons []*lesson, asked []activity.Request, notices, problems diag.Problems) {
+func plan(in Input) (lessons []*lesson, asked []activity.Request, notices, problems diag.Diagnostics) {
 	asked, own, problems := requests(in)
 	if len(problems) > 0 {
 		return nil, nil, nil, problems
 	}
 	told := in.Told()
 	if len(told.Events()) == 0 && len(asked) > 0 {
-		return nil, nil, nil, diag.Problems{{
+		return nil, nil, nil, diag.Diagnostics{{
 			File: week.SiteFile, Text: "there is no story that every language of the site tells: " + strings.Join(in.silent(), ", ") + " leave out too many",
 			Hint: `leave the language out for now; "homebuild language status" says which stories each tells`,
 		}}
@@ -50,7 +50,7 @@ func plan(in Input) (lessons []*lesson, asked []activity.Request, notices, probl
 
 // Year plans every week's problems, oldest first: the mathematics of Assemble
 // alone, for a teacher's plan and for choosing the next week.
-func Year(in Input) ([]activity.WeekPlan, diag.Problems) {
+func Year(in Input) ([]activity.WeekPlan, diag.Diagnostics) {
 	requests, _, problems := requests(in)
 	if len(problems) > 0 {
 		return nil, problems
@@ -95,8 +95,8 @@ func (in Input) heldBack(place string) string {
 }
 
 // missed are the wishes of a week that its stories could not meet.
-func (in Input) missed(w week.Week, l *lesson) diag.Problems {
-	var out diag.Problems
+func (in Input) missed(w week.Week, l *lesson) diag.Diagnostics {
+	var out diag.Diagnostics
 	ours := slices.DeleteFunc(l.exercises(), func(e exercise) bool { return e.Given })
 	if w.Place != "" && !slices.ContainsFunc(ours, func(e exercise) bool { return e.Story.Place == w.Place }) {
 		hint := in.heldBack(w.Place)
@@ -111,7 +111,7 @@ func (in Input) missed(w week.Week, l *lesson) diag.Problems {
 
 // requests are what the week files ask of the mathematics, oldest first, and
 // the teacher's own stories of each week.
-func requests(in Input) (out []activity.Request, stories [][]ownStory, problems diag.Problems) {
+func requests(in Input) (out []activity.Request, stories [][]ownStory, problems diag.Diagnostics) {
 	reader := newOwnStories(in)
 	told := in.Told()
 	bears := func(p problem.Problem) bool { return told.Bears(p) }

@@ -40,7 +40,7 @@ type Planned struct {
 
 // Plan works out every week. Problems are for the teacher to mend; when there
 // are any, nothing is planned. Notices do not stop a build.
-func Plan(in Input) (p *Planned, notices, problems diag.Problems) {
+func Plan(in Input) (p *Planned, notices, problems diag.Diagnostics) {
 	lessons, requests, notices, problems := plan(in)
 	if len(problems) > 0 {
 		return nil, notices, problems
@@ -52,7 +52,7 @@ func Plan(in Input) (p *Planned, notices, problems diag.Problems) {
 func (p *Planned) Request(i int) activity.Request { return p.requests[i] }
 
 // Assemble plans a site and lists its pages.
-func Assemble(in Input) (files []File, notices, problems diag.Problems) {
+func Assemble(in Input) (files []File, notices, problems diag.Diagnostics) {
 	p, notices, problems := Plan(in)
 	if len(problems) > 0 {
 		return nil, notices, problems

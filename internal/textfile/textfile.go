@@ -19,7 +19,7 @@ const MaxSize = 1 << 20
 // Read reads a real file as text in UTF-8, without a byte order mark and with
 // "\n" at the end of lines. The problem, if there is one, names the file as
 // name. Links are not followed.
-func Read(fsys fs.FS, name string) (string, *diag.Problem) {
+func Read(fsys fs.FS, name string) (string, *diag.Diagnostic) {
 	data, problem := read(fsys, name)
 	if problem == nil {
 		data, problem = plain(data)
@@ -38,30 +38,30 @@ func IsMissing(fsys fs.FS, name string) bool {
 }
 
 // read gives the bytes of a real file, up to MaxSize.
-func read(fsys fs.FS, name string) ([]byte, *diag.Problem) {
+func read(fsys fs.FS, name string) ([]byte, *diag.Diagnostic) {
 	info, err := fs.Lstat(fsys, name) // Stat would open a pipe, and wait
 	switch {
 	case errors.Is(err, fs.ErrNotExist):
-		return nil, &diag.Problem{Text: "the file is missing"}
+		return nil, &diag.Diagnostic{Text: "the file is missing"}
 	case err != nil:
-		return nil, &diag.Problem{Text: "the file cannot be read: " + Reason(err)}
+		return nil, &diag.Diagnostic{Text: "the file cannot be read: " + Reason(err)}
 	case info.Mode()&fs.ModeSymlink != 0:
-		return nil, &diag.Problem{Text: "this is a link to another place", Hint: "put the file itself here; links are not followed"}
+		return nil, &diag.Diagnostic{Text: "this is a link to another place", Hint: "put the file itself here; links are not followed"}
 	case !info.Mode().IsRegular():
-		return nil, &diag.Problem{Text: "this is not a file"}
+		return nil, &diag.Diagnostic{Text: "this is not a file"}
 	}
 	file, err := fsys.Open(name)
 	if err != nil {
-		return nil, &diag.Problem{Text: "the file cannot be read: " + Reason(err)}
+		return nil, &diag.Diagnostic{Text: "the file cannot be read: " + Reason(err)}
 	}
 	defer file.Close()
 	var data bytes.Buffer
 	data.Grow(int(min(info.Size(), MaxSize)) + bytes.MinRead)
 	if _, err := data.ReadFrom(io.LimitReader(file, MaxSize+1)); err != nil {
-		return nil, &diag.Problem{Text: "the file cannot be read: " + Reason(err)}
+		return nil, &diag.Diagnostic{Text: "the file cannot be read: " + Reason(err)}
 	}
 	if data.Len() > MaxSize {
-		return nil, &diag.Problem{Text: "the file is larger than 1 MB", Hint: "ours are a few pages of text; is this another file?"}
+		return nil, &diag.Diagnostic{Text: "the file is larger than 1 MB", Hint: "ours are a few pages of text; is this another file?"}
 	}
 	return data.Bytes(), nil
 }
@@ -69,14 +69,14 @@ func read(fsys fs.FS, name string) ([]byte, *diag.Problem) {
 const saveAsUTF8 = `choose "UTF-8" where your editor asks for the encoding, and save it again`
 
 // plain makes sure that the bytes are text, as computers of all kinds write it.
-func plain(data []byte) ([]byte, *diag.Problem) {
+func plain(data []byte) ([]byte, *diag.Diagnostic) {
 	switch {
 	case bytes.HasPrefix(data, []byte("\xff\xfe")), bytes.HasPrefix(data, []byte("\xfe\xff")):
-		return nil, &diag.Problem{Text: "the file is saved as UTF-16, not as plain UTF-8 text", Hint: saveAsUTF8}
+		return nil, &diag.Diagnostic{Text: "the file is saved as UTF-16, not as plain UTF-8 text", Hint: saveAsUTF8}
 	case bytes.IndexByte(data, 0) >= 0:
-		return nil, &diag.Problem{Text: "this is not a text file", Hint: "word processors keep more than text in their files; save it as plain text"}
+		return nil, &diag.Diagnostic{Text: "this is not a text file", Hint: "word processors keep more than text in their files; save it as plain text"}
 	case bytes.HasPrefix(data, []byte(`{\rtf`)):
-		return nil, &diag.Problem{Line: 1, Text: "this is not a plain text file", Hint: "word processors keep more than text in their files; save it as plain text (in TextEdit: Format, Make Plain Text)"}
+		return nil, &diag.Diagnostic{Line: 1, Text: "this is not a plain text file", Hint: "word processors keep more than text in their files; save it as plain text (in TextEdit: Format, Make Plain Text)"}
 	}
 	data = bytes.TrimPrefix(data, []byte("\xef\xbb\xbf"))
 	if bytes.IndexByte(data, '\r') >= 0 {
@@ -84,7 +84,7 @@ func plain(data []byte) ([]byte, *diag.Problem) {
 		data = bytes.ReplaceAll(data, []byte("\r"), []byte("\n"))
 	}
 	if at := badUTF8(data); at >= 0 {
-		return nil, &diag.Problem{Line: 1 + bytes.Count(data[:at], []byte("\n")), Text: "a letter here is not saved as UTF-8", Hint: saveAsUTF8}
+		return nil, &diag.Diagnostic{Line: 1 + bytes.Count(data[:at], []byte("\n")), Text: "a letter here is not saved as UTF-8", Hint: saveAsUTF8}
 	}
 	return data, nil
 }

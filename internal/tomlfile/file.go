@@ -70,7 +70,7 @@ func (f *File) Values() iter.Seq[*Value] {
 // Problems are all that is wrong: lines that cannot be read, names that are
 // written twice, and, once the file was read as sections, what these found and
 // keys that none of them asked for.
-func (f *File) Problems() diag.Problems {
+func (f *File) Problems() diag.Diagnostics {
 	all := report{path: f.found.path}
 	for _, u := range f.unreadable {
 		text, hint := f.explain(u)

@@ -20,12 +20,12 @@ const (
 // report gathers what is wrong with a file.
 type report struct {
 	path     string
-	problems diag.Problems
+	problems diag.Diagnostics
 }
 
 func (r *report) add(line int, text, hint string) {
 	if len(r.problems) < maxProblems {
-		r.problems = append(r.problems, diag.Problem{File: r.path, Line: line, Text: text, Hint: hint})
+		r.problems = append(r.problems, diag.Diagnostic{File: r.path, Line: line, Text: text, Hint: hint})
 	}
 }
 

@@ -18,8 +18,8 @@ type checker struct {
 	file     *i18n.File
 	writing  writing
 	reviewed bool
-	problems diag.Problems
-	advice   diag.Problems // what a careful reader looks at, and may leave
+	problems diag.Diagnostics
+	advice   diag.Diagnostics // what a careful reader looks at, and may leave
 }
 
 // check reads every message of a file that was held against English.
@@ -38,7 +38,7 @@ func check(file *i18n.File) *checker {
 }
 
 func (c *checker) problem(line int, text, hint string) {
-	c.problems = append(c.problems, diag.Problem{File: c.file.Path, Line: line, Text: text, Hint: hint})
+	c.problems = append(c.problems, diag.Diagnostic{File: c.file.Path, Line: line, Text: text, Hint: hint})
 }
 
 func (c *checker) message(m *i18n.Message) {
@@ -137,7 +137,7 @@ func (c *checker) beside(m *i18n.Message, line int, text, english string) {
 func (c *checker) length(id string, line int, words, englishWords string) {
 	n, most := utf8.RuneCountInString(words), 15+utf8.RuneCountInString(englishWords)*22/10
 	if n > most {
-		c.advice = append(c.advice, diag.Problem{File: c.file.Path, Line: line,
+		c.advice = append(c.advice, diag.Diagnostic{File: c.file.Path, Line: line,
 			Text: fmt.Sprintf("%s has %d letters, the English %d", id, n, utf8.RuneCountInString(englishWords)), Hint: "say it as briefly as the English, if the language can"})
 	}
 }

@@ -12,7 +12,7 @@ import (
 )
 
 // toDo is everything that is wrong with a language file.
-func toDo(t *testing.T, tag string, folder fs.FS) diag.Problems {
+func toDo(t *testing.T, tag string, folder fs.FS) diag.Diagnostics {
 	t.Helper()
 	draft, problems := Open(tag, folder)
 	if len(problems) > 0 {

@@ -17,9 +17,9 @@ import (
 type Draft struct {
 	Language *i18n.Language // what can be said so far
 	Status   Status
-	Problems diag.Problems // to mend
-	Empty    diag.Problems // texts that are still to be written
-	Advice   diag.Problems // to look at, and perhaps to leave
+	Problems diag.Diagnostics // to mend
+	Empty    diag.Diagnostics // texts that are still to be written
+	Advice   diag.Diagnostics // to look at, and perhaps to leave
 
 	file   *i18n.File
 	source *i18n.Source
@@ -27,7 +27,7 @@ type Draft struct {
 
 // Open reads a language file, whole or not. Problems mean that it cannot be
 // understood at all, or that English itself cannot.
-func Open(tag string, folders ...fs.FS) (*Draft, diag.Problems) {
+func Open(tag string, folders ...fs.FS) (*Draft, diag.Diagnostics) {
 	source, problems := i18n.LoadSource(folders...)
 	if len(problems) > 0 {
 		return nil, problems
@@ -50,7 +50,7 @@ func Open(tag string, folders ...fs.FS) (*Draft, diag.Problems) {
 }
 
 // fileOf is a language's file; that of English was read before.
-func fileOf(tag string, source *i18n.Source, folders []fs.FS) (*i18n.File, diag.Problems) {
+func fileOf(tag string, source *i18n.Source, folders []fs.FS) (*i18n.File, diag.Diagnostics) {
 	if tag == i18n.SourceTag {
 		return source.File, nil
 	}
@@ -62,7 +62,7 @@ func (d *Draft) Whole() bool { return len(d.Problems)+len(d.Empty) == 0 }
 
 // ToDo is everything that keeps the file from being used, as it stands in the
 // file.
-func (d *Draft) ToDo() diag.Problems {
+func (d *Draft) ToDo() diag.Diagnostics {
 	all := slices.Concat(d.Problems, d.Empty)
 	all.Sort()
 	return all

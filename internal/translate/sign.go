@@ -13,7 +13,7 @@ import (
 // by and date (2026-10-01) are what that person gave, and take the place of
 // "draft". A file with something to mend, or with a message that nobody has
 // held against the English of today, cannot be signed; the error is
-// diag.Problems then.
+// diag.Diagnostics then.
 func Sign(tag, by, date string, folders ...fs.FS) ([]byte, error) {
 	reviewed := by + ", " + date
 	if wrong := checkSignature(by, reviewed); wrong != nil {
@@ -34,28 +34,28 @@ func Sign(tag, by, date string, folders ...fs.FS) ([]byte, error) {
 
 // checkSignature makes sure that a signature is a name and a day, and nothing
 // that would not stay inside its quotes.
-func checkSignature(by, reviewed string) *diag.Problem {
+func checkSignature(by, reviewed string) *diag.Diagnostic {
 	switch {
 	case strings.ContainsAny(by, `"\`) || i18n.CheckCharacters(by, "Latn") != nil:
-		return &diag.Problem{Text: fmt.Sprintf("%q has signs that no name has", by), Hint: "write a name or initials"}
+		return &diag.Diagnostic{Text: fmt.Sprintf("%q has signs that no name has", by), Hint: "write a name or initials"}
 	case !i18n.IsSignature(reviewed) || strings.TrimSpace(by) != by:
-		return &diag.Problem{Text: fmt.Sprintf("%q is not a name and a day", reviewed), Hint: "write a name or initials, and a day such as 2026-10-01"}
+		return &diag.Diagnostic{Text: fmt.Sprintf("%q is not a name and a day", reviewed), Hint: "write a name or initials, and a day such as 2026-10-01"}
 	}
 	return nil
 }
 
 // unheld lists messages that do not say which English they were made from.
-func unheld(f *i18n.File) diag.Problems {
-	var out diag.Problems
+func unheld(f *i18n.File) diag.Diagnostics {
+	var out diag.Diagnostics
 	for _, m := range f.Messages {
 		if m.Unheld() {
-			out = append(out, diag.Problem{File: f.Path, Line: m.Line, Text: m.ID + " keeps no hash of its English text",
+			out = append(out, diag.Diagnostic{File: f.Path, Line: m.Line, Text: m.ID + " keeps no hash of its English text",
 				Hint: "where the whole file was held against the English of today, run: homebuild language stamp " + f.Tag})
 		}
 	}
 	for _, e := range f.Events {
 		if e.Unheld() {
-			out = append(out, diag.Problem{File: f.Path, Line: e.Line, Text: e.ID + " does not say which English it was told from",
+			out = append(out, diag.Diagnostic{File: f.Path, Line: e.Line, Text: e.ID + " does not say which English it was told from",
 				Hint: "where the whole file was held against the English of today, run: homebuild language stamp " + f.Tag})
 		}
 	}
@@ -76,5 +76,5 @@ func setReviewed(f *i18n.File, reviewed string) ([]byte, error) {
 	if len(problems) == 0 && len(after.Messages) == len(f.Messages) && len(after.Events) == len(f.Events) && after.Message("language.reviewed") != nil {
 		return []byte(signed), nil
 	}
-	return nil, diag.Problems{{File: f.Path, Line: at.Line, Text: "the review cannot be written where it stands", Hint: `put review = "draft" on a line of its own`}}
+	return nil, diag.Diagnostics{{File: f.Path, Line: at.Line, Text: "the review cannot be written where it stands", Hint: `put review = "draft" on a line of its own`}}
 }

@@ -54,13 +54,13 @@ func sameWords(before *i18n.File, text string) error {
 			want.Hash = got.Hash
 		}
 		if got == nil || got.Message != want || len(after.Messages) != len(before.Messages) {
-			return diag.Problems{{File: before.Path, Line: m.Line, Text: m.ID + " cannot be given a hash where it stands", Hint: "write the message on a line of its own"}}
+			return diag.Diagnostics{{File: before.Path, Line: m.Line, Text: m.ID + " cannot be given a hash where it stands", Hint: "write the message on a line of its own"}}
 		}
 	}
 	for _, e := range before.Events {
 		got := after.Event(e.ID)
 		if got == nil || !slices.EqualFunc(got.Sentences, e.Sentences, sameSentence) || len(after.Events) != len(before.Events) {
-			return diag.Problems{{File: before.Path, Line: e.Line, Text: e.ID + " cannot be given a source where it stands", Hint: "begin it with [" + e.ID + "] on a line of its own"}}
+			return diag.Diagnostics{{File: before.Path, Line: e.Line, Text: e.ID + " cannot be given a source where it stands", Hint: "begin it with [" + e.ID + "] on a line of its own"}}
 		}
 	}
 	return nil

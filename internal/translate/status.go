@@ -27,7 +27,7 @@ func (s Status) Missing() int { return s.Total - s.Done }
 
 // StatusOf tells how far every language file of the folders has come. Problems
 // are those of English itself, without which nothing can be told.
-func StatusOf(folders ...fs.FS) ([]Status, diag.Problems) {
+func StatusOf(folders ...fs.FS) ([]Status, diag.Diagnostics) {
 	source, problems := i18n.LoadSource(folders...)
 	if len(problems) > 0 {
 		return nil, problems

@@ -22,14 +22,14 @@ const (
 )
 
 // ParseDay reads a day that can be meant.
-func ParseDay(text string) (time.Time, *diag.Problem) {
+func ParseDay(text string) (time.Time, *diag.Diagnostic) {
 	day, err := time.Parse(time.DateOnly, text)
 	const hint = "write year-month-day, such as 2026-09-14"
 	switch {
 	case err != nil:
-		return day, &diag.Problem{Text: fmt.Sprintf("%q is not a day of the calendar", text), Hint: hint}
+		return day, &diag.Diagnostic{Text: fmt.Sprintf("%q is not a day of the calendar", text), Hint: hint}
 	case day.Year() < firstYear || day.Year() > lastYear:
-		return day, &diag.Problem{Text: fmt.Sprintf("%q cannot be meant: it is in the year %d", text, day.Year()), Hint: hint}
+		return day, &diag.Diagnostic{Text: fmt.Sprintf("%q cannot be meant: it is in the year %d", text, day.Year()), Hint: hint}
 	}
 	return day, nil
 }
@@ -132,14 +132,14 @@ const far = 26
 
 // OddDates asks about weeks whose date can hardly be meant: one slip of the keys,
 // and families see the wrong week. A file that says odd-date = true is believed.
-func (s Site) OddDates(today string) diag.Problems {
-	var out diag.Problems
+func (s Site) OddDates(today string) diag.Diagnostics {
+	var out diag.Diagnostics
 	for _, w := range s.Weeks {
 		if w.OddDate {
 			continue
 		}
 		if wrong := s.OddDate(w.Date, today); wrong != nil {
-			out = append(out, diag.Problem{File: w.file, Text: wrong.Text, Hint: wrong.Hint + "; or write odd-date = true into the file"})
+			out = append(out, diag.Diagnostic{File: w.file, Text: wrong.Text, Hint: wrong.Hint + "; or write odd-date = true into the file"})
 		}
 	}
 	return out
@@ -147,7 +147,7 @@ func (s Site) OddDates(today string) diag.Problems {
 
 // OddDate says why a date, of a week that is there or of a new one, can hardly be
 // meant; nil when it can. The problem has no place.
-func (s Site) OddDate(date, today string) *diag.Problem {
+func (s Site) OddDate(date, today string) *diag.Diagnostic {
 	var others []string
 	usual := time.Monday
 	for _, w := range s.Weeks {
@@ -161,7 +161,7 @@ func (s Site) OddDate(date, today string) *diag.Problem {
 	d := mustDay(date)
 	if d.Weekday() != usual {
 		begins := d.AddDate(0, 0, -(int(d.Weekday()-usual)+7)%7).Format(time.DateOnly)
-		return &diag.Problem{Text: fmt.Sprintf("%s is a %s", date, d.Weekday()), Hint: fmt.Sprintf("a week is named by its %s: name it %s", usual, path.Base(Path(begins)))}
+		return &diag.Diagnostic{Text: fmt.Sprintf("%s is a %s", date, d.Weekday()), Hint: fmt.Sprintf("a week is named by its %s: name it %s", usual, path.Base(Path(begins)))}
 	}
 	fromToday, isFar := weeksBetween(date, today), true
 	for _, other := range others {
@@ -171,9 +171,9 @@ func (s Site) OddDate(date, today string) *diag.Problem {
 	case today == "" || !isFar || fromToday <= far || len(others) == 0 && date < today:
 		return nil
 	case len(others) == 0:
-		return &diag.Problem{Text: fmt.Sprintf("%s is %d weeks from today, %s", date, fromToday, today), Hint: "if the date is a slip, name the file by the day that was meant"}
+		return &diag.Diagnostic{Text: fmt.Sprintf("%s is %d weeks from today, %s", date, fromToday, today), Hint: "if the date is a slip, name the file by the day that was meant"}
 	}
-	return &diag.Problem{
+	return &diag.Diagnostic{
 		Text: fmt.Sprintf("%s is %d weeks from today, %s, and no other week is near", date, fromToday, today),
 		Hint: fmt.Sprintf("if the year is a slip, name the file %s", path.Base(Path(nearYear(d, today)))),
 	}

@@ -166,7 +166,7 @@ func TestOnlyNoWeek(t *testing.T) {
 		}
 	}
 	_, problems := Read(folder(SiteFile, goodSite, "weeks/2026-02-30.toml", goodWeek), someAllowed())
-	if i := slices.IndexFunc(problems, func(p diag.Problem) bool { return !OnlyNoWeek(p) }); i < 0 {
+	if i := slices.IndexFunc(problems, func(p diag.Diagnostic) bool { return !OnlyNoWeek(p) }); i < 0 {
 		t.Errorf("want a week that cannot be read told as more than no week, got\n%v", problems)
 	}
 }

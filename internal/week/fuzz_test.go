@@ -83,7 +83,7 @@ func FuzzNote(f *testing.F) {
 }
 
 // checkPlaces wants every problem to name the file and a line of it.
-func checkPlaces(t *testing.T, problems diag.Problems, file, text string) {
+func checkPlaces(t *testing.T, problems diag.Diagnostics, file, text string) {
 	t.Helper()
 	for _, p := range problems {
 		if p.File != file || p.Text == "" || p.Line > 1+strings.Count(text, "\n")+strings.Count(text, "\r") {

@@ -48,7 +48,7 @@ type Renewed struct {
 // Renew turns the week of a date into the form of today, with its notes in other
 // languages. The note of the old week's own file is in the language of the
 // school. Nothing is judged: whoever reads the new file does that.
-func Renew(fsys fs.FS, date, school string) (Renewed, *diag.Problem) {
+func Renew(fsys fs.FS, date, school string) (Renewed, *diag.Diagnostic) {
 	out := Renewed{Date: date, From: []string{oldPath(date, "")}}
 	text, problem := textfile.Read(fsys, out.From[0])
 	if problem != nil {
@@ -56,7 +56,7 @@ func Renew(fsys fs.FS, date, school string) (Renewed, *diag.Problem) {
 	}
 	settings, note, ok := parted(text)
 	if !ok {
-		return out, &diag.Problem{File: out.From[0], Text: "its settings do not stand between two lines of three plus signs",
+		return out, &diag.Diagnostic{File: out.From[0], Text: "its settings do not stand between two lines of three plus signs",
 			Hint: fmt.Sprintf("begin the week anew, homebuild week --monday %s, and copy what you need", date)}
 	}
 	notes := map[string]string{}

@@ -20,7 +20,7 @@ const (
 // Read reads and checks every file of a school's folder. All problems come at
 // once, sorted by place; the site is fit to build only when there are none.
 // For a folder on disk give os.Root's file system, which keeps links inside.
-func Read(fsys fs.FS, allowed Allowed) (Site, diag.Problems) {
+func Read(fsys fs.FS, allowed Allowed) (Site, diag.Diagnostics) {
 	r := &reader{fsys: fsys, allowed: allowed}
 	site := r.site()
 	r.weeks(&site)
@@ -32,13 +32,13 @@ func Read(fsys fs.FS, allowed Allowed) (Site, diag.Problems) {
 type reader struct {
 	fsys     fs.FS
 	allowed  Allowed
-	problems diag.Problems
+	problems diag.Diagnostics
 	misnamed bool // whether a file was surely meant as a week and is called otherwise
 }
 
 // add notes a problem. The hint is the next step.
 func (r *reader) add(file string, line int, text, hint string) {
-	r.problems = append(r.problems, diag.Problem{File: file, Line: line, Text: text, Hint: hint})
+	r.problems = append(r.problems, diag.Diagnostic{File: file, Line: line, Text: text, Hint: hint})
 }
 
 // weeks reads the week folder.
@@ -70,13 +70,13 @@ func (r *reader) weeks(site *Site) {
 
 // What a school without a week is told.
 var (
-	noWeek   = diag.Problem{File: Folder, Text: "there is no week yet", Hint: `"homebuild week" makes one; or make a file named by the Monday of its week, such as "weeks/2026-09-14.toml"`}
-	noFolder = diag.Problem{File: Folder, Text: "there is no folder named weeks", Hint: `"homebuild week" makes it, with a first week in it`}
+	noWeek   = diag.Diagnostic{File: Folder, Text: "there is no week yet", Hint: `"homebuild week" makes one; or make a file named by the Monday of its week, such as "weeks/2026-09-14.toml"`}
+	noFolder = diag.Diagnostic{File: Folder, Text: "there is no folder named weeks", Hint: `"homebuild week" makes it, with a first week in it`}
 )
 
 // OnlyNoWeek reports whether a problem says no more than that there is no week
 // yet: whoever makes one need not be stopped by it.
-func OnlyNoWeek(p diag.Problem) bool { return p == noWeek || p == noFolder }
+func OnlyNoWeek(p diag.Diagnostic) bool { return p == noWeek || p == noFolder }
 
 func (r *reader) noFolder(err error) {
 	if errors.Is(err, fs.ErrNotExist) {

@@ -89,8 +89,8 @@ func StorySetting(i int, setting string) string { return fmt.Sprintf("own-story[
 // Problem says something about a week that only a later room can know, at the
 // line of the setting it is about; without a line when the file leaves the
 // setting out.
-func (w Week) Problem(setting, text, hint string) diag.Problem {
-	p := diag.Problem{File: w.file, Text: text, Hint: hint}
+func (w Week) Problem(setting, text, hint string) diag.Diagnostic {
+	p := diag.Diagnostic{File: w.file, Text: text, Hint: hint}
 	if w.settings != nil {
 		p.Line = w.settings.LineOf(setting)
 	}
@@ -98,8 +98,8 @@ func (w Week) Problem(setting, text, hint string) diag.Problem {
 }
 
 // KeptProblem says something about the i-th kept story, at the line of a setting.
-func (w Week) KeptProblem(i int, setting, text, hint string) diag.Problem {
-	p := diag.Problem{File: StoriesPath(w.Date), Text: text, Hint: hint}
+func (w Week) KeptProblem(i int, setting, text, hint string) diag.Diagnostic {
+	p := diag.Diagnostic{File: StoriesPath(w.Date), Text: text, Hint: hint}
 	if w.kept != nil {
 		p.Line = w.kept.LineOf(fmt.Sprintf("story[%d].%s", i, setting))
 	}

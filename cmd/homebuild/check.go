@@ -68,7 +68,7 @@ func (c *checking) look() (diag.Diagnostics, error) {
 	}
 	for i := range report.Findings {
 		if f := &report.Findings[i]; f.File != "" {
-			f.Problem = c.from.Locate(diag.Diagnostics{f.Problem})[0]
+			f.Diagnostic = c.from.Locate(diag.Diagnostics{f.Diagnostic})[0]
 		}
 	}
 	c.report = report
@@ -137,7 +137,7 @@ func amountOrNothing(n int) string {
 func (s *streams) sayFinding(f check.Finding) {
 	hint := f.Hint
 	f.Hint = ""
-	s.say("  %s", f.Problem)
+	s.say("  %s", f.Diagnostic)
 	if hint != "" {
 		s.say("    hint: %s", hint)
 	}
@@ -148,7 +148,7 @@ func (c checking) writeReport(problems diag.Diagnostics) error {
 	r := c.report
 	r.Languages, r.Findings = append([]string{}, r.Languages...), append([]check.Finding{}, r.Findings...) // [] in JSON
 	for _, p := range problems {
-		r.Findings = append(r.Findings, check.Finding{About: check.Files, Problem: p, Mend: true})
+		r.Findings = append(r.Findings, check.Finding{About: check.Files, Diagnostic: p, Mend: true})
 	}
 	toMend := len(r.ToMend())
 	if err := c.writeJSON(struct {

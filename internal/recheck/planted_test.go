@@ -65,6 +65,7 @@ var pictureFaults = []struct {
 	{"dots are those of another story", dots, try, otherStory, "which the equation does not have"},
 	{"rows of dots are those of another story", rows, try, otherStory, "is neither the whole nor a part"},
 	{"tens and ones are those of another story", blocks, try, otherStory, "does not go with its calculation"},
+	{"frames that make ten name another sum", making, learn, more(1, `picture make-ten.*?class="was".*?<text[^>]*>(\d+) \+`), "is no part"},
 	{"dots stand beside another step than theirs", back, learn, otherStep, "and does not show"},
 	{"a tile leads to no reply", apart, try, instead(`class="k1[^"]*"`, ``), "is called right"},
 	{"a tile leads to the reply of another", bars, try, instead(`class="l k\d"`, `class="l"`), "is shown to"},

@@ -48,7 +48,7 @@ func (l *language) newCards() (characters, settings []page.Card) {
 }
 
 // mostIdeas is how many a setting has on a page, which has no room for more.
-const mostIdeas = 2
+const mostIdeas = 1
 
 // ideas are what can happen in each setting, and to whom.
 func ideas(places story.Places) map[string][]page.Idea {

@@ -29,6 +29,7 @@ const (
 	apart    = "target = \"take-apart-within-10\"\n"
 	columns  = "target = \"add-within-100\"\nfocus = \"expanded\"\n"
 	chains   = "target = \"two-steps-within-100\"\npicture = \"bar-model\"\nstories = 4\n"
+	opened   = "target = \"subtract-past-ten-within-100\"\npicture = \"base-ten\"\n"
 	both     = "target = \"compare-then-join-within-100\"\npicture = \"bar-model\"\n"
 )
 
@@ -64,6 +65,7 @@ var pictureFaults = []struct {
 	{"dots are those of another story", dots, try, otherStory, "which the equation does not have"},
 	{"rows of dots are those of another story", rows, try, otherStory, "is neither the whole nor a part"},
 	{"tens and ones are those of another story", blocks, try, otherStory, "does not go with its calculation"},
+	{"frames that make ten name another sum", making, learn, more(1, `picture make-ten.*?class="was".*?<text[^>]*>(\d+) \+`), "is no part"},
 	{"dots stand beside another step than theirs", back, learn, otherStep, "and does not show"},
 	{"a tile leads to no reply", apart, try, instead(`class="k1[^"]*"`, ``), "is called right"},
 	{"a tile leads to the reply of another", bars, try, instead(`class="l k\d"`, `class="l"`), "is shown to"},
@@ -94,6 +96,7 @@ var pictureFaults = []struct {
 	{"two bars make another number", both, try, more(1, `class="way">.*?class="both".*?<text[^>]*>(\d+)<`), "the two bars make"},
 	{"something is crossed out where nothing leaves", rows, try, instead(`class="part-b"`, `class="cross"`), "takes nothing away"},
 	{"a trade in columns has no arrow", columns, learn, instead(`class="move"`, `class="thin"`), "with 0 arrows"},
+	{"a ten is opened without an arrow", opened, try, instead(`class="move"`, `class="thin"`), "with 0 arrows"},
 	{"more is crossed out than the legend says", blocks, try, more(-1, `picture blocks.*?class="legend".*?<text[^>]*>(\d+)<`), "the legend says"},
 	{"the sheet tells the sign", bars, sheet, instead(`<span class="box sign"></span>`, `+`), "the equations to write"},
 	{"the sheet lacks a number", bars, sheet, instead(`<span class="box"></span>`, ``), "the equations to write"},

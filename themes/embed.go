@@ -7,5 +7,5 @@ import "embed"
 
 // Files is the folder, with base/ and the themes in it.
 //
-//go:embed base loom paper slate
+//go:embed base chalk linen paper
 var Files embed.FS

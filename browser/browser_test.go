@@ -101,7 +101,7 @@ func pages(dir string) (string, error) {
 
 // usual are the languages that a quick run looks at: left to right and right to
 // left, without spaces between words, and with the longest words and pages.
-var usual = []string{"en", "ar", "zh-Hans", "ru"}
+var usual = []string{"en", "ar", "zh-Hans"}
 
 // languages are the language folders, the class's first: the usual ones, or with
 // -all every one.

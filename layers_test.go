@@ -20,6 +20,7 @@ import (
 var rooms = map[string][]string{
 	"internal/diag":        nil,
 	"internal/textfile":    {"internal/diag"},
+	"internal/documented":  {},
 	"internal/tomlfile":    {"internal/diag"},
 	"internal/output":      nil,
 	"internal/problem":     nil,
@@ -66,7 +67,7 @@ var owners = map[string][]string{
 	"github.com/pelletier/go-toml/v2":  {"internal/tomlfile", "internal/ownstory", "internal/school"},
 	"net/http":                         {"internal/preview"},
 	"github.com/fsnotify/fsnotify":     {"internal/preview"},
-	"os":                               {"internal/publish", "cmd/homebuild", "browser", "."},
+	"os":                               {"internal/publish", "internal/documented", "cmd/homebuild", "browser", "."},
 	"time":                             {"internal/publish", "internal/preview", "internal/week", "internal/site", "internal/school", "cmd/homebuild", "browser"},
 	"math/rand":                        nil,
 	"math/rand/v2":                     nil,

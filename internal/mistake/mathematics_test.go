@@ -3,44 +3,24 @@ package mistake
 import (
 	"flag"
 	"fmt"
-	"os"
 	"strings"
 	"testing"
 
+	"homebuild/internal/documented"
 	"homebuild/internal/estimate"
 	"homebuild/internal/problem"
 	"homebuild/internal/strategy"
 )
 
-var update = flag.Bool("update", false, "write the tables of docs/mathematics.md")
+var _ = flag.Bool("update", false, "write the tables of docs/mathematics.md")
 
 // mathematicsPage is where the figures stand for people.
 const mathematicsPage = "../../docs/mathematics.md"
 
 // The tables of the page are those that are counted here.
 func TestMathematicsPage(t *testing.T) {
-	page, err := os.ReadFile(mathematicsPage)
-	if err != nil {
-		t.Fatal(err)
-	}
-	text := string(page)
-	for name, table := range map[string]string{"estimates": estimatesTable(t), "slips": slipsTable(t)} {
-		begin, end := "<!-- "+name+" -->\n", "<!-- end of "+name+" -->"
-		before, rest, ok := strings.Cut(text, begin)
-		written, after, closed := strings.Cut(rest, end)
-		if !ok || !closed {
-			t.Fatalf("%s has no place for the table of %s", mathematicsPage, name)
-		}
-		if written != table && !*update {
-			t.Errorf("the table of %s is\n%s\ncounted anew (write it with -update)\n%s", name, written, table)
-		}
-		text = before + begin + table + end + after
-	}
-	if *update {
-		if err := os.WriteFile(mathematicsPage, []byte(text), 0o644); err != nil {
-			t.Fatal(err)
-		}
-	}
+	documented.Hold(t, mathematicsPage, "estimates", estimatesTable(t))
+	documented.Hold(t, mathematicsPage, "slips", slipsTable(t))
 }
 
 // tallied counts the estimates of a range.

@@ -3,39 +3,21 @@ package picture
 import (
 	"flag"
 	"fmt"
-	"os"
 	"strings"
 	"testing"
 
+	"homebuild/internal/documented"
 	"homebuild/internal/problem"
 )
 
-var update = flag.Bool("update", false, "write the table of docs/mathematics.md again")
+var _ = flag.Bool("update", false, "write the table of docs/mathematics.md again")
 
 const mathematics = "../../docs/mathematics.md"
 
 // TestDocumented holds the table of pictures in docs/mathematics.md against what
 // is drawn.
 func TestDocumented(t *testing.T) {
-	text, err := os.ReadFile(mathematics)
-	if err != nil {
-		t.Fatal(err)
-	}
-	before, rest, ok := strings.Cut(string(text), "<!-- pictures -->\n")
-	old, after, end := strings.Cut(rest, "<!-- end of pictures -->")
-	if !ok || !end {
-		t.Fatalf("%s has no place for the pictures", mathematics)
-	}
-	now := table(t)
-	if *update {
-		if err := os.WriteFile(mathematics, []byte(before+"<!-- pictures -->\n"+now+"<!-- end of pictures -->"+after), 0o644); err != nil {
-			t.Fatal(err)
-		}
-		return
-	}
-	if old != now {
-		t.Errorf("%s says\n%s\nwant\n%s\ngo test ./internal/picture -run Documented -update writes it", mathematics, old, now)
-	}
+	documented.Hold(t, mathematics, "pictures", table(t))
 }
 
 // table says for each kind of story, in numbers to 20, how it is drawn in a week

@@ -3,46 +3,22 @@ package site
 import (
 	"flag"
 	"fmt"
-	"os"
 	"slices"
 	"strings"
 	"testing"
 	"time"
 
 	"homebuild/internal/activity"
+	"homebuild/internal/documented"
 	"homebuild/internal/i18n"
 	"homebuild/internal/problem"
 	"homebuild/internal/story"
 	"homebuild/internal/week"
 )
 
-var update = flag.Bool("update", false, "write the tables of docs/stories.md again")
+var _ = flag.Bool("update", false, "write the tables of docs/stories.md again")
 
 const storiesPage = "../../docs/stories.md"
-
-// documented holds a part of docs/stories.md, between two remarks that name it,
-// against what was just counted.
-func documented(t *testing.T, name, want string) {
-	t.Helper()
-	data, err := os.ReadFile(storiesPage)
-	if err != nil {
-		t.Fatal(err)
-	}
-	begin, end := "<!-- "+name+" -->\n", "<!-- end of "+name+" -->"
-	before, rest, ok := strings.Cut(string(data), begin)
-	got, after, ok2 := strings.Cut(rest, end)
-	switch {
-	case !ok || !ok2:
-		t.Fatalf("%s has no part %q between %q and %q", storiesPage, name, begin, end)
-	case got == want:
-	case !*update:
-		t.Fatalf("%s, part %q, is not what is counted; run go test -update and read the difference", storiesPage, name)
-	default:
-		if err := os.WriteFile(storiesPage, []byte(before+begin+want+end+after), 0o644); err != nil {
-			t.Fatal(err)
-		}
-	}
-}
 
 // The events, by the kind of story that they tell, their size and their place.
 func TestStoriesAreCounted(t *testing.T) {
@@ -72,7 +48,7 @@ func TestStoriesAreCounted(t *testing.T) {
 		}
 		fmt.Fprintf(&b, "| %s | %d | %d | %d | %d | %d | %d |\n", k, n, len(in), sizes[0], sizes[1], sizes[2], sizes[3])
 	}
-	documented(t, "tales", b.String())
+	documented.Hold(t, storiesPage, "tales", b.String())
 	b.Reset()
 	b.WriteString("| place | next door | events | tales |\n| --- | --- | --- | --- |\n")
 	for _, p := range places {
@@ -82,7 +58,7 @@ func TestStoriesAreCounted(t *testing.T) {
 		}
 		fmt.Fprintf(&b, "| %s | %s | %d | %d |\n", p.ID, p.Next, len(p.Events), tales)
 	}
-	documented(t, "places", b.String())
+	documented.Hold(t, storiesPage, "places", b.String())
 }
 
 // A year of each grade feels told, not filled in: at least 60 of 100 stories
@@ -118,7 +94,7 @@ func TestStoriesOfAYear(t *testing.T) {
 		}
 		fmt.Fprintf(&b, "| %d | %d | %d | %d | %d | %d | %d |\n", grade, stories, len(seen), share, most, len(events), len(places))
 	}
-	documented(t, "years of stories", b.String())
+	documented.Hold(t, storiesPage, "years of stories", b.String())
 }
 
 // toldYear tells the year of a grade as the program proposes it, week by week.

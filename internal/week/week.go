@@ -135,7 +135,7 @@ func Answers() []string { return []string{AnswersFoot, AnswersLink} }
 
 // Limits of what a week can ask.
 const (
-	MaxStories     = 8
+	MaxStories     = activity.MostStories
 	MaxMinutes     = 60
 	DefaultStories = 4
 	DefaultMinutes = 10

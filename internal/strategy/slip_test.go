@@ -48,7 +48,7 @@ func TestSlips(t *testing.T) {
 		{plus(38, 15), strategy.SplitTens, strategy.PartLost, []int{13, 23, 40, 45, 48}, "without 30, 8, 5, 40, 13; without 10 the new ten is lost"},
 		{plus(56, 37), strategy.SplitTens, strategy.CarryDropped, []int{83}, "80 + 3"},
 		{minus(48, 23), strategy.SplitTens, strategy.PartLost, []int{45, 28, 17, 5, 20}, "without 20, 3 or 8; 5 or 20 alone"},
-		{plus(6, 12), strategy.TenAndMore, strategy.PartLost, []int{8, 16}, "without the 10, or the 2"},
+		{plus(6, 12), strategy.TenAndMore, strategy.RestForgotten, []int{8, 16}, "2 + 6, or 10 + 6"},
 		{plus(8, 4, 2), strategy.FriendlyPair, strategy.LeftOut, []int{12, 10, 6}, "two of the three"},
 		{minus(80, 50), strategy.CountInTens, strategy.TensCounted, []int{3}, "three tens"},
 		{minus(12, 8), strategy.ThinkAddition, strategy.JumpLost, []int{2}, "2 and 2"},

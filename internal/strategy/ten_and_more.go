@@ -25,7 +25,11 @@ var tenAndMore = method{
 	},
 	work: func(c problem.Calculation, w *working) {
 		big, small, turned := bySize(c)
-		w.hint("hint")
+		if teen(big) && !wholeAndMore(c) {
+			w.hint("hint-ones")
+		} else {
+			w.hint("hint")
+		}
 		switch {
 		case wholeAndMore(c) && c.Op == problem.Plus:
 			w.step("join", made(big, small), number("Ten", big), number("More", small), number("Sum", big+small))
@@ -67,8 +71,8 @@ func (w *working) moreOnes(big, small int, turned bool) {
 	w.step("split", parted(10, more), number("A", big), number("Ten", 10), number("More", more))
 	w.step("add", made(more, small), number("More", more), number("B", small), number("Part", part))
 	w.step("join", made(10, part), number("Ten", 10), number("More", part), number("Sum", 10+part))
-	w.slipTo(PartLost, part)
-	w.slipTo(PartLost, 10+small)
+	w.slip(RestForgotten, problem.Sum(more, small), number("Used", more), number("B", big))
+	w.slip(RestForgotten, problem.Sum(10, small), number("Used", 10), number("B", big))
 	if turned {
 		w.chain(problem.Sum(small, more, 10), problem.Sum(part, 10))
 	} else {
@@ -86,7 +90,7 @@ func (w *working) fewerOnes(a, b int) {
 	w.step("split", parted(ten, more), number("A", a), number("Ten", ten), number("More", more))
 	w.step("take", left(more, b), number("More", more), number("B", b), number("Part", part))
 	w.step("join", made(ten, part), number("Ten", ten), number("More", part), number("Sum", ten+part))
-	w.slipTo(PartLost, part)
+	w.slip(RestForgotten, problem.Difference(more, b), number("Used", more), number("B", a))
 	opened := then(problem.Sum(ten, more), problem.Minus, b)
 	w.chain(opened, problem.Sum(ten, part))
 }

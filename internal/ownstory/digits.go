@@ -10,8 +10,9 @@ import (
 // runs are digits of any script, and words with their hyphens.
 var runs = regexp.MustCompile(`\p{Nd}+|\p{L}[\p{L}\p{M}'’-]*`)
 
-// numerals finds the whole numbers of a plain text. Digits that belong to
-// something else, such as 3.50, 7:30, 1/2, 2nd or A4, are none.
+// numerals finds the whole numbers of a plain text, with the sign of their money
+// and the sign of their unit. Digits that belong to something else, such as 3.50,
+// 7:30, 1/2, 2nd or A4, are none.
 func (l Language) numerals(s string) []Numeral {
 	var out []Numeral
 	end := 0 // of the last number
@@ -35,7 +36,28 @@ func (l Language) numerals(s string) []Numeral {
 // digitsAt reads the digits between two places.
 func digitsAt(s string, start, end int) (Numeral, bool) {
 	value, ok := number(s[start:end])
-	return Numeral{Value: value, Start: start, End: end}, ok && alone(s, start, end)
+	if before, size := utf8.DecodeLastRuneInString(s[:start]); unicode.Is(unicode.Sc, before) {
+		start -= size
+	}
+	end += len(units.FindString(s[end:]))
+	return Numeral{Value: value, Start: start, End: end, behindName: behindName(s, start)}, ok && alone(s, start, end)
+}
+
+// units are signs that stand at the digits: of money in any script, and of measures
+// (SI Brochure, 9th edition, tables 2 and 7, and 8; those of the United States by
+// NIST Handbook 44, appendix C).
+var units = regexp.MustCompile(`^(?:\p{Sc}|(?:mm|cm|dm|km|mg|kg|ml|mL|cl|dl|min|in|ft|yd|mi|oz|lb|m|g|l|L)\b)`)
+
+// behindName reports whether a word with a capital stands before a place, and not
+// at the beginning of a sentence: "in Room 4".
+func behindName(s string, at int) bool {
+	from := wordBefore(s, at)
+	first, _ := utf8.DecodeRuneInString(s[from:])
+	if from == at || s[at-1] != ' ' || !unicode.IsUpper(first) {
+		return false
+	}
+	earlier, _ := utf8.DecodeLastRuneInString(strings.TrimRight(s[:from], " "))
+	return from > 0 && s[from-1] == ' ' && unicode.IsLetter(earlier)
 }
 
 // mostRead is where numbers are no longer read: a telephone number is not counted
@@ -74,7 +96,7 @@ func alone(s string, start, end int) bool {
 	switch {
 	case unicode.Is(unicode.Latin, before) || unicode.Is(unicode.Latin, after): // A4, 2nd
 		return false
-	case strings.ContainsRune("$€£%°-−", before) || strings.ContainsRune("%°", after):
+	case strings.ContainsRune("%°-−", before) || strings.ContainsRune("%°", after):
 		return false
 	case strings.ContainsRune(joints, before):
 		earlier, _ := utf8.DecodeLastRuneInString(s[:start-beforeSize])

@@ -101,7 +101,7 @@ var keyChanges = []keyChange{
 	{"the minutes", "Week.Minutes", changed(func(w *week.Week) { w.Minutes++ }), both(anyOf(learn, messages), thisWeek), false},
 	{"what a note may show", "Week.Allow", changed(func(w *week.Week) { w.Allow = []string{"https://harbour.example/"} }), nothing, true},
 	{"a story of the teacher's own", "Week.OwnStories", changed(func(w *week.Week) {
-		w.OwnStories = []week.OwnStory{{Text: "Lina tiene 8 conchas. Encuentra 6. ¿Cuántas tiene ahora?", Reading: "add-to-result 8 + 6 = ?"}}
+		w.OwnStories = []week.OwnStory{{Text: "Lina tiene 8 conchas. Encuentra 6. ¿Cuántas tiene ahora?", Kind: "add-to-result"}}
 	}), fromThen, false},
 	{"a note in one language", "Week.Notes", changed(func(w *week.Week) { w.HasNote, w.Notes = true, map[string]string{"es": "Hola.", "ar": "سلام"} }), both(learn, thisWeek), false},
 	{"a greeting for a note", "Week.HasNote", changed(func(w *week.Week) { w.HasNote = !w.HasNote }), both(learn, thisWeek), false},

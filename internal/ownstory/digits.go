@@ -10,13 +10,20 @@ import (
 // runs are digits of any script, and words with their hyphens.
 var runs = regexp.MustCompile(`\p{Nd}+|\p{L}[\p{L}\p{M}'’-]*`)
 
+// unspaced are digits of any script, and single letters.
+var unspaced = regexp.MustCompile(`\p{Nd}+|\p{L}`)
+
 // numerals finds the whole numbers of a plain text, with the sign of their money
 // and the sign of their unit. Digits that belong to something else, such as 3.50,
 // 7:30, 1/2, 2nd or A4, are none.
 func (l Language) numerals(s string) []Numeral {
 	var out []Numeral
 	end := 0 // of the last number
-	for _, run := range runs.FindAllStringIndex(s, -1) {
+	starts, word := runs, l.wordAt
+	if l.joined.Measures != "" {
+		starts, word = unspaced, l.unspacedAt
+	}
+	for _, run := range starts.FindAllStringIndex(s, -1) {
 		if run[0] < end { // a later word of "treinta y uno"
 			continue
 		}
@@ -24,7 +31,7 @@ func (l Language) numerals(s string) []Numeral {
 		if first, _ := utf8.DecodeRuneInString(s[run[0]:]); unicode.IsDigit(first) {
 			n, ok = digitsAt(s, run[0], run[1])
 		} else {
-			n, ok = l.wordAt(s, run[0])
+			n, ok = word(s, run[0])
 		}
 		if ok {
 			out, end = append(out, n), n.End

@@ -157,6 +157,7 @@ func (l Language) room(value int) int {
 	return 0
 }
 
-var apostrophes = strings.NewReplacer("’", "'", "ʼ", "'")
+// alike takes away what two good spellings of a word differ in.
+var alike = strings.NewReplacer("’", "'", "ʼ", "'", "ё", "е")
 
-func lower(s string) string { return apostrophes.Replace(strings.ToLower(s)) }
+func lower(s string) string { return alike.Replace(strings.ToLower(s)) }

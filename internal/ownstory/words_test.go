@@ -2,6 +2,7 @@ package ownstory
 
 import (
 	"io/fs"
+	"os"
 	"strconv"
 	"strings"
 	"testing"
@@ -89,5 +90,33 @@ func TestNumberWords(t *testing.T) {
 		if diff := cmp.Diff(test.want, values(read(t, NewLanguage(test.tag, words), test.text))); diff != "" {
 			t.Errorf("%s: %s: %s (-want +got):\n%s", test.tag, test.text, test.why, diff)
 		}
+	}
+}
+
+// Every published spelling is read. The file names its source.
+func TestSpelledOut(t *testing.T) {
+	data, err := os.ReadFile("testdata/spelled-out.tsv")
+	if err != nil {
+		t.Fatal(err)
+	}
+	languages := map[string]Language{}
+	for row := range strings.Lines(string(data)) {
+		cells := strings.Split(strings.TrimSpace(row), "\t")
+		if len(cells) != 3 {
+			continue
+		}
+		tag, words := cells[0], cells[2]
+		if _, ok := languages[tag]; !ok {
+			languages[tag] = NewLanguage(tag, wordsOf(t, tag))
+		}
+		if tag == "zh-Hans" {
+			words += "个" // words are read before a measure
+		}
+		if got := values(read(t, languages[tag], words)); len(got) != 1 || strconv.Itoa(got[0]) != cells[1] {
+			t.Errorf("%s: %s: want %s, got %v", tag, words, cells[1], got)
+		}
+	}
+	if len(languages) < 10 {
+		t.Errorf("read %d languages, want 10", len(languages))
 	}
 }

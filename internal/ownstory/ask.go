@@ -2,6 +2,7 @@ package ownstory
 
 import (
 	"fmt"
+	"strconv"
 	"strings"
 
 	"homebuild/internal/problem"
@@ -40,13 +41,18 @@ func (t Text) ask(o Offer) error {
 // kindLines are the choices one below the other, as they stand in a week file, each
 // with its number and what it means.
 func kindLines(choices []Choice) string {
-	widest := 0
+	happens := Offer{Choices: choices}.Happenings()
+	widest, longest := 0, 0
 	for _, c := range choices {
-		widest = max(widest, len(c.ID()))
+		widest, longest = max(widest, len(c.ID())), max(longest, len(c.Equation().String()))
 	}
 	var out strings.Builder
 	for _, c := range choices {
-		fmt.Fprintf(&out, "\n    %-*s # or choice = %d: %s. %s %s", len(`kind = ""`)+widest, fmt.Sprintf("kind = %q", c.ID()), c.Number(), c.Equation(), c.Asks(), c.Answer())
+		asks := c.Asks()
+		if len(happens) > 1 {
+			asks = c.Happens().Label() + " " + asks
+		}
+		fmt.Fprintf(&out, "\n    %-*s # or choice = %-3s %-*s  %s %s", len(`kind = ""`)+widest, fmt.Sprintf("kind = %q", c.ID()), strconv.Itoa(c.Number())+":", longest, c.Equation(), asks, c.Answer())
 	}
 	return out.String()
 }

@@ -29,11 +29,11 @@ func (t Text) find(values []int) (places, missing []int) {
 }
 
 // Unneeded are the places of the numbers in digits that a choice leaves out. They
-// are part of the story; other words for numbers are words.
+// are part of the story; other words for numbers are words, and names are names.
 func (t Text) Unneeded(c Choice) []int {
 	var out []int
 	for i, n := range t.Numerals {
-		if !n.Word && !slices.Contains(c.Places, i) {
+		if !n.Word && !n.Name && !n.behindName && !slices.Contains(c.Places, i) {
 			out = append(out, i)
 		}
 	}
@@ -41,19 +41,24 @@ func (t Text) Unneeded(c Choice) []int {
 }
 
 // Match finds the numbers at some places of a text in its translation, which has
-// to tell these and no others in digits. The error is an *Error.
+// to tell these and no others in digits but those of names. The error is an *Error.
 func (t Text) Match(places []int, translation Text) ([]int, error) {
-	const hint = "tell the same numbers as the story; for a word that says one, write [a dozen = 12]"
+	const hint = "tell the same numbers as the story; for a word that says one, write [a dozen = 12], and for a name [Room 4 =]"
 	same, missing := translation.find(t.values(places))
 	if len(missing) > 0 {
 		return nil, &Error{Text: "the translation does not tell " + list(missing), Hint: hint}
 	}
 	for i, n := range translation.Numerals {
-		if (!n.Word || n.Marked) && !slices.Contains(same, i) {
+		if (!n.Word || n.Marked) && !n.Name && !t.names(n.Value) && !slices.Contains(same, i) {
 			return nil, &Error{Text: fmt.Sprintf("the translation tells %d, and the story does not", n.Value), Hint: hint}
 		}
 	}
 	return same, nil
+}
+
+// names reports whether a number is part of a name in the text.
+func (t Text) names(value int) bool {
+	return slices.ContainsFunc(t.Numerals, func(n Numeral) bool { return (n.Name || n.behindName) && n.Value == value })
 }
 
 // Answers finds the answer to a problem in the teacher's sentence: the right

@@ -38,8 +38,10 @@ func TestMatch(t *testing.T) {
 		{"one is too many", "Lina tiene 8 conchas. Encuentra 6 de 7.", nil, "tells 7"},
 		{"one is marked too many", "8, 6 y [siete]", nil, "tells 7"},
 		{"no number", "", nil, "does not tell 8, 6"},
+		{"a name's number", "En el salón 4, Lina tiene 8 conchas. Encuentra 6 más.", []int{1, 2}, ""},
+		{"another name's number", "En el [salón 5 =], Lina tiene 8 conchas. Encuentra 6 más.", []int{1, 2}, ""},
 	}
-	text := read(t, NewLanguage("en", nil), "Lina has 8 shells. She finds 6 more.")
+	text := read(t, NewLanguage("en", nil), "Lina has 8 shells. She finds 6 more, all in Room 4.")
 	for _, test := range tests {
 		got, err := text.Match([]int{0, 1}, read(t, NewLanguage("es", wordsOf(t, "es")), test.translation))
 		switch {

@@ -72,7 +72,7 @@ func (t *Text) add(l Language, words string) {
 
 // addMarked adds what stands between brackets: words with one number, which then
 // counts; words, "=" and their number, which is one number among others; or words
-// and "=", whose number is part of a name.
+// and "=", whose numbers are part of a name.
 func (t *Text) addMarked(l Language, inside string) error {
 	shown, meant, said := strings.Cut(strings.ReplaceAll(inside, "＝", "="), "=")
 	name := said && strings.TrimSpace(meant) == ""
@@ -81,7 +81,7 @@ func (t *Text) addMarked(l Language, inside string) error {
 	}
 	shown = strings.TrimSpace(shown)
 	found := l.numerals(meant)
-	if len(found) != 1 || shown == "" || found[0].Value > problem.Largest && !name {
+	if len(found) == 0 || shown == "" || !name && (len(found) > 1 || found[0].Value > problem.Largest) {
 		return &Error{Text: fmt.Sprintf("the mark %q does not hold one number up to %d", "["+inside+"]", problem.Largest), Hint: marksHint}
 	}
 	t.Numerals = append(t.Numerals, Numeral{

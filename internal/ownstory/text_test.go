@@ -99,6 +99,7 @@ func TestMarks(t *testing.T) {
 		{"[两 ＝ 2]个, [3]", "两个, 3", []Numeral{{Value: 2, Start: 0, End: 3, said: true}, {Value: 3, Start: 8, End: 9, Marked: true}}},
 		{"[half of ten = 5]", "half of ten", []Numeral{{Value: 5, Start: 0, End: 11, said: true}}},
 		{"In [Room 4 =] sit 8.", "In Room 4 sit 8.", []Numeral{{Value: 4, Start: 3, End: 9, Name: true}, {Value: 8, Start: 14, End: 15}}},
+		{"[3학년 4반 =] 7", "3학년 4반 7", []Numeral{{Value: 3, Start: 0, End: 12, Name: true}, {Value: 7, Start: 13, End: 14}}},
 		{"[$35] and [班级 4 ＝]", "$35 and 班级 4", []Numeral{{Value: 35, Start: 0, End: 3, Marked: true}, {Value: 4, Start: 8, End: 16, Name: true}}},
 	}
 	for _, test := range tests {
@@ -114,6 +115,7 @@ func TestWrongMarks(t *testing.T) {
 		"Lina has [8 shells.":       "stands alone",
 		"Lina has 8] shells.":       "stands alone",
 		"Lina has [[8] shells].":    "stands alone",
+		"[Room =]":                  "does not hold one number",
 		"[shells]":                  "does not hold one number",
 		"[8 and 6]":                 "does not hold one number",
 		"[= 8]":                     "does not hold one number",

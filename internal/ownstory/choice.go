@@ -91,6 +91,9 @@ func (t Text) OfferOf(counted []int) Offer {
 // choiceOf makes a kind's choice of the numbers that count; asTold says that they
 // stand in the text as stories of that kind have them.
 func (t Text) choiceOf(kind problem.Kind, counted []int) (c Choice, asTold, ok bool) {
+	if kind == problem.TogetherBoth {
+		counted = t.withoutTwo(counted)
+	}
 	if len(counted) != given(kind) {
 		return Choice{}, false, false
 	}
@@ -112,6 +115,15 @@ func (t Text) choiceOf(kind problem.Kind, counted []int) (c Choice, asTold, ok b
 		c.Turned = fitting[1:]
 	}
 	return c, !turns(kind) || slices.IsSorted(c.Places), true
+}
+
+// withoutTwo are the places without that of a two in words, where it stands beside
+// one other number: of what is parted between "two vases", it counts the parts.
+func (t Text) withoutTwo(counted []int) []int {
+	if len(counted) != 2 {
+		return counted
+	}
+	return slices.DeleteFunc(slices.Clone(counted), func(at int) bool { return t.Numerals[at].Word && !t.Numerals[at].Marked && t.Numerals[at].Value == 2 })
 }
 
 // Happenings lists what can happen in a story with these numbers.

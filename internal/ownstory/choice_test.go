@@ -42,6 +42,14 @@ func TestOffer(t *testing.T) {
 			"together-then-take 4 + 6 - 5 = ?", "take-then-add 6 - 4 + 5 = ?",
 		}},
 		{"one number", "10?", []string{"together-both 10 = ? + ?"}},
+		{"a two that counts the parts", "8 tulips in two vases?", []string{
+			"add-to-result 8 + 2 = ?", "take-from-result 8 - 2 = ?", "take-from-change 8 - ? = 2", "take-from-start ? - 8 = 2",
+			"together-total 8 + 2 = ?", "together-addend 2 + ? = 8", "together-both 8 = ? + ?",
+			"compare-difference-more 2 + ? = 8", "compare-difference-fewer 2 + ? = 8",
+			"compare-bigger-more 8 + 2 = ?", "compare-bigger-fewer 8 + 2 = ?",
+			"compare-smaller-more 8 - 2 = ?", "compare-smaller-fewer 8 - 2 = ?",
+			"bigger-then-together 8 + 8 + 2 = ?", "add-to-change 2 + ? = 8", "add-to-start ? + 2 = 8",
+		}},
 		{"one number that has too many pairs", "300?", nil},
 		{"no number", "Lina?", nil},
 		{"too many", "1, 2, 3, 4?", nil},
@@ -54,7 +62,7 @@ func TestOffer(t *testing.T) {
 		}},
 	}
 	for _, test := range tests {
-		text := read(t, NewLanguage("en", nil), test.text)
+		text := read(t, NewLanguage("en", wordsOf(t, "en")), test.text)
 		if diff := cmp.Diff(test.want, lines(text.Offer())); diff != "" {
 			t.Errorf("%s (-want +got):\n%s", test.name, diff)
 		}
@@ -87,6 +95,7 @@ func TestCounted(t *testing.T) {
 		{"words that are said to be a number", "[a dozen = 12] eggs, 5 break", []int{12, 5}, nil},
 		{"words that are said to be a number, among marked ones", "[a dozen = 12] eggs, [5] break, 3 roll away", []int{12, 5}, []int{3}},
 		{"a name, as its capital says", "There are 22 children in Room 4 today. 3 are absent.", []int{22, 3}, []int{4}},
+		{"a name at the beginning, too", "Room 12 has 22 children. They are more than in Room 14 by 3.", []int{22, 3}, []int{12, 14}},
 		{"a name in Russian", "Автобус везёт 22 человека в Дом 4. Выходят 3.", []int{22, 3}, []int{4}},
 		{"a name, as its mark says", "[Room 4 =] has 22 children. 3 are absent.", []int{22, 3}, []int{4}},
 		{"people at the beginning of a sentence", "Lina has 8 shells. Omar 6.", []int{8, 6}, nil},

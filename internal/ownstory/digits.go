@@ -47,7 +47,7 @@ func digitsAt(s string, start, end int) (Numeral, bool) {
 		start -= size
 	}
 	end += len(units.FindString(s[end:]))
-	return Numeral{Value: value, Start: start, End: end, behindName: behindName(s, start)}, ok && alone(s, start, end)
+	return Numeral{Value: value, Start: start, End: end}, ok && alone(s, start, end)
 }
 
 // units are signs that stand at the digits: of money in any script, and of measures
@@ -55,16 +55,31 @@ func digitsAt(s string, start, end int) (Numeral, bool) {
 // NIST Handbook 44, appendix C).
 var units = regexp.MustCompile(`^(?:\p{Sc}|(?:mm|cm|dm|km|mg|kg|ml|mL|cl|dl|min|in|ft|yd|mi|oz|lb|m|g|l|L)\b)`)
 
-// behindName reports whether a word with a capital stands before a place, and not
-// at the beginning of a sentence: "in Room 4".
-func behindName(s string, at int) bool {
+// nameBefore is the word with a capital that stands before a place, "Room" in "Room
+// 4"; inside says that it does not begin a sentence, where any word has a capital.
+func nameBefore(s string, at int) (word string, inside bool) {
 	from := wordBefore(s, at)
 	first, _ := utf8.DecodeRuneInString(s[from:])
 	if from == at || s[at-1] != ' ' || !unicode.IsUpper(first) {
-		return false
+		return "", false
 	}
 	earlier, _ := utf8.DecodeLastRuneInString(strings.TrimRight(s[:from], " "))
-	return from > 0 && s[from-1] == ' ' && unicode.IsLetter(earlier)
+	return s[from:at], from > 0 && s[from-1] == ' ' && unicode.IsLetter(earlier)
+}
+
+// findNames marks the numbers behind names: words with a capital that stand before a
+// number inside a sentence, wherever they stand before one.
+func (t Text) findNames() {
+	names := map[string]bool{}
+	for _, n := range t.Numerals {
+		if word, inside := nameBefore(t.Plain, n.Start); inside {
+			names[word] = true
+		}
+	}
+	for i, n := range t.Numerals {
+		word, _ := nameBefore(t.Plain, n.Start)
+		t.Numerals[i].behindName = !n.Word && names[word]
+	}
 }
 
 // mostRead is where numbers are no longer read: a telephone number is not counted

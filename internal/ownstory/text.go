@@ -58,6 +58,7 @@ func (l Language) Read(text string) (Text, error) {
 	if strings.ContainsAny(t.Plain, "[]") {
 		return Text{}, &Error{Text: `a "[" or a "]" stands alone`, Hint: marksHint}
 	}
+	t.findNames()
 	return t, nil
 }
 

@@ -117,13 +117,13 @@ func (t Text) choiceOf(kind problem.Kind, counted []int) (c Choice, asTold, ok b
 	return c, !turns(kind) || slices.IsSorted(c.Places), true
 }
 
-// withoutTwo are the places without that of a two in words, where it stands beside
-// one other number: of what is parted between "two vases", it counts the parts.
+// withoutTwo are the places without that of a two, where it stands beside one other
+// number: of what is parted between "two vases", it counts the parts.
 func (t Text) withoutTwo(counted []int) []int {
 	if len(counted) != 2 {
 		return counted
 	}
-	return slices.DeleteFunc(slices.Clone(counted), func(at int) bool { return t.Numerals[at].Word && !t.Numerals[at].Marked && t.Numerals[at].Value == 2 })
+	return slices.DeleteFunc(slices.Clone(counted), func(at int) bool { return !t.Numerals[at].Marked && t.Numerals[at].Value == 2 })
 }
 
 // Happenings lists what can happen in a story with these numbers.

@@ -49,6 +49,11 @@ func (r *reader) ownStory(s *tomlfile.Section, allow []string) OwnStory {
 }
 
 func (r *reader) translations(in *tomlfile.Section, allow []string) map[string]string {
+	for _, tag := range r.allowed.Languages {
+		if in.Value(tag) == nil {
+			in.Text(tag) // a line that cannot be read is explained as a text
+		}
+	}
 	out := map[string]string{}
 	for _, v := range in.Values() {
 		text := plainText(in, v.Key, maxStory, allow)

@@ -13,8 +13,8 @@ var runs = regexp.MustCompile(`\p{Nd}+|\p{L}[\p{L}\p{M}'’-]*`)
 // unspaced are digits of any script, and single letters.
 var unspaced = regexp.MustCompile(`\p{Nd}+|\p{L}`)
 
-// numerals finds the whole numbers of a plain text, with the sign of their money
-// and the sign of their unit. Digits that belong to something else, such as 3.50,
+// numerals finds the whole numbers of a plain text, whatever signs of money or of a
+// unit stand at them. Digits that belong to something else, such as 3.50,
 // 7:30, 1/2, 2nd or A4, are none.
 func (l Language) numerals(s string) []Numeral {
 	var out []Numeral
@@ -43,16 +43,21 @@ func (l Language) numerals(s string) []Numeral {
 // digitsAt reads the digits between two places.
 func digitsAt(s string, start, end int) (Numeral, bool) {
 	value, ok := number(s[start:end])
+	from, to := withSigns(s, start, end)
+	return Numeral{Value: value, Start: start, End: end}, ok && alone(s, from, to)
+}
+
+// withSigns are digits with the signs of their money and unit: "$35", "60cm".
+func withSigns(s string, start, end int) (from, to int) {
 	if before, size := utf8.DecodeLastRuneInString(s[:start]); unicode.Is(unicode.Sc, before) {
 		start -= size
 	}
-	end += len(units.FindString(s[end:]))
-	return Numeral{Value: value, Start: start, End: end}, ok && alone(s, start, end)
+	return start, end + len(units.FindString(s[end:]))
 }
 
 // units are signs that stand at the digits: of money in any script, and of measures
 // (SI Brochure, 9th edition, tables 2 and 7, and 8; those of the United States by
-// NIST Handbook 44, appendix C).
+// NIST Handbook 44, appendix C; from memory).
 var units = regexp.MustCompile(`^(?:\p{Sc}|(?:mm|cm|dm|km|mg|kg|ml|mL|cl|dl|min|in|ft|yd|mi|oz|lb|m|g|l|L)\b)`)
 
 // nameBefore is the word with a capital that stands before a place, "Room" in "Room

@@ -12,9 +12,9 @@ const longestLabel = 14
 // "58 cans", or before it where it belongs to a name, "Room 4".
 func (t Text) Label(place int) string {
 	n := t.Numerals[place]
-	start, end := n.Start, n.End
+	start, end := withSigns(t.Plain, n.Start, n.End)
 	if n.behindName {
-		start = wordBefore(t.Plain, start)
+		start = wordBefore(t.Plain, n.Start)
 	} else if !n.Marked && !n.Name {
 		end = wordBehind(t.Plain, end)
 	}

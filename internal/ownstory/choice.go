@@ -11,7 +11,7 @@ import (
 // Choice is what a story can tell: a problem, and where the text has its numbers.
 type Choice struct {
 	Problem problem.Problem // its kind, the role of each number, its equation
-	Places  []int           // in Text.Numerals, of each quantity in Problem.Told
+	Places  []int           // in Text.Numerals, of each quantity in Problem.Given
 	// Turned are the same kind with the numbers in other roles: "5 more than Omar's
 	// 9" has them the other way round.
 	Turned []Choice

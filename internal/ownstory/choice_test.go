@@ -147,7 +147,7 @@ func TestEveryKindIsOffered(t *testing.T) {
 					}
 				}
 				for _, c := range append(c.Turned, c) {
-					for i, q := range c.Problem.Told() {
+					for i, q := range c.Problem.Given() {
 						if text.Numerals[c.Places[i]].Value != q.Value {
 							t.Errorf("%s: the %s is not where the choice says", c.Line(), q.Role)
 						}

@@ -50,7 +50,7 @@ func (t Text) hold(p problem.Problem) (Choice, error) {
 		return Choice{}, err
 	}
 	var values []int
-	for _, q := range p.Told() {
+	for _, q := range p.Given() {
 		values = append(values, q.Value)
 	}
 	places, missing := t.find(values)

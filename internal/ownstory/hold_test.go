@@ -94,7 +94,7 @@ func TestLineThereAndBack(t *testing.T) {
 		if !ok {
 			t.Fatalf("%s is not read again", line)
 		}
-		if kind != problem.TogetherBoth && got.Answer() != p.Answer() || got.Kind() != kind || !slices.Equal(got.Told(), p.Told()) {
+		if kind != problem.TogetherBoth && got.Answer() != p.Answer() || got.Kind() != kind || !slices.Equal(got.Given(), p.Given()) {
 			t.Fatalf("%s: want %v, got %v", line, p, got)
 		}
 	})
@@ -136,7 +136,7 @@ func FuzzRead(f *testing.F) {
 					t.Errorf("%q: %s is offered and cannot be chosen: %v", story, c.Line(), err)
 				}
 			}
-			if c, err := text.Choose(Wish{Kind: line}); err == nil && len(c.Places) != len(c.Problem.Told()) {
+			if c, err := text.Choose(Wish{Kind: line}); err == nil && len(c.Places) != len(c.Problem.Given()) {
 				t.Errorf("%q: %q is chosen with the places %v", story, line, c.Places)
 			}
 		}

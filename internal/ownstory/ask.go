@@ -2,7 +2,6 @@ package ownstory
 
 import (
 	"fmt"
-	"strconv"
 	"strings"
 
 	"homebuild/internal/problem"
@@ -39,20 +38,38 @@ func (t Text) ask(o Offer) error {
 }
 
 // kindLines are the choices one below the other, as they stand in a week file, each
-// with its number and what it means.
+// with its number and what it means. Where there is room, those follow that come to
+// another answer with the numbers turned round.
 func kindLines(choices []Choice) string {
 	happens := Offer{Choices: choices}.Happenings()
-	widest, longest := 0, 0
-	for _, c := range choices {
-		widest, longest = max(widest, len(c.ID())), max(longest, len(c.Equation().String()))
-	}
-	var out strings.Builder
-	for _, c := range choices {
+	var settings, meanings []string
+	add := func(setting, number string, c Choice) {
 		asks := c.Asks()
 		if len(happens) > 1 {
 			asks = c.Happens().Label() + " " + asks
 		}
-		fmt.Fprintf(&out, "\n    %-*s # or choice = %-3s %-*s  %s %s", len(`kind = ""`)+widest, fmt.Sprintf("kind = %q", c.ID()), strconv.Itoa(c.Number())+":", longest, c.Equation(), asks, c.Answer())
+		settings = append(settings, fmt.Sprintf("kind = %q", setting))
+		meanings = append(meanings, fmt.Sprintf("%s%s  %s %s", number, c.Equation(), asks, c.Answer()))
+	}
+	for _, c := range choices {
+		add(c.ID(), fmt.Sprintf("or choice = %d: ", c.Number()), c)
+	}
+	for _, c := range choices {
+		answers := map[int]bool{c.Problem.Answer(): true}
+		for _, other := range c.Turned {
+			if answer := other.Problem.Answer(); !answers[answer] && len(settings) < MostShown {
+				answers[answer] = true
+				add(other.Line(), "", other)
+			}
+		}
+	}
+	widest := 0
+	for _, setting := range settings {
+		widest = max(widest, len(setting))
+	}
+	var out strings.Builder
+	for i, setting := range settings {
+		fmt.Fprintf(&out, "\n    %-*s # %s", widest, setting, meanings[i])
 	}
 	return out.String()
 }

@@ -100,8 +100,13 @@ func TestAskedLinesAnswer(t *testing.T) {
 			if w.Kind != "" {
 				t.Errorf("%s: %+v is asked for, and wrong: %v", story, w, err)
 			}
-			for i, line := range strings.Split(ask.Hint, "\n    ")[1:] {
-				key, value, _ := strings.Cut(strings.SplitN(line, "#", 2)[0], "=")
+			asked := strings.Split(ask.Hint, "\n    ")[1:]
+			if len(asked) > MostShown {
+				t.Errorf("%s: %+v: %d lines are asked for, want at most %d", story, w, len(asked), MostShown)
+			}
+			for i, line := range asked {
+				setting, meaning, _ := strings.Cut(line, "#")
+				key, value, _ := strings.Cut(setting, "=")
 				value = strings.Trim(value, ` "`)
 				next := w
 				switch strings.TrimSpace(key) {
@@ -109,6 +114,9 @@ func TestAskedLinesAnswer(t *testing.T) {
 					next.Happens = value
 				case "kind":
 					next.Kind = value
+					if c, err := text.Choose(next); err != nil || !strings.HasSuffix(meaning, c.Asks()+" "+c.Answer()) {
+						t.Errorf("%s: %s is chosen as %s: %v", story, line, c.Line(), err)
+					}
 				default:
 					t.Errorf("%s: line %d is no setting: %s", story, i, line)
 				}

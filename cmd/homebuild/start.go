@@ -18,6 +18,7 @@ import (
 
 func newStartCmd(s *streams) *cobra.Command {
 	var draft school.Draft
+	var earlier reuse
 	var yes bool
 	cmd := &cobra.Command{
 		Use:   "start folder",
@@ -28,7 +29,14 @@ func newStartCmd(s *streams) *cobra.Command {
 			}
 			return atMostOneFolder(cmd, args)
 		},
-		RunE: func(_ *cobra.Command, args []string) error {
+		RunE: func(cmd *cobra.Command, args []string) error {
+			if err := earlier.check(cmd); err != nil {
+				return err
+			}
+			if earlier.from != "" {
+				earlier.First = draft.Week.Date
+				return earlier.run(s, cmd, args[0], s.person && !yes)
+			}
 			return runStart(s, args[0], draft, yes)
 		},
 		ValidArgsFunction: folders,
@@ -39,6 +47,9 @@ func newStartCmd(s *streams) *cobra.Command {
 	flags.StringVar(&draft.Week.Date, "monday", "", "the `date` of the first week: 2026-09-14 (default: the next Monday)")
 	flags.StringVar(&draft.Week.Target, "target", "", "what the first week is about, a `word` of \"homebuild targets\" (default: "+school.FirstTarget+")")
 	flags.StringVar(&draft.Address, "address", "", "the web `address` where the pages will live, if there is one")
+	flags.StringVar(&earlier.from, "from", "", "begin with the weeks of an earlier year, in this `folder`")
+	flags.StringSliceVar(&earlier.DaysOff, "days-off", nil, "with --from, the `days` without school: \"2027-11-25,2027-12-20 to 2027-12-31\"")
+	flags.BoolVar(&earlier.withoutPages, "without-pages", false, "with --from, leave the earlier year's pages behind: old links end")
 	flags.BoolVar(&yes, "yes", false, "ask nothing")
 	proposes(cmd, "languages", languageWords)
 	proposes(cmd, "target", targetWords)

@@ -51,11 +51,8 @@ func renewWeeks(s *streams, from *folder, old string) error {
 		name = filepath.ToSlash(inside)
 	}
 	renewed, wrong := from.Renew(name)
-	switch {
-	case wrong != nil && wrong.File != "":
-		return diag.Diagnostics{*wrong}
-	case wrong != nil:
-		return refused(wrong)
+	if wrong != nil {
+		return told(diag.Diagnostics{*wrong})
 	}
 	files := each(renewed, func(r week.Renewed) output.File { return output.Text(week.Path(r.Date), r.Text) })
 	if err := s.create(from.path, files, "this week is there already", "take the older file away, if nothing in it is missing from the new one"); err != nil {

@@ -232,3 +232,26 @@ func TestWriteKeepsWhatItIsToldTo(t *testing.T) {
 		t.Errorf("a page that is gone is kept: %v, %v", got.Kept, err)
 	}
 }
+
+// What is published is handed on, and comes to be the other folder's own.
+func TestPublishedIsTakenOver(t *testing.T) {
+	year := t.TempDir()
+	before, after := filepath.Join(year, "before", "public"), filepath.Join(year, "after", "public")
+	if files, err := Published(before); err != nil || len(files) > 0 {
+		t.Errorf("nothing was published: %d files, %v", len(files), err)
+	}
+	write(t, before, text("index.html", "1"), text("es/2026-09-14.html", "w"))
+	put(t, filepath.Join(before, "hers.pdf"), "hers")
+	files, err := Published(before)
+	if err != nil {
+		t.Fatal(err)
+	}
+	write(t, after, files...)
+	want := map[string]string{"index.html": "1", "es/2026-09-14.html": "w"}
+	if diff := cmp.Diff(want, disk(t, after)); diff != "" {
+		t.Errorf("mismatch (-want +got)\n%s", diff)
+	}
+	if got := write(t, after, text("index.html", "2")); got.Written != 1 || got.Removed != 1 || len(got.Foreign) > 0 {
+		t.Errorf("not its own: %+v", got)
+	}
+}

@@ -76,6 +76,8 @@ func (d Draft) settings() string {
 	})
 }
 
+const readmeFile = "README.txt"
+
 // readme says how to go on, week by week.
 func (d Draft) readme(date string) output.File {
 	zip := strings.Join(strings.FieldsFunc(strings.ToLower(d.Name), notPlain), "-")
@@ -86,7 +88,7 @@ func (d Draft) readme(date string) output.File {
 	if address == "" {
 		address = "https://your-school.example/home/"
 	}
-	return output.Text("README.txt", fill("README.txt.tmpl", map[string]string{
+	return output.Text(readmeFile, fill("README.txt.tmpl", map[string]string{
 		"Title": d.Name, "Line": strings.Repeat("=", len([]rune(d.Name))), "Link": address + date + ".html", "Zip": zip,
 		"Date": date,
 	}))

@@ -11,6 +11,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"homebuild/internal/publish"
+	"homebuild/internal/school"
 	"homebuild/internal/site"
 )
 
@@ -43,26 +44,17 @@ func looksLikeWeek(word string) bool {
 // runShare prints the messages of a week, of the newest without a date, and puts
 // the share kit on the desk.
 func runShare(s *streams, from *folder, date, language string) error {
-	made, problems := from.Assemble(s.program)
+	made, problems := from.Week(date, s.program)
 	if len(problems) > 0 {
-		return problems
+		return told(problems)
 	}
-	if date == "" {
-		newest, ok := made.Newest()
-		if !ok {
-			newest = made.Site.Weeks[0]
-		}
-		date = newest.Date
-	}
-	messages, wrong := made.Messages(date)
-	if wrong != nil {
-		return refused(wrong)
-	}
+	date, messages, files := made.Send()
 	if err := s.copyMessage(messages, language); err != nil {
 		return err
 	}
 	desk := filepath.Join(from.path, deskFolder)
-	if _, err := publish.Write(desk, made.Desk(date), publish.Options{}); err != nil {
+	others := func(path string) bool { return !school.OfWeek(path, date) }
+	if _, err := publish.Write(desk, files, publish.Options{Keep: others}); err != nil {
 		return err
 	}
 	for _, m := range messages {

@@ -11,7 +11,6 @@ import (
 	"homebuild/internal/diag"
 	"homebuild/internal/i18n"
 	"homebuild/internal/output"
-	"homebuild/internal/problem"
 	"homebuild/internal/publish"
 	"homebuild/internal/school"
 )
@@ -20,6 +19,7 @@ func newStartCmd(s *streams) *cobra.Command {
 	var draft school.Draft
 	var earlier reuse
 	var yes bool
+	var grade string
 	cmd := &cobra.Command{
 		Use:   "start folder",
 		Short: "begin a site of your own",
@@ -29,13 +29,16 @@ func newStartCmd(s *streams) *cobra.Command {
 			}
 			return atMostOneFolder(cmd, args)
 		},
-		RunE: func(cmd *cobra.Command, args []string) error {
+		RunE: func(cmd *cobra.Command, args []string) (err error) {
 			if err := earlier.check(cmd); err != nil {
 				return err
 			}
 			if earlier.from != "" {
 				earlier.First = draft.Week.Date
 				return earlier.run(s, cmd, args[0], s.person && !yes)
+			}
+			if draft.Grade, err = gradeOf(grade); err != nil {
+				return err
 			}
 			return runStart(s, args[0], draft, yes)
 		},
@@ -44,8 +47,9 @@ func newStartCmd(s *streams) *cobra.Command {
 	flags := cmd.Flags()
 	flags.StringVar(&draft.Name, "name", "", "the `name` of the school or the class, as families know it")
 	flags.StringSliceVar(&draft.Languages, "languages", nil, "the `languages` of the pages, the class's own first: en,es")
+	flags.StringVar(&grade, "grade", "", "the `grade` of the class: 1, 2, 3, or K for kindergarten")
 	flags.StringVar(&draft.Week.Date, "monday", "", "the `date` of the first week: 2026-09-14 (default: the next Monday)")
-	flags.StringVar(&draft.Week.Target, "target", "", "what the first week is about, a `word` of \"homebuild targets\" (default: "+school.FirstTarget+")")
+	flags.StringVar(&draft.Week.Target, "target", "", "what the first week is about, a `word` of \"homebuild targets\" (default: the first of the grade)")
 	flags.StringVar(&draft.Address, "address", "", "the web `address` where the pages will live, if there is one")
 	flags.StringVar(&earlier.from, "from", "", "begin with the weeks of an earlier year, in this `folder`")
 	flags.StringSliceVar(&earlier.DaysOff, "days-off", nil, "with --from, the `days` without school: \"2027-11-25,2027-12-20 to 2027-12-31\"")
@@ -113,10 +117,7 @@ func (s *streams) proposed(folder string, d school.Draft) school.Draft {
 	if d.Week.Date == "" {
 		d.Week.Date = school.MondayFrom(s.today)
 	}
-	if d.Week.Target == "" {
-		d.Week.Target = school.FirstTarget
-	}
-	return d
+	return d.WithTarget()
 }
 
 // nameOf makes a name of a folder's: "my-class" is "My class".
@@ -147,7 +148,7 @@ func (s *streams) askStart(given school.Draft, d *school.Draft) error {
 		ask = append(ask, func() error { return s.line("First Monday, year-month-day", &d.Week.Date, check) })
 	}
 	if given.Week.Target == "" {
-		ask = append(ask, func() error { return s.askFirstTarget(&d.Week.Target) })
+		ask = append(ask, func() error { return s.askFirstTarget(given.Grade == nil, d) })
 	}
 	if given.Address == "" {
 		ask = append(ask, func() error {
@@ -173,15 +174,20 @@ func (s *streams) askLanguages() ([]string, error) {
 	return tags, err
 }
 
-// askFirstTarget asks for a target by its grade.
-func (s *streams) askFirstTarget(id *string) error {
-	targets := school.Targets()
-	proposed := targets[slices.IndexFunc(targets, func(t school.Target) bool { return t.ID == *id })].Grade
-	grade, err := s.choose("Grade", each([]problem.Grade{0, 1, 2, 3}, school.GradeName), int(proposed))
-	if err != nil {
-		return err
+// askFirstTarget asks for the grade, where that is open, and for one of its targets.
+func (s *streams) askFirstTarget(whichGrade bool, d *school.Draft) error {
+	if whichGrade {
+		grades := school.Grades()
+		i, err := s.choose("Grade", each(grades, school.GradeName), slices.Index(grades, school.UsualGrade))
+		if err != nil {
+			return err
+		}
+		d.Grade = &grades[i]
 	}
-	return s.askTarget("What is the first week about?", id, slices.DeleteFunc(targets, func(t school.Target) bool { return int(t.Grade) != grade }))
+	id := school.FirstTargetOf(*d.Grade)
+	err := s.askTarget("What is the first week about?", &id, slices.DeleteFunc(school.Targets(), func(t school.Target) bool { return t.Grade != *d.Grade }))
+	d.Week.Target = id
+	return err
 }
 
 // askTarget asks for a target by what a child can say at the end of the week.

@@ -13,17 +13,19 @@ import (
 	"homebuild/internal/diag"
 	"homebuild/internal/i18n"
 	"homebuild/internal/output"
+	"homebuild/internal/problem"
 	"homebuild/internal/week"
 	"homebuild/locales"
 )
 
 // Draft is a new school, as a person described it.
 type Draft struct {
-	Name      string   // as families know it
-	Languages []string // tags, the class's own first
-	Address   string   // empty for none
-	Week      Wishes   // for the first week; its date is needed
-	Today     string   // from then on families see the first week, be it before the usual day
+	Name      string         // as families know it
+	Languages []string       // tags, the class's own first
+	Address   string         // empty for none
+	Grade     *problem.Grade // nil where nobody has said
+	Week      Wishes         // for the first week; its date is needed
+	Today     string         // from then on families see the first week, be it before the usual day
 }
 
 // Check reads the draft as a build will, in its words. The problem has no place:
@@ -35,6 +37,23 @@ func (d Draft) Check() *diag.Diagnostic {
 		return first(problems)
 	}
 	return school.refused(in, d.Week)
+}
+
+// WithTarget is the draft with the target that was meant, or, where none was given,
+// the first of its grade; and with the grade of the target, where none was given.
+func (d Draft) WithTarget() Draft {
+	if d.Week.Target == "" {
+		d.Week.Target = FirstTarget
+		if d.Grade != nil {
+			d.Week.Target = FirstTargetOf(*d.Grade)
+		}
+		return d
+	}
+	d.Week.Target = meant(d.Week.Target)
+	if found := FindTargets(d.Week.Target); d.Grade == nil && len(found) == 1 {
+		d.Grade = &found[0].Grade
+	}
+	return d
 }
 
 // memory is the folder of the draft, without a week.
@@ -69,10 +88,13 @@ func (d Draft) Files() ([]output.File, *diag.Diagnostic) {
 
 // settings are the site.toml of the draft.
 func (d Draft) settings() string {
-	name := strings.TrimSpace(d.Name)
+	name, grade := strings.TrimSpace(d.Name), ""
+	if d.Grade != nil {
+		grade = strconv.Itoa(int(*d.Grade))
+	}
 	return fill("site.toml.tmpl", map[string]string{
 		"Name": quoted(name), "Tags": remark(each(i18n.Tags(locales.Files), func(tag string) string { return week.LanguageList([]string{tag}) })),
-		"Languages": strings.Join(each(d.Languages, strconv.Quote), ", "), "Address": quotedOrNone(d.Address), "Key": keyOf(name),
+		"Languages": strings.Join(each(d.Languages, strconv.Quote), ", "), "Address": quotedOrNone(d.Address), "Key": keyOf(name), "Grade": grade,
 	})
 }
 

@@ -23,12 +23,13 @@ func newWeekCmd(s *streams) *cobra.Command {
 	var wishes school.Wishes
 	var yes bool
 	var old string
-	cmd := s.schoolCommand("week [folder]", "begin the file of the next week", noExample, func(_ *cobra.Command, from *folder) error {
+	cmd := s.schoolCommand("week [folder] [week]", "begin the file of the next week", noExample, func(_ *cobra.Command, from *folder) error {
 		if old != "" {
 			return renewWeeks(s, from, old)
 		}
 		return runWeek(s, from, wishes, s.person && !yes)
 	})
+	takesWeek(cmd, &wishes.Date)
 	flags := cmd.Flags()
 	flags.StringVar(&wishes.Date, "monday", "", "the `date` of the week: 2026-09-21")
 	flags.StringVar(&wishes.Target, "target", "", "what it is about, a `word` of \"homebuild targets\"")

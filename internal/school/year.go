@@ -68,7 +68,7 @@ type Overview struct {
 	Weeks   []OverviewWeek `json:"weeks"`
 	Kinds   []OverviewKind `json:"kinds"` // those that matter to the grade
 	Work    []OverviewWork `json:"work"`
-	Facts   [][]int        `json:"facts"` // how often a + b was met: Facts[a-1][b-1]; none for a grade that knows them
+	Facts   [][]int        `json:"facts"` // how often a + b was met: Facts[a-1][b-1]; none where no fact was met, and for a grade that knows them
 	Missing [][2]int       `json:"facts-not-met"`
 	Lacks   []string       `json:"lacks"` // the kinds first, in their order
 }
@@ -132,7 +132,9 @@ func (y *Year) Overview() Overview {
 	}
 	if out.Grade <= factsKnown {
 		for _, counts := range cover.Facts {
-			out.Facts = append(out.Facts, counts[:])
+			if len(cover.Missing) < activity.FactsInAll {
+				out.Facts = append(out.Facts, counts[:])
+			}
 		}
 		for _, pair := range cover.Missing {
 			out.Missing = append(out.Missing, [2]int{pair.First, pair.Second})

@@ -108,6 +108,9 @@ func (w Week) KeptProblem(i int, setting, text, hint string) diag.Diagnostic {
 	return p
 }
 
+// Writes reports whether the week's file has a setting.
+func (w Week) Writes(setting string) bool { return w.settings != nil && w.settings.Has(setting) }
+
 // Weekday is the day of the week that the date is.
 func (w Week) Weekday() time.Weekday {
 	return mustDay(w.Date).Weekday()

@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"path"
 	"path/filepath"
-	"strings"
 	"sync"
 
 	"github.com/spf13/cobra"
@@ -171,13 +170,9 @@ func (b build) result(public, desk string, made *school.Site, r publish.Report) 
 	if made.Site.Address != "" {
 		b.say("to share     %s%s.html", made.Site.Address, newest)
 	}
-	if left := made.StillThere(r.Kept); len(left) > 0 {
-		names, remove := strings.Join(left, ", "), strings.Join(left, ",")
-		if len(left) > waitingTold {
-			names, remove = fmt.Sprintf("%s and %d more", strings.Join(left[:waitingTold], ", "), len(left)-waitingTold), school.RemoveAll
-		}
+	if names, all := made.StillThere(r.Kept); names != "" {
 		b.say("still there  what families had of %s: old links work", names)
-		b.say("             homebuild build%s --remove %s takes it away", argument(b.from.path), remove)
+		b.say("             homebuild build%s --remove %s takes it away", argument(b.from.path), all)
 	}
 }
 

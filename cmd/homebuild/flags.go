@@ -11,7 +11,6 @@ import (
 	"homebuild/internal/diag"
 	"homebuild/internal/i18n"
 	"homebuild/internal/picture"
-	"homebuild/internal/problem"
 	"homebuild/internal/school"
 	"homebuild/internal/strategy"
 	"homebuild/locales"
@@ -72,18 +71,6 @@ func atMostOneFolder(cmd *cobra.Command, args []string) error {
 		return wrongUse(fmt.Sprintf("%s takes one folder, not %d", cmd.Name(), len(args)), `put quotes around a name with spaces: "my class"`)
 	}
 	return nil
-}
-
-// gradeOf reads a grade that was typed; nil where none was.
-func gradeOf(typed string) (*problem.Grade, error) {
-	of, ok := school.ParseGrade(typed)
-	switch {
-	case typed == "":
-		return nil, nil
-	case !ok:
-		return nil, wrongUse(fmt.Sprintf("there are no targets for grade %q", typed), "give 1, 2, 3, or K for kindergarten")
-	}
-	return &of, nil
 }
 
 func seeHelp(cmd *cobra.Command) string { return fmt.Sprintf("%s --help says more", cmd.CommandPath()) }

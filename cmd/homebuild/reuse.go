@@ -82,19 +82,17 @@ func (r *reuse) ask(s *streams, from *folder, proposed string) error {
 		}
 		return nil
 	}
-	var ask []func() error
 	if r.First == "" {
 		r.First = proposed
-		ask = append(ask, func() error { return s.line("First Monday, year-month-day", &r.First, check) })
+		if err := s.line("First Monday, year-month-day", &r.First, check); err != nil {
+			return err
+		}
 	}
-	if len(r.DaysOff) == 0 {
-		days := ""
-		ask = append(ask, func() error {
-			return s.line("Days without school, such as 2027-11-25, 2027-12-20 to 2027-12-31; enter for none yet", &days, func(typed string) *diag.Diagnostic {
-				r.DaysOff = strings.FieldsFunc(typed, func(c rune) bool { return c == ',' })
-				return check(typed)
-			})
-		})
+	if len(r.DaysOff) > 0 {
+		return nil
 	}
-	return inTurn(ask)
+	return s.ask("Days without school, such as 2027-11-25, 2027-12-20 to 2027-12-31; enter for none yet:", func(typed string) *diag.Diagnostic {
+		r.DaysOff = strings.FieldsFunc(typed, func(c rune) bool { return c == ',' })
+		return check(typed)
+	})
 }

@@ -29,7 +29,7 @@ func newStartCmd(s *streams) *cobra.Command {
 			}
 			return atMostOneFolder(cmd, args)
 		},
-		RunE: func(cmd *cobra.Command, args []string) (err error) {
+		RunE: func(cmd *cobra.Command, args []string) error {
 			if err := earlier.check(cmd); err != nil {
 				return err
 			}
@@ -37,8 +37,9 @@ func newStartCmd(s *streams) *cobra.Command {
 				earlier.First = draft.Week.Date
 				return earlier.run(s, cmd, args[0], s.person && !yes)
 			}
-			if draft.Grade, err = gradeOf(grade); err != nil {
-				return err
+			var wrong *diag.Diagnostic
+			if draft.Grade, wrong = school.ParseGrade(grade); wrong != nil {
+				return refused(wrong)
 			}
 			return runStart(s, args[0], draft, yes)
 		},
@@ -67,7 +68,7 @@ func runStart(s *streams, folder string, draft school.Draft, yes bool) error {
 		return err
 	}
 	draft.Today = s.today
-	proposed := s.proposed(folder, draft)
+	proposed := draft.Proposed(folder)
 	if asked && draft.Name == "" {
 		proposed.Name = "School" // until it is asked for
 	}
@@ -104,29 +105,6 @@ func missing(d school.Draft) error {
 	}
 	return wrongUse("nobody is there to be asked, so start needs "+strings.Join(flags, " and "),
 		`homebuild start my-class --name "Pebble Lane School" --languages en,es`)
-}
-
-// proposed is a draft with what was left open.
-func (s *streams) proposed(folder string, d school.Draft) school.Draft {
-	if d.Name == "" {
-		d.Name = nameOf(folder)
-	}
-	if len(d.Languages) == 0 {
-		d.Languages = []string{i18n.SourceTag}
-	}
-	if d.Week.Date == "" {
-		d.Week.Date = school.MondayFrom(s.today)
-	}
-	return d.WithTarget()
-}
-
-// nameOf makes a name of a folder's: "my-class" is "My class".
-func nameOf(folder string) string {
-	if full, err := filepath.Abs(folder); err == nil {
-		folder = full
-	}
-	words := []rune(strings.NewReplacer("-", " ", "_", " ").Replace(filepath.Base(folder)))
-	return strings.ToUpper(string(words[:1])) + string(words[1:])
 }
 
 // askStart asks what no flag has answered. Each answer is checked among the

@@ -17,8 +17,8 @@ func newTargetsCmd(s *streams) *cobra.Command {
 		Use:   "targets [words]",
 		Short: "list what a week can be about",
 		RunE: func(_ *cobra.Command, words []string) error {
-			if of, err := gradeOf(grade); err != nil {
-				return err
+			if of, wrong := school.ParseGrade(grade); wrong != nil {
+				return refused(wrong)
 			} else if of != nil {
 				words = append([]string{school.GradeName(*of)}, words...)
 			}

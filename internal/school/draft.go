@@ -3,6 +3,7 @@ package school
 import (
 	"crypto/sha256"
 	"fmt"
+	"path/filepath"
 	"slices"
 	"strconv"
 	"strings"
@@ -39,21 +40,39 @@ func (d Draft) Check() *diag.Diagnostic {
 	return school.refused(in, d.Week)
 }
 
-// WithTarget is the draft with the target that was meant, or, where none was given,
-// the first of its grade; and with the grade of the target, where none was given.
-func (d Draft) WithTarget() Draft {
-	if d.Week.Target == "" {
-		d.Week.Target = FirstTarget
-		if d.Grade != nil {
-			d.Week.Target = FirstTargetOf(*d.Grade)
+// Proposed is the draft with what was left open, for a folder of a name. A target
+// tells its grade, and a grade its first target.
+func (d Draft) Proposed(folder string) Draft {
+	if d.Name == "" {
+		d.Name = nameOf(folder)
+	}
+	if len(d.Languages) == 0 {
+		d.Languages = []string{i18n.SourceTag}
+	}
+	if d.Week.Date == "" {
+		d.Week.Date = MondayFrom(d.Today)
+	}
+	if d.Week.Target != "" {
+		d.Week.Target = meant(d.Week.Target)
+		if found := FindTargets(d.Week.Target); d.Grade == nil && len(found) == 1 {
+			d.Grade = &found[0].Grade
 		}
 		return d
 	}
-	d.Week.Target = meant(d.Week.Target)
-	if found := FindTargets(d.Week.Target); d.Grade == nil && len(found) == 1 {
-		d.Grade = &found[0].Grade
+	d.Week.Target = FirstTarget
+	if d.Grade != nil {
+		d.Week.Target = FirstTargetOf(*d.Grade)
 	}
 	return d
+}
+
+// nameOf makes a name of a folder's: "my-class" is "My class".
+func nameOf(folder string) string {
+	if full, err := filepath.Abs(folder); err == nil {
+		folder = full
+	}
+	words := []rune(strings.NewReplacer("-", " ", "_", " ").Replace(filepath.Base(folder)))
+	return strings.ToUpper(string(words[:1])) + string(words[1:])
 }
 
 // memory is the folder of the draft, without a week.

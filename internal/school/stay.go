@@ -39,17 +39,23 @@ func (s *Site) Stays(remove []string) (func(path string) bool, *diag.Diagnostic)
 	}, nil
 }
 
-// StillThere names what pages that stay are of, as [Site.Stays] takes it: the weeks
-// in order, then the languages that the site no longer has.
-func (s *Site) StillThere(paths []string) []string {
-	var out []string
+// StillThere names what pages that stay are of: the weeks in order, then the languages
+// that the site no longer has; and how to name them all to [Site.Stays]. Both are empty
+// for no pages.
+func (s *Site) StillThere(paths []string) (names, all string) {
+	var of []string
 	for _, path := range paths {
 		tag, date := site.Belongs(path)
 		if tag != "" && !slices.Contains(s.Site.Languages, tag) {
 			date = tag
 		}
-		out = append(out, date)
+		of = append(of, date)
 	}
-	slices.Sort(out)
-	return slices.Compact(out)
+	slices.Sort(of)
+	of = slices.Compact(of)
+	const told = 3
+	if len(of) > told {
+		return fmt.Sprintf("%s and %d more", strings.Join(of[:told], ", "), len(of)-told), RemoveAll
+	}
+	return strings.Join(of, ", "), strings.Join(of, ",")
 }

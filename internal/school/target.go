@@ -1,10 +1,12 @@
 package school
 
 import (
+	"fmt"
 	"strconv"
 	"strings"
 
 	"homebuild/internal/activity"
+	"homebuild/internal/diag"
 	"homebuild/internal/picture"
 	"homebuild/internal/problem"
 	"homebuild/internal/strategy"
@@ -56,15 +58,19 @@ func namedTargets(typed string) []string {
 	return each(activity.Named(typed, must(activity.Targets()), can), func(t activity.Target) string { return t.ID })
 }
 
-// ParseGrade reads a grade as people write it: "2", "grade 2", "K".
-func ParseGrade(word string) (problem.Grade, bool) {
-	word = strings.ToLower(strings.TrimSpace(word))
+// ParseGrade reads a grade as people write it: "2", "grade 2", "K". It is nil for an
+// empty word.
+func ParseGrade(word string) (*problem.Grade, *diag.Diagnostic) {
+	typed := strings.ToLower(strings.TrimSpace(word))
 	for _, grade := range Grades() {
-		if word == strconv.Itoa(int(grade)) || word == GradeName(grade) || grade == 0 && word == "k" {
-			return grade, true
+		if typed == strconv.Itoa(int(grade)) || typed == GradeName(grade) || grade == 0 && typed == "k" {
+			return &grade, nil
 		}
 	}
-	return 0, false
+	if typed == "" {
+		return nil, nil
+	}
+	return nil, &diag.Diagnostic{Text: fmt.Sprintf("there are no targets for grade %q", word), Hint: "give 1, 2, 3, or K for kindergarten"}
 }
 
 // Grades lists the grades that there are targets for.

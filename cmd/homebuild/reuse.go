@@ -14,8 +14,7 @@ import (
 // reuse is what a person asks of a school year that begins with an earlier one.
 type reuse struct {
 	school.Reuse
-	from         string // the folder of the earlier year; empty for none
-	withoutPages bool
+	from string // the folder of the earlier year; empty for none
 }
 
 // check refuses what the earlier year has settled.
@@ -25,8 +24,8 @@ func (r reuse) check(cmd *cobra.Command) error {
 			return wrongUse("--"+flag+" cannot go with --from: all settings come from "+r.from, "change site.toml in the new folder when it is there")
 		}
 	}
-	if r.from == "" && (len(r.DaysOff) > 0 || r.withoutPages) {
-		return wrongUse("--days-off and --without-pages go with --from", "homebuild start my-class --from last-year")
+	if r.from == "" && len(r.DaysOff) > 0 {
+		return wrongUse("--days-off goes with --from", "homebuild start my-class --from last-year")
 	}
 	return nil
 }
@@ -56,19 +55,14 @@ func (r reuse) run(s *streams, cmd *cobra.Command, folder string, ask bool) erro
 	for _, m := range made.Weeks {
 		s.say("  %s  was %s", m.To, m.From)
 	}
-	return r.takeOver(s, folder)
-}
-
-// takeOver lets old links live: the pages of the earlier year come along.
-func (r reuse) takeOver(s *streams, folder string) error {
-	public := filepath.Join(folder, publicFolder)
-	if pages, err := publish.Published(filepath.Join(r.from, publicFolder)); err != nil {
-		return err
-	} else if !r.withoutPages && len(pages) > 0 {
-		if _, err := publish.Write(public, pages, publish.Options{}); err != nil {
-			return err
-		}
+	pages, err := publish.Published(filepath.Join(r.from, publicFolder)) // they come along, so that old links live
+	if err == nil && len(pages) > 0 {
+		public := filepath.Join(folder, publicFolder)
+		_, err = publish.Write(public, pages, publish.Options{})
 		s.say("the pages of %s are in %s, too: old links stay alive", r.from, public)
+	}
+	if err != nil {
+		return err
 	}
 	s.say("next: read each note once, it may name a day of the year before; homebuild preview%s shows all", argument(folder))
 	return nil

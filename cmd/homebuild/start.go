@@ -54,7 +54,6 @@ func newStartCmd(s *streams) *cobra.Command {
 	flags.StringVar(&draft.Address, "address", "", "the web `address` where the pages will live, if there is one")
 	flags.StringVar(&earlier.from, "from", "", "begin with the weeks of an earlier year, in this `folder`")
 	flags.StringSliceVar(&earlier.DaysOff, "days-off", nil, "with --from, the `days` without school: \"2027-11-25,2027-12-20 to 2027-12-31\"")
-	flags.BoolVar(&earlier.withoutPages, "without-pages", false, "with --from, leave the earlier year's pages behind: old links end")
 	flags.BoolVar(&yes, "yes", false, "ask nothing")
 	proposes(cmd, "languages", languageWords)
 	proposes(cmd, "target", targetWords)

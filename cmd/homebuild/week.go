@@ -154,7 +154,7 @@ func (s *streams) explain(p school.Proposal, file string, year *school.Year, fro
 	s.say("  focus    %s", fits(p.Focus, p.FocusAsked, "helps with", p.Helps, p.Stories))
 	s.say("  picture  %s", fits(p.Picture, p.PictureAsked, "can show", p.Shows, p.Stories))
 	if settings := year.Settings(p.Habits); len(settings) > 0 {
-		s.say("  as before  %s", strings.Join(settings, ", "))
+		s.say("  wishes   %s, as last week", strings.Join(settings, ", "))
 	}
 	s.say("next: open the file and write your note; homebuild preview%s shows it", argument(from.path))
 }

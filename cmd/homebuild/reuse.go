@@ -19,7 +19,7 @@ type reuse struct {
 
 // check refuses what the earlier year has settled.
 func (r reuse) check(cmd *cobra.Command) error {
-	for _, flag := range []string{"name", "languages", "target", "address"} {
+	for _, flag := range []string{"name", "languages", "grade", "target", "address"} {
 		if r.from != "" && cmd.Flags().Changed(flag) {
 			return wrongUse("--"+flag+" cannot go with --from: all settings come from "+r.from, "change site.toml in the new folder when it is there")
 		}

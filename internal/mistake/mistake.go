@@ -137,9 +137,12 @@ func (l *list) rules(from origin, rules []rule) {
 	}
 }
 
-// ofWeeksWay reports whether the week's way has something to say of a number.
+// ofWeeksWay reports whether the week's way has something to say of a number, other
+// than that a step is one off.
 func (l *list) ofWeeksWay(n int) bool {
-	return slices.ContainsFunc(l.found, func(m Mistake) bool { return m.Answer == n && m.origin == weeksWay })
+	return slices.ContainsFunc(l.found, func(m Mistake) bool {
+		return m.Answer == n && m.origin == weeksWay && m.Cause != Cause(strategy.StepOff)
+	})
 }
 
 // isNew reports whether a cause gives a wrong number, and is not listed with it.

@@ -57,7 +57,7 @@ func (h Help) All() []Reply { return slices.Concat([]Reply{h.Right}, h.Specific,
 
 // mostReplies is how many replies a story has at most, so that a page of stories
 // stays light.
-const mostReplies = 14
+const mostReplies = 16
 
 // Help gives the replies to the numbers from 0 to within. For both addends unknown
 // the number is what the two that a child picked make together. The openers of the

@@ -100,7 +100,7 @@ func (r replying) easySteps() phrase.Line {
 	switch {
 	case r.calc.Op == problem.Plus:
 		return phrase.Say("reply.steps.on", phrase.Number("Start", max(a, b)), phrase.Number("More", min(a, b)))
-	case r.kind() == problem.TakeFromResult:
+	case r.kind() == problem.TakeFromResult || r.kind().Unknown() == problem.Smaller:
 		return phrase.Say("reply.steps.back", phrase.Number("Start", a), phrase.Number("Taken", b))
 	}
 	return phrase.Say("reply.steps.up", phrase.Number("Start", b), phrase.Number("To", a))

@@ -141,7 +141,7 @@ func TestEveryPageOnPaper(t *testing.T) {
 // hundredths of its height.
 func printedTo(t *testing.T, file string) int {
 	t.Helper()
-	img := picture(t, file)
+	img := pixels(t, file)
 	at := img.Bounds()
 	for y := at.Max.Y - 1; y >= at.Min.Y; y-- {
 		for x := at.Min.X; x < at.Max.X; x++ {
@@ -160,7 +160,7 @@ func TestSlipsFit(t *testing.T) {
 	b := openTab(t)
 	b.visit("file://" + filepath.Join(desk(t), "slips.html"))
 	must(t, call(b, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Media: "print"}))
-	b.window(794, 1123) // A4 (ISO 216)
+	b.size(794, 1123)    // A4 (ISO 216)
 	const mm = 96 / 25.4 // CSS Values and Units 4, 6.2: 96 px are an inch
 	if high := eval[float64](b, `Math.max(...[...document.querySelectorAll(".cut")].map(x => x.getBoundingClientRect().height))`) / mm; high > 60 {
 		t.Errorf("a slip is %.0f mm high, want at most 60", high)
@@ -217,7 +217,7 @@ func pngs(t *testing.T, pdf []byte, dots int) []string {
 	return files
 }
 
-func picture(t *testing.T, file string) image.Image {
+func pixels(t *testing.T, file string) image.Image {
 	t.Helper()
 	f, err := os.Open(file)
 	must(t, err)
@@ -229,7 +229,7 @@ func picture(t *testing.T, file string) image.Image {
 
 func decode(t *testing.T, file string) string {
 	t.Helper()
-	img := picture(t, file)
+	img := pixels(t, file)
 	bits, err := gozxing.NewBinaryBitmapFromImage(img)
 	if err != nil {
 		t.Fatal(err)

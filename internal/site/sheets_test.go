@@ -21,7 +21,7 @@ func TestSheets(t *testing.T) {
 	for _, lang := range l.languages {
 		stack.Sheets = append(stack.Sheets, p.whole(l, lang, lesson, in.Site.Weeks[0]).Print)
 	}
-	html := rendered(t, stack.view(l.common))
+	html := written(t, stack.view(l.common))
 	if n := strings.Count(html, "<style"); n != 1 {
 		t.Errorf("%d styles, want 1", n)
 	}
@@ -36,14 +36,14 @@ func TestSheets(t *testing.T) {
 		if !strings.Contains(chapters[i], ` lang="`+lang.Tag()+`"`) {
 			t.Errorf("sheet %d is not in %s: %.100s", i, lang.Tag(), chapters[i])
 		}
-		alone, inStack := sides(rendered(t, stack.Sheets[i].view(l.common))), sides(chapters[i])
+		alone, inStack := sides(written(t, stack.Sheets[i].view(l.common))), sides(chapters[i])
 		if !strings.HasPrefix(inStack, alone) || len(alone) < 5_000 {
 			t.Errorf("%s: the sheet among the others is not the one that families print:\n%s\n%s", lang.Tag(), alone, inStack)
 		}
 	}
 }
 
-func rendered(t *testing.T, v page.View) string {
+func written(t *testing.T, v page.View) string {
 	t.Helper()
 	var b strings.Builder
 	if err := page.Render(&b, v); err != nil {

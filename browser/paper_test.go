@@ -78,7 +78,7 @@ var pdfPage = regexp.MustCompile(`/Type\s*/Page\b[^s]`)
 
 func (b *tab) print(paper chromedp.PaperSize) []byte {
 	b.t.Helper()
-	ctx, cancel := ofSeconds(b.ctx, 30)
+	ctx, cancel := ofSeconds(b.ctx, 120) // the sheets of all languages are two dozen pages
 	defer cancel()
 	pdf, err := chromedp.Run(ctx, chromedp.PrintToPDF(chromedp.PDFPaper(paper)))
 	if err != nil {

@@ -20,4 +20,4 @@ type WeekLink struct {
 }
 
 // indexKind is that of all pages that lead to others.
-var indexKind = &kind{"index", []string{"base.css", "work.css", "index.css"}}
+var indexKind = &kind{class: "index", css: []string{"base.css", "work.css", "index.css"}}

@@ -35,4 +35,4 @@ type Number struct {
 	Href string
 }
 
-var inventKind = &kind{"own", []string{"base.css", "tiles.css", "cards.css", "own.css"}}
+var inventKind = &kind{class: "own", css: []string{"base.css", "tiles.css", "cards.css", "own.css"}}

@@ -24,6 +24,7 @@ type View interface {
 type kind struct {
 	class string
 	css   []string // in order; a theme's colours come before and its theme.css after
+	parts []string // ids of the places at which a reader may be, kept when the language changes
 }
 
 // pictureCSS and walkCSS stand for styles that are made by the program, as

@@ -31,7 +31,7 @@ const (
 	printPart  = "paper"
 )
 
-var wholeKind = &kind{"whole", []string{"base.css", "work.css", "tiles.css", "signs.css", pictureCSS, "cards.css", "learn.css", walkCSS, "try.css", answerCSS(mostBoxes), "own.css", "print.css", "whole.css"}}
+var wholeKind = &kind{class: "whole", css: []string{"base.css", "work.css", "tiles.css", "signs.css", pictureCSS, "cards.css", "learn.css", walkCSS, "try.css", answerCSS(mostBoxes), "own.css", "print.css", "whole.css"}}
 
 // scoped are the styles that a whole page keeps to the part of their class.
 var scoped = map[string]string{

@@ -63,7 +63,7 @@ func (f fixture) views() map[string]View {
 		"check.html":       f.check(),
 		"check-week.html":  f.weekCheck(),
 		"index.html": &Index{Layout: f.layout("es/index.html", ""), Check: "check/index.html",
-			Weeks: []WeekLink{{week, line("target"), "a.html"}, {"2026-09-07", line("target"), "b.html"}}},
+			This: WeekLink{week, line("target"), "a.html"}, Earlier: []Topic{{line("strategy"), []WeekLink{{"2026-09-07", line("target"), "b.html"}}}}},
 		"weekly.html": &Weekly{Layout: f.layout("2026-09-14.html", "index.html"), Week: week, Target: line("target"), Languages: f.versions},
 		"front.html": &Front{Layout: f.layout("index.html", ""), Languages: f.versions,
 			Weeks: []WeekLink{{week, line("target"), "2026-09-14.html"}}},

@@ -1,6 +1,7 @@
 package site
 
 import (
+	"slices"
 	"sync"
 
 	"homebuild/internal/i18n"
@@ -79,10 +80,17 @@ func (c *common) layout(lang *language, own string, versions func(tag string) st
 	return l
 }
 
+// versions are a page in every language, the class's first: it is the one that the
+// school surely knows of a family.
 func (c *common) versions(own string, to func(tag string) string) []page.Version {
 	var out []page.Version
 	for _, l := range c.languages {
-		out = append(out, page.Version{Language: l.Language, Href: link(own, to(l.Tag())), Class: l == c.class})
+		v := page.Version{Language: l.Language, Href: link(own, to(l.Tag())), Class: l == c.class}
+		if v.Class {
+			out = slices.Insert(out, 0, v)
+		} else {
+			out = append(out, v)
+		}
 	}
 	return out
 }

@@ -135,7 +135,7 @@ func TestKeyboardCards(t *testing.T) {
 	for _, tag := range closely {
 		b := openTab(t)
 		b.visit(file(tag + "/" + week + "-story.html"))
-		for _, group := range []string{"who", "where"} {
+		for _, group := range []string{"who", "with", "where"} {
 			b.tabTo(`document.activeElement.name == ` + quoted(group))
 			b.press(" ")
 			b.press(kb.ArrowRight)

@@ -6,6 +6,8 @@ import (
 
 	"homebuild/internal/i18n"
 	"homebuild/internal/page"
+	"homebuild/internal/phrase"
+	"homebuild/internal/problem"
 )
 
 // common is what every page of a site is made from.
@@ -25,7 +27,7 @@ type language struct {
 	*i18n.Language
 	school string // what the school is called in it
 	cards  func() (characters, settings []page.Card)
-	ideas  map[string][]page.Idea // by setting: what can happen there
+	ideas  map[problem.Situation]map[string][]phrase.Line // by setting: what can happen there
 	sum    string
 }
 
@@ -38,7 +40,10 @@ func newCommon(in Input) *common {
 	for _, tag := range in.Site.Languages {
 		lang := in.language(tag)
 		l := &language{Language: lang, school: in.Site.Name.In(tag, in.Site.School)}
-		l.ideas = ideas(in.Places.Only(lang.Has))
+		l.ideas = map[problem.Situation]map[string][]phrase.Line{}
+		for s := range situations {
+			l.ideas[s] = ideas(in.Places.Only(lang.Has), s)
+		}
 		l.cards = sync.OnceValues(l.newCards)
 		l.sum = digest(lang.Sum(), tag, l.school)
 		c.languages = append(c.languages, l)

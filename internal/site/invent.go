@@ -67,11 +67,11 @@ func (l *lesson) numbersToPick() phrase.Line {
 // page knows both: the bigger one first.
 func (l *lesson) pairs() (out []page.Pair) {
 	for _, e := range l.exercises() {
-		told := e.Problem.Told()
-		if len(told) != 2 || !slices.Contains(l.numbers(), told[0].Value) || !slices.Contains(l.numbers(), told[1].Value) {
+		given := e.Problem.Given()
+		if len(given) != 2 || !slices.Contains(l.numbers(), given[0].Value) || !slices.Contains(l.numbers(), given[1].Value) {
 			continue
 		}
-		pair := page.Pair{First: max(told[0].Value, told[1].Value), Second: min(told[0].Value, told[1].Value)}
+		pair := page.Pair{First: max(given[0].Value, given[1].Value), Second: min(given[0].Value, given[1].Value)}
 		if pair.First > checkLargest && pair.First > pair.Second && !slices.Contains(out, pair) {
 			out = append(out, pair)
 		}

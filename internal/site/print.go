@@ -1,6 +1,9 @@
 package site
 
-import "homebuild/internal/page"
+import (
+	"homebuild/internal/page"
+	"homebuild/internal/phrase"
+)
 
 // printPage is the week on one sheet of paper.
 type printPage struct {
@@ -22,7 +25,7 @@ func (p printPage) view(c *common) page.View {
 	for _, e := range l.stories {
 		v.Stories = append(v.Stories, e.Story)
 	}
-	v.Blank, _ = l.blankStory()
+	v.Blank, _ = l.blankStory(phrase.Blank("Who", ""), phrase.Blank("With", ""))
 	if c.address != "" {
 		v.WeekURL = c.address + weeklyPath(l.date)
 	}

@@ -22,7 +22,7 @@ type build struct {
 	zip     string // a file that holds public, too; empty for none
 	workers int
 	part    string   // "3/8", or empty for the whole
-	remove  []string // weeks and languages whose pages are to go
+	remove  []string // weeks whose pages are to go
 	shard   publish.Shard
 	quiet   bool
 }
@@ -42,7 +42,7 @@ func newBuildCmd(s *streams) *cobra.Command {
 	flags.StringVar(&b.zip, "zip", "", "also put all pages into this `file`, to send or to carry")
 	flags.IntVar(&b.workers, "workers", 0, "make this `many` pages at a time (default: one for each processor)")
 	flags.StringVar(&b.part, "shard", "", "make `part` 3/8 of the pages, while other computers make the rest")
-	flags.StringSliceVar(&b.remove, "remove", nil, "take away the pages of `weeks` or languages that you no longer have: 2026-09-14, es, or \"all\"")
+	flags.StringSliceVar(&b.remove, "remove", nil, "take away the pages of `weeks` that you no longer have: 2026-09-14, or \"all\"")
 	flags.BoolVar(&b.quiet, "quiet", false, "say nothing unless something needs you")
 	return cmd
 }

@@ -46,6 +46,7 @@ func runShare(s *streams, from *folder, date, language string) error {
 	}
 	s.say("on the desk  %s", filepath.Join(desk, date))
 	s.say("to send      %s, one file for each language", filepath.Join(desk, date, "to-send"))
+	s.say("to print     %s, a sheet for each language", filepath.Join(desk, filepath.FromSlash(site.SheetsPath(date))))
 	if made.Site.Address == "" {
 		s.say("with an address in site.toml there is a link as well, its code to photograph, and slips to cut")
 		return nil

@@ -83,16 +83,16 @@
 //	steps     = 1               # or 2 for a chain
 //
 // A teacher can write stories for the week; they come before ours and count as
-// stories to try. The text is in the class's language, reading says what it
+// stories to try. The text is in the class's language, kind says what it
 // tells ("homebuild check" lists what fits), answer and translations may be left
 // out:
 //
 //	target = "add-within-20"
 //
 //	[[own-story]]
-//	text    = "Lina has 8 shells. She finds 6 more. How many shells does she have now?"
-//	reading = "add-to-result 8 + 6 = ?"
-//	answer  = "She has 14 shells now."
+//	text   = "Lina has 8 shells. She finds 6 more. How many shells does she have now?"
+//	kind   = "add-to-result"
+//	answer = "She has 14 shells now."
 //
 //	[own-story.in]
 //	es = "Lina tiene 8 conchas. Encuentra 6 más. ¿Cuántas conchas tiene ahora?"

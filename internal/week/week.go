@@ -78,14 +78,18 @@ type Week struct {
 // OwnStory is a story in the teacher's own words. Its texts are plain, on one
 // line; they may hold marks such as [6 kites], which internal/ownstory knows.
 type OwnStory struct {
-	Text    string            // in the class's language
-	Reading string            // what it tells, as the teacher chose; empty until then
-	Answer  string            // the answer as a sentence, in the class's language; may be empty
-	In      map[string]string // translations of Text by language tag
+	Text   string            // in the class's language
+	Answer string            // the answer as a sentence, in the class's language; may be empty
+	In     map[string]string // translations of Text by language tag
+
+	// What it tells, as the teacher chose; all empty until then. Any of these can
+	// be enough: see ownstory.Wish.
+	Happens, Kind, Equation string
+	Choice                  int
 }
 
 // StorySetting names a setting of the i-th own story for [Week.Problem]: "text",
-// "reading", "answer" or "in.es".
+// "kind", "answer" or "in.es".
 func StorySetting(i int, setting string) string { return fmt.Sprintf("own-story[%d].%s", i, setting) }
 
 // Problem says something about a week that only a later room can know, at the

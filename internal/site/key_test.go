@@ -67,6 +67,9 @@ var keyChanges = []keyChange{
 	{"where the answers are", "Site.Answers", func(_ *testing.T, in *Input) { in.Site.Answers = week.AnswersLink }, print, false},
 	{"search engines", "Site.Index", func(_ *testing.T, in *Input) { in.Site.Index = !in.Site.Index }, pages, false},
 	{"the day", "Input.On", func(_ *testing.T, in *Input) { in.On = "2026-10-20" }, anyOf(home, feed, front), false},
+	{"the grade", "Site.Grade", func(_ *testing.T, in *Input) {
+		in.Site.Grade = new(problem.Grade)
+	}, nothing, true},
 	{"days off", "Site.DaysOff", func(_ *testing.T, in *Input) {
 		in.Site.DaysOff = []week.Days{{First: "2026-12-21", Last: "2026-12-31"}}
 	}, nothing, true},

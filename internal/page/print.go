@@ -17,10 +17,17 @@ type Print struct {
 	Worked  story.Story   // front: the story to draw and solve together
 	Blank   []phrase.Line // front: the story to invent, with blanks
 	Stories []story.Story // back
+	Ladder  []PrintRung   // a page more, for who wants smaller or bigger steps
 	Answers bool          // answers upside down at the foot; else only on the learn and try pages
 	// WeekURL is the full address of the weekly link, for the code to
 	// photograph; empty when the site's address is not known.
 	WeekURL string
+}
+
+// PrintRung is the stories of a rung of the week's ladder on paper.
+type PrintRung struct {
+	Words   TryWords
+	Stories []story.Story
 }
 
 var printKind = &kind{"print", []string{"base.css", "work.css", "cards.css", "print.css"}}
@@ -35,14 +42,22 @@ const (
 	manySize    = 2000
 )
 
-// backClass is the class of the back of the sheet, by how much it has to hold.
-func (s *state) backClass(v *Print) string {
+// ofLadder are the stories of all rungs.
+func (v *Print) ofLadder() (all []story.Story) {
+	for _, r := range v.Ladder {
+		all = append(all, r.Stories...)
+	}
+	return all
+}
+
+// sideClass is the class of a side of stories, by how much it has to hold.
+func (s *state) sideClass(stories []story.Story) string {
 	size := 0
-	for _, t := range v.Stories {
+	for _, t := range stories {
 		size += s.length(t)
 	}
 	switch {
-	case len(v.Stories) <= fullStories && size <= fullSize:
+	case len(stories) <= fullStories && size <= fullSize:
 		return "side"
 	case size <= manySize:
 		return "side many"

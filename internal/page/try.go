@@ -11,10 +11,29 @@ import (
 // Try is the page of stories to try at home, with help for any answer.
 type Try struct {
 	WeekPage
+	Words   TryWords
 	First   int // number of the first story; a long week has more than one page
 	Scene   Scene
 	Stories []*TryStory
-	Next    string // link to the page with the stories after these; empty for none
+	Next    string     // link to the page with the stories after these; empty for none
+	Ladder  []RungLink // links to the stories beside these
+}
+
+// TryWords are the words of stories to try, message ids, and the id of their part
+// of a [Whole].
+type TryWords struct{ Part, Title, Lead, Link string }
+
+// The words of the week's own stories, and of those beside them.
+var (
+	OwnWords    = TryWords{"try", "try.title", "try.lead", "page.more.try"}
+	EasierWords = TryWords{"easier", "try.easier.title", "try.easier.lead", "try.easier.link"}
+	HarderWords = TryWords{"harder", "try.harder.title", "try.harder.lead", "try.harder.link"}
+)
+
+// RungLink leads to the stories on a rung of the week's ladder.
+type RungLink struct {
+	Words TryWords
+	Href  string
 }
 
 // TryStory is a story with its answers and a reply to each.

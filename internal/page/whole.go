@@ -16,17 +16,17 @@ type Whole struct {
 	Try    *Try
 	Invent *Invent
 	Print  *Print
+	Ladder []*Try // the stories beside those to try
 }
 
 // Parts are the links to the parts of a Whole.
 func Parts() Links {
-	return Links{Learn: "#" + learnPart, Try: "#" + tryPart, Invent: "#" + inventPart, Print: "#" + printPart}
+	return Links{Learn: "#" + learnPart, Try: "#" + OwnWords.Part, Invent: "#" + inventPart, Print: "#" + printPart}
 }
 
 // The ids of the parts.
 const (
 	learnPart  = "learn"
-	tryPart    = "try"
 	inventPart = "own"
 	printPart  = "paper"
 )
@@ -45,7 +45,11 @@ type part struct {
 }
 
 func (v *Whole) parts() []part {
-	return []part{{learnPart, v.Learn}, {tryPart, v.Try}, {inventPart, v.Invent}, {printPart, v.Print}}
+	all := []part{{learnPart, v.Learn}}
+	for _, on := range append([]*Try{v.Try}, v.Ladder...) {
+		all = append(all, part{on.Words.Part, on})
+	}
+	return append(all, part{inventPart, v.Invent}, part{printPart, v.Print})
 }
 
 // within writes what stands on a page, without what stands around it.

@@ -22,12 +22,13 @@ func (c *checker) papers() {
 			continue
 		}
 		p, learn, try := c.pages[name], c.pages[start+".html"], c.tryPages(start)
+		others := append(append([]*page{learn}, try...), c.ladder(start)...)
 		if learn == nil || len(try) == 0 {
 			p.add("the other pages of its week are missing")
 			continue
 		}
 		var want, answers []string
-		for _, other := range append([]*page{learn}, try...) {
+		for _, other := range others {
 			want, answers = append(want, other.told...), append(answers, other.answers...)
 		}
 		if len(p.told) != len(want) {
@@ -35,7 +36,7 @@ func (c *checker) papers() {
 			continue
 		}
 		var shapes []string
-		for _, other := range append([]*page{learn}, try...) {
+		for _, other := range others {
 			shapes = append(shapes, other.shapes...)
 		}
 		if !slices.Equal(p.shapes, shapes) {
@@ -58,6 +59,17 @@ func (c *checker) tryPages(start string) []*page {
 	var out []*page
 	for end := tryEnd; c.pages[start+end] != nil; end = fmt.Sprintf("-try-%d.html", len(out)+1) {
 		out = append(out, c.pages[start+end])
+	}
+	return out
+}
+
+// ladder are the pages of stories beside those to try, where a week has them.
+func (c *checker) ladder(start string) []*page {
+	var out []*page
+	for _, rung := range []string{"easier", "harder"} {
+		if p := c.pages[start+"-"+rung+".html"]; p != nil {
+			out = append(out, p)
+		}
 	}
 	return out
 }
@@ -88,8 +100,8 @@ func (p *page) keep() {
 		p.told = append(p.told, text(find(n, "p.say")))
 		p.shapes = append(p.shapes, boxes(find(n, ".big")))
 	}
-	if foot := find(p.root, ".turned"); foot != nil {
-		p.foot = texts(children(foot, "span"))
+	for _, foot := range all(p.root, ".turned") {
+		p.foot = append(p.foot, texts(children(foot, "span"))...)
 	}
 }
 

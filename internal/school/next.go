@@ -28,6 +28,7 @@ type Wishes struct {
 	Target  string
 	Focus   string // a word, or None
 	Picture string // a word, or None
+	Ladder  bool   // easier and harder stories beside the week's own
 }
 
 // Proposal is a new week, with the reasons.
@@ -37,6 +38,7 @@ type Proposal struct {
 	Target  activity.Target
 	Focus   string // empty for none
 	Picture string // empty for none
+	Ladder  bool
 
 	Why     activity.Suggestion // why this target is next
 	ByRule  bool                // the rule gave the target
@@ -65,7 +67,7 @@ func (y *Year) Propose(w Wishes) (Proposal, *diag.Diagnostic) {
 		w.Date = y.nextMonday()
 	}
 	w.Target = meant(w.Target)
-	p := Proposal{Date: w.Date, OddDate: w.OddDate}
+	p := Proposal{Date: w.Date, OddDate: w.OddDate, Ladder: w.Ladder}
 	if wrong := y.Check(w); wrong != nil {
 		return p, wrong
 	}

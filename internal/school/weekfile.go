@@ -34,7 +34,7 @@ func fill(name string, data any) string {
 type weekText struct {
 	Date, ShowFrom, Usual, Can, Target, Focus, Picture, WarmUp, Place string
 	Focuses, Pictures, WarmUps, Places                                string // remarks
-	OddDate                                                           bool
+	OddDate, Ladder                                                   bool
 	Stories, MostStories, Minutes                                     int
 	Tag, Language, Greeting                                           string   // of the class
 	Others                                                            []string // tags of the site's other languages
@@ -51,7 +51,7 @@ func (y *Year) WeekFile(p Proposal) output.File {
 	places := each(y.Places, func(p story.Place) string { return p.ID })
 	class, _ := y.Catalog.Language(y.Site.School) // it was loaded with the site
 	text := weekText{
-		Date: p.Date, ShowFrom: p.showFrom, Usual: week.FridayBefore(p.Date), OddDate: p.OddDate, Can: y.Catalog.Source().Plain(p.Target.CanLine()), Target: p.Target.ID, Focus: p.Focus, Picture: p.Picture,
+		Date: p.Date, ShowFrom: p.showFrom, Usual: week.FridayBefore(p.Date), OddDate: p.OddDate, Ladder: p.Ladder, Can: y.Catalog.Source().Plain(p.Target.CanLine()), Target: p.Target.ID, Focus: p.Focus, Picture: p.Picture,
 		WarmUp: warmUps[0], Place: places[0],
 		Focuses:  remark(each(p.Target.Strategies, strategy.Name.String)),
 		Pictures: remark(each(p.Target.Pictures, picture.Kind.String)),

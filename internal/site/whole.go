@@ -25,7 +25,14 @@ func (p wholeFile) view(c *common) page.View {
 		Invent: p.Invent.view(c).(*page.Invent), Print: p.Print.view(c).(*page.Print),
 	}
 	v.WeekPage = v.Learn.WeekPage
-	for _, w := range []*page.WeekPage{&v.WeekPage, &v.Learn.WeekPage, &v.Try.WeekPage, &v.Invent.WeekPage, &v.Print.WeekPage} {
+	weekPages := []*page.WeekPage{&v.WeekPage, &v.Learn.WeekPage, &v.Try.WeekPage, &v.Invent.WeekPage, &v.Print.WeekPage}
+	v.Try.Ladder = nil
+	for _, rung := range p.Learn.Lesson.rungs() {
+		on := rungPage{lang, p.Learn.Lesson, rung}.view(c).(*page.Try)
+		v.Ladder, weekPages = append(v.Ladder, on), append(weekPages, &on.WeekPage)
+		v.Try.Ladder = append(v.Try.Ladder, page.RungLink{Words: on.Words, Href: "#" + on.Words.Part})
+	}
+	for _, w := range weekPages {
 		w.Layout, w.Links = layout, page.Parts()
 	}
 	v.Learn.Links.Learn, v.Try.Links.Try, v.Invent.Links.Invent, v.Print.Links.Print = "", "", "", ""

@@ -124,7 +124,7 @@ func TestControls(t *testing.T) {
 	f := s.in("en")
 	big := f.tryStory()
 	big.Answers = answerRows()["to 1000"]
-	v := &Try{WeekPage: f.week("en/2026-09-14-try.html"), Words: OwnWords, First: 1, Stories: []*TryStory{big, big, big, big}}
+	v := &Try{WeekPage: f.week("en/2026-09-14-try.html"), First: 1, Stories: []*TryStory{big, big, big, big}}
 	d := read(t, render(t, v))
 	groups := map[string]bool{}
 	radios := 0

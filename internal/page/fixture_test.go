@@ -48,15 +48,17 @@ var (
 func (f fixture) views() map[string]View {
 	return map[string]View{
 		"learn.html": f.learn(),
-		"try.html": &Try{WeekPage: f.week("es/2026-09-14-try.html"), Words: OwnWords, First: 1, Scene: fixtureScene,
-			Stories: []*TryStory{f.tryStory(), f.tryStory()}, Ladder: []RungLink{{EasierWords, "2026-09-14-easier.html"}, {HarderWords, "2026-09-14-harder.html"}}},
+		"try.html": &Try{WeekPage: f.week("es/2026-09-14-try.html"), First: 1, Scene: fixtureScene,
+			Stories: []*TryStory{f.tryStory(), f.tryStory()}, Ladder: []RungLink{{SmallerSteps, "2026-09-14-steps.html#smaller"}, {BiggerSteps, "2026-09-14-steps.html#bigger"}}},
+		"steps.html": &Steps{WeekPage: f.week("es/2026-09-14-steps.html"),
+			Rungs: []Rung{{SmallerSteps, 3, []*TryStory{f.tryStory()}}, {BiggerSteps, 4, []*TryStory{f.tryStory()}}}},
 		"invent.html": &Invent{WeekPage: f.week("es/2026-09-14-story.html"),
 			Characters: cardsOf(cards.Characters()), Settings: cardsOf(cards.Settings()),
 			Story:  []phrase.Line{line("blank", phrase.Blank("Blank", "")), line("how-many")},
 			Answer: f.story().AnswerFrame, Strip: f.numbers("check/")},
 		"print.html": &Print{WeekPage: f.week("es/2026-09-14-print.html"),
 			Words: []phrase.Line{line("strategy"), line("picture")}, Class: f.class, Worked: f.story(),
-			Stories: []story.Story{f.story(), f.story()}, Ladder: []PrintRung{{EasierWords, []story.Story{f.story()}}}, Answers: true,
+			Stories: []story.Story{f.story(), f.story()}, Ladder: []PrintRung{{SmallerSteps, []story.Story{f.story()}}}, Answers: true,
 			Blank:   []phrase.Line{line("blank", phrase.Blank("Blank", "")), line("how-many")},
 			WeekURL: "https://example.org/room12/2026-09-14.html"},
 		"check-index.html": &CheckIndex{Layout: f.layout("es/check/index.html", "../index.html"), Numbers: f.numbers("")},
@@ -115,7 +117,7 @@ func (f fixture) story() story.Story {
 
 func (f fixture) keyStory() KeyStory {
 	return KeyStory{
-		Story: f.story(), Words: OwnWords, Kind: line("about"), Equation: f.solution().Equations[0], Picture: f.bar(picture.Solved),
+		Story: f.story(), Kind: line("about"), Equation: f.solution().Equations[0], Picture: f.bar(picture.Solved),
 		Ways: []Working{f.way()}, Mistakes: []KeyMistake{{2, line("low"), line("near-reply")}},
 	}
 }

@@ -191,7 +191,7 @@ func (s *state) keyStory(i int, k KeyStory) templ.Component {
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
-			if k.Words != OwnWords {
+			if k.Words.Title != "" {
 				var templ_7745c5c3_Var9 string
 				templ_7745c5c3_Var9, templ_7745c5c3_Err = templ.JoinStringErrs(" · " + s.word(k.Words.Title))
 				if templ_7745c5c3_Err != nil {

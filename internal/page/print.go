@@ -26,7 +26,7 @@ type Print struct {
 
 // PrintRung is the stories of a rung of the week's ladder on paper.
 type PrintRung struct {
-	Words   TryWords
+	Words   RungWords
 	Stories []story.Story
 }
 

@@ -11,7 +11,6 @@ import (
 // Try is the page of stories to try at home, with help for any answer.
 type Try struct {
 	WeekPage
-	Words   TryWords
 	First   int // number of the first story; a long week has more than one page
 	Scene   Scene
 	Stories []*TryStory
@@ -19,20 +18,9 @@ type Try struct {
 	Ladder  []RungLink // links to the stories beside these
 }
 
-// TryWords are the words of stories to try, message ids, and the id of their part
-// of a [Whole].
-type TryWords struct{ Part, Title, Lead, Link string }
-
-// The words of the week's own stories, and of those beside them.
-var (
-	OwnWords    = TryWords{"try", "try.title", "try.lead", "page.more.try"}
-	EasierWords = TryWords{"easier", "try.easier.title", "try.easier.lead", "try.easier.link"}
-	HarderWords = TryWords{"harder", "try.harder.title", "try.harder.lead", "try.harder.link"}
-)
-
 // RungLink leads to the stories on a rung of the week's ladder.
 type RungLink struct {
-	Words TryWords
+	Words RungWords
 	Href  string
 }
 

@@ -16,17 +16,19 @@ type Whole struct {
 	Try    *Try
 	Invent *Invent
 	Print  *Print
-	Ladder []*Try // the stories beside those to try
+	Steps  *Steps // nil for none
 }
 
 // Parts are the links to the parts of a Whole.
 func Parts() Links {
-	return Links{Learn: "#" + learnPart, Try: "#" + OwnWords.Part, Invent: "#" + inventPart, Print: "#" + printPart}
+	return Links{Learn: "#" + learnPart, Try: "#" + tryPart, Invent: "#" + inventPart, Print: "#" + printPart}
 }
 
 // The ids of the parts.
 const (
 	learnPart  = "learn"
+	tryPart    = "try"
+	stepsPart  = "steps"
 	inventPart = "own"
 	printPart  = "paper"
 )
@@ -45,9 +47,9 @@ type part struct {
 }
 
 func (v *Whole) parts() []part {
-	all := []part{{learnPart, v.Learn}}
-	for _, on := range append([]*Try{v.Try}, v.Ladder...) {
-		all = append(all, part{on.Words.Part, on})
+	all := []part{{learnPart, v.Learn}, {tryPart, v.Try}}
+	if v.Steps != nil {
+		all = append(all, part{stepsPart, v.Steps})
 	}
 	return append(all, part{inventPart, v.Invent}, part{printPart, v.Print})
 }

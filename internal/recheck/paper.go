@@ -8,10 +8,7 @@ import (
 	"golang.org/x/net/html"
 )
 
-const (
-	tryEnd   = "-try.html"
-	printEnd = "-print.html"
-)
+const printEnd = "-print.html"
 
 // papers wants a week's sheet of paper to have the same stories as its other
 // pages, and the right answers at its foot.
@@ -22,13 +19,12 @@ func (c *checker) papers() {
 			continue
 		}
 		p, learn, try := c.pages[name], c.pages[start+".html"], c.tryPages(start)
-		others := append(append([]*page{learn}, try...), c.ladder(start)...)
 		if learn == nil || len(try) == 0 {
 			p.add("the other pages of its week are missing")
 			continue
 		}
 		var want, answers []string
-		for _, other := range others {
+		for _, other := range append([]*page{learn}, try...) {
 			want, answers = append(want, other.told...), append(answers, other.answers...)
 		}
 		if len(p.told) != len(want) {
@@ -36,7 +32,7 @@ func (c *checker) papers() {
 			continue
 		}
 		var shapes []string
-		for _, other := range others {
+		for _, other := range append([]*page{learn}, try...) {
 			shapes = append(shapes, other.shapes...)
 		}
 		if !slices.Equal(p.shapes, shapes) {
@@ -54,21 +50,13 @@ func (c *checker) papers() {
 }
 
 // tryPages are the pages of stories to try: the first, and for a long week
-// those that follow it.
-func (c *checker) tryPages(start string) []*page {
-	var out []*page
-	for end := tryEnd; c.pages[start+end] != nil; end = fmt.Sprintf("-try-%d.html", len(out)+1) {
-		out = append(out, c.pages[start+end])
-	}
-	return out
-}
-
-// ladder are the pages of stories beside those to try, where a week has them.
-func (c *checker) ladder(start string) []*page {
-	var out []*page
-	for _, rung := range []string{"easier", "harder"} {
-		if p := c.pages[start+"-"+rung+".html"]; p != nil {
-			out = append(out, p)
+// those that follow it; then those of the stories beside them.
+func (c *checker) tryPages(start string) (out []*page) {
+	for _, name := range []string{"-try", "-steps"} {
+		end := ".html"
+		for n := 2; c.pages[start+name+end] != nil; n++ {
+			out = append(out, c.pages[start+name+end])
+			end = fmt.Sprintf("-%d.html", n)
 		}
 	}
 	return out

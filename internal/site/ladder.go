@@ -2,6 +2,7 @@ package site
 
 import (
 	"slices"
+	"strconv"
 
 	"homebuild/internal/activity"
 	"homebuild/internal/page"
@@ -69,27 +70,52 @@ func (l *lesson) rungs() []activity.Rung {
 	})
 }
 
-// rungPage is the page of the stories on a rung of the week's ladder.
-type rungPage struct {
+// pagesOfSteps says which rungs stand on each page: all on one, or, where the
+// numbers have hundreds and take more room, each on its own.
+func (l *lesson) pagesOfSteps() (pages [][]activity.Rung) {
+	rungs := l.rungs()
+	if len(rungs) > 0 && l.target.Within <= 100 {
+		return [][]activity.Rung{rungs}
+	}
+	for _, rung := range rungs {
+		pages = append(pages, []activity.Rung{rung})
+	}
+	return pages
+}
+
+// stepsPage is a page of the stories beside the week's own.
+type stepsPage struct {
 	Language *language
 	Lesson   *lesson
-	Rung     activity.Rung
+	Place    int // of the page among those of the week
+	Rungs    []activity.Rung
 }
 
-func rungPath(tag, date string, rung activity.Rung) string {
-	return tag + "/" + date + "-" + rung.String() + ".html"
-}
-
-func (p rungPage) path() string { return rungPath(p.Language.Tag(), p.Lesson.date, p.Rung) }
-
-func (p rungPage) view(c *common) page.View {
-	l := p.Lesson
-	stories, first := l.on(p.Rung)
-	return &page.Try{
-		WeekPage: c.week(p.Language, l, func(tag, date string) string { return rungPath(tag, date, p.Rung) }),
-		Words:    rungWords[p.Rung], First: first, Stories: l.storiesToTry(stories, first),
+func stepsPath(tag, date string, place int) string {
+	if place == 0 {
+		return tag + "/" + date + "-steps.html"
 	}
+	return tag + "/" + date + "-steps-" + strconv.Itoa(place+1) + ".html"
 }
 
-// rungWords are what a page says of the stories of a rung.
-var rungWords = map[activity.Rung]page.TryWords{activity.WeeksOwn: page.OwnWords, activity.Easier: page.EasierWords, activity.Harder: page.HarderWords}
+func (p stepsPage) path() string { return stepsPath(p.Language.Tag(), p.Lesson.date, p.Place) }
+
+func (p stepsPage) view(c *common) page.View {
+	l := p.Lesson
+	v := &page.Steps{WeekPage: c.week(p.Language, l, func(tag, date string) string { return stepsPath(tag, date, p.Place) })}
+	heavy := len(p.Rungs) > 1 && slices.ContainsFunc(l.ladder, func(e exercise) bool { return largest(e) > 100 })
+	for _, rung := range p.Rungs {
+		stories, first := l.on(rung)
+		r := page.Rung{Words: rungWords[rung], First: first, Stories: l.storiesToTry(stories, first)}
+		if heavy { // no room for drawings of places
+			for _, t := range r.Stories {
+				t.Scene = page.Scene{}
+			}
+		}
+		v.Rungs = append(v.Rungs, r)
+	}
+	return v
+}
+
+// rungWords are what pages say of the stories of a rung.
+var rungWords = map[activity.Rung]page.RungWords{activity.Easier: page.SmallerSteps, activity.Harder: page.BiggerSteps}

@@ -140,8 +140,8 @@ func (p *Planned) weekPages(l *lister, lang *language, of *lesson, w week.Week) 
 		l.page(tryPage{lang, of, place, first, end})
 		first = end
 	}
-	for _, rung := range of.rungs() {
-		l.page(rungPage{lang, of, rung})
+	for place, rungs := range of.pagesOfSteps() {
+		l.page(stepsPage{lang, of, place, rungs})
 	}
 	l.page(whole.Invent)
 	if of.numbers() != nil {

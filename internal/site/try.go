@@ -45,14 +45,17 @@ func (p tryPage) view(c *common) page.View {
 	l := p.Lesson
 	v := &page.Try{
 		WeekPage: c.week(p.Language, l, func(tag, date string) string { return tryPagePath(tag, date, p.Place) }),
-		Words:    page.OwnWords, First: p.First + 1, Stories: l.tryStories()[p.First:p.End], Scene: l.scene(),
+		First:    p.First + 1, Stories: l.tryStories()[p.First:p.End], Scene: l.scene(),
 	}
 	if p.End < len(l.stories) {
 		v.Next = link(v.Path, tryPagePath(p.Language.Tag(), l.date, p.Place+1))
 		return v
 	}
-	for _, rung := range l.rungs() {
-		v.Ladder = append(v.Ladder, page.RungLink{Words: rungWords[rung], Href: link(v.Path, rungPath(p.Language.Tag(), l.date, rung))})
+	for place, rungs := range l.pagesOfSteps() {
+		for _, rung := range rungs {
+			href := link(v.Path, stepsPath(p.Language.Tag(), l.date, place)) + "#" + rungWords[rung].ID
+			v.Ladder = append(v.Ladder, page.RungLink{Words: rungWords[rung], Href: href})
+		}
 	}
 	return v
 }

@@ -26,11 +26,12 @@ func (p wholeFile) view(c *common) page.View {
 	}
 	v.WeekPage = v.Learn.WeekPage
 	weekPages := []*page.WeekPage{&v.WeekPage, &v.Learn.WeekPage, &v.Try.WeekPage, &v.Invent.WeekPage, &v.Print.WeekPage}
-	v.Try.Ladder = nil
-	for _, rung := range p.Learn.Lesson.rungs() {
-		on := rungPage{lang, p.Learn.Lesson, rung}.view(c).(*page.Try)
-		v.Ladder, weekPages = append(v.Ladder, on), append(weekPages, &on.WeekPage)
-		v.Try.Ladder = append(v.Try.Ladder, page.RungLink{Words: on.Words, Href: "#" + on.Words.Part})
+	if rungs := p.Learn.Lesson.rungs(); len(rungs) > 0 {
+		v.Steps = stepsPage{lang, p.Learn.Lesson, 0, rungs}.view(c).(*page.Steps)
+		weekPages = append(weekPages, &v.Steps.WeekPage)
+	}
+	for i := range v.Try.Ladder {
+		v.Try.Ladder[i].Href = "#" + v.Try.Ladder[i].Words.ID
 	}
 	for _, w := range weekPages {
 		w.Layout, w.Links = layout, page.Parts()

@@ -17,7 +17,7 @@ type reading struct {
 
 func newReading(q Question) reading {
 	r := reading{Question: q, calc: q.Problem.Calculation()}
-	for _, t := range q.Problem.Told() {
+	for _, t := range q.Problem.Given() {
 		r.told = append(r.told, t.Value)
 	}
 	return r

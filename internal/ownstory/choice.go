@@ -12,7 +12,7 @@ import (
 // Choice is what a story can tell: a problem, and where the text has its numbers.
 type Choice struct {
 	Problem problem.Problem // its kind, the role of each number, its equation
-	Places  []int           // in Text.Numerals, of each quantity in Problem.Told
+	Places  []int           // in Text.Numerals, of each quantity in Problem.Given
 }
 
 // Line is the choice as a teacher keeps it in a week file: "add-to-change 8 + ? =

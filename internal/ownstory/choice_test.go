@@ -115,7 +115,7 @@ func TestEveryKindIsOffered(t *testing.T) {
 			if err != nil || chosen.Problem.Kind() != c.Problem.Kind() || chosen.Problem.Answer() != c.Problem.Answer() {
 				t.Errorf("%s: chosen is %s: %v", c.Line(), chosen.Line(), err)
 			}
-			for i, q := range c.Problem.Told() {
+			for i, q := range c.Problem.Given() {
 				if text.Numerals[c.Places[i]].Value != q.Value || text.Numerals[chosen.Places[i]].Value != q.Value {
 					t.Errorf("%s: the %s is not where the choice says", c.Line(), q.Role)
 				}

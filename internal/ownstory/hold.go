@@ -19,7 +19,7 @@ func (t Text) Choose(line string) (Choice, error) {
 		return Choice{}, err
 	}
 	var values []int
-	for _, q := range p.Told() {
+	for _, q := range p.Given() {
 		values = append(values, q.Value)
 	}
 	places, missing := t.find(values)

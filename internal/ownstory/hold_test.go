@@ -139,7 +139,7 @@ func TestLineThereAndBack(t *testing.T) {
 		if err != nil {
 			t.Fatalf("%s: %v", line, err)
 		}
-		if kind != problem.TogetherBoth && got.Answer() != p.Answer() || got.Kind() != kind || !slices.Equal(got.Told(), p.Told()) {
+		if kind != problem.TogetherBoth && got.Answer() != p.Answer() || got.Kind() != kind || !slices.Equal(got.Given(), p.Given()) {
 			t.Fatalf("%s: want %v, got %v", line, p, got)
 		}
 	})
@@ -181,7 +181,7 @@ func FuzzRead(f *testing.F) {
 					t.Errorf("%q: %s is offered and cannot be chosen: %v", story, c.Line(), err)
 				}
 			}
-			if c, err := text.Choose(line); err == nil && len(c.Places) != len(c.Problem.Told()) {
+			if c, err := text.Choose(line); err == nil && len(c.Places) != len(c.Problem.Given()) {
 				t.Errorf("%q: %q is chosen with the places %v", story, line, c.Places)
 			}
 		}

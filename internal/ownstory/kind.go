@@ -13,10 +13,10 @@ func sample(kind problem.Kind) problem.Problem {
 }
 
 // given is how many numbers the story of a kind gives.
-func given(kind problem.Kind) int { return len(sample(kind).Told()) }
+func given(kind problem.Kind) int { return len(sample(kind).Given()) }
 
 // fromGiven makes a problem of a kind from the numbers that its story gives, as
-// many as given says, in the order of Problem.Told; problem.New wants the true
+// many as given says, in the order of Problem.Given; problem.New wants the true
 // quantities instead, the asked one among them.
 func fromGiven(kind problem.Kind, numbers ...int) (problem.Problem, error) {
 	switch a, b := numbers[0], numbers[len(numbers)-1]; kind {

@@ -37,9 +37,9 @@ func (s *School) Year() (*Year, diag.Diagnostics) {
 
 // Tellable lists the targets whose stories every language of the site can tell.
 func (y *Year) Tellable() []activity.Target {
-	told := y.Told()
+	events := y.SharedEvents()
 	return slices.DeleteFunc(slices.Clone(y.Targets), func(t activity.Target) bool {
-		return slices.ContainsFunc(t.Kinds, func(k problem.Kind) bool { return !told.Tells(k) })
+		return slices.ContainsFunc(t.Kinds, func(k problem.Kind) bool { return !events.Tells(k) })
 	})
 }
 

@@ -148,7 +148,7 @@ func TestOwnStoriesOfEveryKind(t *testing.T) {
 				continue
 			}
 			words := "A story tells"
-			for _, q := range p.Told() {
+			for _, q := range p.Given() {
 				words += fmt.Sprintf(" %d shells and", q.Value)
 			}
 			line := ownstory.Choice{Problem: p}.Line()

@@ -24,14 +24,14 @@ func plan(in Input) (lessons []*lesson, asked []activity.Request, notices, probl
 	if len(problems) > 0 {
 		return nil, nil, nil, problems
 	}
-	told := in.Told()
-	if len(told.Events()) == 0 && len(asked) > 0 {
+	events := in.SharedEvents()
+	if len(events.Events()) == 0 && len(asked) > 0 {
 		return nil, nil, nil, diag.Diagnostics{{
 			File: week.SiteFile, Text: "there is no story that every language of the site tells: " + strings.Join(in.silent(), ", ") + " leave out too many",
 			Hint: `leave the language out for now; "homebuild language status" says which stories each tells`,
 		}}
 	}
-	teller := story.NewTeller(told, in.Site.Key)
+	teller := story.NewTeller(events, in.Site.Key)
 	for i, p := range activity.Year(asked) {
 		w := in.Site.Weeks[i]
 		for _, warning := range p.Warnings {
@@ -58,8 +58,8 @@ func Year(in Input) ([]activity.WeekPlan, diag.Diagnostics) {
 	return activity.Year(requests), nil
 }
 
-// Told are the events that every language of the site tells.
-func (in Input) Told() story.Places {
+// SharedEvents are the events that every language of the site tells.
+func (in Input) SharedEvents() story.Places {
 	return in.Places.Only(func(id string) bool { return len(in.Catalog.Without(id)) == 0 })
 }
 
@@ -113,8 +113,8 @@ func (in Input) missed(w week.Week, l *lesson) diag.Diagnostics {
 // the teacher's own stories of each week.
 func requests(in Input) (out []activity.Request, stories [][]ownStory, problems diag.Diagnostics) {
 	reader := newOwnStories(in)
-	told := in.Told()
-	bears := func(p problem.Problem) bool { return told.Bears(p) }
+	events := in.SharedEvents()
+	bears := func(p problem.Problem) bool { return events.Bears(p) }
 	for _, w := range in.Site.Weeks {
 		own := reader.week(w)
 		target, err := in.targetOf(w)
@@ -130,7 +130,7 @@ func requests(in Input) (out []activity.Request, stories [][]ownStory, problems 
 			Bears: bears,
 		}
 		for i, kept := range w.Kept {
-			if misfit := (*story.Misfit)(nil); errors.As(told.Check(kept.Choice), &misfit) {
+			if misfit := (*story.Misfit)(nil); errors.As(events.Check(kept.Choice), &misfit) {
 				problems = append(problems, w.KeptProblem(i, misfit.Setting, misfit.Text, misfit.Hint))
 			}
 			if kept.Rung == activity.WeeksOwn {
@@ -150,8 +150,8 @@ func requests(in Input) (out []activity.Request, stories [][]ownStory, problems 
 
 // targetOf is the week's target, from the list or spelled out.
 func (in Input) targetOf(w week.Week) (activity.Target, error) {
-	if w.Own != nil {
-		return w.Own.Target()
+	if w.Spec != nil {
+		return w.Spec.Target()
 	}
 	if t := in.target(w.Target); t != nil {
 		return *t, nil

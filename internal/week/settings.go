@@ -33,7 +33,7 @@ func (r *reader) settings(name fileName, s *tomlfile.Section, review bool) *Week
 		settings:      s,
 	}
 	s.Renamed("scene", "place")
-	w.Own = ownTarget(s.Section("own-target", "a target of your own"), r.allowed.Kinds)
+	w.Spec = ownTarget(s.Section("own-target", "a target of your own"), r.allowed.Kinds)
 	w.OwnStories = r.ownStories(s, w.Allow)
 	return w
 }

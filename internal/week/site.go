@@ -4,7 +4,6 @@ import (
 	"cmp"
 	"fmt"
 	"io/fs"
-	"net/url"
 	"slices"
 	"strings"
 
@@ -14,9 +13,6 @@ import (
 
 // maxName keeps a school's name on one or two lines of a phone.
 const maxName = 80
-
-// maxAddress leaves a code that a phone reads from paper.
-const maxAddress = 200
 
 // site reads site.toml.
 func (r *reader) site() Site {
@@ -61,25 +57,6 @@ func (r *reader) noSite() {
 		}
 	}
 	r.add(SiteFile, 0, "the file is missing", hint)
-}
-
-// address is an https address of a place, ending in "/".
-func address(s *tomlfile.Section) string {
-	typed := s.Word("address")
-	if typed == "" {
-		return ""
-	}
-	u, err := url.Parse(typed)
-	if err != nil || u.Scheme != "https" || u.Host == "" || u.User != nil || u.RawQuery != "" || u.Fragment != "" ||
-		strings.ContainsAny(typed, " \"'<>\\`{}|^") || strings.Contains(typed, "/..") {
-		s.Add("address", fmt.Sprintf("%q is not where a site can live", typed), `write the whole address, such as "https://school.example/families/"`)
-		return ""
-	}
-	if len(typed) > maxAddress {
-		s.Add("address", fmt.Sprintf("address has %d letters", len(typed)), fmt.Sprintf("keep it to %d: the code on the paper cannot hold more", maxAddress))
-		return ""
-	}
-	return strings.TrimSuffix(typed, "/") + "/"
 }
 
 // answers reads where the answers are. A link needs a place that it leads to.
@@ -129,13 +106,13 @@ func schoolLanguage(s *tomlfile.Section, languages []string) string {
 }
 
 // texts reads a text that may differ by language: one, or a table of them.
-func texts(s *tomlfile.Section, key string, languages []string) Text {
+func texts(s *tomlfile.Section, key string, languages []string) Localized {
 	if v := s.Value(key); v == nil || v.Kind != tomlfile.Table {
 		plain := s.Word(key)
 		public(s, key, plain)
-		return Text{Plain: plain}
+		return Localized{Plain: plain}
 	}
-	by, text := s.Section(key, key), Text{By: map[string]string{}}
+	by, text := s.Section(key, key), Localized{By: map[string]string{}}
 	for _, v := range by.Values() {
 		word := by.Word(v.Key)
 		tag, ok := sameWord(v.Key, languages)

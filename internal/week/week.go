@@ -11,16 +11,16 @@ import (
 	"homebuild/internal/tomlfile"
 )
 
-// Text is a few words of the school's own: one text for every language, or one
+// Localized is a few words of the school's own: one text for every language, or one
 // for each.
-type Text struct {
+type Localized struct {
 	Plain string            // the text when it is the same everywhere
 	By    map[string]string // the text by language tag
 }
 
 // In gives the text for a language, or that of the school's language, or the
 // plain one.
-func (t Text) In(language, school string) string {
+func (t Localized) In(language, school string) string {
 	if s := t.By[language]; s != "" {
 		return s
 	}
@@ -32,18 +32,18 @@ func (t Text) In(language, school string) string {
 
 // Site is a school's folder, read and checked.
 type Site struct {
-	Name      Text     // the school or the class, as families know it
-	Class     Text     // a label such as "Room 4"; may be empty
-	Address   string   // where the site will live, ending in "/"; may be empty
-	Languages []string // tags, largest page language first
-	School    string   // the tag of the class's own language, one of Languages
-	Theme     string   // empty for the plain theme
-	Key       string   // any word; another word gives other numbers
-	Answers   string   // where families who print find the answers: AnswersFoot or AnswersLink
-	Index     bool     // whether search engines may list the pages
-	DaysOff   []Days   // on which there is no school
-	Review    bool     // whether weeks bring back what earlier ones were about, where they do not say
-	Weeks     []Week   // oldest first
+	Name      Localized // the school or the class, as families know it
+	Class     Localized // a label such as "Room 4"; may be empty
+	Address   string    // where the site will live, ending in "/"; may be empty
+	Languages []string  // tags, largest page language first
+	School    string    // the tag of the class's own language, one of Languages
+	Theme     string    // empty for the plain theme
+	Key       string    // any word; another word gives other numbers
+	Answers   string    // where families who print find the answers: AnswersFoot or AnswersLink
+	Index     bool      // whether search engines may list the pages
+	DaysOff   []Days    // on which there is no school
+	Review    bool      // whether weeks bring back what earlier ones were about, where they do not say
+	Weeks     []Week    // oldest first
 }
 
 // Week is one week file with its notes.
@@ -51,8 +51,8 @@ type Week struct {
 	Date          string         // 2026-09-14
 	ShowFrom      string         // the day from which families see it
 	OddDate       bool           // whether a date that looks like a slip is meant
-	Target        string         // a target's id; empty when Own is set
-	Own           *activity.Spec // a target spelled out
+	Target        string         // a target's id; empty when Spec is set
+	Spec          *activity.Spec // a target spelled out
 	Focus         string         // the strategy the class practises; may be empty
 	Picture       string         // may be empty
 	Stories       int            // to try at home, 1 to 8

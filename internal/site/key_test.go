@@ -87,7 +87,7 @@ var keyChanges = []keyChange{
 	}, fromThen, false},
 	{"whether the date is meant", "Week.OddDate", changed(func(w *week.Week) { w.OddDate = true }), nothing, true},
 	{"the target", "Week.Target", changed(func(w *week.Week) { w.Target = "compare-within-20" }), anyOf(fromThen, home, feed, front, weekly, messages), false},
-	{"a target of its own", "Week.Own", changed(func(w *week.Week) {
+	{"a target of its own", "Week.Spec", changed(func(w *week.Week) {
 		w.Target, w.Spec = "", &activity.Spec{Operation: "both", Largest: 20, Parts: 2, Crossing: "either", Steps: 1}
 	}), anyOf(fromThen, home, feed, front, weekly, messages), false},
 	{"the strategy", "Week.Focus", changed(func(w *week.Week) { w.Focus = "think-addition" }), fromThen, false},

@@ -57,7 +57,7 @@ func (f fixture) views() map[string]View {
 			Story:  []phrase.Line{line("blank", phrase.Blank("Blank", "")), line("how-many")},
 			Answer: f.story().AnswerFrame, Strip: f.numbers("check/")},
 		"print.html": &Print{WeekPage: f.week("es/2026-09-14-print.html"),
-			Words: []phrase.Line{line("strategy"), line("picture")}, Class: f.class, Worked: f.story(),
+			Words: []phrase.Line{line("strategy"), line("picture")}, Class: f.class, Worked: f.learn().Worked,
 			Stories: []story.Story{f.story(), f.story()}, Ladder: []PrintRung{{SmallerSteps, []story.Story{f.story()}}}, Answers: true,
 			Blank:   []phrase.Line{line("blank", phrase.Blank("Blank", "")), line("how-many")},
 			WeekURL: "https://example.org/room12/2026-09-14.html"},
@@ -72,6 +72,9 @@ func (f fixture) views() map[string]View {
 		"answer-key.html": &Key{Layout: f.layout("2026-09-14/answer-key.html", ""), Week: week, Target: line("target"), Stories: []KeyStory{f.keyStory()}},
 		"slips.html": &Slips{Layout: f.layout("2026-09-14/slips.html", ""), Link: "https://example.org/room12/2026-09-14.html",
 			Languages: []*i18n.Language{f.language, f.class}},
+		"sheets.html": &Sheets{Layout: f.layout("2026-09-14/sheets.html", ""), Sheets: []*Print{
+			{WeekPage: f.week("es/2026-09-14-print.html"), Class: f.class, Worked: f.learn().Worked, Stories: []story.Story{f.story()}},
+		}},
 		"sample.html": &Sample{Layout: f.layout("sample-es.html", ""), Tag: "es", Name: "Español", Done: 2, Total: 3, Parts: []SamplePart{
 			{ID: "pages", Title: "The pages", Rows: []SampleRow{{ID: "page.skip", English: "Skip", Said: []i18n.Text{{{Text: "Saltar"}}}}}},
 		}},

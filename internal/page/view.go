@@ -50,7 +50,7 @@ func made(name string) string {
 }
 
 // kinds are all there are: a theme makes the style of each ready.
-var kinds = append([]*kind{learnKind, inventKind, printKind, checkKind, indexKind, deskKind, sampleKind, wholeKind}, tryKinds...)
+var kinds = append([]*kind{learnKind, inventKind, printKind, checkKind, indexKind, deskKind, sampleKind, wholeKind, sheetsKind}, tryKinds...)
 
 // hasPictures reports whether pages of the kind may hold pictures of
 // internal/picture.

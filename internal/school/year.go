@@ -35,6 +35,20 @@ func (s *School) Year() (*Year, diag.Diagnostics) {
 	return &Year{in, weeks, s}, nil
 }
 
+// Grade is the class's: what site.toml says, else that of the newest week.
+func (y *Year) Grade() problem.Grade {
+	switch n := len(y.Weeks); {
+	case y.Site.Grade != nil:
+		return *y.Site.Grade
+	case n > 0:
+		return y.Weeks[n-1].Request.Target.Grade
+	}
+	return UsualGrade
+}
+
+// UsualGrade is the grade of [FirstTarget].
+const UsualGrade problem.Grade = 1
+
 // Tellable lists the targets whose stories every language of the site can tell.
 func (y *Year) Tellable() []activity.Target {
 	events := y.SharedEvents()
@@ -50,11 +64,11 @@ const factsKnown = 2
 // Overview is what the class has met in its weeks, and what is missing.
 type Overview struct {
 	Name    string         `json:"-"`
-	Grade   problem.Grade  `json:"grade"` // of the newest week
+	Grade   problem.Grade  `json:"grade"` // of the class
 	Weeks   []OverviewWeek `json:"weeks"`
 	Kinds   []OverviewKind `json:"kinds"` // those that matter to the grade
 	Work    []OverviewWork `json:"work"`
-	Facts   [][]int        `json:"facts"` // how often a + b was met: Facts[a-1][b-1]; none for a grade that knows them
+	Facts   [][]int        `json:"facts"` // how often a + b was met: Facts[a-1][b-1]; none where no fact was met, and for a grade that knows them
 	Missing [][2]int       `json:"facts-not-met"`
 	Lacks   []string       `json:"lacks"` // the kinds first, in their order
 }
@@ -96,7 +110,7 @@ func workName(w activity.Work) string {
 func (y *Year) Overview() Overview {
 	english := y.Catalog.Source()
 	out := Overview{
-		Name: y.Site.Name.In(y.Site.School, y.Site.School), Grade: y.Weeks[len(y.Weeks)-1].Request.Target.Grade,
+		Name: y.Site.Name.In(y.Site.School, y.Site.School), Grade: y.Grade(),
 		Missing: [][2]int{}, Lacks: []string{},
 	}
 	cover := activity.Cover(y.Weeks, out.Grade)
@@ -118,7 +132,9 @@ func (y *Year) Overview() Overview {
 	}
 	if out.Grade <= factsKnown {
 		for _, counts := range cover.Facts {
-			out.Facts = append(out.Facts, counts[:])
+			if len(cover.Missing) < activity.FactsInAll {
+				out.Facts = append(out.Facts, counts[:])
+			}
 		}
 		for _, pair := range cover.Missing {
 			out.Missing = append(out.Missing, [2]int{pair.First, pair.Second})

@@ -106,6 +106,9 @@ func (in Input) missed(w week.Week, l *lesson) diag.Diagnostics {
 	if i := slices.IndexFunc(ours, func(e exercise) bool { return e.WantsExtra && e.ExtraNumber == 0 }); i >= 0 {
 		out = append(out, w.Problem("extra-sentence", "no story of the week has a number that is not needed: none keeps apart from the others", "leave the setting out, or choose another target"))
 	}
+	if w.Review && w.Writes("review") && len(w.Kept) == 0 && !slices.ContainsFunc(ours, func(e exercise) bool { return e.Returns }) {
+		out = append(out, w.Problem("review", "no story of the week brings back what an earlier week was about", "it comes back after two, four and eight weeks, where there are such weeks"))
+	}
 	return out
 }
 

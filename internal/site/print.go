@@ -17,7 +17,7 @@ func (p printPage) view(c *common) page.View {
 	l := p.Lesson
 	v := &page.Print{
 		WeekPage: c.week(p.Language, l, printPath), Scene: page.Scene{Place: l.scene().Place}, Words: l.words(), Class: p.Class.Language,
-		Worked: l.worked.Story, Answers: p.Answers,
+		Worked: l.walk(), Answers: p.Answers,
 	}
 	for _, e := range l.stories {
 		v.Stories = append(v.Stories, e.Story)

@@ -108,7 +108,7 @@ func toldYear(t *testing.T, in Input, grade problem.Grade) [][]story.Story {
 	monday := time.Date(2026, 9, 7, 0, 0, 0, 0, time.UTC)
 	for i := range 36 {
 		if i > 0 {
-			next, _ = activity.Next(plans, in.Targets)
+			next, _ = activity.Next(grade, plans, in.Targets)
 		}
 		requests = append(requests, activity.Request{
 			Week: monday.AddDate(0, 0, 7*i).Format(time.DateOnly), Key: "puddle", Target: next.Target,

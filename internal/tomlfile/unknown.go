@@ -2,6 +2,7 @@ package tomlfile
 
 import (
 	"fmt"
+	"strings"
 
 	"homebuild/internal/diag"
 )
@@ -38,6 +39,9 @@ func (f *File) whereTo(typed string, s *schema) string {
 		if !k.gone {
 			names = append(names, k.name)
 		}
+	}
+	if diag.Nearest(typed, names) == "" { // all of them: the one that is looked for may be the last
+		return "there are: " + strings.Join(names, ", ")
 	}
 	return diag.Choice(typed, names)
 }

@@ -7,6 +7,8 @@ import (
 	"slices"
 	"strings"
 
+	"homebuild/internal/activity"
+	"homebuild/internal/problem"
 	"homebuild/internal/textfile"
 	"homebuild/internal/tomlfile"
 )
@@ -32,6 +34,7 @@ func (r *reader) site() Site {
 		Theme:   s.OneOf("theme", "a theme", r.allowed.Themes),
 		Key:     s.Word("key"),
 		Index:   s.Switch("index"),
+		Grade:   grade(s),
 		DaysOff: daysOff(s),
 		Review:  switchOr(s, "review", true),
 	}
@@ -45,6 +48,20 @@ func (r *reader) site() Site {
 	}
 	r.problems = append(r.problems, file.Problems()...)
 	return site
+}
+
+// grade reads the class's grade: 0 or "K" is kindergarten.
+func grade(s *tomlfile.Section) *problem.Grade {
+	v := s.Value("grade")
+	if v != nil && v.Kind == tomlfile.Text && (strings.EqualFold(v.Text, "K") || strings.EqualFold(v.Text, "kindergarten")) {
+		s.Word("grade") // so that the setting is known
+		return new(problem.Grade)
+	}
+	of := problem.Grade(s.Number("grade", 0, activity.HighestGrade, 1))
+	if v == nil {
+		return nil
+	}
+	return &of
 }
 
 // noSite says that site.toml is missing, or that it has another name.

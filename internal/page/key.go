@@ -38,4 +38,4 @@ type KeyMistake struct {
 const manyKeys = 5
 
 // deskKind is that of the pages that lie on the teacher's desk.
-var deskKind = &kind{"desk", []string{"base.css", "work.css", pictureCSS, "desk.css"}}
+var deskKind = &kind{class: "desk", css: []string{"base.css", "work.css", pictureCSS, "desk.css"}}

@@ -30,7 +30,7 @@ type PrintRung struct {
 	Stories []story.Story
 }
 
-var printKind = &kind{"print", []string{"base.css", "work.css", pictureCSS, "cards.css", "print.css"}}
+var printKind = &kind{class: "print", css: []string{"base.css", "work.css", pictureCSS, "cards.css", "print.css"}}
 
 // A sheet has two sides and never a third: when the stories of the back are
 // many or long, they stand two by two, and then in smaller letters; the story to

@@ -9,7 +9,7 @@ type Sheets struct {
 	Sheets []*Print
 }
 
-var sheetsKind = &kind{"sheets", append(printKind.css, "sheets.css")}
+var sheetsKind = &kind{class: "sheets", css: append(printKind.css, "sheets.css")}
 
 // pagesOfSheet are those of a sheet: its two sides.
 const pagesOfSheet = 2

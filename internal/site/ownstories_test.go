@@ -113,7 +113,7 @@ func TestOwnStoryOnThePages(t *testing.T) {
 	tests := []struct{ page, want string }{
 		{"en/%s-try.html", `<p class="say">Lina has <b class=n>8 shells</b>. She is <b class=n>7</b>. She finds <b class=n>six more</b>. How many &lt;shells&gt; does she have now?</p>`},
 		{"en/%s-try.html", "She has <b class=n>14</b> shells now."},
-		{"en/%s-try.html", "She has <span class=gap><span class=hide>____</span></span> shells now."},
+		{"en/%s-try.html", "She has <span class=gap><span class=hide>blank</span></span> shells now."},
 		{"es/%s-try.html", `<p class="say">Lina tiene <b class=n>8</b> conchas. Tiene <b class=n>7</b> años. Encuentra <b class=n>seis</b> más.`},
 		{"ar/%s-try.html", `<p class="say" dir="ltr" lang="en">Lina has`},
 		{"es/%s-try.html", `<p class="say" dir="ltr" lang="en">Omar has`},

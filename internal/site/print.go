@@ -1,6 +1,9 @@
 package site
 
-import "homebuild/internal/page"
+import (
+	"homebuild/internal/page"
+	"homebuild/internal/phrase"
+)
 
 // printPage is the week on one sheet of paper.
 type printPage struct {
@@ -30,7 +33,7 @@ func (p printPage) view(c *common) page.View {
 		}
 		v.Ladder = append(v.Ladder, on)
 	}
-	v.Blank, _ = l.blankStory()
+	v.Blank, _ = l.blankStory(phrase.Blank("Who", ""), phrase.Blank("With", ""))
 	if c.address != "" {
 		v.WeekURL = c.address + weeklyPath(l.date)
 	}

@@ -155,7 +155,7 @@ func (p *Planned) whole(l *lister, lang *language, of *lesson, w week.Week) whol
 	return wholeFile{
 		Learn:  learnPage{lang, l.class, of, w.Minutes, warmUp(p.in.WarmUps, w.WarmUp, of), l.note(w, lang)},
 		Try:    tryPage{lang, of, 0, 0, len(of.stories)},
-		Invent: inventPage{lang, of, lang.ideas},
+		Invent: inventPage{lang, of, lang.ideas[of.situation()]},
 		Print:  printPage{lang, l.class, of, p.in.Site.Answers != week.AnswersLink},
 	}
 }

@@ -2,7 +2,7 @@
 // table of IndexedDB, written together or not at all.
 
 import type { Change, Files } from "./files";
-import type { Act, Journal } from "./journal";
+import type { Act } from "./journal";
 import { KeepError, type Kept, type Keeper, type Memory } from "./keeper";
 
 const version = 1;

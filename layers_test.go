@@ -45,6 +45,7 @@ var rooms = map[string][]string{
 	"internal/weight":      nil,
 	"internal/check":       {"internal/diag", "internal/readability", "internal/recheck", "internal/site", "internal/week", "internal/weight"},
 	"internal/school":      {"internal/diag", "internal/output", "internal/problem", "internal/strategy", "internal/picture", "internal/activity", "internal/story", "internal/i18n", "internal/translate", "internal/page", "internal/week", "internal/site", "locales", "themes", "site"},
+	"internal/desk":        {"internal/diag", "internal/output", "internal/problem", "internal/strategy", "internal/picture", "internal/picture/svg", "internal/activity", "internal/story", "internal/i18n", "internal/ownstory", "internal/page", "internal/week", "internal/site", "internal/school", "internal/check", "internal/sms", "internal/tomlfile"},
 	"internal/publish":     {"internal/output"},
 	"internal/recheck":     {"internal/diag", "internal/weight"}, // nothing of what made the pages
 	"internal/preview":     {"internal/diag", "internal/output"},

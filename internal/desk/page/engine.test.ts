@@ -50,7 +50,7 @@ test("an engine that stops once starts again, takes up the desk and answers", as
     engine.onRestart = () => void told++;
     engine.reopen = () => desk;
     assert.equal(await engine.call("year", {}), "year");
-    assert.deepEqual(log, ["1 year", "2 open", "2 year"]);
+    assert.deepEqual(log, ["1 open", "1 year", "2 open", "2 year"]);
     assert.equal(told, 1);
   }
 });
@@ -61,7 +61,7 @@ test("an engine that stops twice at the same call says at which", async () => {
   const args = { date: "2026-09-14" };
   await assert.rejects(engine.call("week", args), (e) => e instanceof StopError && e.call === "week" && e.args === args);
   assert.equal(await engine.call("year", {}), "year", "the next call has a fresh engine");
-  assert.deepEqual(log, ["1 week", "2 open", "2 week", "3 open", "3 year"]);
+  assert.deepEqual(log, ["1 open", "1 week", "2 open", "2 week", "3 open", "3 year"]);
 });
 
 test("whoever waits when the engine stops is asked for again", async () => {

@@ -10,6 +10,8 @@ import { type State, beginning } from "./state";
 
 export class Desk {
   state: State = beginning;
+  /** Tells the other tabs that this one works now. */
+  onWorkHere: () => void = () => undefined;
   private listeners: (() => void)[] = [];
   private queue: Promise<unknown> = Promise.resolve();
   private refreshes = 0;
@@ -36,8 +38,18 @@ export class Desk {
     for (const l of this.listeners) l();
   }
 
+  /** Today, where she is. */
+  today(): string {
+    return localDay(this.now());
+  }
+
+  /** This moment, in milliseconds since 1970. */
+  nowAt(): number {
+    return this.now().getTime();
+  }
+
   private asKept(): Open {
-    return { files: { ...this.state.files }, today: localDay(this.now()), words: this.words() };
+    return { files: { ...this.state.files }, today: this.today(), words: this.words() };
   }
 
   /** Takes up what is kept. Where there is nothing yet, the first start comes. */
@@ -165,6 +177,7 @@ export class Desk {
   /** Makes this tab the one that works: it takes up what the other one left. */
   async workHere(): Promise<void> {
     await this.keeper.claim();
+    this.onWorkHere();
     this.unsaved = [];
     this.set({ saving: { state: "saved" } });
     await this.open();
@@ -213,4 +226,11 @@ function toChanges(changes: readonly Change[], side: "before" | "after"): Change
 export function localDay(d: Date): string {
   const two = (n: number) => String(n).padStart(2, "0");
   return `${d.getFullYear()}-${two(d.getMonth() + 1)}-${two(d.getDate())}`;
+}
+
+/** The Monday after a day. */
+export function nextMonday(day: string): string {
+  const d = new Date(`${day}T00:00:00Z`);
+  d.setUTCDate(d.getUTCDate() + ((8 - d.getUTCDay()) % 7 || 7));
+  return d.toISOString().slice(0, 10);
 }

@@ -12,6 +12,8 @@ export interface Memory {
   theme?: string;
   /** How the last week went home. */
   way?: "web" | "file" | "paper";
+  /** A story of her own that she has not laid into the week yet. */
+  draft?: { date: string; story: number; texts: Record<string, string> };
   /** The desk's own language. */
   words?: "en" | "es";
 }

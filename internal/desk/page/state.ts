@@ -66,6 +66,10 @@ export interface State {
   story?: OpenStory;
   own?: OwnDraft;
   sending?: Sending;
+  /** What was handed to the browser lately, in words, by way and language. */
+  given?: Record<string, Said>;
+  /** A message that could not be copied: it is shown, to be copied by hand. */
+  message?: { tag: string; text: string };
   copy?: Copied;
 
   /** The last change in words, what moved with it, and what stood in its way. */

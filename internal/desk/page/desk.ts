@@ -56,7 +56,7 @@ export class Desk {
   async open(): Promise<void> {
     try {
       const kept = await this.keeper.load();
-      if (kept) this.set({ files: kept.files, journal: kept.journal, memory: kept.memory, saving: { state: "saved" } });
+      if (kept) this.set({ files: kept.files, journal: kept.journal, memory: kept.memory, saving: { state: "saved", at: kept.journal.acts.at(-1)?.at } });
     } catch (cause) {
       this.troubled(cause);
     }
@@ -136,6 +136,8 @@ export class Desk {
       if (!fits(this.state.files, step.changes)) return this.set({ saving: { ...this.state.saving, state: "changed" } });
       if (!(await this.lay(step))) return;
       this.set({ said: { word: `did.${word}`, args: { name: name!.word, ...name!.args } }, moved: undefined, wrong: [] });
+      if (Object.keys(this.state.files).length === 0) return this.set({ phase: "start", year: undefined, date: undefined, week: undefined });
+      this.set({ phase: "desk" });
       await this.refresh();
     });
   }
@@ -156,7 +158,7 @@ export class Desk {
   }
 
   private async save(): Promise<void> {
-    if (this.readOnly || this.state.phase === "start") return;
+    if (this.readOnly || this.state.journal.acts.length === 0) return;
     const { files, journal, memory } = this.state;
     const changes = this.unsaved;
     try {

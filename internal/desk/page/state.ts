@@ -16,7 +16,7 @@ export type Shown = "learn" | "try" | "paper";
 export interface Saving {
   state: "new" | "saving" | "saved" | Trouble;
   /** When all was kept last. */
-  at?: number;
+  at?: number | undefined;
   /** When a copy was taken that holds all that there is. */
   copied?: number;
 }

@@ -19,7 +19,7 @@ export function familiesView(ui: Ui): HTMLElement {
     h(
       "div",
       { class: "views" },
-      choose(words.say("families.language"), languages.map((l) => ({ value: l.tag, children: [h("span", { lang: l.tag }, l.name)], class: "tab" })), tag, (language) => void choosePage(ui.desk, { language }), { class: "tabs" }),
+      languages.length > 4 ? languageList(ui, tag) : choose(words.say("families.language"), languages.map((l) => ({ value: l.tag, children: [h("span", { lang: l.tag }, l.name)], class: "tab" })), tag, (language) => void choosePage(ui.desk, { language }), { class: "tabs" }),
       choose(words.say("families.page"), pages.map((p) => ({ value: p, children: [words.say(`page.${p}`)], class: "tab" })), state.shown, (shown) => void choosePage(ui.desk, { shown }), { class: "tabs" }),
       looks.length > 1 &&
         h(
@@ -30,6 +30,15 @@ export function familiesView(ui: Ui): HTMLElement {
     ),
     h("div", { class: `phone ${state.shown}`, "data-key": "phone", "data-whole": true }),
     !state.html && h("p", { class: "wait" }, waiting(ui)),
+  );
+}
+
+/** Many languages are a list to open. */
+function languageList({ words, state, desk }: Ui, tag?: string): HTMLElement {
+  return h(
+    "select",
+    { "aria-label": words.say("families.language"), onchange: (e: Event) => void choosePage(desk, { language: (e.target as HTMLSelectElement).value }) },
+    state.year!.languages.map((l) => h("option", { value: l.tag, lang: l.tag, selected: l.tag === tag }, l.name)),
   );
 }
 

@@ -29,7 +29,7 @@ export function ledgeView(ui: Ui): HTMLElement {
 function undoButton(ui: Ui, what: "undo" | "redo", name: Said, act: () => void): HTMLElement {
   const { words } = ui;
   const label = words.say(`${what}.label`, { name: words.tell(name) });
-  return button(words.say(what), act, { label, title: label, "data-key": what });
+  return h("button", { type: "button", onclick: act, title: label, "aria-label": label, "data-key": what, class: "walk" }, words.say(what), h("span", { class: "of" }, words.tell(name)));
 }
 
 function savingView(ui: Ui): HTMLElement {

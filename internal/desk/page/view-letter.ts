@@ -34,7 +34,7 @@ function fieldView(ui: Ui, week: Week, letter: Letter): HTMLElement {
       readonly: ui.desk.readOnly,
       oninput: (e: InputEvent) => writeLetter(ui.desk, letter.tag, (e.target as HTMLTextAreaElement).value),
     }),
-    letter.ink ? button(words.say("letter.remove"), () => writeLetter(ui.desk, letter.tag, "", true), { class: "quiet", label: words.say("letter.remove.label", { language: name }) }) : false,
     findingsView(ui, week.findings.filter((f) => f.key === `note.${letter.tag}` || (f.key === "note" && f.tag === letter.tag))),
+    letter.ink && button(words.say("letter.remove"), () => writeLetter(ui.desk, letter.tag, "", true), { class: "quiet", label: words.say("letter.remove.label", { language: name }) }),
   );
 }

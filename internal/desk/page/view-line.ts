@@ -28,12 +28,12 @@ function mondayView(ui: Ui, week: YearWeek, before?: YearWeek): HTMLElement {
       {
         type: "button",
         "aria-current": open && "date",
-        "aria-label": [words.day(week.date, "long"), week.can, stateOf(ui, week)].filter(Boolean).join(", "),
         title: week.can,
         onclick: () => void goTo(ui.desk, week.date),
       },
       h("span", { class: "tick", "aria-hidden": "true" }),
-      h("span", { class: "when" }, newMonth && h("b", {}, month), " ", String(Number(week.date.slice(8)))),
+      h("span", { class: "when" }, h("b", { class: newMonth ? undefined : "hide" }, month), " ", String(Number(week.date.slice(8)))),
+      h("span", { class: "hide" }, [week.can, stateOf(ui, week)].filter(Boolean).join(", ")),
     ),
   );
 }

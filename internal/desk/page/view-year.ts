@@ -27,13 +27,14 @@ function targetsView(targets: Target[]): HTMLElement {
 }
 
 function rowView(ui: Ui, w: YearWeek): HTMLElement {
-  const { words, desk } = ui;
+  const { words, desk, state } = ui;
+  const next = state.year?.next;
   const day = words.day(w.date);
   const act = (what: string, text: string) => button(text, () => void calendar(desk, w.date, what), { label: `${text}, ${day}`, "data-key": what });
   const acts = {
     shown: [act("again", words.say("year.again"))],
-    waits: [act("off", words.say("year.day-off")), act("again", words.say("year.again")), act("remove", words.say("year.remove"))],
-    proposed: [act("take", words.say("year.take")), button(words.say("year.choose"), () => void goTo(desk, w.date, "target"), { label: `${words.say("year.choose")}, ${day}`, "data-key": "choose" }), act("off", words.say("year.day-off"))],
+    waits: [moveView(ui, w), act("again", words.say("year.again")), act("remove", words.say("year.remove"))],
+    proposed: w.date !== next ? [act("off", words.say("year.day-off"))] : [act("take", words.say("year.take")), button(words.say("year.choose"), () => void goTo(desk, w.date, "target"), { label: `${words.say("year.choose")}, ${day}`, "data-key": "choose" }), act("off", words.say("year.day-off"))],
     empty: [button(words.say("week.lay"), () => void goTo(desk, w.date), { label: `${words.say("week.lay")}, ${day}`, "data-key": "lay" }), act("off", words.say("year.day-off"))],
     off: [act("open", words.say("year.open"))],
   }[w.state];
@@ -43,7 +44,19 @@ function rowView(ui: Ui, w: YearWeek): HTMLElement {
     h("button", { type: "button", class: "monday", onclick: () => void goTo(desk, w.date), "aria-label": `${words.say("open")}, ${words.day(w.date, "long")}` }, day),
     h("span", { class: w.state === "proposed" ? "can pencil" : "can" }, w.can || words.say(w.state === "off" ? "year.off" : "year.empty")),
     h("span", { class: "state" }, w.state === "off" || (w.state === "empty" && w.mend === 0) ? "" : stateOf(ui, w)),
-    w.why && h("span", { class: "why" }, w.why),
+    w.why && w.date === next && h("span", { class: "why" }, w.why),
     h("span", { class: "acts" }, acts),
+  );
+}
+
+/** Another Monday for a week: one of those that have none yet. */
+function moveView({ words, state, desk }: Ui, w: YearWeek): HTMLElement {
+  const free = state.year!.weeks.filter((o) => o.state === "proposed" || o.state === "empty");
+  const name = words.say("year.move");
+  return h(
+    "select",
+    { "aria-label": `${name}, ${words.day(w.date)}`, "data-key": "move", onchange: (e: Event) => void calendar(desk, w.date, "move", (e.target as HTMLSelectElement).value) },
+    h("option", { value: "" }, name),
+    free.map((o) => h("option", { value: o.date }, words.day(o.date))),
   );
 }

@@ -23,6 +23,11 @@ export function mark(ui: Ui, ink: boolean): HTMLElement | false {
   return !ink && h("span", { class: "proposed" }, ui.words.say("proposed"));
 }
 
+/** Words for a screen reader alone. */
+export function aside(text: string): HTMLElement {
+  return h("span", { class: "hide" }, text);
+}
+
 /** One of several: arrows move among them, Enter or Space takes. */
 export function choose<T extends string>(
   name: string,

@@ -5,7 +5,7 @@ import { goHome, keepMine, mendNext, takeCopy, takeTheirs } from "./acts";
 import { h } from "./dom";
 import { type Said, toRedo, toUndo } from "./journal";
 import type { Moved } from "./protocol";
-import { type Ui, button } from "./ui";
+import { type Ui, aside, button } from "./ui";
 import type { Word } from "./words";
 
 export function ledgeView(ui: Ui): HTMLElement {
@@ -29,7 +29,7 @@ export function ledgeView(ui: Ui): HTMLElement {
 function undoButton(ui: Ui, what: "undo" | "redo", name: Said, act: () => void): HTMLElement {
   const { words } = ui;
   const label = words.say(`${what}.label`, { name: words.tell(name) });
-  return h("button", { type: "button", onclick: act, title: label, "aria-label": label, "data-key": what, class: "walk" }, words.say(what), h("span", { class: "of" }, words.tell(name)));
+  return h("button", { type: "button", onclick: act, title: label, "data-key": what, class: "walk" }, words.say(what), aside(":"), " ", h("span", { class: "of" }, words.tell(name)));
 }
 
 function savingView(ui: Ui): HTMLElement {
@@ -50,7 +50,7 @@ function savingView(ui: Ui): HTMLElement {
     case "saving":
       return quiet(words.say("saving"));
     case "saved":
-      return quiet(words.say(desk.keeper.place === "folder" ? "saved.folder" : "saved.browser", { time }));
+      return h("p", { class: "saving", "data-key": "saving" }, h("span", { class: "long" }, words.say(desk.keeper.place === "folder" ? "saved.folder" : "saved.browser", { time })), h("span", { class: "short", "aria-hidden": "true" }, words.say("saved.short")));
     default:
       return quiet("");
   }

@@ -7,7 +7,7 @@ import { findingsView } from "./view-findings";
 import { letterView } from "./view-letter";
 import type { Line, Week } from "./protocol";
 import { storiesView } from "./view-stories";
-import { type Ui, button, mark } from "./ui";
+import { type Ui, aside, button, mark } from "./ui";
 import type { Word } from "./words";
 
 /** The lines that the sheet shows, each with the keys that it holds. */
@@ -56,7 +56,6 @@ function rowView(ui: Ui, week: Week, { key, holds }: (typeof rows)[number]): HTM
   const name = words.say(`line.${key}` as Word);
   const ink = key === "note" ? week.letters.some((l) => l.ink) : lines.some((l) => l.ink);
   const value = key === "note" ? letterSummary(ui, week) : lines.map((l) => valueOf(ui, week, l)).filter(Boolean).join(", ");
-  const spoken = [`${name}: ${value}`, !ink && words.say("proposed"), findings.length > 0 && words.say("year.mend", { n: findings.length })];
   const misfit = lines.find((l) => l.misfit)?.misfit;
   return h(
     "div",
@@ -68,12 +67,11 @@ function rowView(ui: Ui, week: Week, { key, holds }: (typeof rows)[number]): HTM
         class: "shut",
         id: `line-${key}`,
         "aria-expanded": open ? "true" : "false",
-        "aria-label": spoken.filter(Boolean).join(", "),
         onclick: () => void openLine(ui.desk, open ? undefined : key),
       },
-      h("span", { class: "name" }, name),
-      h("span", { class: "value" }, value),
-      findings.length > 0 ? h("span", { class: "alarm" }, "!") : mark(ui, ink),
+      h("span", { class: "name" }, name, aside(":")),
+      h("span", { class: "value" }, value, aside(",")),
+      findings.length > 0 ? h("span", { class: "alarm" }, aside(words.say("year.mend", { n: findings.length })), h("span", { "aria-hidden": "true" }, "!")) : mark(ui, ink),
     ),
     misfit && h("p", { class: "misfit" }, misfit),
     key === "note" || findings.length === 0 ? false : findingsView(ui, findings),

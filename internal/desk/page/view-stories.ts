@@ -6,7 +6,7 @@ import { findingsView } from "./view-findings";
 import { ownView } from "./view-own";
 import { picture } from "./picture";
 import type { Reading, Story, Week } from "./protocol";
-import { type Ui, button, mark } from "./ui";
+import { type Ui, aside, button, mark } from "./ui";
 import type { Word } from "./words";
 
 export function storiesView(ui: Ui, week: Week): HTMLElement {
@@ -32,12 +32,11 @@ function storyView(ui: Ui, week: Week, s: Story): (HTMLElement | false)[] {
       type: "button",
       class: "shut",
       "aria-expanded": open ? "true" : "false",
-      "aria-label": [name, firstWords(s), s.equation, !s.ink && words.say("proposed")].filter(Boolean).join(", "),
       onclick: () => openStory(ui.desk, open ? undefined : s.number),
     },
-    h("span", { class: "number" }, s.number === 0 ? words.say("story.worked.short") : String(s.number)),
+    h("span", { class: "number" }, s.number === 0 ? words.say("story.worked.short") : h("span", {}, aside(words.say("region.story")), String(s.number))),
     h("span", { class: "value" }, open ? "" : firstWords(s), " ", h("bdi", { class: "equation", dir: "ltr" }, s.equation)),
-    findings.length > 0 ? h("span", { class: "alarm" }, "!") : mark(ui, s.ink),
+    findings.length > 0 ? h("span", { class: "alarm" }, aside(words.say("year.mend", { n: findings.length })), h("span", { "aria-hidden": "true" }, "!")) : mark(ui, s.ink),
     h("span", { class: "change", "aria-hidden": "true" }, words.say(open ? "story.shut" : "story.change")),
   );
   if (!open) return [head, findingsView(ui, findings)];

@@ -4,7 +4,7 @@
 import { calendar, goTo } from "./acts";
 import { h } from "./dom";
 import type { Target, YearWeek } from "./protocol";
-import { type Ui, button } from "./ui";
+import { type Ui, aside, button } from "./ui";
 import { stateOf } from "./view-line";
 
 export function yearView(ui: Ui): HTMLElement {
@@ -41,7 +41,7 @@ function rowView(ui: Ui, w: YearWeek): HTMLElement {
   return h(
     "li",
     { class: `${w.state}${w.mend > 0 ? " mend" : ""}`, "data-key": w.date },
-    h("button", { type: "button", class: "monday", onclick: () => void goTo(desk, w.date), "aria-label": `${words.say("open")}, ${words.day(w.date, "long")}` }, day),
+    h("button", { type: "button", class: "monday", onclick: () => void goTo(desk, w.date) }, day, aside(`, ${words.say("open")}`)),
     h("span", { class: w.state === "proposed" ? "can pencil" : "can" }, w.can || words.say(w.state === "off" ? "year.off" : "year.empty")),
     h("span", { class: "state" }, w.state === "off" || (w.state === "empty" && w.mend === 0) ? "" : stateOf(ui, w)),
     w.why && w.date === next && h("span", { class: "why" }, w.why),

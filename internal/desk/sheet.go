@@ -118,10 +118,17 @@ func (d *Desk) state(s *sheet) State {
 	switch {
 	case !s.laid:
 		return StateProposed
-	case s.Shows(d.today):
+	case d.had(s.Week):
 		return StateShown
 	}
 	return StateWaits
+}
+
+// had reports whether families have a week: its day came, and it was sent, so that
+// its stories are kept; or its Monday came.
+func (d *Desk) had(w week.Week) bool {
+	sent := len(w.Kept) > 0 && !slices.ContainsFunc(w.Kept, func(k week.KeptStory) bool { return k.Proposed })
+	return w.Shows(d.today) && (sent || w.Date <= d.today)
 }
 
 // ink reports whether she chose a setting: it is written, and not as proposed. No

@@ -17,7 +17,7 @@ export function ledgeView(ui: Ui): HTMLElement {
     "section",
     { class: "ledge", "aria-label": words.say("region.ledge"), id: "ledge", tabindex: -1 },
     savingView(ui),
-    toMend > 0 && button(words.say("year.mend", { n: toMend }), () => mendNext(ui.desk), { class: "alarm", "data-key": "mend" }),
+    toMend > 0 && h("button", { type: "button", class: "alarm", "data-key": "mend", onclick: () => mendNext(ui.desk) }, h("span", { class: "long" }, words.say("year.mend", { n: toMend })), h("span", { class: "short", "aria-hidden": "true" }, `${toMend} !`)),
     h("p", { class: "last", role: "status", "data-key": "last" }, lastWords(ui)),
     back && undoButton(ui, "undo", back.name, () => void ui.desk.undo()),
     again && undoButton(ui, "redo", again.name, () => void ui.desk.redo()),

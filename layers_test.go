@@ -45,8 +45,9 @@ var rooms = map[string][]string{
 	"internal/weight":      nil,
 	"internal/check":       {"internal/diag", "internal/readability", "internal/recheck", "internal/site", "internal/week", "internal/weight"},
 	"internal/school":      {"internal/diag", "internal/output", "internal/problem", "internal/strategy", "internal/picture", "internal/activity", "internal/story", "internal/i18n", "internal/translate", "internal/page", "internal/week", "internal/site", "locales", "themes", "site"},
-	"internal/desk":        {"internal/diag", "internal/output", "internal/problem", "internal/strategy", "internal/picture", "internal/picture/svg", "internal/activity", "internal/story", "internal/i18n", "internal/ownstory", "internal/page", "internal/week", "internal/site", "internal/school", "internal/check", "internal/sms", "internal/tomlfile"},
-	"internal/publish":     {"internal/output"},
+	"internal/desk":        {"internal/archive", "internal/diag", "internal/output", "internal/problem", "internal/strategy", "internal/picture", "internal/picture/svg", "internal/activity", "internal/story", "internal/i18n", "internal/ownstory", "internal/page", "internal/week", "internal/site", "internal/school", "internal/cards", "internal/phrase", "internal/check", "internal/tomlfile", "locales", "themes"},
+	"internal/archive":     {"internal/output"},
+	"internal/publish":     {"internal/archive", "internal/output"},
 	"internal/recheck":     {"internal/diag", "internal/weight"}, // nothing of what made the pages
 	"internal/preview":     {"internal/diag", "internal/output"},
 	"locales":              nil,
@@ -69,7 +70,7 @@ var owners = map[string][]string{
 	"net/http":                         {"internal/preview"},
 	"github.com/fsnotify/fsnotify":     {"internal/preview"},
 	"os":                               {"internal/publish", "internal/documented", "cmd/homebuild", "browser", "."},
-	"time":                             {"internal/publish", "internal/preview", "internal/week", "internal/site", "internal/school", "cmd/homebuild", "browser"},
+	"time":                             {"internal/archive", "internal/desk", "internal/publish", "internal/preview", "internal/week", "internal/site", "internal/school", "cmd/homebuild", "browser"},
 	"math/rand":                        nil,
 	"math/rand/v2":                     nil,
 }

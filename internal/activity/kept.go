@@ -120,7 +120,7 @@ func (c Change) allows(p, now problem.Problem) bool {
 // practice, no published source).
 func effort(p problem.Problem) int {
 	total := 0
-	for _, w := range worksOf(p) {
+	for _, w := range WorksOf(p) {
 		total += slices.Index([]int{10, 20, 100, problem.Largest}, w.Within) * 4
 		if w.Passes {
 			total += 2

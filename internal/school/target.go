@@ -44,3 +44,13 @@ func FindTargets(query string) []Target {
 func GradeName(grade problem.Grade) string {
 	return []string{"kindergarten", "grade 1", "grade 2", "grade 3"}[grade]
 }
+
+// FirstOf is the target that a grade begins with: the first of the list.
+func FirstOf(grade problem.Grade) string {
+	for _, t := range must(activity.Targets()) {
+		if t.Grade >= grade {
+			return t.ID
+		}
+	}
+	return FirstTarget
+}

@@ -15,6 +15,8 @@ import (
 type KeptStory struct {
 	story.Choice
 	Returns string // the id of the earlier week's target that it brings back; empty for its own week's
+	// Proposed says that nobody chose it: on the desk it follows the week's settings.
+	Proposed bool
 }
 
 // kept reads the stories of a week as families had them, into its week.
@@ -60,6 +62,7 @@ func (r *reader) keptStory(s *tomlfile.Section) (c KeptStory, ok bool) {
 	numbers := s.Numbers("numbers", 0, problem.Largest)
 	c.Extra = s.Number("extra", 0, problem.Largest, 0)
 	c.Returns = s.OneOf("returns", "a target", r.allowed.Targets)
+	c.Proposed = s.Switch("proposed")
 	for _, key := range []string{"event", "kind", "numbers"} {
 		if !s.Has(key) {
 			s.Add(key, "a story has no "+key, "write it; or take the file away, and the stories are chosen anew")
@@ -96,6 +99,9 @@ func (w Week) StoriesText(stories []KeptStory) string {
 		}
 		if c.Returns != "" {
 			fmt.Fprintf(&b, "returns = %q # from an earlier week\n", c.Returns)
+		}
+		if c.Proposed {
+			b.WriteString("proposed = true # it may follow the week's settings\n")
 		}
 	}
 	return b.String()

@@ -121,11 +121,12 @@ func saved(t *testing.T, dir, name string) string {
 	return ""
 }
 
-// accessible wants nothing to be wrong for those who use a keyboard or a screen reader.
+// accessible wants nothing to be wrong for those who use a keyboard or a screen
+// reader.
 func (b *tab) accessible(where string) {
 	b.t.Helper()
-	for _, fault := range eval[[]string](b, `axe.run(document, { iframes: false }).then(r => r.violations.map(v => v.id + " " + v.nodes.map(n => n.html).join(" | ").slice(0, 300)))`) {
-		b.t.Errorf("%s: %s", where, fault)
+	for _, r := range b.axe() {
+		b.t.Errorf("%s: %s: %s: %s", where, r.Rule, r.Help, strings.Join(r.Places, " | "))
 	}
 }
 

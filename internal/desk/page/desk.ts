@@ -56,7 +56,7 @@ export class Desk {
   async open(): Promise<void> {
     try {
       const kept = await this.keeper.load();
-      if (kept) this.set({ files: kept.files, journal: kept.journal, memory: kept.memory, saving: { state: "saved", at: kept.journal.acts.at(-1)?.at } });
+      if (kept) this.set({ files: kept.files, journal: kept.journal, memory: kept.memory, saving: this.readOnly ? this.state.saving : { state: "saved", at: kept.journal.acts.at(-1)?.at } });
     } catch (cause) {
       this.troubled(cause);
     }
@@ -189,10 +189,10 @@ export class Desk {
   async refresh(): Promise<void> {
     const mine = ++this.refreshes;
     const current = () => mine === this.refreshes;
-    if (!this.state.date) {
+    if (!this.state.year || !this.state.date) {
       const year = await this.ask("year", {});
       if (!year || !current()) return;
-      this.set({ year, date: this.state.memory.week ?? year.next ?? year.newest });
+      this.set({ year, date: this.state.date ?? this.state.memory.week ?? (year.next || year.newest) });
     }
     await this.refreshPage();
     const week = await this.ask("week", { date: this.state.date! });
@@ -205,8 +205,8 @@ export class Desk {
 
   /** Asks for the page in families' frame. */
   async refreshPage(): Promise<void> {
-    const { date, shown, memory, year, opened } = this.state;
-    const tag = memory.language ?? year?.class ?? opened?.languages[0]?.tag ?? "en";
+    const { date, shown, memory, year } = this.state;
+    const tag = memory.language ?? year?.class ?? "en";
     const page = await this.ask("page", { date: date!, tag, page: shown, look: memory.theme ?? "" });
     if (date !== this.state.date || shown !== this.state.shown) return;
     const changed = page?.html !== this.state.html;

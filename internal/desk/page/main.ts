@@ -9,7 +9,7 @@ import { focusOn, nextRegion } from "./focus";
 import type { Keeper } from "./keeper";
 import { loopbackMouth, workerMouth } from "./mouths";
 import { preparePictures } from "./picture";
-import { Store, Tabs, forgetful } from "./store";
+import { Store, Turn, forgetful } from "./store";
 import { deskView } from "./view";
 import { Frame } from "./view-families";
 import { centre } from "./view-line";
@@ -24,7 +24,7 @@ export async function start(mouth: (listener: Listener) => Mouth, tab = crypto.r
   const desk: Desk = new Desk(new Engine(mouth), keeper, () => new Date(), () => wordsOf(desk).tag);
   show(desk);
   listen(desk);
-  await takeTurns(desk, tab);
+  await takeTurns(desk);
   await desk.open();
   return desk;
 }
@@ -40,14 +40,13 @@ async function keeperFor(tab: string): Promise<Keeper> {
 }
 
 /** Two tabs do not write over each other: one works, the other only shows. */
-async function takeTurns(desk: Desk, tab: string): Promise<void> {
-  if (typeof BroadcastChannel === "undefined") return desk.keeper.claim();
-  const tabs = new Tabs(name, tab);
-  tabs.onTaken = () => desk.set({ saving: { ...desk.state.saving, state: "elsewhere" } });
-  desk.onWorkHere = () => tabs.take();
-  if (await tabs.another()) return desk.set({ saving: { state: "elsewhere" } });
+async function takeTurns(desk: Desk): Promise<void> {
+  const turn = new Turn(name);
+  turn.onTaken = () => desk.set({ saving: { ...desk.state.saving, state: "elsewhere" } });
+  desk.onWorkHere = () => turn.take();
+  if (await turn.another()) return desk.set({ saving: { state: "elsewhere" } });
   await desk.keeper.claim();
-  tabs.take();
+  turn.take();
 }
 
 function wordsOf(desk: Desk): Words {

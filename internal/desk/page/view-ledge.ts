@@ -67,7 +67,7 @@ function lastWords(ui: Ui): string {
   const wrong = state.wrong[0];
   if (wrong) return words.tell({ word: `finding.${wrong.code}`, args: { quote: wrong.quote } }) || wrong.text;
   if (!state.said) return "";
-  return [words.tell(state.said) + ".", state.moved && movedWords(ui, state.moved)].filter(Boolean).join(" ");
+  return [words.tell(state.said) + ".", state.moved && !state.said.word.startsWith("act.story.") && movedWords(ui, state.moved)].filter(Boolean).join(" ");
 }
 
 function movedWords({ words }: Ui, moved: Moved): string {

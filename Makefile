@@ -1,7 +1,7 @@
 # The commands of the project. `make test` is the one that must pass.
 
 # The long commands are apart: they are not part of `make test`.
-.PHONY: build test setup go-test browser-test browser-all lint generate screenshots clean kill-test fault-test fuzz bench supply sbom release release-test
+.PHONY: desk build test setup go-test browser-test browser-all lint generate screenshots clean kill-test fault-test fuzz bench supply sbom release release-test
 
 build: ## build the example school's site into public/ and desk/
 	go run ./cmd/homebuild build
@@ -60,6 +60,9 @@ sbom: ## the parts of the program as a list for machines (CycloneDX), in homebui
 	go run github.com/CycloneDX/cyclonedx-gomod/cmd/cyclonedx-gomod@v1.10.0 app -json -licenses -noserial -main cmd/homebuild -output homebuild.cdx.json .
 
 VERSION =
+desk: ## desk.html: the whole desk in one file, to open by a double click
+	go run ./cmd/desk-file -o desk.html
+
 release: ## the program as it is given away: the same bytes wherever it is made
 	CGO_ENABLED=0 go build -trimpath -buildvcs=false -ldflags "-buildid= -X main.version=$(VERSION)" -o homebuild ./cmd/homebuild
 	@sha256sum homebuild

@@ -2,6 +2,7 @@ package desk
 
 import (
 	"encoding/json"
+	"errors"
 	"fmt"
 	"reflect"
 	"runtime/debug"
@@ -13,7 +14,7 @@ import (
 
 // Desk answers the page's calls, one at a time.
 type Desk struct {
-	folder  string // what the folder is called; empty in a browser
+	folder  Folder // where the files are kept; nil where the page keeps them
 	today   string
 	words   string         // the tag of the language of the desk's own words
 	say     *i18n.Language // that language, once it was needed
@@ -22,10 +23,21 @@ type Desk struct {
 	planned []*planned // the last ones worked out, the newest first
 }
 
-// New is a desk on which nothing lies. The folder is what a person calls the place
-// of its files; empty in a browser.
-func New(folder string) *Desk {
-	d := &Desk{folder: folder, words: "en", files: fstest.MapFS{}}
+// Folder keeps the files of a desk elsewhere than in the page.
+type Folder interface {
+	Name() string // as a person calls it
+	Read() (Files, error)
+	// Write lays files down. The error is ErrChanged where one of them is not as
+	// it was before, and then nothing is written.
+	Write(changes, before Changes) error
+}
+
+// ErrChanged says that another program changed a file.
+var ErrChanged = errors.New("another program changed a file")
+
+// New is a desk on which nothing lies. Without a folder the page keeps the files.
+func New(folder Folder) *Desk {
+	d := &Desk{folder: folder, words: i18n.SourceTag, files: fstest.MapFS{}}
 	d.school = school.Open("", d.files)
 	return d
 }

@@ -73,7 +73,7 @@ func lay(t testing.TB, d *Desk, a Act) Act {
 // newDesk is a desk with a first week, begun on a day.
 func newDesk(t testing.TB, languages ...string) *Desk {
 	t.Helper()
-	d := New("")
+	d := New(nil)
 	ask[Opened](t, d, "open", Open{Today: "2026-09-10", Words: "en"})
 	lay(t, d, ask[Act](t, d, "begin", Begin{Name: "Quarry Hill School", Grade: 2, Languages: languages, Monday: "2026-09-14"}))
 	return d
@@ -105,7 +105,7 @@ func TestFirstWeek(t *testing.T) {
 }
 
 func TestExample(t *testing.T) {
-	d := New("")
+	d := New(nil)
 	ask[Opened](t, d, "open", Open{Files: exampleFiles(t), Today: "2027-02-16", Words: "es"})
 	year := ask[Year](t, d, "year", None{})
 	if year.Newest != "2027-02-15" || year.Next == "" {

@@ -1,6 +1,7 @@
 package desk
 
 import (
+	"errors"
 	"maps"
 	"slices"
 	"strings"
@@ -15,8 +16,16 @@ import (
 
 // Open takes up a desk: see [Calls].
 func (d *Desk) Open(o Open) (Opened, error) {
+	files, folder := o.Files, ""
+	if d.folder != nil {
+		var err error
+		if files, err = d.folder.Read(); err != nil {
+			return Opened{}, wrong{{Story: -1, Text: err.Error(), Code: "unreadable", Mend: true}}
+		}
+		folder = d.folder.Name()
+	}
 	clear(d.files)
-	for path, text := range o.Files {
+	for path, text := range files {
 		d.files[path] = &fstest.MapFile{Data: []byte(text)}
 	}
 	if d.words != o.Words {
@@ -24,7 +33,7 @@ func (d *Desk) Open(o Open) (Opened, error) {
 	}
 	d.today, d.school.Today = o.Today, o.Today
 	theme, _ := d.school.Theme("")
-	out := Opened{Files: d.all(), New: d.files[week.SiteFile] == nil, Folder: d.folder, Style: theme.PictureStyle(), Patterns: svg.Defs()}
+	out := Opened{Files: d.all(), New: d.files[week.SiteFile] == nil, Folder: folder, Style: theme.PictureStyle(), Patterns: svg.Defs()}
 	for _, folder := range d.school.Languages() {
 		for _, head := range i18n.Heads(folder) {
 			out.Languages = append(out.Languages, Language(head))
@@ -49,6 +58,14 @@ func (d *Desk) all() Files {
 
 // Put lays files down: see [Calls].
 func (d *Desk) Put(p Put) (None, error) {
+	if d.folder != nil {
+		switch err := d.folder.Write(p.Changes, p.Before); {
+		case errors.Is(err, ErrChanged):
+			return None{}, wrong{{Story: -1, Text: err.Error(), Code: "changed", Mend: true}}
+		case err != nil:
+			return None{}, wrong{{Story: -1, Text: err.Error(), Code: "unwritten", Mend: true}}
+		}
+	}
 	for path, text := range p.Changes {
 		if text == nil {
 			delete(d.files, path)

@@ -26,10 +26,10 @@ var script string
 
 // Carrying is the page with the engine inside, for opening from a file: the
 // script of the worker that runs it, and the engine packed with gzip. The page
-// hands {engine: "base64 of the gzip"} to the worker first, and requests after it.
+// hands {engine: "the gzip, as dense writes it"} to the worker first, and requests after it.
 func Carrying(worker string, gzipped []byte) string {
 	data := `<script type="text/plain" id="worker">` + escape(worker) + `</script>
-<script type="text/plain" id="engine">` + base64.StdEncoding.EncodeToString(gzipped) + `</script>`
+<script type="text/plain" id="engine">` + dense(gzipped) + `</script>`
 	return assemble("", data, "worker-src blob:; connect-src 'none'", "'wasm-unsafe-eval'")
 }
 

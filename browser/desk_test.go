@@ -146,7 +146,7 @@ func TestDeskWalk(t *testing.T) {
 	b.typeInto("#letter-en", "Call me: 555-0123")
 	b.familiesRead("Call me: 555-0123")
 	b.tap("1 to mend")
-	b.tap("Take out: 555-0123")
+	b.tap("Take it out: 555-0123")
 	b.wait(`!document.querySelector(".ledge .alarm")`, "nothing to mend")
 
 	b.tap("Story 2")

@@ -76,7 +76,7 @@ export class Desk {
       if (this.state.engine !== "ready" && this.state.opened) this.set({ engine: "ready" });
       return value;
     } catch (cause) {
-      if (cause instanceof WrongError) this.set({ wrong: cause.findings });
+      if (cause instanceof WrongError) this.refused(cause);
       else if (cause instanceof StopError) this.set({ engine: cause });
       else throw cause;
       return undefined;
@@ -84,6 +84,11 @@ export class Desk {
       clearTimeout(slow);
       if (this.state.busy) this.set({ busy: false });
     }
+  }
+
+  private refused({ findings }: WrongError): void {
+    this.set({ wrong: findings });
+    if (findings.some((f) => f.code === "changed")) this.troubled(new KeepError("changed"));
   }
 
   /** Does one thing after the other. */

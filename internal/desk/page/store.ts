@@ -14,19 +14,21 @@ interface Row {
 }
 
 export class Store implements Keeper {
-  readonly place = "browser";
   private saved: ReadonlyMap<number, Act> = new Map();
 
-  private constructor(private readonly db: IDBDatabase, private readonly tab: string) {}
+  private constructor(private readonly db: IDBDatabase, private readonly tab: string, readonly place: "browser" | "folder") {}
 
-  /** Opens the browser's storage of a name for a tab; fails where the browser keeps nothing. */
-  static async open(name: string, tab: string): Promise<Store> {
+  /**
+   * Opens the browser's storage of a name for a tab; fails where the browser keeps
+   * nothing. For a desk whose files are in a folder it keeps the way back.
+   */
+  static async open(name: string, tab: string, place: "browser" | "folder"): Promise<Store> {
     try {
       const request = indexedDB.open(name, version);
       request.onupgradeneeded = () => {
         for (const table of ["files", "acts", "desk"]) request.result.createObjectStore(table);
       };
-      return new Store(await answer(request), tab);
+      return new Store(await answer(request), tab, place);
     } catch (cause) {
       throw new KeepError("forgets", cause);
     }
@@ -108,15 +110,17 @@ function ending(t: IDBTransaction): Promise<void> {
   });
 }
 
-/** A keeper for a browser that keeps nothing: all is in the page alone. */
-export const forgetful: Keeper = {
-  place: "browser",
-  load: async () => undefined,
-  save: async () => {
-    throw new KeepError("forgets");
-  },
-  claim: async () => undefined,
-};
+/** A keeper for a browser that keeps nothing: all is in the page alone, or in her folder. */
+export function forgetful(place: "browser" | "folder"): Keeper {
+  return {
+    place,
+    load: async () => undefined,
+    save: async () => {
+      if (place === "browser") throw new KeepError("forgets");
+    },
+    claim: async () => undefined,
+  };
+}
 
 /**
  * Which tab works at the desk: the one that holds the browser's lock of its name.

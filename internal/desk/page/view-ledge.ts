@@ -72,11 +72,14 @@ function lastWords(ui: Ui): string {
 
 function movedWords({ words }: Ui, moved: Moved): string {
   const lines = moved.lines.map((k) => words.tell({ word: `line.${k.split(".")[0]}` as Word })).filter(Boolean);
-  const stories = moved.stories.length > 0 ? [words.count("moved.stories", moved.stories.length)] : [];
+  const changed = moved.stories.filter((n) => n > 0).length;
+  const stories = changed > 0 ? [words.count("moved.stories", changed)] : [];
   const all = [...new Set([...lines, ...stories])];
+  if (all.length === 0) return "";
+  const kept = moved.kept.filter((n) => n > 0);
   return [
-    all.length > 0 && words.say("moved.new", { list: words.list(all) }),
-    moved.kept.length > 0 && words.say("moved.kept", { list: words.list(moved.kept.map((n) => words.say("story.n.small", { n }))) }),
+    words.say("moved.new", { list: words.list(all) }),
+    kept.length > 0 && words.say("moved.kept", { list: words.list(kept.map((n) => words.say("story.n.small", { n }))) }),
   ]
     .filter(Boolean)
     .join(" ");

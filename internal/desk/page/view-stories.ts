@@ -102,17 +102,19 @@ function actsView(ui: Ui, s: Story, name: string, count: number): HTMLElement {
 function kindsView(ui: Ui, s: Story, kinds: Reading[]): HTMLElement {
   const { words } = ui;
   if (kinds.length === 0) return h("p", {}, words.say("kinds.none"));
-  return h("div", { class: "readings", "data-key": "kinds" }, kinds.map((k) => readingButton(ui, k, () => void otherKind(ui.desk, s, k))));
+  return h("div", { class: "readings", "data-key": "kinds" }, kinds.map((k) => readingButton(ui, k, kinds, () => void otherKind(ui.desk, s, k))));
 }
 
 /** One meaning as a picture with its equation, to tap. */
-export function readingButton(ui: Ui, r: Reading, take: () => void, chosen?: boolean): HTMLElement {
+export function readingButton(ui: Ui, r: Reading, all: readonly Reading[], take: () => void, chosen?: boolean): HTMLElement {
+  const plain = kindWords(ui, r.kind);
+  const alike = all.some((o) => o !== r && kindWords(ui, o.kind) === plain);
   const p = picture(r.picture);
   return h(
     "button",
     { type: "button", class: "reading", onclick: take, "data-key": r.line, ...(chosen !== undefined && { "aria-pressed": chosen ? "true" : "false" }) },
     p && h("span", { class: "drawn" }, p),
     h("bdi", { class: "equation", dir: "ltr" }, r.equation),
-    h("span", { class: "about" }, kindWords(ui, r.kind)),
+    h("span", { class: "about" }, alike ? `${plain} (${r.kind.words})` : plain),
   );
 }

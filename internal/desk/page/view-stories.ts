@@ -65,7 +65,8 @@ export function storyName(ui: Ui, n: number): string {
 /** What happens and what is asked, in plain words: "Some come. How many then?" */
 function kindWords({ words }: Ui, kind: Kind): string {
   const plain = [words.tell({ word: `happens.${kind.happens}` }), words.tell({ word: `asks.${kind.asks}` })];
-  return plain.every(Boolean) ? `${plain[0]}. ${plain[1]}` : `${kind.words}.`;
+  const told = words.tell({ word: `told.${kind.id.split("-").at(-1)}` });
+  return plain.every(Boolean) ? [`${plain[0]}. ${plain[1]}`, told].filter(Boolean).join(" ") : `${kind.words}.`;
 }
 
 /** Kind and size in plain words: "Some come. How many then? Numbers to 60, past a ten." */
@@ -102,19 +103,17 @@ function actsView(ui: Ui, s: Story, name: string, count: number): HTMLElement {
 function kindsView(ui: Ui, s: Story, kinds: Reading[]): HTMLElement {
   const { words } = ui;
   if (kinds.length === 0) return h("p", {}, words.say("kinds.none"));
-  return h("div", { class: "readings", "data-key": "kinds" }, kinds.map((k) => readingButton(ui, k, kinds, () => void otherKind(ui.desk, s, k))));
+  return h("div", { class: "readings", "data-key": "kinds" }, kinds.map((k) => readingButton(ui, k, () => void otherKind(ui.desk, s, k))));
 }
 
 /** One meaning as a picture with its equation, to tap. */
-export function readingButton(ui: Ui, r: Reading, all: readonly Reading[], take: () => void, chosen?: boolean): HTMLElement {
-  const plain = kindWords(ui, r.kind);
-  const alike = all.some((o) => o !== r && kindWords(ui, o.kind) === plain);
+export function readingButton(ui: Ui, r: Reading, take: () => void, chosen?: boolean): HTMLElement {
   const p = picture(r.picture);
   return h(
     "button",
     { type: "button", class: "reading", onclick: take, "data-key": r.line, ...(chosen !== undefined && { "aria-pressed": chosen ? "true" : "false" }) },
     p && h("span", { class: "drawn" }, p),
     h("bdi", { class: "equation", dir: "ltr" }, r.equation),
-    h("span", { class: "about" }, alike ? `${plain} (${r.kind.words})` : plain),
+    h("span", { class: "about" }, kindWords(ui, r.kind)),
   );
 }

@@ -108,39 +108,36 @@ func (f deskFiles) Read() (desk.Files, error) {
 
 // Write changes files of the desk, and no others of the folder.
 func (f deskFiles) Write(changes, before desk.Changes) error {
+	root, err := os.OpenRoot(string(f))
+	if err != nil {
+		return err
+	}
+	defer root.Close()
 	var all []publish.Change
 	for name, text := range changes {
 		if top, _, _ := strings.Cut(name, "/"); !slices.Contains(append(school.Sources(), "README.txt"), top) {
 			return errors.New("the desk has no file " + name)
 		}
-		change := publish.Change{Path: name, Before: f.onDisk(name, before[name])}
+		change := publish.Change{Path: name}
 		if text != nil {
 			change.After = []byte(*text)
 		}
+		// A text may stand on the disk with the line ends of another computer; and
+		// without any word of what was there, she wants hers in its place.
+		now, problem := textfile.Read(root.FS(), name)
+		switch was := before[name]; {
+		case problem == nil && (before == nil || was != nil && *was == now):
+			if change.Before, err = root.ReadFile(name); err != nil {
+				return err
+			}
+		case was != nil:
+			change.Before = []byte(*was)
+		}
 		all = append(all, change)
 	}
-	err := publish.ChangeFiles(string(f), all)
+	err = publish.ChangeFiles(string(f), all)
 	if changed := (*publish.Changed)(nil); errors.As(err, &changed) {
 		return desk.ErrChanged
 	}
 	return err
-}
-
-// onDisk are the bytes of a file that was read as a text: they may have line ends of
-// another computer. Without such a text there they are the text's own.
-func (f deskFiles) onDisk(name string, text *string) []byte {
-	if text == nil {
-		return nil
-	}
-	root, err := os.OpenRoot(string(f))
-	if err != nil {
-		return []byte(*text)
-	}
-	defer root.Close()
-	if now, problem := textfile.Read(root.FS(), name); problem == nil && now == *text {
-		if raw, err := root.ReadFile(name); err == nil {
-			return raw
-		}
-	}
-	return []byte(*text)
 }

@@ -68,7 +68,7 @@ func (s *sheet) drawn() picture.Kind {
 // Check looks at everything of a week, or of all: see [Calls].
 func (d *Desk) Check(m Monday) ([]Finding, error) {
 	s := d.read()
-	if len(s.problems) > 0 {
+	if len(s.problems) > 0 || len(s.Site.Weeks) == 0 {
 		return s.findings(), nil
 	}
 	report, problems, err := check.Site(s.Input, nil)

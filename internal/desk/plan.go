@@ -53,7 +53,11 @@ func (d *Desk) read(laid ...fileText) sheets {
 	problems = slices.DeleteFunc(problems, week.OnlyNoWeek)
 	texts := maps.Clone(d.files)
 	out := sheets{Input: in, problems: problems, text: func(path string) string { return textOf(texts, path) }}
-	if in.Catalog == nil || in.Theme == nil || len(in.Site.Languages) == 0 || len(in.Catalog.Languages()) < len(in.Site.Languages) {
+	if in.Theme == nil { // what is wrong with hers is told
+		in.Theme, _ = d.school.Theme("")
+		out.Input = in
+	}
+	if in.Catalog == nil || len(in.Site.Languages) == 0 || len(in.Catalog.Languages()) < len(in.Site.Languages) {
 		out.planned = &planned{next: &proposal{}}
 		return out
 	}

@@ -116,8 +116,9 @@ type Begin struct {
 // Put lays files down.
 type Put struct {
 	Changes Changes `json:"changes"`
-	// Before are the files as the page believes them to be, by path; over
-	// loopback a file that is another by now is not written over.
+	// Before are the files as the page believes them to be, by path: over
+	// loopback a file that is another by now is not written over ("changed").
+	// Without it whatever is there makes room.
 	Before Changes `json:"before,omitempty"`
 }
 

@@ -40,9 +40,6 @@ func (d *Desk) Send(wish SendWish) (Sending, error) {
 			out.Waits = append(out.Waits, d.yearWeek(s.sheets, w))
 		}
 	}
-	if s.plan == nil {
-		return out, nil
-	}
 	if key, ok := s.plan.Key(wish.Date); ok {
 		if out.Key, err = give(key, "TEACHER-ONLY-key-"+wish.Date+".html"); err != nil {
 			return Sending{}, err
@@ -74,7 +71,7 @@ func (d *Desk) home(s *sheet, tag string, file bool, found []Finding) (Home, err
 			out.Held = append(out.Held, f)
 		}
 	}
-	if s.plan == nil {
+	if len(s.exercises()) == 0 { // it could not be worked out
 		return out, nil
 	}
 	for _, m := range s.plan.Messages(s.Date) {

@@ -136,7 +136,7 @@ func (d *Desk) pencil(s *sheet, text string) (string, error) {
 func (d *Desk) act(s *sheet, text string, stories []week.KeptStory) (Act, error) {
 	weekPath, storiesPath := week.Path(s.Date), week.StoriesPath(s.Date)
 	before := s.flagged()
-	if stories == nil && s.laid && s.Shows(d.today) { // what families have stays
+	if stories == nil && s.laid && d.had(s.Week) { // what families have stays
 		stories = slices.Clone(before)
 		for i := range stories {
 			stories[i].Proposed = false

@@ -40,7 +40,10 @@ func (d *Desk) open(date string) (*sheet, error) {
 		s := d.read()
 		p := d.propose(s, date)
 		if p == nil {
-			return nil, wrong(s.findings())
+			if found := s.findings(); len(found) > 0 {
+				return nil, wrong(found)
+			}
+			return nil, refuse(date, diag.Diagnostic{Text: "no week can be laid out there"})
 		}
 		text = proposed(textFile(d.weekFile(s, *p)), date)
 		overlay = []fileText{{week.Path(date), text}}
@@ -52,11 +55,14 @@ func (d *Desk) open(date string) (*sheet, error) {
 func (d *Desk) opened(date, text string, laid bool, overlay []fileText) (*sheet, error) {
 	s := d.read(overlay...)
 	at := slices.IndexFunc(s.Site.Weeks, func(w week.Week) bool { return w.Date == date })
-	if at < 0 {
+	if s.plan == nil || at < 0 {
 		if found := of(s.findings(), date); len(found) > 0 {
 			return nil, wrong(found)
 		}
-		return nil, wrong(s.findings())
+		if found := s.findings(); len(found) > 0 {
+			return nil, wrong(found)
+		}
+		return nil, refuse(date, diag.Diagnostic{Text: "the desk has no such week"})
 	}
 	out := &sheet{sheets: s, Week: s.Site.Weeks[at], text: text, laid: laid}
 	out.target, _ = s.find(out.Week.Target)
@@ -118,10 +124,17 @@ func (d *Desk) state(s *sheet) State {
 	switch {
 	case !s.laid:
 		return StateProposed
-	case s.Shows(d.today):
+	case d.had(s.Week):
 		return StateShown
 	}
 	return StateWaits
+}
+
+// had reports whether families have a week: its day came, and it was sent, so that
+// its stories are kept; or its Monday came.
+func (d *Desk) had(w week.Week) bool {
+	sent := len(w.Kept) > 0 && !slices.ContainsFunc(w.Kept, func(k week.KeptStory) bool { return k.Proposed })
+	return w.Shows(d.today) && (sent || w.Date <= d.today)
 }
 
 // ink reports whether she chose a setting: it is written, and not as proposed. No

@@ -177,7 +177,7 @@ func (d *Desk) mondays(s sheets, next YearWeek) []YearWeek {
 
 func (d *Desk) yearWeek(s sheets, w week.Week) YearWeek {
 	out := YearWeek{Date: w.Date, State: StateWaits, ShowFrom: w.ShowFrom}
-	if w.Shows(d.today) {
+	if d.had(w) {
 		out.State = StateShown
 	}
 	if t, ok := s.find(w.Target); ok {

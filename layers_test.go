@@ -54,7 +54,7 @@ var rooms = map[string][]string{
 	"docs":                 nil,
 	"themes":               nil,
 	"site":                 nil,
-	"internal/desk/page":   nil,
+	"internal/desk/page":   {"themes"},
 	"internal/deskserver":  {"internal/desk", "internal/desk/page"},
 	"cmd/homebuild":        {"*"},
 	"cmd/desk-engine":      {"internal/desk"},

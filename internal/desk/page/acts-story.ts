@@ -7,6 +7,11 @@ export function openStory(desk: Desk, number?: number): void {
   desk.set({ story: number === undefined ? undefined : { number }, line: undefined });
 }
 
+/** Lets a story be changed that families have. */
+export function changeAnyway(desk: Desk): void {
+  if (desk.state.story) desk.set({ story: { ...desk.state.story, anyway: true } });
+}
+
 /** Asks the engine to do something to a story. */
 export async function storyAct(desk: Desk, s: Story, what: string, kind = ""): Promise<void> {
   const date = desk.state.date!;
@@ -14,7 +19,7 @@ export async function storyAct(desk: Desk, s: Story, what: string, kind = ""): P
   const done = await desk.act({ word, args: { n: s.number } }, () => desk.ask("story", { date, story: s.number, do: what, kind }));
   if (!done) return;
   const moved = { up: -1, down: 1 }[what];
-  if (moved !== undefined) desk.set({ story: { number: s.number + moved } });
+  if (moved !== undefined) desk.set({ story: { ...desk.state.story, number: s.number + moved } });
   else if (what === "remove") desk.set({ story: undefined });
 }
 
@@ -25,12 +30,12 @@ export function keepStory(desk: Desk, s: Story): Promise<void> {
 
 /** Shows the other kinds that a story could be. */
 export async function showKinds(desk: Desk, s: Story): Promise<void> {
-  if (desk.state.story?.kinds) return desk.set({ story: { number: s.number } });
+  if (desk.state.story?.kinds) return desk.set({ story: { ...desk.state.story, kinds: undefined } });
   const kinds = await desk.ask("kinds", { date: desk.state.date!, story: s.number });
-  if (kinds && desk.state.story?.number === s.number) desk.set({ story: { number: s.number, kinds } });
+  if (kinds && desk.state.story?.number === s.number) desk.set({ story: { ...desk.state.story, kinds } });
 }
 
 export async function otherKind(desk: Desk, s: Story, kind: Reading): Promise<void> {
   await storyAct(desk, s, "kind", kind.line);
-  if (desk.state.story?.number === s.number) desk.set({ story: { number: s.number } });
+  if (desk.state.story?.number === s.number) desk.set({ story: { ...desk.state.story, kinds: undefined } });
 }

@@ -56,7 +56,7 @@ export class Desk {
   async open(): Promise<void> {
     try {
       const kept = await this.keeper.load();
-      if (kept) this.set({ files: kept.files, journal: kept.journal, memory: kept.memory, saving: { state: "saved", at: kept.journal.acts.at(-1)?.at } });
+      if (kept) this.set({ files: kept.files, journal: kept.journal, memory: kept.memory, saving: this.readOnly ? this.state.saving : { state: "saved", at: kept.journal.acts.at(-1)?.at } });
     } catch (cause) {
       this.troubled(cause);
     }
@@ -76,7 +76,7 @@ export class Desk {
       if (this.state.engine !== "ready" && this.state.opened) this.set({ engine: "ready" });
       return value;
     } catch (cause) {
-      if (cause instanceof WrongError) this.set({ wrong: cause.findings });
+      if (cause instanceof WrongError) this.refused(cause);
       else if (cause instanceof StopError) this.set({ engine: cause });
       else throw cause;
       return undefined;
@@ -84,6 +84,11 @@ export class Desk {
       clearTimeout(slow);
       if (this.state.busy) this.set({ busy: false });
     }
+  }
+
+  private refused({ findings }: WrongError): void {
+    this.set({ wrong: findings });
+    if (findings.some((f) => f.code === "changed")) this.troubled(new KeepError("changed"));
   }
 
   /** Does one thing after the other. */
@@ -189,10 +194,10 @@ export class Desk {
   async refresh(): Promise<void> {
     const mine = ++this.refreshes;
     const current = () => mine === this.refreshes;
-    if (!this.state.date) {
+    if (!this.state.year || !this.state.date) {
       const year = await this.ask("year", {});
       if (!year || !current()) return;
-      this.set({ year, date: this.state.memory.week ?? year.next ?? year.newest });
+      this.set({ year, date: this.state.date ?? this.state.memory.week ?? (year.next || year.newest) });
     }
     await this.refreshPage();
     const week = await this.ask("week", { date: this.state.date! });
@@ -205,8 +210,8 @@ export class Desk {
 
   /** Asks for the page in families' frame. */
   async refreshPage(): Promise<void> {
-    const { date, shown, memory, year, opened } = this.state;
-    const tag = memory.language ?? year?.class ?? opened?.languages[0]?.tag ?? "en";
+    const { date, shown, memory, year } = this.state;
+    const tag = memory.language ?? year?.class ?? "en";
     const page = await this.ask("page", { date: date!, tag, page: shown, look: memory.theme ?? "" });
     if (date !== this.state.date || shown !== this.state.shown) return;
     const changed = page?.html !== this.state.html;

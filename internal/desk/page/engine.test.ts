@@ -64,6 +64,13 @@ test("an engine that stops twice at the same call says at which", async () => {
   assert.deepEqual(log, ["1 open", "1 week", "2 open", "2 week", "3 open", "3 year"]);
 });
 
+test("an engine that says nothing has stopped", async () => {
+  let starts = 0;
+  const engine = new Engine((l) => ({ send: ({ id }) => void (starts > 1 && l.answered({ id, value: ++starts })), close: () => void starts++ }), 5);
+  starts = 1;
+  assert.equal(await engine.call("copy", {}), 3);
+});
+
 test("whoever waits when the engine stops is asked for again", async () => {
   const { engine } = scripted((r, start) => (start === 1 ? "dies" : { value: r.call }));
   engine.reopen = () => desk;

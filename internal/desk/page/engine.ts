@@ -36,6 +36,7 @@ export class StopError extends Error {
 interface Waiting {
   resolve(value: unknown): void;
   reject(cause: unknown): void;
+  timer: ReturnType<typeof setTimeout>;
 }
 
 export class Engine {
@@ -48,7 +49,8 @@ export class Engine {
   /** The desk that a new engine has to take up; nothing before the first. */
   reopen: () => Open | undefined = () => undefined;
 
-  constructor(private readonly start: (listener: Listener) => Mouth) {}
+  /** An engine that is silent for so many milliseconds has stopped. The longest call takes seconds. */
+  constructor(private readonly start: (listener: Listener) => Mouth, private readonly patience = 120_000) {}
 
   /** Asks; after a stop it starts the engine again and asks once more. */
   async call<K extends Call>(call: K, args: Args<K>): Promise<Value<K>> {
@@ -74,7 +76,8 @@ export class Engine {
     }
     const id = ++this.last;
     return new Promise((resolve, reject) => {
-      this.waiting.set(id, { resolve: resolve as (value: unknown) => void, reject });
+      const timer = setTimeout(() => this.stop("silent"), this.patience);
+      this.waiting.set(id, { resolve: resolve as (value: unknown) => void, reject, timer });
       this.mouth?.send({ id, call, args });
     });
   }
@@ -83,6 +86,7 @@ export class Engine {
     const waiting = this.waiting.get(reply.id);
     if (!waiting) return;
     this.waiting.delete(reply.id);
+    clearTimeout(waiting.timer);
     if (reply.fault) {
       waiting.reject(new Stopped(reply.fault));
       this.stop(reply.fault);
@@ -96,7 +100,10 @@ export class Engine {
     this.mouth = undefined;
     const waiting = [...this.waiting.values()];
     this.waiting.clear();
-    for (const w of waiting) w.reject(new Stopped(why));
+    for (const w of waiting) {
+      clearTimeout(w.timer);
+      w.reject(new Stopped(why));
+    }
   }
 }
 

@@ -2,14 +2,14 @@
 
 import { choosePage, goTo } from "./acts";
 import { flush } from "./acts-week";
-import { Desk } from "./desk";
+import { Desk, localDay } from "./desk";
 import { h, renew } from "./dom";
 import { Engine, type Listener, type Mouth } from "./engine";
 import { focusOn, nextRegion } from "./focus";
 import type { Keeper } from "./keeper";
 import { loopbackMouth, workerMouth } from "./mouths";
 import { preparePictures } from "./picture";
-import { Store, Tabs, forgetful } from "./store";
+import { Store, Turn, forgetful } from "./store";
 import { deskView } from "./view";
 import { Frame } from "./view-families";
 import { centre } from "./view-line";
@@ -18,36 +18,37 @@ import { Words, tongueOf } from "./words";
 /** The name under which a browser keeps the desk. */
 const name = "homebuild-desk";
 
-/** Starts a desk in the page. Tests hand in an engine of their own. */
-export async function start(mouth: (listener: Listener) => Mouth, tab = crypto.randomUUID()): Promise<Desk> {
-  const keeper = await keeperFor(tab);
+/** Starts a desk in the page, for files in a folder or in the browser. */
+export async function start(mouth: (listener: Listener) => Mouth, folder?: string): Promise<Desk> {
+  const key = folder === undefined ? name : `${name} ${folder}`;
+  const keeper = await keeperFor(key, folder === undefined ? "browser" : "folder");
   const desk: Desk = new Desk(new Engine(mouth), keeper, () => new Date(), () => wordsOf(desk).tag);
   show(desk);
   listen(desk);
-  await takeTurns(desk, tab);
+  await takeTurns(desk, key);
   await desk.open();
   return desk;
 }
 
-async function keeperFor(tab: string): Promise<Keeper> {
+async function keeperFor(key: string, place: "browser" | "folder"): Promise<Keeper> {
   try {
-    const store = await Store.open(name, tab);
+    const tab = `${Date.now()} ${Math.random()}`;
+    const store = await Store.open(key, tab, place);
     void navigator.storage?.persist?.();
     return store;
   } catch {
-    return forgetful;
+    return forgetful(place);
   }
 }
 
 /** Two tabs do not write over each other: one works, the other only shows. */
-async function takeTurns(desk: Desk, tab: string): Promise<void> {
-  if (typeof BroadcastChannel === "undefined") return desk.keeper.claim();
-  const tabs = new Tabs(name, tab);
-  tabs.onTaken = () => desk.set({ saving: { ...desk.state.saving, state: "elsewhere" } });
-  desk.onWorkHere = () => tabs.take();
-  if (await tabs.another()) return desk.set({ saving: { state: "elsewhere" } });
+async function takeTurns(desk: Desk, key: string): Promise<void> {
+  const turn = new Turn(key);
+  turn.onTaken = () => desk.set({ saving: { ...desk.state.saving, state: "elsewhere" } });
+  desk.onWorkHere = () => turn.take();
+  if (await turn.another()) return desk.set({ saving: { state: "elsewhere" } });
   await desk.keeper.claim();
-  tabs.take();
+  turn.take();
 }
 
 function wordsOf(desk: Desk): Words {
@@ -122,4 +123,11 @@ function shut(desk: Desk): void {
 
 const token = document.querySelector<HTMLMetaElement>("meta[name=desk-token]")?.content;
 if (document.getElementById("engine")) void start(workerMouth);
-else if (token) void start((l) => loopbackMouth(l, token));
+else if (token) void startServed(token);
+
+/** Starts a desk whose files are in a folder: which one, the program says first. */
+async function startServed(token: string): Promise<void> {
+  const mouth = (l: Listener) => loopbackMouth(l, token);
+  const { folder } = await new Engine(mouth).call("open", { files: {}, today: localDay(new Date()), words: "en" });
+  await start(mouth, folder);
+}

@@ -11,6 +11,8 @@ import (
 	"encoding/base64"
 	"html"
 	"strings"
+
+	"homebuild/themes"
 )
 
 //go:generate go tool esbuild main.ts --bundle --minify --format=iife --target=es2022 --charset=utf8 --legal-comments=none --outfile=desk.js --log-level=warning
@@ -19,7 +21,18 @@ import (
 var shell string
 
 //go:embed desk.css
-var style string
+var own string
+
+// style is the desk's own, and the colors of the drawings of places.
+var style = own + cardStyle()
+
+func cardStyle() string {
+	css, err := themes.Files.ReadFile("base/cards.css")
+	if err != nil {
+		panic(err) // it is embedded
+	}
+	return string(css)
+}
 
 //go:embed desk.js
 var script string

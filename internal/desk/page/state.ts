@@ -38,6 +38,8 @@ export interface OwnDraft {
 export interface OpenStory {
   number: number;
   kinds?: Reading[];
+  /** She changes it although families have it. */
+  anyway?: boolean;
 }
 
 export interface State {

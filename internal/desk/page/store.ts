@@ -14,19 +14,21 @@ interface Row {
 }
 
 export class Store implements Keeper {
-  readonly place = "browser";
   private saved: ReadonlyMap<number, Act> = new Map();
 
-  private constructor(private readonly db: IDBDatabase, private readonly tab: string) {}
+  private constructor(private readonly db: IDBDatabase, private readonly tab: string, readonly place: "browser" | "folder") {}
 
-  /** Opens the browser's storage of a name for a tab; fails where the browser keeps nothing. */
-  static async open(name: string, tab: string): Promise<Store> {
+  /**
+   * Opens the browser's storage of a name for a tab; fails where the browser keeps
+   * nothing. For a desk whose files are in a folder it keeps the way back.
+   */
+  static async open(name: string, tab: string, place: "browser" | "folder"): Promise<Store> {
     try {
       const request = indexedDB.open(name, version);
       request.onupgradeneeded = () => {
         for (const table of ["files", "acts", "desk"]) request.result.createObjectStore(table);
       };
-      return new Store(await answer(request), tab);
+      return new Store(await answer(request), tab, place);
     } catch (cause) {
       throw new KeepError("forgets", cause);
     }
@@ -108,56 +110,38 @@ function ending(t: IDBTransaction): Promise<void> {
   });
 }
 
-/** A keeper for a browser that keeps nothing: all is in the page alone. */
-export const forgetful: Keeper = {
-  place: "browser",
-  load: async () => undefined,
-  save: async () => {
-    throw new KeepError("forgets");
-  },
-  claim: async () => undefined,
-};
+/** A keeper for a browser that keeps nothing: all is in the page alone, or in her folder. */
+export function forgetful(place: "browser" | "folder"): Keeper {
+  return {
+    place,
+    load: async () => undefined,
+    save: async () => {
+      if (place === "browser") throw new KeepError("forgets");
+    },
+    claim: async () => undefined,
+  };
+}
 
-/** What tabs tell each other about who works at the desk. */
-export class Tabs {
-  private readonly channel: BroadcastChannel;
+/**
+ * Which tab works at the desk: the one that holds the browser's lock of its name.
+ * A page from an insecure address has no locks; there the tab that opened last
+ * works, and another one finds out when it wants to save.
+ */
+export class Turn {
   /** Called when another tab took the desk. */
   onTaken: () => void = () => undefined;
-  private working = false;
+  private readonly locks: LockManager | undefined = navigator.locks;
 
-  constructor(name: string, private readonly tab: string) {
-    this.channel = new BroadcastChannel(name);
-    this.channel.onmessage = ({ data }: MessageEvent<{ say: string; tab: string }>) => {
-      if (data.say === "who" && this.working) this.say("me");
-      if (data.say === "mine" && data.tab !== this.tab && this.working) {
-        this.working = false;
-        this.onTaken();
-      }
-    };
+  constructor(private readonly name: string) {}
+
+  /** Whether another tab works at the desk. */
+  async another(): Promise<boolean> {
+    const { held = [] } = (await this.locks?.query().catch(() => undefined)) ?? {};
+    return held.some((l) => l.name === this.name);
   }
 
-  /** Whether another tab works at the desk: it has a moment to answer. */
-  async another(wait = 200): Promise<boolean> {
-    return new Promise((resolve) => {
-      const listen = ({ data }: MessageEvent<{ say: string }>) => data.say === "me" && end(true);
-      const timer = setTimeout(() => end(false), wait);
-      const end = (is: boolean) => {
-        clearTimeout(timer);
-        this.channel.removeEventListener("message", listen);
-        resolve(is);
-      };
-      this.channel.addEventListener("message", listen);
-      this.say("who");
-    });
-  }
-
-  /** Says that this tab works at the desk from now on. */
+  /** Makes this tab the one that works, until it is closed or another one takes over. */
   take(): void {
-    this.working = true;
-    this.say("mine");
-  }
-
-  private say(what: string): void {
-    this.channel.postMessage({ say: what, tab: this.tab });
+    this.locks?.request(this.name, { steal: true }, () => new Promise(() => undefined)).catch(() => this.onTaken());
   }
 }

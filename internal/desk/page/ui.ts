@@ -23,6 +23,11 @@ export function mark(ui: Ui, ink: boolean): HTMLElement | false {
   return !ink && h("span", { class: "proposed" }, ui.words.say("proposed"));
 }
 
+/** A name as a sentence begins: "The harbor". */
+export function upper(text: string): string {
+  return text.slice(0, 1).toUpperCase() + text.slice(1);
+}
+
 /** Words for a screen reader alone. */
 export function aside(text: string): HTMLElement {
   return h("span", { class: "hide" }, text);

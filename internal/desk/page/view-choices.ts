@@ -4,7 +4,7 @@ import { findTargets, setLine } from "./acts";
 import { h } from "./dom";
 import { picture } from "./picture";
 import type { Choice, Line, Target, Week } from "./protocol";
-import { type Ui, button, choose } from "./ui";
+import { type Ui, button, choose, upper } from "./ui";
 import type { Word } from "./words";
 
 export function choicesView(ui: Ui, week: Week, key: string, lines: Line[]): HTMLElement[] {
@@ -31,7 +31,7 @@ function listView(ui: Ui, key: string, line: Line): HTMLElement[] {
   const others = all.filter((c) => !c.fits);
   return [
     h("p", { class: "soft" }, words.say(`about.${key}` as Word)),
-    choose(words.say(`line.${key}` as Word), fitting.map((c) => ({ value: c.value, children: choiceParts(c), class: "choice" })), line.value, (v) => void setLine(ui.desk, line, v), { class: `choices ${key}` }),
+    choose(words.say(`line.${key}` as Word), fitting.map((c) => ({ value: c.value, children: choiceParts(c), class: "choice" })), line.value, (v) => void setLine(ui.desk, line, v), { class: `choices of-${key}` }),
     ...(others.length > 0 ? [h("p", { class: "soft" }, words.say("no-fit")), h("ul", { class: "nofit" }, others.map((c) => h("li", {}, h("b", {}, c.words), " ", c.why)))] : []),
     ...backToPencil(ui, line),
   ];
@@ -39,7 +39,7 @@ function listView(ui: Ui, key: string, line: Line): HTMLElement[] {
 
 function choiceParts(c: Choice): (Node | string)[] {
   const p = picture(c.picture);
-  return [h("b", {}, c.words), ...(c.about ? [h("span", { class: "about" }, c.about)] : []), ...(p ? [h("span", { class: "drawn" }, p)] : [])];
+  return [h("b", {}, upper(c.words)), ...(c.about ? [h("span", { class: "about" }, c.about)] : []), ...(p ? [h("span", { class: "drawn" }, p)] : [])];
 }
 
 /** Ink can be rubbed out again: then the line follows the plan. */
@@ -66,7 +66,7 @@ function targetView(ui: Ui, line: Line): HTMLElement[] {
           found.map((t) => ({ value: t.id, class: "choice", children: [h("b", {}, t.can), h("span", { class: "about" }, metWords(ui, t))] })),
           line.value,
           (id) => take(found.find((t) => t.id === id)!),
-          { class: "choices target" },
+          { class: "choices of-target" },
         )
       : h("p", { class: "soft" }, words.say("moment")),
     ...(found?.length === 0 ? [h("p", {}, words.say("target.none"))] : []),

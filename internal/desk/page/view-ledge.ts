@@ -17,7 +17,7 @@ export function ledgeView(ui: Ui): HTMLElement {
     "section",
     { class: "ledge", "aria-label": words.say("region.ledge"), id: "ledge", tabindex: -1 },
     savingView(ui),
-    toMend > 0 && button(words.say("year.mend", { n: toMend }), () => mendNext(ui.desk), { class: "alarm", "data-key": "mend" }),
+    toMend > 0 && h("button", { type: "button", class: "alarm", "data-key": "mend", onclick: () => mendNext(ui.desk) }, h("span", { class: "long" }, words.say("year.mend", { n: toMend })), h("span", { class: "short", "aria-hidden": "true" }, `${toMend} !`)),
     h("p", { class: "last", role: "status", "data-key": "last" }, lastWords(ui)),
     back && undoButton(ui, "undo", back.name, () => void ui.desk.undo()),
     again && undoButton(ui, "redo", again.name, () => void ui.desk.redo()),
@@ -67,16 +67,19 @@ function lastWords(ui: Ui): string {
   const wrong = state.wrong[0];
   if (wrong) return words.tell({ word: `finding.${wrong.code}`, args: { quote: wrong.quote } }) || wrong.text;
   if (!state.said) return "";
-  return [words.tell(state.said) + ".", state.moved && movedWords(ui, state.moved)].filter(Boolean).join(" ");
+  return [words.tell(state.said) + ".", state.moved && !state.said.word.startsWith("act.story.") && movedWords(ui, state.moved)].filter(Boolean).join(" ");
 }
 
 function movedWords({ words }: Ui, moved: Moved): string {
   const lines = moved.lines.map((k) => words.tell({ word: `line.${k.split(".")[0]}` as Word })).filter(Boolean);
-  const stories = moved.stories.length > 0 ? [words.count("moved.stories", moved.stories.length)] : [];
+  const changed = moved.stories.filter((n) => n > 0).length;
+  const stories = changed > 0 ? [words.count("moved.stories", changed)] : [];
   const all = [...new Set([...lines, ...stories])];
+  if (all.length === 0) return "";
+  const kept = moved.kept.filter((n) => n > 0);
   return [
-    all.length > 0 && words.say("moved.new", { list: words.list(all) }),
-    moved.kept.length > 0 && words.say("moved.kept", { list: words.list(moved.kept.map((n) => words.say("story.n.small", { n }))) }),
+    words.say("moved.new", { list: words.list(all) }),
+    kept.length > 0 && words.say("moved.kept", { list: words.list(kept.map((n) => words.say("story.n.small", { n }))) }),
   ]
     .filter(Boolean)
     .join(" ");

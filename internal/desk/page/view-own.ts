@@ -66,6 +66,6 @@ function meaningsView(ui: Ui, own: OwnDraft, readings: Reading[]): HTMLElement {
     h("h4", {}, words.say("own.happens")),
     choose(words.say("own.happens"), happens.map((w) => ({ value: w, children: [words.say(`happens.${w}` as Word)], class: "small" })), own.happens, (v) => pickHappens(ui.desk, v), { class: "few" }),
     own.happens !== undefined && h("h4", {}, words.say("own.asked")),
-    own.happens !== undefined && h("div", { class: "readings", "data-key": "readings" }, asked.map((r) => readingButton(r, () => pickReading(ui.desk, r.line), r.line === own.line))),
+    own.happens !== undefined && h("div", { class: "readings", "data-key": "readings" }, asked.map((r) => readingButton(ui, r, () => pickReading(ui.desk, r.line), r.line === own.line))),
   );
 }

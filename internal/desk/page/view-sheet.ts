@@ -7,7 +7,7 @@ import { findingsView } from "./view-findings";
 import { letterView } from "./view-letter";
 import type { Line, Week } from "./protocol";
 import { storiesView } from "./view-stories";
-import { type Ui, aside, button, mark } from "./ui";
+import { type Ui, aside, button, mark, upper } from "./ui";
 import type { Word } from "./words";
 
 /** The lines that the sheet shows, each with the keys that it holds. */
@@ -82,7 +82,7 @@ function rowView(ui: Ui, week: Week, { key, holds }: (typeof rows)[number]): HTM
 /** The value of a line in words. */
 export function valueOf(ui: Ui, week: Week, line: Line): string {
   const { words } = ui;
-  if (line.words) return line.words;
+  if (line.words) return upper(line.words);
   switch (line.key) {
     case "stories":
       return line.value && words.count("stories.n", Number(line.value));

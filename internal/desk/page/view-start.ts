@@ -5,10 +5,11 @@ import { h } from "./dom";
 import { type Ui, button } from "./ui";
 import { nextMonday } from "./desk";
 
-/** The languages a class is asked for first; the others are one tap farther. */
+/** The four questions. English and Spanish stand first among the languages. */
 export function startView(ui: Ui): HTMLElement {
   const { words, state, desk } = ui;
-  const languages = state.opened?.languages ?? [];
+  const first = ["es", "en"];
+  const languages = (state.opened?.languages ?? []).slice().sort((a, b) => first.indexOf(b.tag) - first.indexOf(a.tag));
   const grades = [0, 1, 2, 3];
   const monday = nextMonday(desk.today());
   return h(

@@ -1,11 +1,11 @@
 // The stories of the week, one under the other, each with what can be done to it.
 
-import { keepStory, openStory, otherKind, showKinds, storyAct, writeOwn } from "./acts";
+import { changeAnyway, keepStory, openStory, otherKind, showKinds, storyAct, writeOwn } from "./acts";
 import { h } from "./dom";
 import { findingsView } from "./view-findings";
 import { ownView } from "./view-own";
 import { picture } from "./picture";
-import type { Reading, Story, Week } from "./protocol";
+import type { Kind, Reading, Story, Week } from "./protocol";
 import { type Ui, aside, button, mark } from "./ui";
 import type { Word } from "./words";
 
@@ -48,8 +48,8 @@ function storyView(ui: Ui, week: Week, s: Story): (HTMLElement | false)[] {
     p && h("div", { class: "drawn" }, p),
     h("p", { class: "soft" }, aboutStory(ui, s)),
     findingsView(ui, findings),
-    week.state === "shown" && h("p", { class: "misfit" }, words.say("story.families-have")),
-    actsView(ui, s, name, week.stories.length - 1),
+    week.state === "shown" && h("p", { class: "misfit" }, words.say("story.families-have"), " ", !state.story?.anyway && button(words.say("story.anyway"), () => changeAnyway(ui.desk))),
+    (week.state !== "shown" || state.story?.anyway === true) && actsView(ui, s, name, week.stories.length - 1),
     state.story?.kinds ? kindsView(ui, s, state.story.kinds) : false,
   ];
 }
@@ -62,11 +62,19 @@ export function storyName(ui: Ui, n: number): string {
   return n === 0 ? ui.words.say("story.worked") : ui.words.say("story.n", { n });
 }
 
+/** What happens and what is asked, in plain words: "Some come. How many then?" */
+function kindWords({ words }: Ui, kind: Kind): string {
+  const plain = [words.tell({ word: `happens.${kind.happens}` }), words.tell({ word: `asks.${kind.asks}` })];
+  const told = words.tell({ word: `told.${kind.id.split("-").at(-1)}` });
+  return plain.every(Boolean) ? [`${plain[0]}. ${plain[1]}`, told].filter(Boolean).join(" ") : `${kind.words}.`;
+}
+
 /** Kind and size in plain words: "Some come. How many then? Numbers to 60, past a ten." */
-function aboutStory({ words }: Ui, s: Story): string {
+function aboutStory(ui: Ui, s: Story): string {
+  const { words } = ui;
   const { within, pastTen } = s.size;
   const size = words.say(pastTen ? "size.past-ten" : "size.plain", { n: within });
-  return [s.kind.words && `${s.kind.words}.`, size, s.extra ? words.say("size.extra", { n: s.extra }) : ""].filter(Boolean).join(" ");
+  return [kindWords(ui, s.kind), size, s.extra ? words.say("size.extra", { n: s.extra }) : ""].filter(Boolean).join(" ");
 }
 
 function actsView(ui: Ui, s: Story, name: string, count: number): HTMLElement {
@@ -95,17 +103,17 @@ function actsView(ui: Ui, s: Story, name: string, count: number): HTMLElement {
 function kindsView(ui: Ui, s: Story, kinds: Reading[]): HTMLElement {
   const { words } = ui;
   if (kinds.length === 0) return h("p", {}, words.say("kinds.none"));
-  return h("div", { class: "readings", "data-key": "kinds" }, kinds.map((k) => readingButton(k, () => void otherKind(ui.desk, s, k))));
+  return h("div", { class: "readings", "data-key": "kinds" }, kinds.map((k) => readingButton(ui, k, () => void otherKind(ui.desk, s, k))));
 }
 
 /** One meaning as a picture with its equation, to tap. */
-export function readingButton(r: Reading, take: () => void, chosen?: boolean): HTMLElement {
+export function readingButton(ui: Ui, r: Reading, take: () => void, chosen?: boolean): HTMLElement {
   const p = picture(r.picture);
   return h(
     "button",
     { type: "button", class: "reading", onclick: take, "data-key": r.line, ...(chosen !== undefined && { "aria-pressed": chosen ? "true" : "false" }) },
     p && h("span", { class: "drawn" }, p),
     h("bdi", { class: "equation", dir: "ltr" }, r.equation),
-    h("span", { class: "about" }, r.kind.words),
+    h("span", { class: "about" }, kindWords(ui, r.kind)),
   );
 }

@@ -35,7 +35,7 @@ function rowView(ui: Ui, w: YearWeek): HTMLElement {
     shown: [act("again", words.say("year.again"))],
     waits: [moveView(ui, w), act("again", words.say("year.again")), act("remove", words.say("year.remove"))],
     proposed: w.date !== next ? [act("off", words.say("year.day-off"))] : [act("take", words.say("year.take")), button(words.say("year.choose"), () => void goTo(desk, w.date, "target"), { label: `${words.say("year.choose")}, ${day}`, "data-key": "choose" }), act("off", words.say("year.day-off"))],
-    empty: [button(words.say("week.lay"), () => void goTo(desk, w.date), { label: `${words.say("week.lay")}, ${day}`, "data-key": "lay" }), act("off", words.say("year.day-off"))],
+    empty: [act("off", words.say("year.day-off"))],
     off: [act("open", words.say("year.open"))],
   }[w.state];
   return h(

@@ -33,7 +33,7 @@ var rooms = map[string][]string{
 	"internal/activity":    {"internal/problem", "internal/phrase", "internal/strategy", "internal/estimate", "internal/mistake", "internal/picture", "internal/diag", "internal/tomlfile"},
 	"internal/story":       {"internal/diag", "internal/problem", "internal/phrase", "internal/tomlfile"},
 	"internal/i18n":        {"internal/problem", "internal/phrase", "internal/story", "internal/diag", "internal/textfile", "internal/tomlfile"},
-	"internal/translate":   {"internal/problem", "internal/phrase", "internal/i18n", "internal/diag"},
+	"internal/translate":   {"internal/problem", "internal/phrase", "internal/story", "internal/i18n", "internal/diag"},
 	"internal/cards":       nil,
 	"internal/qrcode":      nil,
 	"internal/readability": nil,

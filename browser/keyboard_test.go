@@ -91,6 +91,33 @@ func (b *tab) tabThrough(name string, most int) []string {
 	return got
 }
 
+// The keyboard comes to the end of each page in few steps: a group of tiles or cards,
+// and the path of the walk, is one of them.
+func TestTabStops(t *testing.T) {
+	t.Parallel()
+	b := openTab(t)
+	for _, x := range []struct {
+		path, do string
+		most     int
+	}{
+		{"index.html", "", 16},
+		{"en/index.html", "", 30},
+		{"en/" + week + ".html", "", 9},
+		{"en/" + week + ".html", screen(6), 9},
+		{"en/" + places + "-try.html", answered(1, false), 30},
+		{"en/" + week + "-story.html", "", 36},
+		{"en/" + places + "-story.html", "", 20},
+		{"en/check/7.html", "", 30},
+	} {
+		b.open(view{path: x.path, do: x.do})
+		if got := len(eval[[]string](b, focusable)); got > x.most {
+			t.Errorf("%s %s: %d stops, want at most %d", x.path, x.do, got, x.most)
+		} else {
+			t.Log(x.path, x.do, got)
+		}
+	}
+}
+
 // The whole walk can be done with the keyboard: the path is one stop, and the arrow
 // keys go from screen to screen. A number is picked and changed with the arrow keys.
 func TestKeyboardWalk(t *testing.T) {
@@ -135,7 +162,7 @@ func TestKeyboardCards(t *testing.T) {
 	for _, tag := range closely {
 		b := openTab(t)
 		b.visit(file(tag + "/" + week + "-story.html"))
-		for _, group := range []string{"who", "where"} {
+		for _, group := range []string{"who", "with", "where"} {
 			b.tabTo(`document.activeElement.name == ` + quoted(group))
 			b.press(" ")
 			b.press(kb.ArrowRight)

@@ -15,6 +15,7 @@ import (
 	"strings"
 	"testing"
 
+	"github.com/chromedp/cdproto/emulation"
 	"github.com/chromedp/chromedp"
 	"github.com/makiuchi-d/gozxing"
 	"github.com/makiuchi-d/gozxing/qrcode"
@@ -77,13 +78,101 @@ var pdfPage = regexp.MustCompile(`/Type\s*/Page\b[^s]`)
 
 func (b *tab) print(paper chromedp.PaperSize) []byte {
 	b.t.Helper()
-	ctx, cancel := ofSeconds(b.ctx, 30)
+	ctx, cancel := ofSeconds(b.ctx, 120) // the sheets of all languages are two dozen pages
 	defer cancel()
 	pdf, err := chromedp.Run(ctx, chromedp.PrintToPDF(chromedp.PDFPaper(paper)))
 	if err != nil {
 		b.t.Fatal(err)
 	}
 	return pdf
+}
+
+// desk makes the teacher's own files of the week with the most on its sheets, in
+// every language, and gives their folder.
+func desk(t *testing.T) string {
+	t.Helper()
+	school := t.TempDir()
+	must(t, os.CopyFS(school, os.DirFS(filepath.Join("..", "site"))))
+	if out, err := exec.Command("go", "run", "../cmd/homebuild", "share", school, heavy, "--on", "2027-03-01").CombinedOutput(); err != nil {
+		t.Fatalf("the example school cannot be shared: %v\n%s", err, out)
+	}
+	return filepath.Join(school, "desk", heavy)
+}
+
+// Every kind of page prints on both papers: the papers that are made for it fill
+// their pages, and no page that is printed is blank.
+func TestEveryPageOnPaper(t *testing.T) {
+	t.Parallel()
+	folder, tags := desk(t), len(languages(t))
+	on := func(name string) string { return "file://" + filepath.Join(folder, name) }
+	type printed struct {
+		name, url   string
+		least, most int // pages
+		filled      int // how far down each page is printed at least, in hundredths of its height
+	}
+	all := []printed{
+		{"a sheet", file("ru/" + heavy + "-print.html"), 2, 2, 80},
+		{"the week in one file, as its sheet", on("to-send/" + heavy + "-ar.html"), 2, 2, 80},
+		{"the sheets of all languages", on("sheets.html"), 2 * tags, 2 * tags, 80},
+		{"slips", on("slips.html"), tags, tags, 80},
+		{"the answer key", on("answer-key.html"), 1, 2, 20},
+	}
+	for _, v := range views("en")[:11] { // a walk is printed whole, whatever screen it shows
+		all = append(all, printed{v.name, file(v.path), 1, 40, 3})
+	}
+	b := openTab(t)
+	for _, x := range all {
+		b.visit(x.url)
+		for _, p := range papers {
+			pictures := pngs(t, b.print(p.size), 20)
+			if n := len(pictures); n < x.least || n > x.most {
+				t.Errorf("%s on %s: %d pages, want %d to %d", x.name, p.name, n, x.least, x.most)
+			}
+			for i, picture := range pictures {
+				if down := printedTo(t, picture); down < x.filled {
+					t.Errorf("%s on %s: page %d is printed to %d %% of its height, want %d", x.name, p.name, i+1, down, x.filled)
+				}
+			}
+		}
+	}
+}
+
+// printedTo tells how far down the lowest dark point of a picture is, in
+// hundredths of its height.
+func printedTo(t *testing.T, file string) int {
+	t.Helper()
+	img := pixels(t, file)
+	at := img.Bounds()
+	for y := at.Max.Y - 1; y >= at.Min.Y; y-- {
+		for x := at.Min.X; x < at.Max.X; x++ {
+			if r, g, b, _ := img.At(x, y).RGBA(); r+g+b < 3*0xc000 {
+				return 100 * (y - at.Min.Y + 1) / at.Dy()
+			}
+		}
+	}
+	return 0
+}
+
+// The slips are at most 60 mm high, their code is at least 25 mm wide without its
+// margin, and the words of each language fit. Common practice, no published source.
+func TestSlipsFit(t *testing.T) {
+	t.Parallel()
+	b := openTab(t)
+	b.visit("file://" + filepath.Join(desk(t), "slips.html"))
+	must(t, call(b, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Media: "print"}))
+	b.size(794, 1123)    // A4 (ISO 216)
+	const mm = 96 / 25.4 // CSS Values and Units 4, 6.2: 96 px are an inch
+	if high := eval[float64](b, `Math.max(...[...document.querySelectorAll(".cut")].map(x => x.getBoundingClientRect().height))`) / mm; high > 60 {
+		t.Errorf("a slip is %.0f mm high, want at most 60", high)
+	}
+	wide := `Math.min(...[...document.querySelectorAll(".cut > svg")].map(x => { const r = x.querySelector("path").getBoundingClientRect(); return r.width }))`
+	if wide := eval[float64](b, wide) / mm; wide < 25 {
+		t.Errorf("a code is %.0f mm wide, want at least 25", wide)
+	}
+	over := `[...document.querySelectorAll(".cut")].filter(x => x.scrollHeight > x.clientHeight + 1 || x.scrollWidth > x.clientWidth + 1).map(x => x.parentElement.lang).join(" ")`
+	if over := eval[string](b, over); over != "" {
+		t.Errorf("the words do not fit on the slips of: %s", over)
+	}
 }
 
 // The code on the paper is read back from a picture of the paper, as a phone
@@ -128,17 +217,19 @@ func pngs(t *testing.T, pdf []byte, dots int) []string {
 	return files
 }
 
-func decode(t *testing.T, file string) string {
+func pixels(t *testing.T, file string) image.Image {
 	t.Helper()
 	f, err := os.Open(file)
-	if err != nil {
-		t.Fatal(err)
-	}
+	must(t, err)
 	defer f.Close()
 	img, _, err := image.Decode(f)
-	if err != nil {
-		t.Fatal(err)
-	}
+	must(t, err)
+	return img
+}
+
+func decode(t *testing.T, file string) string {
+	t.Helper()
+	img := pixels(t, file)
 	bits, err := gozxing.NewBinaryBitmapFromImage(img)
 	if err != nil {
 		t.Fatal(err)

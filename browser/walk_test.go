@@ -85,3 +85,62 @@ func TestWalkOpensAtAPart(t *testing.T) {
 		}
 	}
 }
+
+// The languages at the head lead to the part of the walk that is seen, whether it
+// was come to by the buttons or by such a link.
+func TestLanguageKeepsThePart(t *testing.T) {
+	t.Parallel()
+	b := openTab(t)
+	const menu = `[...new Set([...document.querySelectorAll(".tabs a[hreflang]")].filter(e => e.closest("nav").checkVisibility()).map(e => e.getAttribute("href").split("#")[1] || ""))].join(" ")`
+	b.visit(file("ar/" + week + ".html"))
+	if got := eval[string](b, menu); got != "" {
+		t.Errorf("before the walk the languages lead to %q", got)
+	}
+	for n := range eval[int](b, `document.querySelectorAll(".step").length`) {
+		eval[bool](b, "(() => {"+screen(n+1)+"return true})()")
+		part := eval[string](b, shownSteps+`[0].className.match(/in-(\w+)/)[1]`)
+		if got := eval[string](b, menu); got != part {
+			t.Errorf("screen %d is of the part %s, and the languages lead to %q", n+1, part, got)
+		}
+	}
+	eval[bool](b, "(() => {"+screen(6)+"return true})()")
+	b.click(`.tabs.to-show a[hreflang="en"]`)
+	b.wait(`document.documentElement.lang == "en" && document.readyState == "complete"`, "the page in English")
+	if got := eval[[]string](b, shownSteps+`.map(e => e.id)`); len(got) != 1 || got[0] != "show" {
+		t.Errorf("in English the walk is at %v", got)
+	}
+	if got := eval[string](b, menu); got != "show" {
+		t.Errorf("in English the languages lead to %q", got)
+	}
+}
+
+// beside is a script that tells what is wrong with the place of what there is to
+// look at on a screen of the walk: it stands beside the buttons, and two thirds of
+// the height are free for it where it is not smaller.
+const beside = `(() => {
+	const screen = ` + shownSteps + `[0], go = screen.querySelector(".go").getBoundingClientRect();
+	const look = [...screen.querySelectorAll(":scope > :is(.k, .picture, .cover, .steps), .said .picture")].filter(` + seen + `)
+		.map(e => e.getBoundingClientRect()).find(r => r.right <= go.left || r.left >= go.right);
+	if (!look) return "nothing stands beside the buttons";
+	if (look.bottom > innerHeight && innerHeight - look.top < innerHeight * 2 / 3) return "only " + Math.round(innerHeight - look.top) + " pixels are free";
+	return "";
+})()`
+
+// On a phone held sideways there is room for the picture of each screen, without
+// scrolling.
+func TestWalkSideways(t *testing.T) {
+	t.Parallel()
+	for _, tag := range closely {
+		b := openTab(t)
+		b.size(740, 360)
+		for _, date := range []string{week, heavy, places} {
+			b.visit(file(tag + "/" + date + ".html"))
+			for n := range eval[int](b, `document.querySelectorAll(".step").length`) {
+				eval[bool](b, "(() => {"+screen(n+1)+"scrollTo(0, 0); return true})()")
+				if fault := eval[string](b, beside); fault != "" {
+					t.Errorf("%s %s, screen %d: %s", tag, date, n+1, fault)
+				}
+			}
+		}
+	}
+}

@@ -97,8 +97,32 @@ func TestStartAsks(t *testing.T) {
 			t.Errorf("want %q among the questions, got\n%s", want, errs)
 		}
 	}
-	has(t, filepath.Join(folder, "site.toml"), `name = "Pebble Lane School"`, `languages = ["en", "ar", "es"]`, `address = "https://pebblelane.example/"`)
+	has(t, filepath.Join(folder, "site.toml"), `name = "Pebble Lane School"`, `languages = ["en", "ar", "es"]`, `address = "https://pebblelane.example/"`, "\ngrade = 0\n")
 	has(t, filepath.Join(folder, "weeks", "2026-09-14.toml"), `target = "subtract-within-5"`, "other language of the site, each with its three quotes: ar, es")
+}
+
+// A year begins with the weeks of another: the first Monday and the days off are asked.
+func TestStartFromAsks(t *testing.T) {
+	year := t.TempDir()
+	before, after := filepath.Join(year, "before"), filepath.Join(year, "after")
+	if code, _, errs := asked(t, nil, "start", before, "--yes", "--monday", "2025-09-15"); code != exitFine {
+		t.Fatal(errs)
+	}
+	code, out, errs := asked(t, []string{
+		"2026-09-15",       // a Tuesday: asked again
+		"",                 // the Monday that is proposed
+		"2026-09-14 to me", // no days: asked again
+		"2026-09-14 to 2026-09-18, 2026-11-26",
+	}, "start", after, "--from", before)
+	if code != exitFine || !strings.Contains(out, "2026-09-21  was 2025-09-15") {
+		t.Fatalf("exit code %d\n%s\n%s", code, out, errs)
+	}
+	for _, want := range []string{"First Monday, year-month-day [2026-09-14]: ", "2026-09-15 is a Tuesday", "is not a day of the calendar"} {
+		if !strings.Contains(errs, want) {
+			t.Errorf("want %q among the questions, got\n%s", want, errs)
+		}
+	}
+	has(t, filepath.Join(after, "site.toml"), `days-off = ["2026-09-14 to 2026-09-18", "2026-11-26"]`)
 }
 
 // What a flag has answered is not asked.

@@ -21,7 +21,8 @@ type build struct {
 	out     string // where public goes; empty for the folder itself
 	zip     string // a file that holds public, too; empty for none
 	workers int
-	part    string // "3/8", or empty for the whole
+	part    string   // "3/8", or empty for the whole
+	remove  []string // weeks and languages whose pages are to go
 	shard   publish.Shard
 	quiet   bool
 }
@@ -41,6 +42,7 @@ func newBuildCmd(s *streams) *cobra.Command {
 	flags.StringVar(&b.zip, "zip", "", "also put all pages into this `file`, to send or to carry")
 	flags.IntVar(&b.workers, "workers", 0, "make this `many` pages at a time (default: one for each processor)")
 	flags.StringVar(&b.part, "shard", "", "make `part` 3/8 of the pages, while other computers make the rest")
+	flags.StringSliceVar(&b.remove, "remove", nil, "take away the pages of `weeks` or languages that you no longer have: 2026-09-14, es, or \"all\"")
 	flags.BoolVar(&b.quiet, "quiet", false, "say nothing unless something needs you")
 	return cmd
 }
@@ -65,8 +67,12 @@ func (b build) run() error {
 	}
 	pages := made.Pages()
 	tuneMemory(len(pages))
+	stays, wrong := made.Stays(b.remove)
+	if wrong != nil {
+		return refused(wrong)
+	}
 	progress := b.progress("making pages")
-	report, err := publish.Write(public, pages, publish.Options{Workers: b.workers, Shard: b.shard, Rendered: progress.step})
+	report, err := publish.Write(public, pages, publish.Options{Workers: b.workers, Shard: b.shard, Keep: stays, Rendered: progress.step})
 	progress.end()
 	if err != nil {
 		return err
@@ -163,6 +169,10 @@ func (b build) result(public, desk string, made *school.Site, r publish.Report) 
 	}
 	if made.Site.Address != "" {
 		b.say("to share     %s%s.html", made.Site.Address, newest)
+	}
+	if names, all := made.StillThere(r.Kept); names != "" {
+		b.say("still there  what families had of %s: old links work", names)
+		b.say("             homebuild build%s --remove %s takes it away", argument(b.from.path), all)
 	}
 }
 

@@ -88,6 +88,27 @@ func (s *streams) schoolCommand(use, short string, example exampleRule, do func(
 	}}
 }
 
+// takesWeek has a command about a school take a week as well: a date after the
+// folder, or alone.
+func takesWeek(cmd *cobra.Command, date *string) {
+	run := cmd.RunE
+	without := func(args []string) []string {
+		if last := len(args) - 1; last >= 0 && looksLikeWeek(args[last]) {
+			*date = args[last]
+			return args[:last]
+		}
+		return args
+	}
+	cmd.Args = func(cmd *cobra.Command, args []string) error { return atMostOneFolder(cmd, without(args)) }
+	cmd.RunE = func(cmd *cobra.Command, args []string) error { return run(cmd, without(args)) }
+}
+
+// looksLikeWeek reports whether a word is a date, in whatever form, and no
+// folder.
+func looksLikeWeek(word string) bool {
+	return len(word) >= len("1.9.26") && strings.Trim(word, "0123456789-./") == "" && !isSchool(word)
+}
+
 // find opens the school that a command is about, or says what to type.
 func (s *streams) find(cmd *cobra.Command, args []string, example exampleRule) (*folder, error) {
 	if len(args) > 0 {

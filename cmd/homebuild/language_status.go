@@ -2,10 +2,16 @@ package main
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"github.com/spf13/cobra"
 
+	"homebuild/internal/i18n"
+	"homebuild/internal/phrase"
+	"homebuild/internal/problem"
+	"homebuild/internal/school"
+	"homebuild/internal/story"
 	"homebuild/internal/translate"
 )
 
@@ -32,8 +38,9 @@ func newLanguageStatusCmd(s *streams) *cobra.Command {
 // statusEntry is a language as people and other programs read it.
 type statusEntry struct {
 	translate.Status
-	Missing int    `json:"missing"`
-	Review  string `json:"review"` // "source", "draft", or who signed it and when
+	Missing   int      `json:"missing"`
+	WeeksLose []string `json:"weeksLose"` // kinds of stories that it cannot tell
+	Review    string   `json:"review"`    // "source", "draft", or who signed it and when
 }
 
 func languageStatus(s *streams, from *folder, asJSON bool) error {
@@ -41,7 +48,8 @@ func languageStatus(s *streams, from *folder, asJSON bool) error {
 	if len(problems) > 0 {
 		return from.Locate(problems)
 	}
-	entries := each(status, newStatusEntry)
+	english := school.English()
+	entries := each(status, func(s translate.Status) statusEntry { return newStatusEntry(s, english) })
 	if asJSON {
 		return s.writeJSON(entries)
 	}
@@ -49,7 +57,7 @@ func languageStatus(s *streams, from *folder, asJSON bool) error {
 	return nil
 }
 
-func newStatusEntry(s translate.Status) statusEntry {
+func newStatusEntry(s translate.Status, english *i18n.Language) statusEntry {
 	review := "draft"
 	switch {
 	case s.Source:
@@ -58,7 +66,7 @@ func newStatusEntry(s translate.Status) statusEntry {
 		review = s.Reviewed
 	}
 	s.LeftOut = append([]string{}, s.LeftOut...) // [] in JSON
-	return statusEntry{s, s.Missing(), review}
+	return statusEntry{s, s.Missing(), losses(s.Lost, english), review}
 }
 
 // statusTable writes the own names last: not every script keeps to columns.
@@ -70,4 +78,26 @@ func (s *streams) statusTable(entries []statusEntry) {
 	for _, e := range entries {
 		row(e.Tag, e.Done, e.Missing, e.Stale, len(e.LeftOut), e.Problems, e.Review, e.Name)
 	}
+	for _, e := range entries {
+		if len(e.Lost) > 0 {
+			s.say("weeks that have %s lose: %s", e.Tag, strings.Join(e.WeeksLose, "; "))
+		}
+	}
+}
+
+// losses says what weeks lose by the events that a language leaves out, in the
+// words of the answer key.
+func losses(lost []story.Loss, english *i18n.Language) []string {
+	if len(lost) == len(problem.Kinds()) && !slices.ContainsFunc(lost, func(l story.Loss) bool { return l.Beyond > 0 }) {
+		return []string{"every kind of story"}
+	}
+	out := []string{} // [] in JSON
+	for _, l := range lost {
+		name := english.Plain(phrase.Say("kind." + l.Kind.String() + ".name"))
+		if l.Beyond > 0 {
+			name += fmt.Sprintf(" beyond %d", l.Beyond)
+		}
+		out = append(out, name)
+	}
+	return out
 }

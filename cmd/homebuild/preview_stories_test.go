@@ -86,11 +86,13 @@ func TestPreviewOfOwnStories(t *testing.T) {
 	before := pageAt(t, try)
 
 	tests := []struct{ name, lines, place, text, hint string }{
-		{"nothing chosen", "", "2026-09-14.toml, line 5", "your own story waits for you to say what it tells; numbers that count: 8, 6",
-			`reading = "add-to-result 8 + 6 = ?"`},
-		{"a number that the story does not tell", "reading = \"add-to-result 8 + 7 = ?\"\n", "2026-09-14.toml, line 6", "the story does not tell what the reading needs: 7",
-			`take this line away`},
-		{"no kind of story", "reading = \"8 + 6 = ?\"\n", "2026-09-14.toml, line 6", `"8" is not a kind of story`, "add-to-result 8 + 6 = ?"},
+		{"nothing chosen", "", "2026-09-14.toml, line 5", "your own story waits for you to say what happens; numbers that count: 8 shells, 6 more",
+			`happens = "joins"`},
+		{"what happens", "happens = \"joins\"\n", "2026-09-14.toml, line 5", "your own story waits for you to say what it asks; numbers that count: 8 shells, 6 more",
+			`kind = "add-to-result"`},
+		{"a number that the story does not tell", "kind = \"add-to-result\"\nequation = \"8 + 7 = ?\"\n", "2026-09-14.toml, line 7", "the story does not tell what the equation needs: 7",
+			`take the line away`},
+		{"no kind of story", "kind = \"8 + 6 = ?\"\n", "2026-09-14.toml, line 6", `"8" is not a kind of story`, "take the line away"},
 	}
 	for _, test := range tests {
 		write(test.lines)
@@ -103,7 +105,7 @@ func TestPreviewOfOwnStories(t *testing.T) {
 		}
 	}
 
-	write("reading = \"add-to-result 8 + 6 = ?\"\n")
+	write("kind = \"add-to-result\"\n")
 	waitForState(t, url, func(s shownState) bool { return len(s.Problems) == 0 && s.Good == 2 })
 	if page := pageAt(t, try); !strings.Contains(page, "Lina has <b class=n>8</b> shells") {
 		t.Error("want the story on the page once it was chosen")

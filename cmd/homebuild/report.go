@@ -90,6 +90,15 @@ func refused(p *diag.Diagnostic) error {
 	return wrongUse(p.Text, p.Hint)
 }
 
+// told is the error for problems: wrongUse where the first is a wish that cannot
+// stand, and is in no file.
+func told(problems diag.Diagnostics) error {
+	if problems[0].File == "" {
+		return refused(&problems[0])
+	}
+	return problems
+}
+
 // errReported says that the person has been told all there is.
 var errReported = errors.New("reported already")
 

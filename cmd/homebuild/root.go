@@ -2,7 +2,9 @@ package main
 
 import (
 	"fmt"
+	"maps"
 	"os"
+	"slices"
 	"strings"
 
 	"github.com/spf13/cobra"
@@ -67,8 +69,9 @@ func newRootCmd(s *streams) *cobra.Command {
 
 // otherWords are words that people try, and the command that does it.
 var otherWords = map[string]string{
-	"send": "share", "message": "share", "mail": "share", "print": "preview", "open": "preview", "show": "preview", "new": "start", "init": "start",
-	"make": "build", "publish": "build", "test": "check", "change": "swap", "replace": "swap", "list": "targets",
+	"send": "share", "message": "share", "mail": "share", "families": "share", "print": "preview", "open": "preview", "show": "preview", "view": "preview", "look": "preview",
+	"new": "start", "init": "start", "reuse": "start", "make": "build", "publish": "build", "remove": "build", "zip": "build", "test": "check",
+	"change": "swap", "replace": "swap", "list": "targets", "next": "week", "year": "plan", "story": "help own-stories",
 }
 
 // unknownCommand names the nearest command there is.
@@ -80,9 +83,10 @@ func unknownCommand(root *cobra.Command, typed string) error {
 		}
 	}
 	hint := "there are: " + strings.Join(names, ", ")
-	if meant := otherWords[strings.ToLower(typed)]; meant != "" {
+	near := diag.Nearest(typed, append(names, slices.Sorted(maps.Keys(otherWords))...))
+	if meant := otherWords[near]; meant != "" {
 		hint = fmt.Sprintf("homebuild %s does that", meant)
-	} else if near := diag.Nearest(typed, names); near != "" {
+	} else if near != "" {
 		hint = fmt.Sprintf("did you mean %q?", near)
 	}
 	return wrongUse(fmt.Sprintf("%q is not a command", typed), hint)

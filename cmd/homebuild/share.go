@@ -11,6 +11,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"homebuild/internal/publish"
+	"homebuild/internal/school"
 	"homebuild/internal/site"
 )
 
@@ -19,50 +20,25 @@ func newShareCmd(s *streams) *cobra.Command {
 	cmd := s.schoolCommand("share [folder] [week]", "a ready message and a file to send, in each language", noExample, func(_ *cobra.Command, from *folder) error {
 		return runShare(s, from, date, language)
 	})
-	share := cmd.RunE
-	// A date after the folder, or alone, is the week.
-	withoutDate := func(args []string) []string {
-		if last := len(args) - 1; last >= 0 && looksLikeWeek(args[last]) {
-			date = args[last]
-			return args[:last]
-		}
-		return args
-	}
-	cmd.Args = func(cmd *cobra.Command, args []string) error { return atMostOneFolder(cmd, withoutDate(args)) }
-	cmd.RunE = func(cmd *cobra.Command, args []string) error { return share(cmd, withoutDate(args)) }
+	takesWeek(cmd, &date)
 	cmd.Flags().StringVar(&language, "copy", "", "copy the message in this `language` to the clipboard")
 	return cmd
-}
-
-// looksLikeWeek reports whether a word is a date, in whatever form, and no
-// folder.
-func looksLikeWeek(word string) bool {
-	return len(word) >= len("1.9.26") && strings.Trim(word, "0123456789-./") == "" && !isSchool(word)
 }
 
 // runShare prints the messages of a week, of the newest without a date, and puts
 // the share kit on the desk.
 func runShare(s *streams, from *folder, date, language string) error {
-	made, problems := from.Assemble(s.program)
+	made, problems := from.Week(date, s.program)
 	if len(problems) > 0 {
-		return problems
+		return told(problems)
 	}
-	if date == "" {
-		newest, ok := made.Newest()
-		if !ok {
-			newest = made.Site.Weeks[0]
-		}
-		date = newest.Date
-	}
-	messages, wrong := made.Messages(date)
-	if wrong != nil {
-		return refused(wrong)
-	}
+	date, messages, files := made.Send()
 	if err := s.copyMessage(messages, language); err != nil {
 		return err
 	}
 	desk := filepath.Join(from.path, deskFolder)
-	if _, err := publish.Write(desk, made.Desk(date), publish.Options{}); err != nil {
+	others := func(path string) bool { return !school.OfWeek(path, date) }
+	if _, err := publish.Write(desk, files, publish.Options{Keep: others}); err != nil {
 		return err
 	}
 	for _, m := range messages {
@@ -70,6 +46,7 @@ func runShare(s *streams, from *folder, date, language string) error {
 	}
 	s.say("on the desk  %s", filepath.Join(desk, date))
 	s.say("to send      %s, one file for each language", filepath.Join(desk, date, "to-send"))
+	s.say("to print     %s, a sheet for each language", filepath.Join(desk, filepath.FromSlash(site.SheetsPath(date))))
 	if made.Site.Address == "" {
 		s.say("with an address in site.toml there is a link as well, its code to photograph, and slips to cut")
 		return nil

@@ -11,14 +11,15 @@ import (
 	"homebuild/internal/diag"
 	"homebuild/internal/i18n"
 	"homebuild/internal/output"
-	"homebuild/internal/problem"
 	"homebuild/internal/publish"
 	"homebuild/internal/school"
 )
 
 func newStartCmd(s *streams) *cobra.Command {
 	var draft school.Draft
+	var earlier reuse
 	var yes bool
+	var grade string
 	cmd := &cobra.Command{
 		Use:   "start folder",
 		Short: "begin a site of your own",
@@ -28,7 +29,18 @@ func newStartCmd(s *streams) *cobra.Command {
 			}
 			return atMostOneFolder(cmd, args)
 		},
-		RunE: func(_ *cobra.Command, args []string) error {
+		RunE: func(cmd *cobra.Command, args []string) error {
+			if err := earlier.check(cmd); err != nil {
+				return err
+			}
+			if earlier.from != "" {
+				earlier.First = draft.Week.Date
+				return earlier.run(s, cmd, args[0], s.person && !yes)
+			}
+			var wrong *diag.Diagnostic
+			if draft.Grade, wrong = school.ParseGrade(grade); wrong != nil {
+				return refused(wrong)
+			}
 			return runStart(s, args[0], draft, yes)
 		},
 		ValidArgsFunction: folders,
@@ -36,9 +48,12 @@ func newStartCmd(s *streams) *cobra.Command {
 	flags := cmd.Flags()
 	flags.StringVar(&draft.Name, "name", "", "the `name` of the school or the class, as families know it")
 	flags.StringSliceVar(&draft.Languages, "languages", nil, "the `languages` of the pages, the class's own first: en,es")
+	flags.StringVar(&grade, "grade", "", "the `grade` of the class: 1, 2, 3, or K for kindergarten")
 	flags.StringVar(&draft.Week.Date, "monday", "", "the `date` of the first week: 2026-09-14 (default: the next Monday)")
-	flags.StringVar(&draft.Week.Target, "target", "", "what the first week is about, a `word` of \"homebuild targets\" (default: "+school.FirstTarget+")")
+	flags.StringVar(&draft.Week.Target, "target", "", "what the first week is about, a `word` of \"homebuild targets\" (default: the first of the grade)")
 	flags.StringVar(&draft.Address, "address", "", "the web `address` where the pages will live, if there is one")
+	flags.StringVar(&earlier.from, "from", "", "begin with the weeks of an earlier year, in this `folder`")
+	flags.StringSliceVar(&earlier.DaysOff, "days-off", nil, "with --from, the `days` without school: \"2027-11-25,2027-12-20 to 2027-12-31\"")
 	flags.BoolVar(&yes, "yes", false, "ask nothing")
 	proposes(cmd, "languages", languageWords)
 	proposes(cmd, "target", targetWords)
@@ -52,7 +67,7 @@ func runStart(s *streams, folder string, draft school.Draft, yes bool) error {
 		return err
 	}
 	draft.Today = s.today
-	proposed := s.proposed(folder, draft)
+	proposed := draft.Proposed(folder)
 	if asked && draft.Name == "" {
 		proposed.Name = "School" // until it is asked for
 	}
@@ -91,32 +106,6 @@ func missing(d school.Draft) error {
 		`homebuild start my-class --name "Pebble Lane School" --languages en,es`)
 }
 
-// proposed is a draft with what was left open.
-func (s *streams) proposed(folder string, d school.Draft) school.Draft {
-	if d.Name == "" {
-		d.Name = nameOf(folder)
-	}
-	if len(d.Languages) == 0 {
-		d.Languages = []string{i18n.SourceTag}
-	}
-	if d.Week.Date == "" {
-		d.Week.Date = school.MondayFrom(s.today)
-	}
-	if d.Week.Target == "" {
-		d.Week.Target = school.FirstTarget
-	}
-	return d
-}
-
-// nameOf makes a name of a folder's: "my-class" is "My class".
-func nameOf(folder string) string {
-	if full, err := filepath.Abs(folder); err == nil {
-		folder = full
-	}
-	words := []rune(strings.NewReplacer("-", " ", "_", " ").Replace(filepath.Base(folder)))
-	return strings.ToUpper(string(words[:1])) + string(words[1:])
-}
-
 // askStart asks what no flag has answered. Each answer is checked among the
 // others as they stand.
 func (s *streams) askStart(given school.Draft, d *school.Draft) error {
@@ -136,7 +125,7 @@ func (s *streams) askStart(given school.Draft, d *school.Draft) error {
 		ask = append(ask, func() error { return s.line("First Monday, year-month-day", &d.Week.Date, check) })
 	}
 	if given.Week.Target == "" {
-		ask = append(ask, func() error { return s.askFirstTarget(&d.Week.Target) })
+		ask = append(ask, func() error { return s.askFirstTarget(given.Grade == nil, d) })
 	}
 	if given.Address == "" {
 		ask = append(ask, func() error {
@@ -162,15 +151,20 @@ func (s *streams) askLanguages() ([]string, error) {
 	return tags, err
 }
 
-// askFirstTarget asks for a target by its grade.
-func (s *streams) askFirstTarget(id *string) error {
-	targets := school.Targets()
-	proposed := targets[slices.IndexFunc(targets, func(t school.Target) bool { return t.ID == *id })].Grade
-	grade, err := s.choose("Grade", each([]problem.Grade{0, 1, 2, 3}, school.GradeName), int(proposed))
-	if err != nil {
-		return err
+// askFirstTarget asks for the grade, where that is open, and for one of its targets.
+func (s *streams) askFirstTarget(whichGrade bool, d *school.Draft) error {
+	if whichGrade {
+		grades := school.Grades()
+		i, err := s.choose("Grade", each(grades, school.GradeName), slices.Index(grades, school.UsualGrade))
+		if err != nil {
+			return err
+		}
+		d.Grade = &grades[i]
 	}
-	return s.askTarget("What is the first week about?", id, slices.DeleteFunc(targets, func(t school.Target) bool { return int(t.Grade) != grade }))
+	id := school.FirstTargetOf(*d.Grade)
+	err := s.askTarget("What is the first week about?", &id, slices.DeleteFunc(school.Targets(), func(t school.Target) bool { return t.Grade != *d.Grade }))
+	d.Week.Target = id
+	return err
 }
 
 // askTarget asks for a target by what a child can say at the end of the week.

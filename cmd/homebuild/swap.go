@@ -62,10 +62,7 @@ func kindWords() []string { return each(problem.Kinds(), problem.Kind.String) }
 func runSwap(s *streams, from *folder, wish school.Swap) error {
 	swapped, problems := from.Swap(wish)
 	if len(problems) > 0 {
-		if problems[0].File == "" {
-			return refused(&problems[0])
-		}
-		return problems
+		return told(problems)
 	}
 	name := filepath.Join(from.path, filepath.FromSlash(swapped.File.Path))
 	if err := putWhole(from.path, name, swapped.File); err != nil {

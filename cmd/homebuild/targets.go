@@ -12,10 +12,16 @@ import (
 
 func newTargetsCmd(s *streams) *cobra.Command {
 	var asJSON bool
+	var grade string
 	cmd := &cobra.Command{
 		Use:   "targets [words]",
 		Short: "list what a week can be about",
 		RunE: func(_ *cobra.Command, words []string) error {
+			if of, wrong := school.ParseGrade(grade); wrong != nil {
+				return refused(wrong)
+			} else if of != nil {
+				words = append([]string{school.GradeName(*of)}, words...)
+			}
 			query := strings.Join(words, " ")
 			found := school.FindTargets(query)
 			if len(found) == 0 {
@@ -28,6 +34,7 @@ func newTargetsCmd(s *streams) *cobra.Command {
 			return nil
 		},
 	}
+	cmd.Flags().StringVar(&grade, "grade", "", "only those of this `grade`: 1, 2, 3, or K for kindergarten")
 	cmd.Flags().BoolVar(&asJSON, "json", false, "write JSON")
 	return cmd
 }

@@ -23,12 +23,13 @@ func newWeekCmd(s *streams) *cobra.Command {
 	var wishes school.Wishes
 	var yes bool
 	var old string
-	cmd := s.schoolCommand("week [folder]", "begin the file of the next week", noExample, func(_ *cobra.Command, from *folder) error {
+	cmd := s.schoolCommand("week [folder] [week]", "begin the file of the next week", noExample, func(_ *cobra.Command, from *folder) error {
 		if old != "" {
 			return renewWeeks(s, from, old)
 		}
 		return runWeek(s, from, wishes, s.person && !yes)
 	})
+	takesWeek(cmd, &wishes.Date)
 	flags := cmd.Flags()
 	flags.StringVar(&wishes.Date, "monday", "", "the `date` of the week: 2026-09-21")
 	flags.StringVar(&wishes.Target, "target", "", "what it is about, a `word` of \"homebuild targets\"")
@@ -51,11 +52,8 @@ func renewWeeks(s *streams, from *folder, old string) error {
 		name = filepath.ToSlash(inside)
 	}
 	renewed, wrong := from.Renew(name)
-	switch {
-	case wrong != nil && wrong.File != "":
-		return diag.Diagnostics{*wrong}
-	case wrong != nil:
-		return refused(wrong)
+	if wrong != nil {
+		return told(diag.Diagnostics{*wrong})
 	}
 	files := each(renewed, func(r week.Renewed) output.File { return output.Text(week.Path(r.Date), r.Text) })
 	if err := s.create(from.path, files, "this week is there already", "take the older file away, if nothing in it is missing from the new one"); err != nil {
@@ -155,6 +153,9 @@ func (s *streams) explain(p school.Proposal, file string, year *school.Year, fro
 	}
 	s.say("  focus    %s", fits(p.Focus, p.FocusAsked, "helps with", p.Helps, p.Stories))
 	s.say("  picture  %s", fits(p.Picture, p.PictureAsked, "can show", p.Shows, p.Stories))
+	if settings := year.Settings(p.Habits); len(settings) > 0 {
+		s.say("  wishes   %s, as last week", strings.Join(settings, ", "))
+	}
 	s.say("next: open the file and write your note; homebuild preview%s shows it", argument(from.path))
 }
 

@@ -11,6 +11,9 @@ import (
 // (CCSS-M 2010, 2.OA.B.2: all sums of two one-digit numbers).
 const mostAddend = 9
 
+// FactsInAll is how many addition facts there are, a + b and b + a being one.
+const FactsInAll = mostAddend * (mostAddend + 1) / 2
+
 // Coverage is what a class has met in its weeks, for the teacher's plan.
 type Coverage struct {
 	Weeks []string // dates, in order

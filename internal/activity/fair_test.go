@@ -29,7 +29,7 @@ func drawn(kind problem.Kind, within int) spread {
 	for _, w := range Year(weeksOf(target, 40, 8)) {
 		for _, a := range w.All() {
 			odd += a.Problem.Answer() % 2
-			firsts[a.Problem.Told()[0].Value]++
+			firsts[a.Problem.Given()[0].Value]++
 			answers[a.Problem.Answer()]++
 		}
 	}
@@ -48,7 +48,7 @@ func fair(kind problem.Kind, within int) spread {
 	var firsts, answers []int
 	add := func(n ...int) {
 		if p, err := problem.New(kind, n...); err == nil && inRange(p, within) {
-			firsts, answers = append(firsts, p.Told()[0].Value), append(answers, p.Answer())
+			firsts, answers = append(firsts, p.Given()[0].Value), append(answers, p.Answer())
 		}
 	}
 	three := kind == problem.TogetherThree || kind.Steps() != nil && kind != problem.BiggerThenTogether

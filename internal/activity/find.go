@@ -43,6 +43,22 @@ func Find(query string, targets []Target, sentences func(Target) string) []Targe
 	return out
 }
 
+// Named lists the targets that words name without doubt: one by its id or by the
+// whole of what a child can say of it, which is for the caller to give; or all that
+// have the code of a published standard.
+func Named(typed string, targets []Target, can func(Target) string) []Target {
+	words := strings.Join(wordsOf(typed), " ")
+	is := func(t Target) bool {
+		return t.ID == strings.ToLower(strings.TrimSpace(typed)) || words != "" && strings.Join(wordsOf(can(t)), " ") == words
+	}
+	if i := slices.IndexFunc(targets, is); i >= 0 {
+		return targets[i : i+1]
+	}
+	return slices.DeleteFunc(slices.Clone(targets), func(t Target) bool {
+		return !slices.ContainsFunc(t.Standards, func(s string) bool { return codeOf(s) == codeOf(typed) })
+	})
+}
+
 // query is what was typed, taken apart.
 type query struct {
 	id     string
@@ -88,7 +104,7 @@ func (q *query) take(w string, targets []Target) {
 	case w == "grade" || w == "within":
 	case w == "k" || w == "kindergarten":
 		q.grade = 0
-	case err == nil && n <= highestGrade:
+	case err == nil && n <= HighestGrade:
 		q.grade = problem.Grade(n)
 	case err == nil && slices.ContainsFunc(targets, func(t Target) bool { return t.Within == n }):
 		q.within = n

@@ -79,3 +79,39 @@ func ids(targets []Target) []string {
 	}
 	return out
 }
+
+// What stands in a file names a target without doubt, or several, or none: it is
+// never guessed.
+func TestNamed(t *testing.T) {
+	targets := embedded(t)
+	say := func(t Target) string {
+		return map[string]string{"find-the-part-within-20": "I can find the missing part."}[t.ID]
+	}
+	for _, row := range []struct {
+		typed, first string
+		several      bool
+	}{
+		{"add-within-20", "add-within-20", false},
+		{"Add-within-20 ", "add-within-20", false},
+		{"I can find the missing part.", "find-the-part-within-20", false},
+		{"i can find the missing part", "find-the-part-within-20", false},
+		{"I can find the part", "", false},
+		{"K.OA.A.4", "what-makes-ten", false},
+		{"2.OA.A.1", "add-within-100", true},
+		{"2 oa a 1", "add-within-100", true},
+		{"2.OA", "", false},
+		{"England Y1", "facts-within-10", true},
+		{"2", "", false},
+		{"ad-within-20", "", false},
+		{"", "", false},
+	} {
+		named := Named(row.typed, targets, say)
+		first := ""
+		if len(named) > 0 {
+			first = named[0].ID
+		}
+		if first != row.first || (len(named) > 1) != row.several {
+			t.Errorf("%q names %v, want %q first", row.typed, ids(named), row.first)
+		}
+	}
+}

@@ -10,9 +10,9 @@ import (
 
 // BestFocus is the strategy that helps with the most stories of a week that
 // comes after the earlier ones: of those that suit the target, in their order,
-// but one that the target had already after the others. It says with how many
-// stories it helps, of how many; one that comes back from an earlier week does
-// not count.
+// but one that the target had already after the others, and the one that is asked
+// for before them. It says with how many stories it helps, of how many; one that
+// comes back from an earlier week does not count.
 func BestFocus(earlier []Request, r Request) (best strategy.Name, helps, stories int) {
 	p := plannerBefore(earlier, r)
 	had := map[strategy.Name]int{}
@@ -21,6 +21,7 @@ func BestFocus(earlier []Request, r Request) (best strategy.Name, helps, stories
 			had[e.Focus]++
 		}
 	}
+	had[r.Focus] = -1
 	names := slices.Clone(r.Target.Strategies)
 	slices.SortStableFunc(names, func(a, b strategy.Name) int { return cmp.Compare(had[a], had[b]) })
 	for _, name := range names {
@@ -44,8 +45,8 @@ func BestFocus(earlier []Request, r Request) (best strategy.Name, helps, stories
 }
 
 // BestPicture is the picture that can show the most stories of a week that
-// comes after the earlier ones: of those that suit the target, the usual one
-// first. It says how many stories it shows, of how many.
+// comes after the earlier ones: of those that suit the target, the one that is asked
+// for and the usual one first. It says how many stories it shows, of how many.
 func BestPicture(earlier []Request, r Request) (best picture.Kind, shows, stories int) {
 	all := plannerBefore(earlier, r).try(r).All()
 	all = slices.DeleteFunc(all, func(a Activity) bool { return a.Returns })
@@ -56,7 +57,7 @@ func BestPicture(earlier []Request, r Request) (best picture.Kind, shows, storie
 				n++
 			}
 		}
-		if n > shows {
+		if n > shows || n == shows && n > 0 && kind == r.Picture {
 			best, shows = kind, n
 		}
 	}

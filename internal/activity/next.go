@@ -19,8 +19,8 @@ type Suggestion struct {
 // where there are others.
 const rest = 4
 
-// Next proposes a target for the week after the given ones, from those of the
-// newest week's grade, by a rule that a teacher can follow:
+// Next proposes a target for the week after the given ones, from those of a grade,
+// by a rule that a teacher can follow:
 //
 //  1. every fourth week, while addition facts were not met, one that is about
 //     facts, where the grade has such
@@ -35,11 +35,10 @@ const rest = 4
 // The order of the list follows published sources; the rule is ours (common
 // practice, no published source). It reports false when there are no weeks, or
 // no targets of the grade.
-func Next(weeks []WeekPlan, targets []Target) (Suggestion, bool) {
+func Next(grade problem.Grade, weeks []WeekPlan, targets []Target) (Suggestion, bool) {
 	if len(weeks) == 0 {
 		return Suggestion{}, false
 	}
-	grade := weeks[len(weeks)-1].Request.Target.Grade
 	y := lookBack(weeks)
 	var options []Suggestion
 	for _, t := range targets {

@@ -23,7 +23,7 @@ func proposed(t *testing.T, grade problem.Grade) (plans []WeekPlan, whys []Sugge
 	p := newPlanner()
 	for i := range 36 {
 		if i > 0 {
-			why, _ = Next(plans, targets)
+			why, _ = Next(grade, plans, targets)
 		}
 		r := Request{Week: monday(i), Key: "puddle", Target: why.Target, Stories: 4, Review: true}
 		r.Focus, _, _ = BestFocus(requests, r)
@@ -146,11 +146,11 @@ func checkWhys(t *testing.T, plans []WeekPlan, whys []Suggestion) {
 }
 
 func TestNextWithoutWeeks(t *testing.T) {
-	if _, ok := Next(nil, []Target{named(t, "add-within-20")}); ok {
+	if _, ok := Next(1, nil, []Target{named(t, "add-within-20")}); ok {
 		t.Error("want no proposal without a week to go on from")
 	}
 	weeks := Year(weeksOf(named(t, "add-within-20"), 1, 4))
-	if _, ok := Next(weeks, []Target{named(t, "add-within-5")}); ok {
+	if _, ok := Next(1, weeks, []Target{named(t, "add-within-5")}); ok {
 		t.Error("want no proposal without a target of the grade")
 	}
 }

@@ -26,8 +26,8 @@ func Targets() ([]Target, error) {
 	return targets, nil
 }
 
-// highestGrade is the last one that targets are for.
-const highestGrade = 3
+// HighestGrade is the last one that targets are for.
+const HighestGrade = 3
 
 // ParseTargets reads targets of the form of targets.toml. Every problem is
 // given at its line, and a target with a problem is left out.
@@ -65,7 +65,7 @@ var goodID = regexp.MustCompile(`^[a-z][a-z0-9]*(-[a-z0-9]+)*$`)
 func target(s *tomlfile.Section) Target {
 	t := Target{
 		ID:        s.Word("id"),
-		Grade:     problem.Grade(s.Number("grade", 0, highestGrade, 0)),
+		Grade:     problem.Grade(s.Number("grade", 0, HighestGrade, 0)),
 		Standards: s.List("standards"),
 		Easier:    s.Word("easier"),
 		Harder:    s.Word("harder"),

@@ -15,6 +15,9 @@ func (a Activity) Ways() []strategy.Way {
 	return a.waysFor(steps[len(steps)-1])
 }
 
+// Focus is the way of working that the story's week practises; 0 for none.
+func (a Activity) Focus() strategy.Name { return a.focus }
+
 // FirstWays are the same for the first step of a chain; none for other problems.
 func (a Activity) FirstWays() []strategy.Way {
 	steps := a.Problem.Steps()

@@ -120,36 +120,52 @@ func (d *Deck) Use(id string) (string, error) {
 }
 
 // Stage is one picture of the page's Symbols: every setting and, before them,
-// every character where it stands. Each has the classes that class gives for
-// its id, so that a theme shows only the picked pair; without a class it is
-// left out.
-func Stage(class func(id string) string) string {
+// every character in each of the places where one or two can stand. Each drawing has
+// the classes that a function gives for its id, so that a theme shows only what is
+// picked; without a class it is left out.
+func Stage(setting func(id string) string, cast ...func(id string) string) string {
 	var b strings.Builder
-	for _, id := range Settings() {
-		if names := class(id); names != "" {
-			fmt.Fprintf(&b, "\n<use href=\"#%s\" class=\"%s\"/>", symbol(id), html.EscapeString(names))
-		}
-	}
-	for _, id := range Characters() {
-		if names := class(id); names != "" {
-			fmt.Fprintf(&b, "\n<use href=\"#%s\" x=\"%d\" y=\"%d\" class=\"%s\"/>", symbol(id), standX, standY, html.EscapeString(names))
-		}
+	uses(&b, Settings(), setting)
+	for i, class := range cast {
+		fmt.Fprintf(&b, "<g transform=%q>", stand(i, len(cast)))
+		uses(&b, Characters(), class)
+		b.WriteString("</g>")
 	}
 	return frame("setting.", b.String())
+}
+
+// Choice is a picture of every character, of which a theme shows the picked one.
+func Choice(class func(id string) string) string {
+	var b strings.Builder
+	uses(&b, Characters(), class)
+	return frame("character.", b.String())
+}
+
+// uses shows drawings that have a class.
+func uses(b *strings.Builder, ids []string, class func(id string) string) {
+	for _, id := range ids {
+		if names := class(id); names != "" {
+			fmt.Fprintf(b, "\n<use href=\"#%s\" class=\"%s\"/>", symbol(id), html.EscapeString(names))
+		}
+	}
+}
+
+// stand is where the i-th of one or two characters stands in a setting. Two are
+// smaller, so that both have room beside what the place is about.
+func stand(i, of int) string {
+	if of == 1 {
+		return fmt.Sprintf("translate(%d %d)", standX, standY)
+	}
+	return fmt.Sprintf("translate(%d 53)scale(.76)", 72*i-6)
 }
 
 // Scene is a place with one or two characters in it, all of the page's Symbols.
 func Scene(place string, cast ...string) string {
 	var b strings.Builder
 	fmt.Fprintf(&b, "<use href=\"#%s\"/>", symbol(place))
-	switch len(cast) {
-	case 0:
-	case 1:
-		fmt.Fprintf(&b, "<use href=\"#%s\" x=\"%d\" y=\"%d\"/>", symbol(cast[0]), standX, standY)
-	default: // smaller, so that both have room beside what the place is about
-		for i, who := range cast[:2] {
-			fmt.Fprintf(&b, "<use href=\"#%s\" transform=\"translate(%d 53)scale(.76)\"/>", symbol(who), 72*i-6)
-		}
+	cast = cast[:min(2, len(cast))]
+	for i, who := range cast {
+		fmt.Fprintf(&b, "<use href=\"#%s\" transform=%q/>", symbol(who), stand(i, len(cast)))
 	}
 	// A page may show a strip of it: the ground is what stays.
 	return fmt.Sprintf("<svg class=\"k\" viewBox=%q preserveAspectRatio=\"xMidYMax slice\" aria-hidden=\"true\">%s</svg>", viewBox("setting"), b.String())

@@ -105,28 +105,36 @@ func TestSymbols(t *testing.T) {
 	}
 }
 
-// Settings stand behind, characters in their place; what has no class is left
+// every gives all drawings one class.
+func every(class string) func(string) string { return func(string) string { return class } }
+
+// Settings stand behind, characters in their places; what has no class is left
 // out, as where a language has no word for it.
 func TestStage(t *testing.T) {
-	stage := elements(t, Stage(func(id string) string {
+	pick := func(id string) string {
 		if id == "character.otter" {
 			return ""
 		}
 		return "pick " + strings.Replace(id, ".", "-", 1)
-	}))[1:]
-	want := slices.DeleteFunc(everyCard(), func(id string) bool { return id == "character.otter" })
-	if len(stage) != len(want) {
-		t.Fatalf("want %d uses, got %d", len(want), len(stage))
 	}
-	for i, id := range want {
-		x, y := "", ""
-		if strings.HasPrefix(id, "character.") {
-			x, y = "8", "26"
+	people := slices.DeleteFunc(Characters(), func(id string) bool { return id == "character.otter" })
+	for places, cast := range [][]func(string) string{nil, {pick}, {pick, pick}} {
+		stage := elements(t, Stage(pick, cast...))[1:]
+		want := Settings()
+		for i := range places {
+			want = append(append(want, stand(i, places)), people...)
 		}
-		use := stage[i]
-		if attribute(use, "href") != "#"+symbol(id) || attribute(use, "class") != "pick "+strings.Replace(id, ".", "-", 1) ||
-			attribute(use, "x") != x || attribute(use, "y") != y {
-			t.Errorf("want %s with its class at %q,%q, got %v", id, x, y, use)
+		if len(stage) != len(want) {
+			t.Fatalf("%d places: want %d elements, got %d", places, len(want), len(stage))
+		}
+		for i, id := range want {
+			e := stage[i]
+			if e.Name.Local == "g" && attribute(e, "transform") == id {
+				continue
+			}
+			if attribute(e, "href") != "#"+symbol(id) || attribute(e, "class") != pick(id) {
+				t.Errorf("%d places: want %s with its class, got %v", places, id, e)
+			}
 		}
 	}
 }
@@ -135,7 +143,7 @@ func TestDecorations(t *testing.T) {
 	d := deck(t)
 	for _, svg := range []string{
 		must(t)(d.Draw("warm-up.reach")), must(t)(d.Use("setting.reef")), must(t)(d.Symbols("setting.reef")),
-		Stage(func(string) string { return "pick" }),
+		Stage(every("pick")), Choice(every("pick")),
 	} {
 		if attribute(elements(t, svg)[0], "aria-hidden") != "true" {
 			t.Errorf("want it hidden from people who listen:\n%s", svg)

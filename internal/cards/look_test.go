@@ -146,7 +146,7 @@ func TestWide(t *testing.T) {
 func TestWeight(t *testing.T) {
 	d := deck(t)
 	symbols := must(t)(d.Symbols(everyCard()...))
-	page := symbols + Stage(func(id string) string { return "who " + id[:3] })
+	page := symbols + Stage(every("where"), every("who"), every("with"))
 	for _, id := range everyCard() {
 		page += must(t)(d.Use(id))
 	}
@@ -294,12 +294,13 @@ func TestContactSheet(t *testing.T) {
 	b.WriteString("<br>")
 	for _, c := range Characters() {
 		for _, s := range Settings() {
-			show("230", Stage(func(id string) string {
+			pick := func(id string) string {
 				if id == c || id == s {
 					return "pick"
 				}
 				return ""
-			}))
+			}
+			show("230", Stage(pick, pick))
 		}
 	}
 	if err := os.WriteFile(*sheet, []byte(b.String()), 0o644); err != nil {

@@ -132,7 +132,7 @@ func (d *Desk) pictureChoices(s *sheet) []Choice {
 
 // placeChoices are the places of the town, each as a small scene.
 func (d *Desk) placeChoices(s *sheet) []Choice {
-	words, told := d.spoken(), s.Told()
+	words, told := d.spoken(), s.SharedEvents()
 	deck, err := cards.Load()
 	if err != nil {
 		panic(err) // they come with the program

@@ -91,7 +91,7 @@ func TestHostileCopy(t *testing.T) {
 		"bad stories":  {"site.toml": site, "weeks/2026-09-14.toml": "target = \"add-within-20\"\n", "weeks/2026-09-14.stories.toml": "[[story]]\nevent = \"x.y\"\nkind = \"add-to-result\"\nnumbers = [1, 999999]\n"},
 		"a language":   {"site.toml": site, "weeks/2026-09-14.toml": "target = \"add-within-20\"\n", "locales/en.toml": "[language]\nname = \"{{.X}}\"\n"},
 		"a look":       {"site.toml": site + "theme = \"mine\"\n", "weeks/2026-09-14.toml": "target = \"add-within-20\"\n", "themes/mine/theme.css": "</style><script>", "themes/mine/colours.toml": "x"},
-		"own story":    {"site.toml": site, "weeks/2026-09-14.toml": "target = \"add-within-20\"\n[[own-story]]\ntext = \"[[[\"\nreading = \"x\"\n"},
+		"own story":    {"site.toml": site, "weeks/2026-09-14.toml": "target = \"add-within-20\"\n[[own-story]]\ntext = \"[[[\"\nkind = \"x\"\n"},
 	} {
 		d := New(nil)
 		for _, c := range []struct {

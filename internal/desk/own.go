@@ -35,7 +35,7 @@ func (d *Desk) Own(o OwnStory) (Offer, error) {
 	}
 	own := week.OwnStory{Text: marked, In: s.translations(o.Texts)}
 	if len(offer.Choices) > 0 {
-		own.Reading = offer.Choices[0].Line()
+		own.Kind, own.Equation = chosen(offer.Choices[0].Line())
 	}
 	out.Findings = d.wrongOwn(s, own)
 	return out, nil
@@ -119,11 +119,23 @@ func (d *Desk) wrongOwn(s *sheet, own week.OwnStory) []Finding {
 	return out
 }
 
+// chosen are the settings that hold the line of a reading: "add-to-change 8 + ? =
+// 14".
+func chosen(line string) (kind, equation string) {
+	kind, equation, _ = strings.Cut(line, " ")
+	return kind, equation
+}
+
 // ownLines are the lines of an [[own-story]].
 func ownLines(own week.OwnStory) []string {
 	lines := []string{"text = " + tomlfile.Quote(own.Text)}
-	if own.Reading != "" {
-		lines = append(lines, "reading = "+tomlfile.Quote(own.Reading))
+	for _, setting := range []struct{ key, value string }{{"happens", own.Happens}, {"kind", own.Kind}, {"equation", own.Equation}} {
+		if setting.value != "" {
+			lines = append(lines, setting.key+" = "+tomlfile.Quote(setting.value))
+		}
+	}
+	if own.Choice > 0 {
+		lines = append(lines, fmt.Sprintf("choice = %d", own.Choice))
 	}
 	if own.Answer != "" {
 		lines = append(lines, "answer = "+tomlfile.Quote(own.Answer))
@@ -148,7 +160,8 @@ func (d *Desk) Use(u UseOwn) (Act, error) {
 	if err != nil {
 		return Act{}, err
 	}
-	own := week.OwnStory{Text: marked, Reading: u.Line, Answer: strings.TrimSpace(u.Answer), In: s.translations(u.Texts)}
+	own := week.OwnStory{Text: marked, Answer: strings.TrimSpace(u.Answer), In: s.translations(u.Texts)}
+	own.Kind, own.Equation = chosen(u.Line)
 	all := slices.Clone(s.OwnStories)
 	stories := []week.KeptStory(nil)
 	switch {

@@ -252,7 +252,7 @@ func (d *Desk) stories(s *sheet) []Story {
 				text += run.Text
 			}
 			story.Text, story.Ink = []string{text}, true
-			story.Own = &OwnText{Texts: textsOf(s.Site.School, given), Answer: given.Answer, Reading: given.Reading}
+			story.Own = &OwnText{Texts: textsOf(s.Site.School, given), Answer: given.Answer, Reading: x.Story.Problem.Kind().String() + " " + x.Story.Problem.Equation().String()}
 		default:
 			for _, sentence := range x.Story.Sentences {
 				story.Text = append(story.Text, class.Plain(sentence.Line))

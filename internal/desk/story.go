@@ -28,7 +28,7 @@ func (s *sheet) flagged() []week.KeptStory {
 	return out
 }
 
-func (d *Desk) told(s sheets) story.Places { return s.Told() }
+func (d *Desk) told(s sheets) story.Places { return s.SharedEvents() }
 
 // merge gives a week fresh stories where they were in pencil: those in ink stay at
 // their places as far as there are as many. A tale that stands in ink is not told

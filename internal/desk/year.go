@@ -57,8 +57,11 @@ func (d *Desk) Year(None) (Year, error) {
 	return out, nil
 }
 
-// grade is that of the newest week.
+// grade is the class's, or else that of the newest week.
 func (s sheets) grade(otherwise activity.Target) problem.Grade {
+	if s.Site.Grade != nil {
+		return *s.Site.Grade
+	}
 	for _, w := range slices.Backward(s.Site.Weeks) {
 		if t, ok := s.find(w.Target); ok {
 			return t.Grade

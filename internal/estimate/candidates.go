@@ -17,8 +17,8 @@ import (
 //     (computed: -4 to +5, and -49 to +50).
 //
 // The estimate itself is nearer than that, so that it teaches a feeling for the
-// size: beyond 20 it is at most half of it off where every number was changed, and at
-// most a quarter of the answer. Common practice, no published source.
+// size: to 100 it is at most 5 and a quarter of the answer off; beyond at most half of
+// what may pass, and a tenth of the answer. Common practice, no published source.
 const (
 	within20 = 2
 	tens     = 10
@@ -160,13 +160,17 @@ func (k candidate) estimate(c problem.Calculation) (Estimate, bool) {
 
 // mostOff is how far from the answer of c a candidate may be.
 func (k candidate) mostOff(c problem.Calculation) int {
+	most := k.tolerance
 	switch {
 	case c.Largest() <= 20:
-		return k.tolerance
+		return most
 	case k.method == Tens || k.method == Hundreds:
-		return min(k.tolerance/2, c.Value()/4)
+		most = k.tolerance / 2
 	}
-	return min(k.tolerance, c.Value()/4)
+	if c.Largest() > 100 {
+		return min(most, c.Value()/10)
+	}
+	return min(most, c.Value()/4)
 }
 
 // possible reports whether every answer that is near enough is one that part and

@@ -76,7 +76,7 @@ func TestGoingBack(t *testing.T) {
 		if got := line.ID + " " + line.Values[1].Equation.String(); got != test.want {
 			t.Errorf("GoingBack(%v of %v) = %s, want %s", test.kind, test.numbers, got, test.want)
 		}
-		if line.ID == "check.back" && line.Values[2].N != p.Told()[0].Value {
+		if line.ID == "check.back" && line.Values[2].N != p.Given()[0].Value {
 			t.Errorf("GoingBack(%v of %v) leads to %d, which is not the first number told", test.kind, test.numbers, line.Values[2].N)
 		}
 	}

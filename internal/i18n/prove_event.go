@@ -66,7 +66,7 @@ func (b *builder) events() {
 // needs are what the words of an event are for.
 type needs struct {
 	*story.Event
-	always   []story.Text
+	always   []story.EventText
 	tellings []story.Telling
 }
 
@@ -141,7 +141,7 @@ func (p *eventProof) whyUnused(s Sentence) string {
 }
 
 // need finds the sentence for a text and holds its places against it.
-func (p *eventProof) need(groups []string, text story.Text, kind string) {
+func (p *eventProof) need(groups []string, text story.EventText, kind string) {
 	i := p.tale.find(groups, text.Key)
 	if i < 0 {
 		if !slices.Contains(p.lacks, text.Key) && !p.full() {
@@ -169,7 +169,7 @@ func of(kind string) string {
 
 // places holds the places of a sentence against what it must tell, and notes the
 // forms that it asks for.
-func (p *eventProof) places(i int, t template, text story.Text) {
+func (p *eventProof) places(i int, t template, text story.EventText) {
 	line := p.event.Sentences[i].Line
 	for _, role := range text.Roles {
 		switch n := t.count(string(role)); {
@@ -198,7 +198,7 @@ func (p *eventProof) places(i int, t template, text story.Text) {
 	}
 }
 
-func placesOf(t story.Text) []string {
+func placesOf(t story.EventText) []string {
 	var names []string
 	for _, r := range t.Roles {
 		names = append(names, string(r))

@@ -28,6 +28,8 @@ const (
 	CountedStart = Cause(strategy.CountedStart) // counted the start number as one
 	OneTooFar    = Cause(strategy.OneTooFar)    // counted one too many
 	CarryDropped = Cause(strategy.CarryDropped) // a new ten, or hundred, got lost
+	NotMended    = Cause(strategy.NotMended)    // took a round number near by and left it there
+	MendedWrong  = Cause(strategy.MendedWrong)  // took a round number near by and mended it the wrong way
 )
 
 // Causes of working in columns alone.

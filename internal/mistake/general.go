@@ -56,6 +56,9 @@ func (r replying) lines(sort Sort) []phrase.Line {
 // close reports whether a number is near the answer: within 2 of numbers to 20, 5
 // of numbers to 100, 10 of others. Common practice, no published source.
 func (r replying) close(n int) bool {
+	if n == 0 { // nothing is never close to something
+		return false
+	}
 	near := 10
 	switch problem.RangeOf(r.largest()) {
 	case 10, 20:
@@ -82,10 +85,25 @@ func (r replying) first() []phrase.Line {
 	case r.chain():
 		first := r.Problem.Steps()[0].Calculation().Expression()
 		return []phrase.Line{phrase.Say("reply.first-step", phrase.Expression("First", first))}
+	case len(r.Ways) > 0 && !r.leads() && len(r.calc.Numbers) == 2:
+		return []phrase.Line{r.easySteps()}
 	case len(r.Ways) > 0 && r.Ways[0].Hint.ID != "" && !r.tells(r.Ways[0].Hint):
 		return []phrase.Line{r.Ways[0].Hint}
 	}
 	return []phrase.Line{phrase.Say("reply.draw")}
+}
+
+// easySteps is the first hint where the week's way does not help with the numbers: it
+// says where to start and where to go, and leaves the way to the child.
+func (r replying) easySteps() phrase.Line {
+	a, b := r.calc.Numbers[0], r.calc.Numbers[1]
+	switch {
+	case r.calc.Op == problem.Plus:
+		return phrase.Say("reply.steps.on", phrase.Number("Start", max(a, b)), phrase.Number("More", min(a, b)))
+	case r.kind() == problem.TakeFromResult || r.kind().Unknown() == problem.Smaller:
+		return phrase.Say("reply.steps.back", phrase.Number("Start", a), phrase.Number("Taken", b))
+	}
+	return phrase.Say("reply.steps.up", phrase.Number("Start", b), phrase.Number("To", a))
 }
 
 // beyond reports whether the story shows at a glance that a number is not allowed: a

@@ -29,6 +29,10 @@ func Lines() []phrase.Line {
 					lines = append(lines, r.Lines...)
 				}
 			}
+			q.Focus = strategy.CountInTens // not the way of these numbers
+			for _, r := range q.Help(problem.RangeOf(q.largest()), 0).All() {
+				lines = append(lines, r.Lines...)
+			}
 		}
 		lines = append(lines, Question{Problem: p}.Help(0, 0).Hint...)
 	}
@@ -45,7 +49,7 @@ type sample struct {
 func samples() []sample {
 	return []sample{
 		{problem.TogetherTotal, []int{8, 6}, 5}, {problem.TogetherTotal, []int{28, 17}, 0},
-		{problem.TogetherTotal, []int{147, 5}, 0}, {problem.AddToResult, []int{4, 8}, 0},
+		{problem.TogetherTotal, []int{147, 5}, 0}, {problem.TogetherTotal, []int{567, 278}, 0}, {problem.AddToResult, []int{4, 8}, 0},
 		{problem.AddToChange, []int{8, 6}, 0}, {problem.AddToStart, []int{8, 6}, 0}, {problem.TakeFromStart, []int{13, 4}, 0},
 		{problem.TakeFromResult, []int{13, 4}, 0}, {problem.TakeFromResult, []int{103, 45}, 0},
 		{problem.TakeFromResult, []int{304, 75}, 0}, {problem.TakeFromResult, []int{500, 283}, 0},

@@ -13,6 +13,7 @@ import (
 type Question struct {
 	Problem problem.Problem
 	Extra   int            // the number that the story tells and the question does not need; 0 for none
+	Focus   strategy.Name  // the way that the class practises this week; 0 for none
 	Ways    []strategy.Way // that the class knows for the step that finds the answer, the week's first
 	Columns bool           // whether the class writes numbers in columns
 }
@@ -35,15 +36,19 @@ func Of(p problem.Problem, extra int) []Mistake {
 
 // Mistakes lists every known way to a wrong number: first the slips of the week's
 // way, then those of counting and of writing numbers, then those of the situation.
-// The slips of other ways than the week's are known where nothing else is said of the
-// number and their working shows how it came about. Both addends unknown has none: any two numbers that make the total are
-// right.
+// A round number taken in place of one close by comes last: it can happen whatever
+// the way. The slips of other ways than the week's are known where nothing else is
+// said of the number and their working shows how it came about, beyond 20, where a
+// class meets them beside each other. Both addends unknown has none: any two numbers that make the total are right.
 func (q Question) Mistakes() []Mistake {
 	if q.Problem.Kind() == problem.TogetherBoth {
 		return nil
 	}
 	l := list{reading: newReading(q)}
-	first := min(1, len(q.Ways))
+	first := 0
+	if l.leads() {
+		first = 1
+	}
 	l.slips(weeksWay, q.Ways[:first])
 	inColumnsFirst := q.Columns && l.practises(strategy.Expanded)
 	if inColumnsFirst {
@@ -54,7 +59,10 @@ func (q Question) Mistakes() []Mistake {
 		l.rules(inColumns, columnRules)
 	}
 	l.rules(situation, storyRules)
-	l.slips(otherWays, q.Ways[first:])
+	l.rules(nearBy, nearByRules)
+	if !l.small() {
+		l.slips(otherWays, q.Ways[first:])
+	}
 	markOnly(l.found)
 	return l.found
 }
@@ -75,6 +83,7 @@ const (
 	weeksWay origin = iota
 	situation
 	numberWork
+	nearBy
 	inColumns
 	otherWays
 )
@@ -113,18 +122,27 @@ type rule struct {
 type wrong struct {
 	answer  int
 	working problem.Expression
+	values  []phrase.Value // of the hint, beside the working
 }
 
-func worked(e problem.Expression) wrong { return wrong{e.Value(), e} }
+func worked(e problem.Expression) wrong { return wrong{answer: e.Value(), working: e} }
 
 func (l *list) rules(from origin, rules []rule) {
 	for _, rule := range rules {
 		for _, w := range rule.find(l.reading) {
-			if l.isNew(rule.cause, w.answer) {
+			if l.isNew(rule.cause, w.answer) && (from != nearBy || !l.ofWeeksWay(w.answer)) {
 				l.add(Mistake{Cause: rule.cause, Answer: w.answer, Hint: l.hint(rule.cause, w), origin: from})
 			}
 		}
 	}
+}
+
+// ofWeeksWay reports whether the week's way has something to say of a number, other
+// than that a step is one off.
+func (l *list) ofWeeksWay(n int) bool {
+	return slices.ContainsFunc(l.found, func(m Mistake) bool {
+		return m.Answer == n && m.origin == weeksWay && m.Cause != Cause(strategy.StepOff)
+	})
 }
 
 // isNew reports whether a cause gives a wrong number, and is not listed with it.

@@ -17,7 +17,7 @@ type reading struct {
 
 func newReading(q Question) reading {
 	r := reading{Question: q, calc: q.Problem.Calculation()}
-	for _, t := range q.Problem.Told() {
+	for _, t := range q.Problem.Given() {
 		r.told = append(r.told, t.Value)
 	}
 	return r
@@ -37,7 +37,22 @@ func (r reading) reversible() bool {
 }
 
 // practises reports whether the week's way is n.
-func (r reading) practises(n strategy.Name) bool { return len(r.Ways) > 0 && r.Ways[0].Name == n }
+func (r reading) practises(n strategy.Name) bool { return r.leads() && r.Ways[0].Name == n }
+
+// leads reports whether the first way leads the replies: the week's way does, and so
+// does counting, which every child finds. Up to 20 a class may have met no other way
+// that the numbers ask for; beyond, all ways of its target are taught beside each
+// other (2.NBT.B.5 of CCSS-M 2010, from memory).
+func (r reading) leads() bool {
+	if len(r.Ways) == 0 {
+		return false
+	}
+	switch n := r.Ways[0].Name; n {
+	case strategy.CountAll, strategy.CountOn, strategy.CountBack, strategy.TwoParts, r.Focus:
+		return true
+	}
+	return r.Focus == 0 || !r.small()
+}
 
 // small reports whether numbers are so small that children count with them, and do
 // not write them place by place (common practice, no published source).
@@ -84,22 +99,29 @@ func (r reading) hint(cause Cause, w wrong) phrase.Line {
 	case cause == FirstStepOnly && r.compares():
 		id = "mistake.first-step-only.compare"
 	case cause == SmallerFromLarger && !r.Columns:
-		return phrase.Say("mistake.smaller-from-larger."+r.tooFew(), phrase.Number("A", r.calc.Numbers[0]))
+		return r.turnedPlace()
+	case cause == AllDigitsAdded && r.calc.Largest() >= 100:
+		id = "mistake.all-digits-added.hundreds"
 	case cause == CarryDropped:
-		return strategy.CarryLine(r.calc)
+		return strategy.CarryLine(r.calc.Value() - w.answer)
 	}
 	if w.working == nil {
 		return phrase.Say(id)
 	}
-	return phrase.Say(id, phrase.Equation("Equation", problem.Equal(w.working, problem.Number(w.answer))))
+	shown := phrase.Equation("Equation", problem.Equal(w.working, problem.Number(w.answer)))
+	return phrase.Say(id, append([]phrase.Value{shown}, w.values...)...)
 }
 
-// tooFew ends the id of the hint for a difference in which a place has too little.
-func (r reading) tooFew() string {
-	if problem.PlacesOf(r.calc.Numbers[0])[problem.OnesPlace] < problem.PlacesOf(r.calc.Numbers[1])[problem.OnesPlace] {
-		return "ones"
+// turnedPlace names what a child did who took the small digit from the large one: of
+// the first place where that turns the numbers around.
+func (r reading) turnedPlace() phrase.Line {
+	a, b := r.calc.Numbers[0], r.calc.Numbers[1]
+	place, id := problem.OnesPlace, "mistake.smaller-from-larger.ones-turned"
+	if problem.PlacesOf(a)[place] >= problem.PlacesOf(b)[place] {
+		place, id = problem.TensPlace, "mistake.smaller-from-larger.tens-turned"
 	}
-	return "tens"
+	turned := problem.Difference(problem.PlacesOf(b)[place], problem.PlacesOf(a)[place])
+	return phrase.Say(id, phrase.Expression("Turned", turned), phrase.Number("A", a), phrase.Number("B", b))
 }
 
 // wrongOperation ends the id of the hint for a wrong operation: by what a child can

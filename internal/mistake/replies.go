@@ -57,7 +57,7 @@ func (h Help) All() []Reply { return slices.Concat([]Reply{h.Right}, h.Specific,
 
 // mostReplies is how many replies a story has at most, so that a page of stories
 // stays light.
-const mostReplies = 14
+const mostReplies = 16
 
 // Help gives the replies to the numbers from 0 to within. For both addends unknown
 // the number is what the two that a child picked make together. The openers of the
@@ -165,10 +165,21 @@ func (r replying) known() map[int]Reply {
 		replies[m.Answer] = reply
 	}
 	for n, reply := range replies {
+		reply.Lines = append(r.commoner(n, reply.Causes), reply.Lines...)
 		if len(reply.Lines) > 1 {
 			reply.Lines = slices.Insert(reply.Lines, 0, phrase.Say("reply.several"))
-			replies[n] = reply
 		}
+		replies[n] = reply
 	}
 	return replies
+}
+
+// commoner is what is said first of a number that is one, ten or a hundred away, where
+// all that is known else is which numbers were used.
+func (r replying) commoner(n int, causes []Cause) []phrase.Line {
+	used := func(c Cause) bool { return c == UsedExtra || c == LeftOut }
+	if id := r.away(n); id != "" && !slices.ContainsFunc(causes, func(c Cause) bool { return !used(c) }) {
+		return []phrase.Line{phrase.Say(id)}
+	}
+	return nil
 }

@@ -249,7 +249,7 @@ func checkLine(t *testing.T, q Question, n int, line phrase.Line) {
 		}
 	}
 	for _, v := range line.Values {
-		if sides := v.Equation.Sides(); line.ID != "mistake.tens-counted.hint" && strings.HasPrefix(line.ID, "mistake.") && len(sides) > 1 && sides[1].Value() != n {
+		if sides := v.Equation.Sides(); v.Name == "Equation" && line.ID != "mistake.tens-counted.hint" && strings.HasPrefix(line.ID, "mistake.") && len(sides) > 1 && sides[1].Value() != n {
 			t.Errorf("%v, reply to %d: %s shows %v", p.Equation(), n, line.ID, v.Equation)
 		}
 	}
@@ -291,14 +291,25 @@ func TestReplies(t *testing.T) {
 		{problem.AddToResult, []int{8, 6}, strategy.MakeTen, 5, OutOfReach, "reply.opener.1 reply.reach.grows"},
 		{problem.AddToResult, []int{8, 6}, strategy.MakeTen, 11, TooSmall, "reply.opener.2 reply.too-small strategy.make-ten.hint"},
 		{problem.AddToResult, []int{8, 6}, strategy.MakeTen, 19, TooBig, "reply.opener.3 reply.too-big strategy.make-ten.hint"},
-		{problem.AddToResult, []int{9, 5}, strategy.MakeTen, 16, Close, "reply.close strategy.make-ten.hint"},
+		{problem.AddToResult, []int{9, 4}, strategy.MakeTen, 11, Close, "reply.close strategy.make-ten.hint"},
 		{problem.TogetherTotal, []int{6, 7}, strategy.NearDoubles, 12, Known, "reply.several mistake.not-mended.hint mistake.counted-start.hint"},
+		{problem.TogetherTotal, []int{6, 7}, strategy.CountOn, 12, Known, "mistake.counted-start.hint"},
+		{problem.TogetherTotal, []int{6, 7}, strategy.CountOn, 10, TooSmall, "reply.opener.2 reply.too-small reply.steps.on"},
+		{problem.TogetherAddend, []int{6, 8}, strategy.MakeTen, 5, TooSmall, "reply.opener.2 reply.too-small reply.steps.up"},
+		{problem.AddToResult, []int{8, 7}, strategy.MakeTen, 14, Known, "reply.several mistake.step-off.hint mistake.counted-start.hint"},
+		{problem.TakeFromResult, []int{85, 58}, strategy.JumpOnLine, 25, Known, "mistake.not-mended.hint"},
+		{problem.TakeFromResult, []int{85, 58}, strategy.JumpOnLine, 23, Known, "mistake.mended-wrong.hint"},
+		{problem.AddToResult, []int{76, 9}, strategy.JumpToTen, 86, Known, "reply.several mistake.step-off.hint mistake.not-mended.hint"},
+		{problem.TakeFromChange, []int{9, 2}, strategy.ThinkAddition, 0, TooSmall, "reply.opener.2 reply.too-small strategy.think-addition.hint"},
+		{problem.AddToResult, []int{500, 300}, strategy.SplitTens, 8, Known, "mistake.all-digits-added.hundreds"},
+		{problem.AddToResult, []int{774, 218}, strategy.SplitTens, 982, Known, "mistake.carry-dropped.hint"},
+		{problem.AddToResult, []int{774, 283}, strategy.SplitTens, 957, Known, "mistake.carry-dropped.hundred"},
 		{problem.TogetherTotal, []int{45, 39}, strategy.FriendlyJump, 86, Known, "mistake.mended-wrong.hint"},
 		{problem.TogetherTotal, []int{45, 39}, strategy.FriendlyJump, 83, Away, "reply.away.one"},
 		{problem.TakeFromResult, []int{62, 24}, strategy.JumpUp, 39, Away, "reply.away.one"},
 		{problem.TakeFromResult, []int{65, 49}, strategy.JumpOnLine, 26, Known, "mistake.landing.hint"},
 		{problem.TakeFromResult, []int{65, 49}, strategy.Expanded, 26, Known, "mistake.borrow-no-decrement.hint"},
-		{problem.TakeFromResult, []int{65, 47}, strategy.JumpUp, 22, Known, "mistake.smaller-from-larger.ones"},
+		{problem.TakeFromResult, []int{65, 47}, strategy.JumpUp, 22, Known, "mistake.smaller-from-larger.ones-turned"},
 		{problem.DifferenceMore, []int{14, 9}, strategy.ThinkAddition, 16, OutOfReach, "reply.opener.1 reply.reach.smaller"},
 		{problem.AddThenTake, []int{8, 5, 4}, 0, 17, Known, "mistake.second-turned.hint"},
 		{problem.AddThenTake, []int{8, 5, 4}, 0, 1, TooSmall, "reply.opener.2 reply.too-small reply.first-step"},
@@ -308,7 +319,7 @@ func TestReplies(t *testing.T) {
 	} {
 		p := mustNew(t, row.kind, row.numbers...)
 		ways := strategy.Ways(p.Calculation(), 2, row.by)
-		q := Question{Problem: p, Ways: ways[:min(2, len(ways))], Columns: row.by == strategy.Expanded}
+		q := Question{Problem: p, Focus: row.by, Ways: ways[:min(2, len(ways))], Columns: row.by == strategy.Expanded}
 		r, _ := q.Help(problem.RangeOf(q.largest()), 0).To(row.n)
 		var ids []string
 		for _, line := range r.Lines {
@@ -317,6 +328,19 @@ func TestReplies(t *testing.T) {
 		if got := strings.Join(ids, " "); got != row.want || r.Sort != row.sort {
 			t.Errorf("%v, reply to %d: %d %s\nwant %d %s", p.Equation(), row.n, r.Sort, got, row.sort, row.want)
 		}
+	}
+}
+
+// A number that is ten away, and that an unneeded number gives, too, is said to be both.
+func TestUnneededNumberAndTenAway(t *testing.T) {
+	q := Question{Problem: mustNew(t, problem.TakeFromResult, 349, 113), Extra: 10}
+	r, _ := q.Help(1000, 0).To(226)
+	var ids []string
+	for _, line := range r.Lines {
+		ids = append(ids, line.ID)
+	}
+	if got := strings.Join(ids, " "); got != "reply.several reply.away.ten mistake.used-extra.hint" {
+		t.Errorf("349 - 113 with a 10 that is not needed, reply to 226: %s", got)
 	}
 }
 

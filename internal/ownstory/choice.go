@@ -1,7 +1,6 @@
 package ownstory
 
 import (
-	"fmt"
 	"slices"
 	"strconv"
 
@@ -12,123 +11,128 @@ import (
 // Choice is what a story can tell: a problem, and where the text has its numbers.
 type Choice struct {
 	Problem problem.Problem // its kind, the role of each number, its equation
-	Places  []int           // in Text.Numerals, of each quantity in Problem.Told
+	Places  []int           // in Text.Numerals, of each quantity in Problem.Given
+	// Turned are the same kind with the numbers in other roles: "5 more than Omar's
+	// 9" has them the other way round.
+	Turned []Choice
 }
 
-// Line is the choice as a teacher keeps it in a week file: "add-to-change 8 + ? =
-// 14".
-func (c Choice) Line() string { return c.Problem.Kind().String() + " " + c.Problem.Equation().String() }
+// ID is the kind's, as it stands in a week file and in ids of messages:
+// "add-to-change".
+func (c Choice) ID() string { return c.Problem.Kind().String() }
 
-// Answer says what the story's answer is: "the answer is 6".
+// Number is the kind's number in a week file. It stays, whatever the story's
+// numbers are, and in every language.
+func (c Choice) Number() int { return int(c.Problem.Kind()) }
+
+// Line is the choice as a week file has it: "add-to-change 8 + ? = 14".
+func (c Choice) Line() string { return c.ID() + " " + c.Equation().String() }
+
+// Happens is what happens in the story.
+func (c Choice) Happens() Happening { return Happening(c.Problem.Kind().Situation()) }
+
+// Asks says what is asked, for a person who knows what happens: "How many more?"
+func (c Choice) Asks() string { return sentences[c.Problem.Kind()] }
+
+// Equation is the story's: "8 + ? = 14".
+func (c Choice) Equation() problem.Equation { return c.Problem.Equation() }
+
+// Picture is the story's bar, its unknown open.
+func (c Choice) Picture() picture.Picture {
+	p, err := picture.OfProblem(c.Problem, picture.BarModel, picture.Open)
+	if err != nil {
+		panic("ownstory: " + err.Error()) // showable has asked
+	}
+	return p
+}
+
+// Answer says what the story's answer is: "The answer is 6."
 func (c Choice) Answer() string {
 	if c.Problem.Pairs() != nil {
-		return "any pair is right"
+		return "Any pair is right."
 	}
-	return "the answer is " + strconv.Itoa(c.Problem.Answer())
+	return "The answer is " + strconv.Itoa(c.Problem.Answer()) + "."
 }
+
+// MostShown is how many choices a person looks through at once. Where more fit,
+// she says first what happens: no happening has more.
+const MostShown = 8
 
 // Offer is what the numbers of a text can tell.
 type Offer struct {
-	Choices []Choice // in the table's order; each tells all that is counted
+	Choices []Choice // the likely ones first: those that need no number turned round
 	Counted []int    // places in Text.Numerals
 	LeftOut []int    // those that are taken as not needed
 }
 
-// Offer lists each kind of story that fits the numbers that count. Where a kind
-// takes them in more than one order, it is that of the text.
-func (t Text) Offer() Offer {
-	var o Offer
-	o.Counted, o.LeftOut = t.counted()
+// Offer lists each kind of story that fits the numbers that count, as
+// [Text.Counted] tells them.
+func (t Text) Offer() Offer { return t.OfferOf(t.Counted()) }
+
+// OfferOf lists each kind of story that fits the numbers at some places of the
+// text, in the text's order.
+func (t Text) OfferOf(counted []int) Offer {
+	o := Offer{Counted: counted, LeftOut: t.leftOut(counted)}
+	var later []Choice
 	for _, kind := range problem.Kinds() {
-		if len(o.Counted) != given(kind) {
-			continue
-		}
-		for _, order := range arrangements(o.Counted, given(kind)) {
-			if p, err := fromGiven(kind, t.values(order)...); err == nil && showable(p) == nil {
-				o.Choices = append(o.Choices, Choice{p, order})
-				break
-			}
+		c, asTold, ok := t.choiceOf(kind, counted)
+		switch {
+		case !ok:
+		case asTold:
+			o.Choices = append(o.Choices, c)
+		default:
+			later = append(later, c)
 		}
 	}
+	o.Choices = append(o.Choices, later...)
 	return o
 }
 
-// rank is how sure it is that a number counts.
-type rank uint8
-
-const (
-	unsure rank = iota // a word for one, as many languages say "a" by it; more than pages show
-	inWords
-	inDigits
-	marked
-)
-
-func (n Numeral) rank() rank {
-	switch {
-	case n.Marked:
-		return marked
-	case n.Value > problem.Largest || n.Word && n.Value == 1:
-		return unsure
-	case n.Word:
-		return inWords
+// choiceOf makes a kind's choice of the numbers that count; asTold says that they
+// stand in the text as stories of that kind have them.
+func (t Text) choiceOf(kind problem.Kind, counted []int) (c Choice, asTold, ok bool) {
+	if kind == problem.TogetherBoth {
+		counted = t.withoutTwo(counted)
 	}
-	return inDigits
+	if len(counted) != given(kind) {
+		return Choice{}, false, false
+	}
+	var fitting []Choice
+	seen := map[string]bool{}
+	for _, order := range arrangements(counted, given(kind)) {
+		p, err := fromGiven(kind, t.values(order)...)
+		if err != nil || showable(p) != nil || seen[p.Equation().String()] {
+			continue
+		}
+		seen[p.Equation().String()] = true
+		fitting = append(fitting, Choice{Problem: p, Places: order})
+	}
+	if len(fitting) == 0 {
+		return Choice{}, false, false
+	}
+	c = fitting[0]
+	if turns(kind) {
+		c.Turned = fitting[1:]
+	}
+	return c, !turns(kind) || slices.IsSorted(c.Places), true
 }
 
-// counted parts the numbers that count from those that are left out. The marked
-// ones count; where none is marked, those in digits; where fewer than two are in
-// digits, words help out. A word for one is in neither list.
-func (t Text) counted() (counted, leftOut []int) {
-	var of [marked + 1]int // how many there are of each rank
-	for _, n := range t.Numerals {
-		of[n.rank()]++
+// withoutTwo are the places without that of a two, where it stands beside one other
+// number: of what is parted between "two vases", it counts the parts.
+func (t Text) withoutTwo(counted []int) []int {
+	if len(counted) != 2 {
+		return counted
 	}
-	least := inWords
-	switch {
-	case of[marked] > 0:
-		least = marked
-	case of[inDigits] > 1:
-		least = inDigits
-	}
-	for i, n := range t.Numerals {
-		if n.rank() >= least {
-			counted = append(counted, i)
-		} else if !n.Word || n.Value != 1 {
-			leftOut = append(leftOut, i)
-		}
-	}
-	return counted, leftOut
+	return slices.DeleteFunc(slices.Clone(counted), func(at int) bool { return !t.Numerals[at].Marked && t.Numerals[at].Value == 2 })
 }
 
-// arrangements are all ways to take so many of the items, in every order; the
-// order given comes first.
-func arrangements(items []int, size int) [][]int {
-	if size == 0 {
-		return [][]int{nil}
-	}
-	var out [][]int
-	for i, first := range items {
-		rest := slices.Delete(slices.Clone(items), i, i+1)
-		for _, tail := range arrangements(rest, size-1) {
-			out = append(out, append([]int{first}, tail...))
-		}
-	}
-	return out
+// Happenings lists what can happen in a story with these numbers.
+func (o Offer) Happenings() []Happening {
+	return slices.DeleteFunc(Happenings(), func(h Happening) bool { return len(o.Of(h).Choices) == 0 })
 }
 
-// showable says why a problem cannot be shown on a page; nil when it can.
-func showable(p problem.Problem) error {
-	for _, q := range p.Quantities() {
-		switch {
-		case q.Value > problem.Largest:
-			return &Error{fmt.Sprintf("%d is larger than %d", q.Value, problem.Largest), "pages show numbers up to that one"}
-		case q.Role == problem.RoleDifference && q.Value == 0:
-			return &Error{"both amounts are the same, so there is no difference to ask for", "change one of the numbers"}
-		}
-	}
-	if _, ok := picture.AllPairs(p); p.Pairs() != nil && !ok {
-		return &Error{fmt.Sprintf("%d can be parted in too many ways to list them", p.Calculation().Value()),
-			fmt.Sprintf("take a number up to %d", picture.Most)}
-	}
-	return nil
+// Of is the offer once it is said what happens.
+func (o Offer) Of(h Happening) Offer {
+	o.Choices = slices.DeleteFunc(slices.Clone(o.Choices), func(c Choice) bool { return c.Happens() != h })
+	return o
 }

@@ -3,6 +3,7 @@ package ownstory
 import (
 	"os"
 	"slices"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -19,39 +20,49 @@ func lines(o Offer) []string {
 	return out
 }
 
-// All that two, three or one numbers can tell, in the order of the table.
+// All that two, three or one numbers can tell, in the order of the table; last what has
+// them the other way round.
 func TestOffer(t *testing.T) {
 	tests := []struct {
 		name, text string
 		want       []string
 	}{
 		{"two numbers", "Lina 8, Omar 6?", []string{
-			"add-to-result 8 + 6 = ?", "add-to-change 6 + ? = 8", "add-to-start ? + 6 = 8",
+			"add-to-result 8 + 6 = ?",
 			"take-from-result 8 - 6 = ?", "take-from-change 8 - ? = 6", "take-from-start ? - 8 = 6",
 			"together-total 8 + 6 = ?", "together-addend 6 + ? = 8",
 			"compare-difference-more 6 + ? = 8", "compare-difference-fewer 6 + ? = 8",
 			"compare-bigger-more 8 + 6 = ?", "compare-bigger-fewer 8 + 6 = ?",
 			"compare-smaller-more 8 - 6 = ?", "compare-smaller-fewer 8 - 6 = ?",
 			"bigger-then-together 8 + 8 + 6 = ?",
+			"add-to-change 6 + ? = 8", "add-to-start ? + 6 = 8",
 		}},
 		{"three numbers", "4, 6, 5?", []string{
 			"together-three 4 + 6 + 5 = ?", "add-then-add 4 + 6 + 5 = ?", "add-then-take 4 + 6 - 5 = ?",
-			"take-then-add 6 - 4 + 5 = ?", "together-then-take 4 + 6 - 5 = ?",
+			"together-then-take 4 + 6 - 5 = ?", "take-then-add 6 - 4 + 5 = ?",
 		}},
 		{"one number", "10?", []string{"together-both 10 = ? + ?"}},
+		{"a two that counts the parts", "8 tulips in two vases?", []string{
+			"add-to-result 8 + 2 = ?", "take-from-result 8 - 2 = ?", "take-from-change 8 - ? = 2", "take-from-start ? - 8 = 2",
+			"together-total 8 + 2 = ?", "together-addend 2 + ? = 8", "together-both 8 = ? + ?",
+			"compare-difference-more 2 + ? = 8", "compare-difference-fewer 2 + ? = 8",
+			"compare-bigger-more 8 + 2 = ?", "compare-bigger-fewer 8 + 2 = ?",
+			"compare-smaller-more 8 - 2 = ?", "compare-smaller-fewer 8 - 2 = ?",
+			"bigger-then-together 8 + 8 + 2 = ?", "add-to-change 2 + ? = 8", "add-to-start ? + 2 = 8",
+		}},
 		{"one number that has too many pairs", "300?", nil},
 		{"no number", "Lina?", nil},
 		{"too many", "1, 2, 3, 4?", nil},
 		{"nothing larger than pages show", "In 900 and 800?", []string{
-			"add-to-change 800 + ? = 900", "add-to-start ? + 800 = 900",
 			"take-from-result 900 - 800 = ?", "take-from-change 900 - ? = 800",
 			"together-addend 800 + ? = 900",
 			"compare-difference-more 800 + ? = 900", "compare-difference-fewer 800 + ? = 900",
 			"compare-smaller-more 900 - 800 = ?", "compare-smaller-fewer 900 - 800 = ?",
+			"add-to-change 800 + ? = 900", "add-to-start ? + 800 = 900",
 		}},
 	}
 	for _, test := range tests {
-		text := read(t, NewLanguage("en", nil), test.text)
+		text := read(t, NewLanguage("en", wordsOf(t, "en")), test.text)
 		if diff := cmp.Diff(test.want, lines(text.Offer())); diff != "" {
 			t.Errorf("%s (-want +got):\n%s", test.name, diff)
 		}
@@ -82,13 +93,20 @@ func TestCounted(t *testing.T) {
 		{"a marked word for one", "She has [one kite] and finds [six].", []int{1, 6}, nil},
 		{"one in digits", "She has 1 kite and finds 6.", []int{1, 6}, nil},
 		{"words that are said to be a number", "[a dozen = 12] eggs, 5 break", []int{12, 5}, nil},
+		{"words that are said to be a number, among marked ones", "[a dozen = 12] eggs, [5] break, 3 roll away", []int{12, 5}, []int{3}},
+		{"a name, as its capital says", "There are 22 children in Room 4 today. 3 are absent.", []int{22, 3}, []int{4}},
+		{"a name at the beginning, too", "Room 12 has 22 children. They are more than in Room 14 by 3.", []int{22, 3}, []int{12, 14}},
+		{"a name in Russian", "Автобус везёт 22 человека в Дом 4. Выходят 3.", []int{22, 3}, []int{4}},
+		{"a name, as its mark says", "[Room 4 =] has 22 children. 3 are absent.", []int{22, 3}, []int{4}},
+		{"people at the beginning of a sentence", "Lina has 8 shells. Omar 6.", []int{8, 6}, nil},
+		{"what stands behind a name, where fewer than two are left", "We see Lina 8 times and Omar 6 times.", []int{8, 6}, nil},
 		{"years", "In 2026 she has 8 and finds 6.", []int{8, 6}, []int{2026}},
 		{"nothing", "Lina flies a kite.", nil, nil},
 	}
 	for _, test := range tests {
 		text := read(t, NewLanguage("en", wordsOf(t, "en")), test.text)
-		counted, leftOut := text.counted()
-		got := [][]int{text.values(counted), text.values(leftOut)}
+		counted := text.Counted()
+		got := [][]int{text.values(counted), text.values(text.leftOut(counted))}
 		want := [][]int{append([]int{}, test.counted...), append([]int{}, test.leftOut...)}
 		if diff := cmp.Diff(want, got); diff != "" {
 			t.Errorf("%s (-want +got):\n%s", test.name, diff)
@@ -96,35 +114,84 @@ func TestCounted(t *testing.T) {
 	}
 }
 
-// Every kind can be offered, is said in words that tell it from the others that
-// the same numbers offer, and can be chosen by its line; its numbers stand where
-// the choice says.
+// Every kind can be offered, is said in words that tell it from the others of the
+// same happening, has a picture, and can be chosen by its line, its number and its
+// kind; its numbers stand where the choice says. Nobody looks through more than a
+// few at once.
 func TestEveryKindIsOffered(t *testing.T) {
 	met := map[problem.Kind]bool{}
-	for _, story := range []string{"10", "13 and 4", "4 and 13", "13, 6 and 4"} {
+	for _, story := range []string{"10", "13 and 4", "4 and 13", "13, 6 and 4", "4, 6 and 13", "500 and 250"} {
 		text := read(t, NewLanguage("en", nil), story)
-		said := map[string]string{}
-		for _, c := range text.Offer().Choices {
-			met[c.Problem.Kind()] = true
-			words := c.Happens() + ": " + c.Asked()
-			if other := said[words]; other != "" || c.Happens() == "" || !strings.HasSuffix(c.Asked(), "?") {
-				t.Errorf("%s: %q is also said of %q", c.Line(), words, other)
+		offer := text.Offer()
+		listed := 0
+		for _, h := range offer.Happenings() {
+			shown := offer.Of(h).Choices
+			listed += len(shown)
+			if len(shown) > MostShown {
+				t.Errorf("%s: %d choices are shown of %s, want at most %d", story, len(shown), h, MostShown)
 			}
-			said[words] = c.Line()
-			chosen, err := text.Choose(c.Line())
-			if err != nil || chosen.Problem.Kind() != c.Problem.Kind() || chosen.Problem.Answer() != c.Problem.Answer() {
-				t.Errorf("%s: chosen is %s: %v", c.Line(), chosen.Line(), err)
-			}
-			for i, q := range c.Problem.Told() {
-				if text.Numerals[c.Places[i]].Value != q.Value || text.Numerals[chosen.Places[i]].Value != q.Value {
-					t.Errorf("%s: the %s is not where the choice says", c.Line(), q.Role)
+			said := map[string]string{}
+			for _, c := range shown {
+				met[c.Problem.Kind()] = true
+				if other := said[c.Asks()]; other != "" || !strings.HasSuffix(c.Asks(), "?") {
+					t.Errorf("%s: %q is also said of %q", c.Line(), c.Asks(), other)
+				}
+				said[c.Asks()] = c.Line()
+				if c.Picture().Figure().Height == 0 {
+					t.Errorf("%s: no picture", c.Line())
+				}
+				for _, wish := range []Wish{{Kind: c.Line()}, {Number: c.Number()}, {Kind: c.ID()}, {Happens: h.String(), Kind: c.ID(), Equation: c.Equation().String()}} {
+					chosen, err := text.Choose(wish)
+					if err != nil || chosen.Line() != c.Line() || !slices.Equal(chosen.Places, c.Places) {
+						t.Errorf("%+v: chosen is %s: %v", wish, chosen.Line(), err)
+					}
+				}
+				for _, c := range append(c.Turned, c) {
+					for i, q := range c.Problem.Given() {
+						if text.Numerals[c.Places[i]].Value != q.Value {
+							t.Errorf("%s: the %s is not where the choice says", c.Line(), q.Role)
+						}
+					}
 				}
 			}
+		}
+		if listed != len(offer.Choices) {
+			t.Errorf("%s: %d choices, and %d of what happens", story, len(offer.Choices), listed)
 		}
 	}
 	for _, k := range problem.Kinds() {
 		if !met[k] {
 			t.Errorf("no numbers offer %v", k)
+		}
+	}
+}
+
+// Where a story has its numbers the other way round, that is offered, too.
+func TestTurned(t *testing.T) {
+	tests := []struct {
+		text, kind string
+		want       []string
+	}{
+		{"5 more than Omar, who has 9", "compare-bigger-more", []string{"compare-bigger-more 9 + 5 = ?"}},
+		{"13, 4", "take-from-start", []string{"take-from-start ? - 4 = 13"}},
+		{"13, 4", "take-from-result", nil},
+		{"13, 4", "together-total", nil},
+		{"loses 4, had 8, found 6", "add-then-take", []string{
+			"add-then-take 4 + 6 - 8 = ?", "add-then-take 8 + 4 - 6 = ?", "add-then-take 8 + 6 - 4 = ?", "add-then-take 6 + 4 - 8 = ?", "add-then-take 6 + 8 - 4 = ?",
+		}},
+	}
+	for _, test := range tests {
+		for _, c := range read(t, NewLanguage("en", nil), test.text).Offer().Choices {
+			if c.ID() != test.kind {
+				continue
+			}
+			var got []string
+			for _, other := range c.Turned {
+				got = append(got, other.Line())
+			}
+			if diff := cmp.Diff(test.want, got); diff != "" {
+				t.Errorf("%s: %s (-want +got):\n%s", test.text, c.Line(), diff)
+			}
 		}
 	}
 }
@@ -140,11 +207,11 @@ func TestGuide(t *testing.T) {
 	seen := map[problem.Kind]bool{}
 	for row := range strings.SplitSeq(string(data), "\n") {
 		cells := strings.Split(row, "|")
-		if len(cells) != 6 || !strings.Contains(cells[2], "=") {
+		if len(cells) != 7 || !strings.Contains(cells[3], "=") {
 			continue
 		}
-		line := strings.Trim(strings.TrimSpace(cells[1]), "`") + " " + strings.TrimSpace(cells[2])
-		text := read(t, lang, strings.TrimSpace(cells[4]))
+		line := strings.Trim(strings.TrimSpace(cells[2]), "`") + " " + strings.TrimSpace(cells[3])
+		text := read(t, lang, strings.TrimSpace(cells[5]))
 		offer := text.Offer()
 		at := slices.Index(lines(offer), line)
 		if at < 0 {
@@ -152,10 +219,13 @@ func TestGuide(t *testing.T) {
 			continue
 		}
 		c := offer.Choices[at]
-		if want := c.Happens() + "; " + c.Asked(); strings.TrimSpace(cells[3]) != want {
-			t.Errorf("%s: want %q in the guide, got %q", line, want, strings.TrimSpace(cells[3]))
+		if want := c.Happens().Label() + " " + c.Asks(); strings.TrimSpace(cells[4]) != want {
+			t.Errorf("%s: want %q in the guide, got %q", line, want, strings.TrimSpace(cells[4]))
 		}
-		if _, err := text.Choose(line); err != nil {
+		if number := strconv.Itoa(c.Number()); strings.TrimSpace(cells[1]) != number {
+			t.Errorf("%s: want the number %s in the guide: week files have it", line, number)
+		}
+		if _, err := text.Choose(Wish{Kind: line}); err != nil {
 			t.Errorf("%s: %v", line, err)
 		}
 		seen[c.Problem.Kind()] = true

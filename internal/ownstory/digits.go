@@ -10,12 +10,20 @@ import (
 // runs are digits of any script, and words with their hyphens.
 var runs = regexp.MustCompile(`\p{Nd}+|\p{L}[\p{L}\p{M}'’-]*`)
 
-// numerals finds the whole numbers of a plain text. Digits that belong to
-// something else, such as 3.50, 7:30, 1/2, 2nd or A4, are none.
+// unspaced are digits of any script, and single letters.
+var unspaced = regexp.MustCompile(`\p{Nd}+|\p{L}`)
+
+// numerals finds the whole numbers of a plain text, whatever signs of money or of a
+// unit stand at them. Digits that belong to something else, such as 3.50,
+// 7:30, 1/2, 2nd or A4, are none.
 func (l Language) numerals(s string) []Numeral {
 	var out []Numeral
 	end := 0 // of the last number
-	for _, run := range runs.FindAllStringIndex(s, -1) {
+	starts, word := runs, l.wordAt
+	if l.joined.Measures != "" {
+		starts, word = unspaced, l.unspacedAt
+	}
+	for _, run := range starts.FindAllStringIndex(s, -1) {
 		if run[0] < end { // a later word of "treinta y uno"
 			continue
 		}
@@ -23,7 +31,7 @@ func (l Language) numerals(s string) []Numeral {
 		if first, _ := utf8.DecodeRuneInString(s[run[0]:]); unicode.IsDigit(first) {
 			n, ok = digitsAt(s, run[0], run[1])
 		} else {
-			n, ok = l.wordAt(s, run[0])
+			n, ok = word(s, run[0])
 		}
 		if ok {
 			out, end = append(out, n), n.End
@@ -35,7 +43,48 @@ func (l Language) numerals(s string) []Numeral {
 // digitsAt reads the digits between two places.
 func digitsAt(s string, start, end int) (Numeral, bool) {
 	value, ok := number(s[start:end])
-	return Numeral{Value: value, Start: start, End: end}, ok && alone(s, start, end)
+	from, to := withSigns(s, start, end)
+	return Numeral{Value: value, Start: start, End: end}, ok && alone(s, from, to)
+}
+
+// withSigns are digits with the signs of their money and unit: "$35", "60cm".
+func withSigns(s string, start, end int) (from, to int) {
+	if before, size := utf8.DecodeLastRuneInString(s[:start]); unicode.Is(unicode.Sc, before) {
+		start -= size
+	}
+	return start, end + len(units.FindString(s[end:]))
+}
+
+// units are signs that stand at the digits: of money in any script, and of measures
+// (SI Brochure, 9th edition, tables 2 and 7, and 8; those of the United States by
+// NIST Handbook 44, appendix C; from memory).
+var units = regexp.MustCompile(`^(?:\p{Sc}|(?:mm|cm|dm|km|mg|kg|ml|mL|cl|dl|min|in|ft|yd|mi|oz|lb|m|g|l|L)\b)`)
+
+// nameBefore is the word with a capital that stands before a place, "Room" in "Room
+// 4"; inside says that it does not begin a sentence, where any word has a capital.
+func nameBefore(s string, at int) (word string, inside bool) {
+	from := wordBefore(s, at)
+	first, _ := utf8.DecodeRuneInString(s[from:])
+	if from == at || s[at-1] != ' ' || !unicode.IsUpper(first) {
+		return "", false
+	}
+	earlier, _ := utf8.DecodeLastRuneInString(strings.TrimRight(s[:from], " "))
+	return s[from:at], from > 0 && s[from-1] == ' ' && unicode.IsLetter(earlier)
+}
+
+// findNames marks the numbers behind names: words with a capital that stand before a
+// number inside a sentence, wherever they stand before one.
+func (t Text) findNames() {
+	names := map[string]bool{}
+	for _, n := range t.Numerals {
+		if word, inside := nameBefore(t.Plain, n.Start); inside {
+			names[word] = true
+		}
+	}
+	for i, n := range t.Numerals {
+		word, _ := nameBefore(t.Plain, n.Start)
+		t.Numerals[i].behindName = !n.Word && names[word]
+	}
 }
 
 // mostRead is where numbers are no longer read: a telephone number is not counted
@@ -74,7 +123,7 @@ func alone(s string, start, end int) bool {
 	switch {
 	case unicode.Is(unicode.Latin, before) || unicode.Is(unicode.Latin, after): // A4, 2nd
 		return false
-	case strings.ContainsRune("$€£%°-−", before) || strings.ContainsRune("%°", after):
+	case strings.ContainsRune("%°-−", before) || strings.ContainsRune("%°", after):
 		return false
 	case strings.ContainsRune(joints, before):
 		earlier, _ := utf8.DecodeLastRuneInString(s[:start-beforeSize])

@@ -8,34 +8,6 @@ import (
 	"homebuild/internal/problem"
 )
 
-// Choose holds the line that a teacher chose against her text: all its numbers
-// stand there, and it needs all that are marked. The error is an *Error.
-func (t Text) Choose(line string) (Choice, error) {
-	p, err := parseLine(line)
-	if err != nil {
-		return Choice{}, err
-	}
-	if err := showable(p); err != nil {
-		return Choice{}, err
-	}
-	var values []int
-	for _, q := range p.Told() {
-		values = append(values, q.Value)
-	}
-	places, missing := t.find(values)
-	if len(missing) > 0 {
-		return Choice{}, &Error{"the story does not tell what the reading needs: " + list(missing),
-			"take this line away, and you are shown what the story can tell"}
-	}
-	for i, n := range t.Numerals {
-		if n.Marked && !slices.Contains(places, i) {
-			return Choice{}, &Error{fmt.Sprintf("%q is marked as a number that counts, and the reading does not have it", t.Plain[n.Start:n.End]),
-				"take the mark away, or choose another reading"}
-		}
-	}
-	return Choice{p, places}, nil
-}
-
 // find tells where values stand in a text, each in a place of its own: a marked
 // number serves before one in digits, and that before a word. Missing are the
 // values that do not stand there.
@@ -57,11 +29,11 @@ func (t Text) find(values []int) (places, missing []int) {
 }
 
 // Unneeded are the places of the numbers in digits that a choice leaves out. They
-// are part of the story; other words for numbers are words.
+// are part of the story; other words for numbers are words, and names are names.
 func (t Text) Unneeded(c Choice) []int {
 	var out []int
 	for i, n := range t.Numerals {
-		if !n.Word && !slices.Contains(c.Places, i) {
+		if !n.Word && !n.Name && !n.behindName && !slices.Contains(c.Places, i) {
 			out = append(out, i)
 		}
 	}
@@ -69,19 +41,24 @@ func (t Text) Unneeded(c Choice) []int {
 }
 
 // Match finds the numbers at some places of a text in its translation, which has
-// to tell these and no others in digits. The error is an *Error.
+// to tell these and no others in digits but those of names. The error is an *Error.
 func (t Text) Match(places []int, translation Text) ([]int, error) {
-	const hint = "tell the same numbers as the story; for a word that says one, write [a dozen = 12]"
+	const hint = "tell the same numbers as the story; for a word that says one, write [a dozen = 12], and for a name [Room 4 =]"
 	same, missing := translation.find(t.values(places))
 	if len(missing) > 0 {
-		return nil, &Error{"the translation does not tell " + list(missing), hint}
+		return nil, &Error{Text: "the translation does not tell " + list(missing), Hint: hint}
 	}
 	for i, n := range translation.Numerals {
-		if (!n.Word || n.Marked) && !slices.Contains(same, i) {
-			return nil, &Error{fmt.Sprintf("the translation tells %d, and the story does not", n.Value), hint}
+		if (!n.Word || n.Marked) && !n.Name && !t.names(n.Value) && !slices.Contains(same, i) {
+			return nil, &Error{Text: fmt.Sprintf("the translation tells %d, and the story does not", n.Value), Hint: hint}
 		}
 	}
 	return same, nil
+}
+
+// names reports whether a number is part of a name in the text.
+func (t Text) names(value int) bool {
+	return slices.ContainsFunc(t.Numerals, func(n Numeral) bool { return (n.Name || n.behindName) && n.Value == value })
 }
 
 // Answers finds the answer to a problem in the teacher's sentence: the right
@@ -94,8 +71,10 @@ func (t Text) Answers(p problem.Problem) ([]int, error) {
 	} else if n := t.Numerals; len(n) == 2 && n[0].Value+n[1].Value == p.Calculation().Value() {
 		return []int{0, 1}, nil
 	}
-	return nil, &Error{"the answer sentence does not fit the reading: " + Choice{Problem: p}.Answer(),
-		"look at the reading and the sentence once more; one of them is another story's"}
+	return nil, &Error{
+		Text: "the answer sentence does not fit what the story asks: " + lowerFirst(Choice{Problem: p}.Answer()),
+		Hint: "look at the equation and the sentence once more; one of them is another story's",
+	}
 }
 
 // values are the numbers at some places of a text.

@@ -1,6 +1,12 @@
 package ownstory
 
-import "homebuild/internal/problem"
+import (
+	"fmt"
+	"slices"
+
+	"homebuild/internal/picture"
+	"homebuild/internal/problem"
+)
 
 // sample is a problem of a kind with handy numbers.
 func sample(kind problem.Kind) problem.Problem {
@@ -13,10 +19,10 @@ func sample(kind problem.Kind) problem.Problem {
 }
 
 // given is how many numbers the story of a kind gives.
-func given(kind problem.Kind) int { return len(sample(kind).Told()) }
+func given(kind problem.Kind) int { return len(sample(kind).Given()) }
 
 // fromGiven makes a problem of a kind from the numbers that its story gives, as
-// many as given says, in the order of Problem.Told; problem.New wants the true
+// many as given says, in the order of Problem.Given; problem.New wants the true
 // quantities instead, the asked one among them.
 func fromGiven(kind problem.Kind, numbers ...int) (problem.Problem, error) {
 	switch a, b := numbers[0], numbers[len(numbers)-1]; kind {
@@ -35,35 +41,37 @@ func fromGiven(kind problem.Kind, numbers ...int) (problem.Problem, error) {
 	return problem.New(kind, numbers...)
 }
 
-// plainWords are what happens in the stories of a kind, and what they ask: the
-// two columns of docs/own-stories.md that a teacher chooses by.
-var plainWords = map[problem.Kind]struct{ happens, asked string }{
-	problem.AddToResult:        {"some come", "how many then?"},
-	problem.AddToChange:        {"some come", "how many came?"},
-	problem.AddToStart:         {"some come", "how many at first?"},
-	problem.TakeFromResult:     {"some go", "how many are left?"},
-	problem.TakeFromChange:     {"some go", "how many went?"},
-	problem.TakeFromStart:      {"some go", "how many at first?"},
-	problem.TogetherTotal:      {"two parts", "how many in all?"},
-	problem.TogetherAddend:     {"two parts", "how many in the other part?"},
-	problem.TogetherBoth:       {"two parts", "how many could be in each?"},
-	problem.DifferenceMore:     {"two are compared", "how many more does one have?"},
-	problem.DifferenceFewer:    {"two are compared", "how many fewer does one have?"},
-	problem.BiggerMore:         {"one has so many more", "how many does that one have?"},
-	problem.BiggerFewer:        {"one has so many fewer", "how many does the other have?"},
-	problem.SmallerMore:        {"one has so many more", "how many does the other have?"},
-	problem.SmallerFewer:       {"one has so many fewer", "how many does that one have?"},
-	problem.TogetherThree:      {"three parts", "how many in all?"},
-	problem.AddThenAdd:         {"some come, then more come", "how many then?"},
-	problem.AddThenTake:        {"some come, then some go", "how many then?"},
-	problem.TakeThenAdd:        {"some go, then some come", "how many then?"},
-	problem.TakeThenTake:       {"some go, then more go", "how many are left?"},
-	problem.TogetherThenTake:   {"two parts, then some go", "how many are left?"},
-	problem.BiggerThenTogether: {"one has so many more", "how many do both have?"},
+// arrangements are all ways to take so many of the items, in every order; the
+// order given comes first.
+func arrangements(items []int, size int) [][]int {
+	if size == 0 {
+		return [][]int{nil}
+	}
+	var out [][]int
+	for i, first := range items {
+		rest := slices.Delete(slices.Clone(items), i, i+1)
+		for _, tail := range arrangements(rest, size-1) {
+			out = append(out, append([]int{first}, tail...))
+		}
+	}
+	return out
 }
 
-// Happens says what happens in the story, for a person who chooses: "some come".
-func (c Choice) Happens() string { return plainWords[c.Problem.Kind()].happens }
-
-// Asked says what is asked: "how many then?"
-func (c Choice) Asked() string { return plainWords[c.Problem.Kind()].asked }
+// showable says why the problem of an equation cannot be shown on a page; nil when it can.
+func showable(p problem.Problem) error {
+	for _, q := range p.Quantities() {
+		switch {
+		case q.Value > problem.Largest:
+			return &Error{"equation", fmt.Sprintf("%d is larger than %d", q.Value, problem.Largest), "pages show numbers up to that one"}
+		case q.Role == problem.RoleDifference && q.Value == 0:
+			return &Error{"equation", "both amounts are the same, so there is no difference to ask for", "change one of the numbers"}
+		}
+	}
+	if _, ok := picture.AllPairs(p); p.Pairs() != nil && !ok {
+		return &Error{
+			"equation", fmt.Sprintf("%d can be parted in too many ways to list them", p.Calculation().Value()),
+			fmt.Sprintf("take a number up to %d", picture.Most),
+		}
+	}
+	return nil
+}

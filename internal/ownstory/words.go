@@ -6,6 +6,7 @@ import (
 	"regexp"
 	"slices"
 	"strings"
+	"unicode/utf8"
 
 	"github.com/pelletier/go-toml/v2"
 )
@@ -23,6 +24,21 @@ type joined struct {
 	By    string         `toml:"by"`    // a word between tens and ones: "y"
 	From  int            `toml:"from"`  // the first tens that ones are put to; 20 where nothing is said
 	Teens []int          `toml:"teens"` // tens that 10 to 19 are put to, too: 60 in French
+	After []string       `toml:"after"` // words that can stand behind hundreds: "and"
+	Glued []glued        `toml:"glued"` // words put together in a way of their own
+
+	// Where words have no spaces between them, a number word is one before a
+	// measure, and not behind some signs.
+	Measures  string `toml:"measures"`
+	NotBehind string `toml:"not-behind"`
+}
+
+// glued are words each of which stands together with each of others: "스물다섯",
+// "خمسة وعشرون".
+type glued struct {
+	First   map[string]int `toml:"first"`
+	Between string         `toml:"between"`
+	Second  map[string]int `toml:"second"`
 }
 
 //go:embed words.toml
@@ -40,7 +56,14 @@ func NewLanguage(tag string, words map[string]int) Language {
 	l := Language{words: map[string]int{}, joined: languages[tag]}
 	for _, list := range []map[string]int{words, l.joined.Words} {
 		for word, value := range list {
-			l.words[strings.ReplaceAll(strings.TrimSpace(word), "-", " ")] = value
+			l.words[strings.ReplaceAll(strings.TrimSpace(lower(word)), "-", " ")] = value
+		}
+	}
+	for _, g := range l.joined.Glued {
+		for first, a := range g.First {
+			for second, b := range g.Second {
+				l.words[first+g.Between+second] = a + b
+			}
 		}
 	}
 	return l
@@ -52,6 +75,29 @@ const longestNumber = 6
 
 // pieces are words without their hyphens.
 var pieces = regexp.MustCompile(`[\p{L}\p{M}'’]+`)
+
+// longestUnspaced is how many signs a number word takes at most that has no spaces
+// around it: "二十五".
+const longestUnspaced = 3
+
+// unspacedAt reads the number word that begins at a place in a script without
+// spaces.
+func (l Language) unspacedAt(s string, start int) (Numeral, bool) {
+	if before, _ := utf8.DecodeLastRuneInString(s[:start]); strings.ContainsRune(l.joined.NotBehind, before) {
+		return Numeral{}, false
+	}
+	var found Numeral
+	for i, c := range s[start:] {
+		value, ok := l.words[s[start:start+i]]
+		if ok && strings.ContainsRune(l.joined.Measures, c) {
+			found = Numeral{Value: value, Start: start, End: start + i, Word: true}
+		}
+		if i > 0 && utf8.RuneCountInString(s[start:start+i]) >= longestUnspaced {
+			break
+		}
+	}
+	return found, found.Word
+}
 
 // wordAt reads the number word that begins at a place, several words where they
 // are put together.
@@ -88,7 +134,7 @@ func (l Language) value(words []string, below int) (int, bool) {
 		if len(rest) == 0 {
 			return value, true
 		}
-		if rest[0] == l.joined.By {
+		if rest[0] == l.joined.By || value >= 100 && slices.Contains(l.joined.After, rest[0]) {
 			rest = rest[1:]
 		}
 		if more, ok := l.value(rest, l.room(value)); ok && more > 0 {
@@ -111,4 +157,7 @@ func (l Language) room(value int) int {
 	return 0
 }
 
-func lower(s string) string { return strings.ReplaceAll(strings.ToLower(s), "’", "'") }
+// alike takes away what two good spellings of a word differ in.
+var alike = strings.NewReplacer("’", "'", "ʼ", "'", "ё", "е")
+
+func lower(s string) string { return alike.Replace(strings.ToLower(s)) }

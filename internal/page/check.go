@@ -34,7 +34,7 @@ type CheckResult struct {
 	Sense    []Sense
 }
 
-var checkKind = &kind{"check", []string{"base.css", "work.css", "tiles.css", pictureCSS, "check.css"}}
+var checkKind = &kind{class: "check", css: []string{"base.css", "work.css", "tiles.css", pictureCSS, "check.css"}}
 
 func pair(first, second int) phrase.Line {
 	return phrase.Say("check.pair", phrase.Number("First", first), phrase.Number("Second", second))

@@ -14,8 +14,8 @@ type WeekPair struct {
 	Results       []CheckResult
 }
 
-// pairID names the reply to two numbers in either order.
-func pairID(a, b int) string { return id("pair-", max(a, b), "-", min(a, b)) }
+// PairID names the reply to two numbers in either order.
+func PairID(a, b int) string { return id("pair-", max(a, b), "-", min(a, b)) }
 
 // others are the week's numbers without one.
 func (v *WeekCheck) others(n int) []int {

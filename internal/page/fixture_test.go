@@ -52,10 +52,10 @@ func (f fixture) views() map[string]View {
 			Stories: []*TryStory{f.tryStory(), f.tryStory()}},
 		"invent.html": &Invent{WeekPage: f.week("es/2026-09-14-story.html"),
 			Characters: cardsOf(cards.Characters()), Settings: cardsOf(cards.Settings()),
-			Story:  []phrase.Line{line("blank", phrase.Blank("Blank", "")), line("how-many")},
-			Answer: f.story().AnswerFrame, Strip: f.numbers("check/")},
+			Two: true, Numbers: line("how-many"), Strip: f.numbers("check/"), Pairs: []Pair{{38, 27, "check/2026-09-14.html#pair-38-27"}},
+			Story: []phrase.Line{line("blank", PickedWho("Blank")), line("blank", phrase.Blank("Blank", "")), line("how-many")}, Answer: f.story().AnswerFrame},
 		"print.html": &Print{WeekPage: f.week("es/2026-09-14-print.html"),
-			Words: []phrase.Line{line("strategy"), line("picture")}, Class: f.class, Worked: f.story(),
+			Words: []phrase.Line{line("strategy"), line("picture")}, Class: f.class, Worked: f.learn().Worked,
 			Stories: []story.Story{f.story(), f.story()}, Answers: true,
 			Blank:   []phrase.Line{line("blank", phrase.Blank("Blank", "")), line("how-many")},
 			WeekURL: "https://example.org/room12/2026-09-14.html"},
@@ -63,13 +63,16 @@ func (f fixture) views() map[string]View {
 		"check.html":       f.check(),
 		"check-week.html":  f.weekCheck(),
 		"index.html": &Index{Layout: f.layout("es/index.html", ""), Check: "check/index.html",
-			Weeks: []WeekLink{{week, line("target"), "a.html"}, {"2026-09-07", line("target"), "b.html"}}},
+			This: WeekLink{week, line("target"), "a.html"}, Earlier: []Topic{{line("strategy"), []WeekLink{{"2026-09-07", line("target"), "b.html"}}}}},
 		"weekly.html": &Weekly{Layout: f.layout("2026-09-14.html", "index.html"), Week: week, Target: line("target"), Languages: f.versions},
 		"front.html": &Front{Layout: f.layout("index.html", ""), Languages: f.versions,
 			Weeks: []WeekLink{{week, line("target"), "2026-09-14.html"}}},
 		"answer-key.html": &Key{Layout: f.layout("2026-09-14/answer-key.html", ""), Week: week, Target: line("target"), Stories: []KeyStory{f.keyStory()}},
 		"slips.html": &Slips{Layout: f.layout("2026-09-14/slips.html", ""), Link: "https://example.org/room12/2026-09-14.html",
 			Languages: []*i18n.Language{f.language, f.class}},
+		"sheets.html": &Sheets{Layout: f.layout("2026-09-14/sheets.html", ""), Sheets: []*Print{
+			{WeekPage: f.week("es/2026-09-14-print.html"), Class: f.class, Worked: f.learn().Worked, Stories: []story.Story{f.story()}},
+		}},
 		"sample.html": &Sample{Layout: f.layout("sample-es.html", ""), Tag: "es", Name: "Español", Done: 2, Total: 3, Parts: []SamplePart{
 			{ID: "pages", Title: "The pages", Rows: []SampleRow{{ID: "page.skip", English: "Skip", Said: []i18n.Text{{{Text: "Saltar"}}}}}},
 		}},
@@ -174,7 +177,7 @@ func (f fixture) tryStory() *TryStory {
 func cardsOf(ids []string) []Card {
 	var all []Card
 	for _, id := range ids {
-		all = append(all, Card{Symbol: id, Name: line("card"), Starter: line("starter"), Ideas: []Idea{{Say: line("imagine")}}})
+		all = append(all, Card{Symbol: id, Name: line("card"), Starter: line("starter"), Joins: line("starter"), Ideas: []phrase.Line{line("imagine")}})
 	}
 	return all
 }

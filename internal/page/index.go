@@ -5,11 +5,15 @@ import "homebuild/internal/phrase"
 // Index is the first page of a language: this week and earlier ones.
 type Index struct {
 	Layout
-	Weeks []WeekLink // this week, then the earlier ones, each once
-	// ByTopic tells that the earlier weeks stand by what is learned, easiest first,
-	// and not newest first.
-	ByTopic bool
+	This    WeekLink
+	Earlier []Topic
 	Check   string // link to the check pages; empty for none
+}
+
+// Topic is the earlier weeks that have something in common.
+type Topic struct {
+	Name  phrase.Line // empty where all earlier weeks stand together
+	Weeks []WeekLink
 }
 
 // WeekLink is a week with its page.
@@ -19,5 +23,8 @@ type WeekLink struct {
 	Href   string
 }
 
+// byTopic tells that the earlier weeks stand by what is learned.
+func (v *Index) byTopic() bool { return !isZero(v.Earlier[0].Name) }
+
 // indexKind is that of all pages that lead to others.
-var indexKind = &kind{"index", []string{"base.css", "work.css", "index.css"}}
+var indexKind = &kind{class: "index", css: []string{"base.css", "work.css", "index.css"}}

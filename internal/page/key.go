@@ -34,7 +34,7 @@ type KeyMistake struct {
 }
 
 // manyKeys is how many stories fit a page of the key in full size.
-const manyKeys = 6
+const manyKeys = 5
 
 // deskKind is that of the pages that lie on the teacher's desk.
-var deskKind = &kind{"desk", []string{"base.css", "work.css", pictureCSS, "desk.css"}}
+var deskKind = &kind{class: "desk", css: []string{"base.css", "work.css", pictureCSS, "desk.css"}}

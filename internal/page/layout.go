@@ -16,7 +16,7 @@ type Layout struct {
 	Address  string    // where the site lives, ending in "/"; empty when not known
 	Home     string    // link to the index of the language; empty on that page
 	Feed     string    // link to the language's feed; empty for none
-	Versions []Version // this page in every language, itself included, in the site's order
+	Versions []Version // this page in every language, itself included: the class's, then the site's order
 	Default  string    // link to the page where a language is picked; empty for none
 	Indexed  bool      // search engines are welcome
 }

@@ -50,18 +50,22 @@ func (s *state) answerOr(t story.Story, ours phrase.Line, blank bool) templ.Comp
 	if t.Own == nil || len(t.Own.Answer.Runs) == 0 || t.Own.Answer.Tag != s.Language.Tag() {
 		return s.say(ours)
 	}
-	return ownWords(t.Own.Answer, blank)
+	if blank {
+		return ownWords(t.Own.Answer, s.word("page.blank"))
+	}
+	return ownWords(t.Own.Answer, "")
 }
 
 // ownWords writes a teacher's text as it stands, with its numbers marked up like
-// ours.
-func ownWords(t story.OwnText, blank bool) templ.Component {
+// ours. The number that is asked for is a line to write on, heard as blank, unless
+// that is empty.
+func ownWords(t story.OwnText, blank string) templ.Component {
 	return raw(func(m *markup) {
 		for _, r := range t.Runs {
 			text := templ.EscapeString(r.Text)
 			switch {
-			case blank && r.Asked:
-				m.blank("____")
+			case blank != "" && r.Asked:
+				m.blank(blank)
 			case r.Number:
 				m.write("<b class=n>", text, "</b>")
 			default:

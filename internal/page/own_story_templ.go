@@ -30,7 +30,7 @@ func (s *state) story(t story.Story) templ.Component {
 		ctx = templ.InitializeContext(ctx)
 		ctx = templ.ClearChildren(ctx)
 		if t.Own != nil {
-			templ_7745c5c3_Err = ownWords(t.Own.In(s.Language.Tag()), false).Render(ctx, templ_7745c5c3_Buffer)
+			templ_7745c5c3_Err = ownWords(t.Own.In(s.Language.Tag()), "").Render(ctx, templ_7745c5c3_Buffer)
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}

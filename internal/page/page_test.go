@@ -83,7 +83,8 @@ func weight(t *testing.T, out []byte) {
 	}
 }
 
-// document: WCAG 2.2, 3.1.1 (language), 2.4.2 (title), 1.3.1 (one main title).
+// document: WCAG 2.2, 3.1.1 (language), 2.4.2 (title), 1.3.1 (one main title, and
+// one for each sheet of paper that the page holds).
 func (d doc) document(t *testing.T, tag, dir string) {
 	t.Helper()
 	root := d.all("html")[0]
@@ -93,7 +94,13 @@ func (d doc) document(t *testing.T, tag, dir string) {
 	if got := attr(root, "dir"); got != dir {
 		t.Errorf("dir is %q, want %q", got, dir)
 	}
-	for element, want := range map[string]int{"h1": 1, "main": 1, "title": 1, "style": 1, "header": 1} {
+	sheets := 0
+	for _, x := range d.all("section") {
+		if strings.HasPrefix(attr(x, "class"), "chapter ") {
+			sheets++
+		}
+	}
+	for element, want := range map[string]int{"h1": 1 + sheets, "main": 1, "title": 1, "style": 1, "header": 1} {
 		if got := len(d.all(element)); got != want {
 			t.Errorf("%d <%s>, want %d", got, element, want)
 		}

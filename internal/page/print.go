@@ -14,35 +14,41 @@ type Print struct {
 	Scene   Scene
 	Words   []phrase.Line
 	Class   *i18n.Language
-	Worked  story.Story   // front: the story to draw and solve together
-	Blank   []phrase.Line // front: the story to invent, with blanks
-	Stories []story.Story // back
-	Answers bool          // answers upside down at the foot; else only on the learn and try pages
+	Worked  *Worked       // front: a story worked out, the model
+	Stories []story.Story // front: the first, to draw and solve together; back: the others
+	Blank   []phrase.Line // back: the story to invent, with blanks; none for none
+	Answers bool          // answers of the stories upside down at the foot; else only on the learn and try pages
 	// WeekURL is the full address of the weekly link, for the code to
 	// photograph; empty when the site's address is not known.
 	WeekURL string
 }
 
-var printKind = &kind{"print", []string{"base.css", "work.css", "cards.css", "print.css"}}
+var printKind = &kind{class: "print", css: []string{"base.css", "work.css", pictureCSS, "cards.css", "print.css"}}
 
 // A sheet has two sides and never a third: when the stories of the back are
-// many or long, they stand two by two, and then in smaller letters. The bounds
-// were measured on A4 and Letter, with eight stories in every language and in
-// one whose words are 40 % longer than English.
+// many or long, they stand two by two, and then in smaller letters; the story to
+// invent counts as one. The bounds were measured on A4 and Letter, with eight
+// stories in every language and in one whose words are 40 % longer than English.
 const (
-	fullStories = 4   // the most that fit in full size
-	fullSize    = 800 // letters, the most in full size
+	fullStories = 3   // the most that fit in full size
+	fullSize    = 700 // letters, the most in full size
 	manySize    = 2000
 )
 
+// others are the stories of the back.
+func (v *Print) others() []story.Story { return v.Stories[min(1, len(v.Stories)):] }
+
 // backClass is the class of the back of the sheet, by how much it has to hold.
 func (s *state) backClass(v *Print) string {
-	size := 0
-	for _, t := range v.Stories {
+	size, stories := 0, v.others()
+	for _, t := range stories {
 		size += s.length(t)
 	}
+	for _, l := range v.Blank {
+		size += s.letters(l)
+	}
 	switch {
-	case len(v.Stories) <= fullStories && size <= fullSize:
+	case len(stories)+min(1, len(v.Blank)) <= fullStories && size <= fullSize:
 		return "side"
 	case size <= manySize:
 		return "side many"

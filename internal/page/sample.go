@@ -49,4 +49,4 @@ func (v *Sample) runs(text i18n.Text) templ.Component {
 	})
 }
 
-var sampleKind = &kind{"sample", []string{"base.css", "work.css", "tiles.css", "sample.css"}}
+var sampleKind = &kind{class: "sample", css: []string{"base.css", "work.css", "tiles.css", "sample.css"}}

@@ -84,6 +84,9 @@ func (m *markup) write(parts ...string) {
 // line says a line in a language.
 func (m *markup) line(l *i18n.Language, line phrase.Line) {
 	for _, r := range l.Say(line) {
+		if r.Kind == i18n.RunBlank {
+			r.Text = l.Word("page.blank")
+		}
 		m.run(l.EquationsRightToLeft(), r)
 	}
 }
@@ -105,7 +108,7 @@ func (m *markup) run(turned bool, r i18n.Run) {
 	}
 }
 
-// blank draws a line to write on; what is heard is the text.
+// blank draws a line to write on; what is heard is the text: "blank".
 func (m *markup) blank(text string) {
 	m.write("<span class=gap><span class=hide>", text, "</span></span>")
 }

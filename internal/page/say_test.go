@@ -35,7 +35,7 @@ func TestSay(t *testing.T) {
 		{"counted", phrase.Say("fixture.start", phrase.Counted("Start", "thing.shell", 8)),
 			"It has <b class=n>8\u00a0shells</b>.", "number and noun stay together, no space before the stop"},
 		{"blank", phrase.Say("fixture.blank", phrase.Blank("Blank", "")),
-			"There are <span class=gap><span class=hide>____</span></span> shells.", "the line is drawn, and heard as the language writes it"},
+			"There are <span class=gap><span class=hide>blank</span></span> shells.", "the line is drawn, and heard as the language says it"},
 		{"equation", phrase.Say("fixture.own", phrase.Equation("Own", problem.Equal(problem.Sum(8, 6).Asking(1), problem.Number(14)))),
 			"It says <bdi class=eq dir=ltr>8 + ? = 14</bdi>.", "kept left to right in every text"},
 		{"own text", phrase.Say("fixture.own", phrase.Text("Own", "<b>Ms & Mr</b>")),

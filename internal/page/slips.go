@@ -10,4 +10,4 @@ type Slips struct {
 }
 
 // slipsAPage is how many slips are cut from one sheet of paper.
-const slipsAPage = 8
+const slipsAPage = 10

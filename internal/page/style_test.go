@@ -23,10 +23,12 @@ func TestStyleKnows(t *testing.T) {
 	if len(all) > mostScreens-2 {
 		t.Errorf("%d screens, and the style knows %d", len(all), mostScreens)
 	}
-	for _, card := range append(cards.Characters(), cards.Settings()...) {
-		name := theme.deck.names[card]
-		if want := "main:has(#" + name + ":checked) ." + name; !strings.Contains(own, want) {
-			t.Errorf("own.css has no %q: %s would not show when picked", want, card)
+	for group, ids := range map[string][]string{who: cards.Characters(), with: cards.Characters(), where: cards.Settings()} {
+		for _, card := range ids {
+			name := theme.deck.name(group, card)
+			if want := "main:has(#" + name + ":checked) ." + name; !strings.Contains(own, want) {
+				t.Errorf("the style has no %q: %s would not show when picked", want, card)
+			}
 		}
 	}
 }

@@ -32,7 +32,7 @@ var tryKinds = newTryKinds()
 
 func newTryKinds() (all []*kind) {
 	for _, n := range boxCounts {
-		all = append(all, &kind{"try", []string{"base.css", "work.css", "tiles.css", "signs.css", pictureCSS, "cards.css", "try.css", answerCSS(n)}})
+		all = append(all, &kind{class: "try", css: []string{"base.css", "work.css", "tiles.css", "signs.css", pictureCSS, "cards.css", "try.css", answerCSS(n)}})
 	}
 	return all
 }

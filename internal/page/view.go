@@ -24,9 +24,10 @@ type View interface {
 type kind struct {
 	class string
 	css   []string // in order; a theme's colours come before and its theme.css after
+	parts []string // ids of the places at which a reader may be, kept when the language changes
 }
 
-// pictureCSS and walkCSS stand for styles that are made by the program, as
+// pictureCSS, walkCSS and picksCSS stand for styles that are made by the program, as
 // answerCSS does.
 const (
 	pictureCSS = "svg.Style"
@@ -40,6 +41,8 @@ func made(name string) string {
 		return svg.Style()
 	case walkCSS:
 		return walkStyle()
+	case picksCSS:
+		return picksStyle()
 	}
 	for _, n := range boxCounts {
 		if name == answerCSS(n) {
@@ -50,7 +53,7 @@ func made(name string) string {
 }
 
 // kinds are all there are: a theme makes the style of each ready.
-var kinds = append([]*kind{learnKind, inventKind, printKind, checkKind, indexKind, deskKind, sampleKind, wholeKind}, tryKinds...)
+var kinds = append([]*kind{learnKind, inventKind, printKind, checkKind, indexKind, deskKind, sampleKind, wholeKind, sheetsKind}, tryKinds...)
 
 // hasPictures reports whether pages of the kind may hold pictures of
 // internal/picture.

@@ -92,7 +92,7 @@ func firstTold(p problem.Problem) problem.Role {
 	case problem.DifferenceFewer:
 		return problem.RoleSmaller
 	}
-	return p.Told()[0].Role
+	return p.Given()[0].Role
 }
 
 // stateAt is how q shows at a stage of a story that tells first first.

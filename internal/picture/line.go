@@ -24,6 +24,12 @@ func Walk(stops ...int) Picture {
 	return l
 }
 
+// IsLine reports whether a picture is a number line.
+func IsLine(p Picture) bool {
+	_, ok := p.(line)
+	return ok
+}
+
 // fitsLine wants one walk, of which every hop moves and no two end at one place.
 func fitsLine(p problem.Problem) bool {
 	if isBoth(p) || p.Kind() == problem.BiggerThenTogether {

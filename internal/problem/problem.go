@@ -185,8 +185,8 @@ func (p Problem) compared() (bigger, smaller, difference int) {
 	return x, y, x - y
 }
 
-// Told lists the quantities that the story gives, in the story's order.
-func (p Problem) Told() []Quantity { return p.pick(false) }
+// Given lists the quantities that the story gives, in the story's order.
+func (p Problem) Given() []Quantity { return p.pick(false) }
 
 // Asked lists the quantities that the story asks for: one, or two for both
 // addends unknown.

@@ -129,10 +129,10 @@ func checkProblem(t *testing.T, p Problem) {
 	if p.Calculation().Value() != p.Answer() || p.Asked()[0].Value != p.Answer() {
 		t.Errorf("%v %v: answer %d, calculation %v", p.Kind(), p.Numbers(), p.Answer(), p.Calculation())
 	}
-	if len(p.Told()) != 2 {
-		t.Errorf("%v %v: told %v, want two quantities", p.Kind(), p.Numbers(), p.Told())
+	if len(p.Given()) != 2 {
+		t.Errorf("%v %v: told %v, want two quantities", p.Kind(), p.Numbers(), p.Given())
 	}
-	for _, told := range p.Told() { // the working uses what the story tells, nothing else
+	for _, told := range p.Given() { // the working uses what the story tells, nothing else
 		if !slices.Contains(p.Calculation().Numbers, told.Value) {
 			t.Errorf("%v %v: %v works without %v", p.Kind(), p.Numbers(), p.Calculation(), told)
 		}

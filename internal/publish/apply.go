@@ -72,7 +72,7 @@ func (r *run) count() {
 // remove takes away files of ours that are no longer made, and the folders
 // that this leaves empty.
 func (r *run) remove() error {
-	for _, name := range r.obsolete() {
+	for _, name := range r.gone {
 		if err := r.removeOne(name); err != nil {
 			return err
 		}
@@ -80,21 +80,28 @@ func (r *run) remove() error {
 	return nil
 }
 
-// obsolete lists the files of ours that are no longer made, from the last name to
-// the first, so that es/index.html goes before the pages that it leads to.
-func (r *run) obsolete() []string {
+// obsolete lists the files of ours that are no longer made: those to be removed,
+// from the last name to the first, so that es/index.html goes before the pages that
+// it leads to; and those that stay, where nobody has taken them away.
+func (r *run) obsolete() (gone, kept []string) {
 	made := make(map[string]bool, len(r.files))
 	for _, f := range r.files {
 		made[f.Path] = true
 	}
-	var names []string
 	for name := range r.state.ours {
-		if !made[name] {
-			names = append(names, name)
+		switch {
+		case made[name]:
+		case !r.keeps(name):
+			gone = append(gone, name)
+		default:
+			if _, err := r.root.Lstat(name); err == nil {
+				kept = append(kept, name)
+			}
 		}
 	}
-	slices.SortFunc(names, func(a, b string) int { return strings.Compare(b, a) })
-	return names
+	slices.SortFunc(gone, func(a, b string) int { return strings.Compare(b, a) })
+	slices.Sort(kept)
+	return gone, kept
 }
 
 func (r *run) removeOne(name string) error {

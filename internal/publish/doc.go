@@ -10,7 +10,8 @@
 //     next run knows its own files however this one ends.
 //  3. New files are renamed into place, then changed pages, then changed
 //     indexes. A page never leads to a place that is not there yet.
-//  4. Files of the last run that are no longer made are removed.
+//  4. Files of the last run that are no longer made are removed, but for those
+//     that the caller keeps: they stay as they are, and stay ours.
 //
 // Memory does not grow with the size of the pages: one is held per worker.
 //

@@ -23,6 +23,9 @@ type Options struct {
 	// a folder and each keep to its own files; empty for the folder's name.
 	Manifest string
 	Shard    Shard // the part of the files to make; the zero value for all
+	// Keep reports whether a file of ours that is no longer made stays, and stays
+	// ours; nil removes them all.
+	Keep func(path string) bool
 	// Rendered is called after each file with how many there are, by several
 	// callers at a time; may be nil.
 	Rendered func(of int)
@@ -34,6 +37,7 @@ type Report struct {
 	Unchanged int
 	Skipped   int // of those unchanged: known to be so without being rendered
 	Removed   int
+	Kept      []string // no longer made, and left where they are: see Options.Keep
 	Bytes     int64    // of the files written
 	Foreign   []string // files of someone else in the way, left alone
 	Edited    []Edited // files of ours that someone had edited
@@ -64,6 +68,7 @@ func Write(dir string, files []File, o Options) (Report, error) {
 		r.discard()
 		return Report{}, err
 	}
+	r.gone, r.kept = r.obsolete()
 	if !r.changes() {
 		r.count()
 		return r.report, r.finish()
@@ -83,11 +88,14 @@ func Write(dir string, files []File, o Options) (Report, error) {
 type run struct {
 	dir     string // absolute
 	files   []File
+	keeps   func(path string) bool
 	workers int
 	root    *os.Root // the folder
 	state   *state   // what is ours
 	folders folders
 	results []result // one for each file
+	gone    []string // files of ours that are to be removed
+	kept    []string // and those that stay, though they are no longer made
 	report  Report
 	done    func(of int)
 }
@@ -112,9 +120,12 @@ func open(dir string, files []File, o Options) (*run, error) {
 	}
 	files = o.Shard.of(files)
 	r := &run{
-		dir: dir, files: files, workers: o.Workers, root: root, state: state,
+		dir: dir, files: files, keeps: o.Keep, workers: o.Workers, root: root, state: state,
 		folders: folders{root: root, dir: dir, known: map[string]error{}},
 		results: make([]result, len(files)), done: o.Rendered,
+	}
+	if r.keeps == nil {
+		r.keeps = func(string) bool { return false }
 	}
 	if r.done == nil {
 		r.done = func(int) {}
@@ -138,7 +149,7 @@ func (r *run) changes() bool {
 	if slices.ContainsFunc(r.results, func(res result) bool { return res.action == create || res.action == replace }) {
 		return true
 	}
-	return len(r.obsolete()) > 0
+	return len(r.gone) > 0
 }
 
 // writeJournal has the temporary files reach the disk and lays the list of the
@@ -152,6 +163,7 @@ func (r *run) writeJournal() error {
 
 // finish makes that list the manifest.
 func (r *run) finish() error {
+	r.report.Kept = r.kept
 	slices.Sort(r.report.Foreign)
 	slices.SortFunc(r.report.Edited, func(a, b Edited) int { return strings.Compare(a.Path, b.Path) })
 	return r.state.commit(r.next, r.writeStamps)
@@ -163,6 +175,11 @@ func (r *run) next(w *bufio.Writer) {
 	for _, i := range r.byPath() {
 		if r.results[i].action != foreign {
 			writeSum(w, r.results[i].sum, r.files[i].Path)
+		}
+	}
+	for _, name := range r.kept {
+		for _, s := range r.state.ours[name] {
+			writeSum(w, s, name)
 		}
 	}
 }

@@ -194,3 +194,64 @@ func TestPathsThatAreRefused(t *testing.T) {
 		}
 	}
 }
+
+func TestWriteKeepsWhatItIsToldTo(t *testing.T) {
+	dir := filepath.Join(t.TempDir(), "public")
+	week := func(name string) bool { return strings.HasPrefix(path.Base(name), "2026-") }
+	a, b := text("index.html", "1"), text("es/2026-09-14.html", "w")
+	b.Key = "as it was"
+	for _, step := range []struct {
+		name  string
+		files []File
+		keep  func(string) bool
+		want  Report
+	}{
+		{"both", []File{a, b, text("es/x.html", "x")}, week, Report{Written: 3, Bytes: 3}},
+		{"the week has no file any more: its page stays", []File{a}, week, Report{Unchanged: 1, Removed: 1, Kept: []string{"es/2026-09-14.html"}}},
+		{"and stays ours", []File{a}, week, Report{Unchanged: 1, Kept: []string{"es/2026-09-14.html"}}},
+		{"it comes back", []File{a, b}, week, Report{Unchanged: 2}},
+		{"nothing keeps it", []File{a}, nil, Report{Unchanged: 1, Removed: 1}},
+	} {
+		got, err := Write(dir, step.files, Options{Keep: step.keep})
+		if err != nil {
+			t.Fatalf("%s: %v", step.name, err)
+		}
+		if diff := cmp.Diff(step.want, got); diff != "" {
+			t.Errorf("%s: mismatch (-want +got)\n%s", step.name, diff)
+		}
+	}
+
+	// What a person has taken away is not kept.
+	if _, err := Write(dir, []File{a, b}, Options{}); err != nil {
+		t.Fatal(err)
+	}
+	if err := os.Remove(filepath.Join(dir, "es", "2026-09-14.html")); err != nil {
+		t.Fatal(err)
+	}
+	if got, err := Write(dir, []File{a}, Options{Keep: week}); err != nil || len(got.Kept) > 0 {
+		t.Errorf("a page that is gone is kept: %v, %v", got.Kept, err)
+	}
+}
+
+// What is published is handed on, and comes to be the other folder's own.
+func TestPublishedIsTakenOver(t *testing.T) {
+	year := t.TempDir()
+	before, after := filepath.Join(year, "before", "public"), filepath.Join(year, "after", "public")
+	if files, err := Published(before); err != nil || len(files) > 0 {
+		t.Errorf("nothing was published: %d files, %v", len(files), err)
+	}
+	write(t, before, text("index.html", "1"), text("es/2026-09-14.html", "w"))
+	put(t, filepath.Join(before, "hers.pdf"), "hers")
+	files, err := Published(before)
+	if err != nil {
+		t.Fatal(err)
+	}
+	write(t, after, files...)
+	want := map[string]string{"index.html": "1", "es/2026-09-14.html": "w"}
+	if diff := cmp.Diff(want, disk(t, after)); diff != "" {
+		t.Errorf("mismatch (-want +got)\n%s", diff)
+	}
+	if got := write(t, after, text("index.html", "2")); got.Written != 1 || got.Removed != 1 || len(got.Foreign) > 0 {
+		t.Errorf("not its own: %+v", got)
+	}
+}

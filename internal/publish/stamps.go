@@ -36,9 +36,9 @@ func (s stamp) proves(info fs.FileInfo) bool {
 // stamps that cannot be read count as none.
 type stamps map[string]stamp
 
-// writeStamp writes a line of the stamps' file.
-func writeStamp(w *bufio.Writer, f File, res result) {
-	_, _ = fmt.Fprintf(w, "%s %s %d %d %s\n", f.Key, res.sum, res.size, res.time, f.Path) // w keeps its first error
+// write writes a line of the stamps' file.
+func (s stamp) write(w *bufio.Writer, name string) {
+	_, _ = fmt.Fprintf(w, "%s %s %d %d %s\n", s.key, s.sum, s.size, s.time, name) // w keeps its first error
 }
 
 // decode adds the stamps of a file that was written at a time.
@@ -90,7 +90,12 @@ func (r *run) unchanged(f File) (result, bool) {
 func (r *run) writeStamps(w *bufio.Writer) {
 	for _, i := range r.byPath() {
 		if f, res := r.files[i], r.results[i]; res.action != foreign && res.time != 0 && validKey(f.Key) {
-			writeStamp(w, f, res)
+			stamp{key: f.Key, sum: res.sum, size: res.size, time: res.time}.write(w, f.Path)
+		}
+	}
+	for _, name := range r.kept {
+		if s, ok := r.state.stamps[name]; ok {
+			s.write(w, name)
 		}
 	}
 }

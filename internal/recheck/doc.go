@@ -10,6 +10,8 @@
 //	section.story          a story to try: p.say tells it; .nums below .pick are
 //	                       the places that an answer is picked from, and the
 //	                       classes of the tiles say which .reply it gets
+//	.model                 a story that is worked out on paper: p.say tells it,
+//	                       p.big is its equation, .slip.say its answer
 //	.known .extra .ask     what a sentence of the worked story does
 //	b.n                    a number, alone or with what it counts; a word or a
 //	                       dual may stand in its place

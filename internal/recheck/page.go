@@ -72,6 +72,7 @@ func (p *page) read(fsys fs.FS) {
 	p.senses()
 	p.stories()
 	p.walk()
+	p.model()
 	p.steps()
 	p.pairs()
 	p.keep()

@@ -13,8 +13,30 @@ const (
 	printEnd = "-print.html"
 )
 
+// model rechecks the story that is worked out on the sheet of paper.
+func (p *page) model() {
+	n := find(p.root, ".model")
+	if n == nil {
+		return
+	}
+	p.found.Stories++
+	s := &story{name: "the model"}
+	s.told, s.hidden = told(find(n, "p.say"))
+	if !p.ownEquation(s, children(n, "p.big")) {
+		p.add("%s: there is no equation with a question mark and an answer", s.name)
+		return
+	}
+	p.toldNumbers(s, false)
+	p.solvedBy(s, n)
+	p.solvedPicture(s, n)
+	p.crossings(s, n)
+	if !s.pairs() && len(workings(n)) == 0 {
+		p.add("%s: it is not worked out", s.name)
+	}
+}
+
 // papers wants a week's sheet of paper to have the same stories as its other
-// pages, and the right answers at its foot.
+// pages, and the right answers: below the model and at its foot.
 func (c *checker) papers() {
 	for _, name := range c.paths {
 		start, ok := strings.CutSuffix(name, printEnd)
@@ -26,17 +48,13 @@ func (c *checker) papers() {
 			p.add("the other pages of its week are missing")
 			continue
 		}
-		var want, answers []string
+		var want, shapes, answers []string
 		for _, other := range append([]*page{learn}, try...) {
-			want, answers = append(want, other.told...), append(answers, other.answers...)
+			want, shapes, answers = append(want, other.told...), append(shapes, other.shapes...), append(answers, other.answers...)
 		}
 		if len(p.told) != len(want) {
 			p.add("it has %d stories, the other pages of the week %d", len(p.told), len(want))
 			continue
-		}
-		var shapes []string
-		for _, other := range append([]*page{learn}, try...) {
-			shapes = append(shapes, other.shapes...)
 		}
 		if !slices.Equal(p.shapes, shapes) {
 			p.add("the equations to write are %q, on the other pages %q", p.shapes, shapes)
@@ -46,8 +64,12 @@ func (c *checker) papers() {
 				p.add("story %d on paper is not that of the other pages: %s", i+1, short(want[i]))
 			}
 		}
-		if p.foot != nil && !slices.EqualFunc(p.foot, answers, sameAnswer) {
-			p.add("the answers on paper are %q, want %q", p.foot, answers)
+		of := len(learn.answers) // those of the model
+		if !slices.EqualFunc(p.answers, answers[:of], sameAnswer) {
+			p.add("the model's answer is %q, want %q", p.answers, answers[:of])
+		}
+		if p.foot != nil && !slices.EqualFunc(p.foot, answers[of:], sameAnswer) {
+			p.add("the answers on paper are %q, want %q", p.foot, answers[of:])
 		}
 	}
 }
@@ -83,6 +105,9 @@ func (p *page) keep() {
 	}
 	for _, n := range all(p.root, "section.story") {
 		keep(find(n, "p.say"), find(find(n, ".right"), "p.whole"), find(n, "details.whole"))
+	}
+	if model := find(p.root, ".model"); model != nil {
+		keep(find(model, "p.say"), find(model, ".slip.say"), model)
 	}
 	for _, n := range all(p.root, ".task") {
 		p.told = append(p.told, text(find(n, "p.say")))

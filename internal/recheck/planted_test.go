@@ -100,6 +100,13 @@ var pictureFaults = []struct {
 	{"more is crossed out than the legend says", blocks, try, more(-1, `picture blocks.*?class="legend".*?<text[^>]*>(\d+)<`), "the legend says"},
 	{"the sheet tells the sign", bars, sheet, instead(`<span class="box sign"></span>`, `+`), "the equations to write"},
 	{"the sheet lacks a number", bars, sheet, instead(`<span class="box"></span>`, ``), "the equations to write"},
+	{"the model tells another number", bars, sheet, more(1, `class="model".*?<b class=n>(\d+)`), "which the sentences do not tell"},
+	{"the model's equation has another number", bars, sheet, more(1, `class="model".*?<p class="big">.*?(\d+)`), "the model: "},
+	{"the model's picture shows another number", bars, sheet, more(1, `class="model".*?class="part".*?<text[^>]*>(\d+)`), "#picture-1"},
+	{"the model's answer is another", bars, sheet, more(1, `class="slip say".*?<b class=n>(\d+)`), "the model's answer is"},
+	{"a step of the model is not true", bars, sheet, more(1, `<ol class="steps">.*?<bdi class=eq[^>]*>(\d+)`), "is not true"},
+	{"the model is not worked out", bars, sheet, instead(`<p class="chain">.*?</p>`, ``), "it is not worked out"},
+	{"an answer at the foot is another", bars, sheet, more(1, `class="turned".*?<b class=n>(\d+)`), "the answers on paper are"},
 	{"two numbers lead to two others", bars, check, more(1, `href="#pair-(\d+)-`), "lead to"},
 
 	{"bars say that they are a bond", bars, try, instead(`class="picture bar"`, `class="picture bond"`), "circles for a whole"},

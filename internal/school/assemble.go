@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"homebuild/internal/diag"
+	"homebuild/internal/output"
 	"homebuild/internal/site"
 	"homebuild/internal/week"
 )
@@ -26,11 +27,41 @@ func (s *School) Assemble(program func() string) (*Site, diag.Diagnostics) {
 	if len(problems) > 0 {
 		return &Site{}, problems
 	}
+	return s.plan(in, program)
+}
+
+func (s *School) plan(in site.Input, program func() string) (*Site, diag.Diagnostics) {
 	if program != nil {
 		in.Program = program()
 	}
 	planned, notices, problems := site.Plan(in)
 	return &Site{in, planned, s.Locate(notices)}, s.Locate(problems)
+}
+
+// Week loads the school and works one week out, the newest that families see for an
+// empty date; as a site that has no other. Only for a week without kept stories those
+// before it are worked out as well, since its own depend on them. The problem has no
+// file where there is no such week.
+func (s *School) Week(date string, program func() string) (*Site, diag.Diagnostics) {
+	in, problems := s.Load()
+	if len(problems) > 0 {
+		return &Site{}, problems
+	}
+	if date == "" {
+		date = in.Site.Weeks[0].Date
+		if showing := in.Site.Showing(in.On); len(showing) > 0 {
+			date = showing[len(showing)-1].Date
+		}
+	}
+	if wrong := noWeek(in, date); wrong != nil {
+		return &Site{}, diag.Diagnostics{*wrong}
+	}
+	at := slices.IndexFunc(in.Site.Weeks, func(w week.Week) bool { return w.Date == date })
+	in.Site.Weeks = in.Site.Weeks[:at+1]
+	if len(in.Site.Weeks[at].Kept) > 0 {
+		in.Site.Weeks = in.Site.Weeks[at:]
+	}
+	return s.plan(in, program)
 }
 
 // Newest is the week that families see first; false when they see none yet.
@@ -50,6 +81,17 @@ func (s *Site) Messages(date string) ([]site.Message, *diag.Diagnostic) {
 	}
 	return s.Planned.Messages(date), nil
 }
+
+// Send lists what sends the last week home: its messages, by language, and the files
+// of its folder on the desk.
+func (s *Site) Send() (date string, messages []site.Message, files []output.File) {
+	date = s.Site.Weeks[len(s.Site.Weeks)-1].Date
+	files = slices.DeleteFunc(s.Desk(date), func(f output.File) bool { return !OfWeek(f.Path, date) })
+	return date, s.Planned.Messages(date), files
+}
+
+// OfWeek reports whether a file on the desk is in the folder of a week.
+func OfWeek(path, date string) bool { return strings.HasPrefix(path, date+"/") }
 
 // noWeek says that there is no week of a date; nil when there is.
 func noWeek(in site.Input, date string) *diag.Diagnostic {

@@ -3,6 +3,7 @@ package school
 import (
 	"crypto/sha256"
 	"fmt"
+	"path/filepath"
 	"slices"
 	"strconv"
 	"strings"
@@ -13,17 +14,19 @@ import (
 	"homebuild/internal/diag"
 	"homebuild/internal/i18n"
 	"homebuild/internal/output"
+	"homebuild/internal/problem"
 	"homebuild/internal/week"
 	"homebuild/locales"
 )
 
 // Draft is a new school, as a person described it.
 type Draft struct {
-	Name      string   // as families know it
-	Languages []string // tags, the class's own first
-	Address   string   // empty for none
-	Week      Wishes   // for the first week; its date is needed
-	Today     string   // from then on families see the first week, be it before the usual day
+	Name      string         // as families know it
+	Languages []string       // tags, the class's own first
+	Address   string         // empty for none
+	Grade     *problem.Grade // nil where nobody has said
+	Week      Wishes         // for the first week; its date is needed
+	Today     string         // from then on families see the first week, be it before the usual day
 }
 
 // Check reads the draft as a build will, in its words. The problem has no place:
@@ -35,6 +38,41 @@ func (d Draft) Check() *diag.Diagnostic {
 		return first(problems)
 	}
 	return school.refused(in, d.Week)
+}
+
+// Proposed is the draft with what was left open, for a folder of a name. A target
+// tells its grade, and a grade its first target.
+func (d Draft) Proposed(folder string) Draft {
+	if d.Name == "" {
+		d.Name = nameOf(folder)
+	}
+	if len(d.Languages) == 0 {
+		d.Languages = []string{i18n.SourceTag}
+	}
+	if d.Week.Date == "" {
+		d.Week.Date = MondayFrom(d.Today)
+	}
+	if d.Week.Target != "" {
+		d.Week.Target = meant(d.Week.Target)
+		if found := FindTargets(d.Week.Target); d.Grade == nil && len(found) == 1 {
+			d.Grade = &found[0].Grade
+		}
+		return d
+	}
+	d.Week.Target = FirstTarget
+	if d.Grade != nil {
+		d.Week.Target = FirstTargetOf(*d.Grade)
+	}
+	return d
+}
+
+// nameOf makes a name of a folder's: "my-class" is "My class".
+func nameOf(folder string) string {
+	if full, err := filepath.Abs(folder); err == nil {
+		folder = full
+	}
+	words := []rune(strings.NewReplacer("-", " ", "_", " ").Replace(filepath.Base(folder)))
+	return strings.ToUpper(string(words[:1])) + string(words[1:])
 }
 
 // memory is the folder of the draft, without a week.
@@ -69,12 +107,17 @@ func (d Draft) Files() ([]output.File, *diag.Diagnostic) {
 
 // settings are the site.toml of the draft.
 func (d Draft) settings() string {
-	name := strings.TrimSpace(d.Name)
+	name, grade := strings.TrimSpace(d.Name), ""
+	if d.Grade != nil {
+		grade = strconv.Itoa(int(*d.Grade))
+	}
 	return fill("site.toml.tmpl", map[string]string{
 		"Name": quoted(name), "Tags": remark(each(i18n.Tags(locales.Files), func(tag string) string { return week.LanguageList([]string{tag}) })),
-		"Languages": strings.Join(each(d.Languages, strconv.Quote), ", "), "Address": quotedOrNone(d.Address), "Key": keyOf(name),
+		"Languages": strings.Join(each(d.Languages, strconv.Quote), ", "), "Address": quotedOrNone(d.Address), "Key": keyOf(name), "Grade": grade,
 	})
 }
+
+const readmeFile = "README.txt"
 
 // readme says how to go on, week by week.
 func (d Draft) readme(date string) output.File {
@@ -86,7 +129,7 @@ func (d Draft) readme(date string) output.File {
 	if address == "" {
 		address = "https://your-school.example/home/"
 	}
-	return output.Text("README.txt", fill("README.txt.tmpl", map[string]string{
+	return output.Text(readmeFile, fill("README.txt.tmpl", map[string]string{
 		"Title": d.Name, "Line": strings.Repeat("=", len([]rune(d.Name))), "Link": address + date + ".html", "Zip": zip,
 		"Date": date,
 	}))

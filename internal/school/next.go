@@ -9,13 +9,26 @@ import (
 	"homebuild/internal/activity"
 	"homebuild/internal/diag"
 	"homebuild/internal/picture"
+	"homebuild/internal/problem"
 	"homebuild/internal/site"
 	"homebuild/internal/strategy"
 	"homebuild/internal/week"
 )
 
-// FirstTarget is proposed for the first week there is.
+// FirstTarget is proposed for the first week there is, where no grade is known.
 const FirstTarget = "add-within-20"
+
+// FirstTargetOf is proposed for the first week of a grade.
+func FirstTargetOf(grade problem.Grade) string {
+	targets := Targets()
+	of := func(id string) bool {
+		return slices.ContainsFunc(targets, func(t Target) bool { return t.ID == id && t.Grade == grade })
+	}
+	if of(FirstTarget) {
+		return FirstTarget
+	}
+	return targets[slices.IndexFunc(targets, func(t Target) bool { return t.Grade == grade })].ID
+}
 
 // None is the wish that leaves a setting out.
 const None = "none"
@@ -37,6 +50,7 @@ type Proposal struct {
 	Target  activity.Target
 	Focus   string // empty for none
 	Picture string // empty for none
+	Habits  Habits
 
 	Why     activity.Suggestion // why this target is next
 	ByRule  bool                // the rule gave the target
@@ -65,7 +79,7 @@ func (y *Year) Propose(w Wishes) (Proposal, *diag.Diagnostic) {
 		w.Date = y.nextMonday()
 	}
 	w.Target = meant(w.Target)
-	p := Proposal{Date: w.Date, OddDate: w.OddDate}
+	p := Proposal{Date: w.Date, OddDate: w.OddDate, Habits: y.habits()}
 	if wrong := y.Check(w); wrong != nil {
 		return p, wrong
 	}
@@ -117,7 +131,7 @@ func (s *School) refused(in site.Input, w Wishes) *diag.Diagnostic {
 	if w.Target == "" {
 		w.Target = FirstTarget
 	}
-	draft := weekText{Target: w.Target, Focus: without(None, w.Focus), Picture: without(None, w.Picture)}
+	draft := weekText{Habits: Habits{Stories: week.DefaultStories, Minutes: week.DefaultMinutes}, Target: w.Target, Focus: without(None, w.Focus), Picture: without(None, w.Picture)}
 	_, problems := week.Read(fstest.MapFS{
 		week.SiteFile:     {Data: []byte("name = \"x\"\nlanguages = [\"en\"]\n")},
 		week.Path(w.Date): {Data: []byte(draft.String())},
@@ -153,13 +167,13 @@ func meant(wish string) string {
 func (y *Year) chooseTarget(p *Proposal, wish string) *diag.Diagnostic {
 	targets := y.Tellable()
 	var found bool
-	p.Why, found = activity.Next(y.Weeks, targets)
+	p.Why, found = activity.Next(y.Grade(), y.Weeks, targets)
 	id := wish
 	switch {
 	case id == "" && found:
 		id = p.Why.Target.ID
 	case id == "":
-		id = FirstTarget
+		id = FirstTargetOf(y.Grade())
 	}
 	i := slices.IndexFunc(targets, func(t activity.Target) bool { return t.ID == id })
 	if i < 0 {
@@ -178,7 +192,8 @@ func (y *Year) chooseWays(p *Proposal, w Wishes) {
 	for i := range y.Weeks {
 		earlier[i] = y.Weeks[i].Request
 	}
-	r := activity.Request{Week: p.Date, Key: y.Site.Key, Target: p.Target, Stories: week.DefaultStories, Review: y.Site.Review}
+	r := activity.Request{Week: p.Date, Key: y.Site.Key, Target: p.Target, Stories: p.Habits.Stories, Review: p.Habits.Review}
+	r.Focus, r.Picture = ownWays(earlier)
 	r.Focus, p.Helps, p.Stories = activity.BestFocus(earlier, r)
 	if r.Focus.Valid() {
 		p.Focus = r.Focus.String()

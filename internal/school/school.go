@@ -106,14 +106,15 @@ func (s *School) readFiles() (site.Input, diag.Diagnostics) {
 // allowed are the words that the school's files may hold.
 func (s *School) allowed(in site.Input) week.Allowed {
 	return week.Allowed{
-		Targets:    each(in.Targets, func(t activity.Target) string { return t.ID }),
-		Strategies: each(strategy.Names(), strategy.Name.String),
-		Pictures:   each(picture.Kinds(), picture.Kind.String),
-		Places:     each(in.Places, func(p story.Place) string { return p.ID }),
-		WarmUps:    each(in.WarmUps, func(w site.WarmUp) string { return w.ID }),
-		Themes:     s.themes(),
-		Kinds:      each(problem.Kinds(), problem.Kind.String),
-		Languages:  i18n.Tags(s.Languages()...),
+		Targets:      each(in.Targets, func(t activity.Target) string { return t.ID }),
+		TargetsNamed: namedTargets,
+		Strategies:   each(strategy.Names(), strategy.Name.String),
+		Pictures:     each(picture.Kinds(), picture.Kind.String),
+		Places:       each(in.Places, func(p story.Place) string { return p.ID }),
+		WarmUps:      each(in.WarmUps, func(w site.WarmUp) string { return w.ID }),
+		Themes:       s.themes(),
+		Kinds:        each(problem.Kinds(), problem.Kind.String),
+		Languages:    i18n.Tags(s.Languages()...),
 	}
 }
 

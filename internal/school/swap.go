@@ -63,20 +63,20 @@ func (s *Site) Swap(wish Swap) (Swapped, diag.Diagnostics) {
 	case place < 0 || place >= len(choices):
 		return refuse(fmt.Sprintf("the week has no story %d", wish.Story), fmt.Sprintf("there are 1 to %d; 0 is the worked one", own+len(choices)-1))
 	}
-	told := s.Told()
-	if wish.Event != "" && told.Event(wish.Event) == nil {
-		misfit := told.Check(story.Choice{Event: wish.Event, Problem: choices[place].Problem}).(*story.Misfit)
+	events := s.SharedEvents()
+	if wish.Event != "" && events.Event(wish.Event) == nil {
+		misfit := events.Check(story.Choice{Event: wish.Event, Problem: choices[place].Problem}).(*story.Misfit)
 		return refuse(misfit.Text, misfit.Hint)
 	}
-	w := &wished{Site: s, wish: wish, at: at, week: choices, told: told, was: choices[place], event: wish.Event}
+	w := &wished{Site: s, wish: wish, at: at, week: choices, events: events, was: choices[place], event: wish.Event}
 	if wrong := w.story(); wrong != nil {
 		return Swapped{}, diag.Diagnostics{*wrong}
 	}
 	out := Swapped{Was: w.was, Now: w.now}
 	if out.Now.Event == "" { // the teller chooses, as for any week
-		out.Now.Event = anotherEvent(told, out, choices)
+		out.Now.Event = anotherEvent(events, out, choices)
 	}
-	if misfit, ok := told.Check(out.Now.Choice).(*story.Misfit); ok {
+	if misfit, ok := events.Check(out.Now.Choice).(*story.Misfit); ok {
 		return refuse(misfit.Text, misfit.Hint)
 	}
 	choices[place] = out.Now
@@ -87,14 +87,14 @@ func (s *Site) Swap(wish Swap) (Swapped, diag.Diagnostics) {
 // wished is a story that is to take the place of another.
 type wished struct {
 	*Site
-	wish  Swap
-	at    int // the week
-	week  []week.KeptStory
-	told  story.Places
-	was   week.KeptStory
-	now   week.KeptStory
-	kind  problem.Kind // that it shall have
-	event string       // that it shall have; empty for any
+	wish   Swap
+	at     int // the week
+	week   []week.KeptStory
+	events story.Places
+	was    week.KeptStory
+	now    week.KeptStory
+	kind   problem.Kind // that it shall have
+	event  string       // that it shall have; empty for any
 }
 
 // story works out the problem that is wished for, and its event where that is given
@@ -134,7 +134,7 @@ func (w *wished) ofKind() *diag.Diagnostic {
 	if !w.sameKind() {
 		w.now.Returns = ""
 	}
-	if e := w.told.Event(w.event); e != nil && w.wish.Kind == "" && !slices.Contains(e.Kinds, w.kind) {
+	if e := w.events.Event(w.event); e != nil && w.wish.Kind == "" && !slices.Contains(e.Kinds, w.kind) {
 		w.kind = e.Kinds[0]
 	}
 	return nil
@@ -143,7 +143,7 @@ func (w *wished) ofKind() *diag.Diagnostic {
 func (w *wished) sameKind() bool { return w.kind == w.was.Problem.Kind() }
 
 func (w *wished) bears(event string, p problem.Problem) bool {
-	return w.told.Check(story.Choice{Event: event, Problem: p}) == nil
+	return w.events.Check(story.Choice{Event: event, Problem: p}) == nil
 }
 
 func (w *wished) givenNumbers() *diag.Diagnostic {
@@ -176,7 +176,7 @@ func (w *wished) otherNumbers() *diag.Diagnostic {
 	for _, event := range events {
 		r.Bears = func(p problem.Problem) bool {
 			if event == "" {
-				return w.told.Bears(p)
+				return w.events.Bears(p)
 			}
 			return w.bears(event, p)
 		}
@@ -190,8 +190,8 @@ func (w *wished) otherNumbers() *diag.Diagnostic {
 
 // anotherEvent is a tale for the numbers that the week does not tell yet: in the
 // place of the one before where there is one.
-func anotherEvent(told story.Places, s Swapped, has []week.KeptStory) string {
-	events := told.Telling(s.Now.Problem)
+func anotherEvent(all story.Places, s Swapped, has []week.KeptStory) string {
+	events := all.Telling(s.Now.Problem)
 	place, _, _ := strings.Cut(s.Was.Event, ".")
 	fresh := func(e *story.Event) bool {
 		return !slices.ContainsFunc(has, func(c week.KeptStory) bool { return c.Event == e.ID })

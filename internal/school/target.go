@@ -1,7 +1,12 @@
 package school
 
 import (
+	"fmt"
+	"strconv"
+	"strings"
+
 	"homebuild/internal/activity"
+	"homebuild/internal/diag"
 	"homebuild/internal/picture"
 	"homebuild/internal/problem"
 	"homebuild/internal/strategy"
@@ -22,14 +27,20 @@ type Target struct {
 // Targets lists all that a week can be about, from easy to hard.
 func Targets() []Target { return FindTargets("") }
 
-// FindTargets lists the targets that a teacher may mean, the likeliest first: see
-// [activity.Find]. The words are those that a child and a parent read in English.
+// FindTargets lists the targets that a teacher may mean, the likeliest first: the one
+// that she names without doubt, or those of [activity.Find]. The words are those that
+// a child and a parent read in English.
 func FindTargets(query string) []Target {
-	english := English()
+	english, targets := English(), must(activity.Targets())
+	can := func(t activity.Target) string { return english.Plain(t.CanLine()) }
+	found := activity.Named(query, targets, can)
+	if len(found) != 1 {
+		found = activity.Find(query, targets, func(t activity.Target) string {
+			return can(t) + " " + english.Plain(t.AboutLine())
+		})
+	}
 	var out []Target
-	for _, t := range activity.Find(query, must(activity.Targets()), func(t activity.Target) string {
-		return english.Plain(t.CanLine()) + " " + english.Plain(t.AboutLine())
-	}) {
+	for _, t := range found {
 		out = append(out, Target{
 			ID: t.ID, Grade: t.Grade, Can: english.Plain(t.CanLine()), Standards: t.Standards, Within: t.Within,
 			Kinds:      each(t.Kinds, problem.Kind.String),
@@ -39,6 +50,31 @@ func FindTargets(query string) []Target {
 	}
 	return out
 }
+
+// namedTargets are the ids of the targets that words in a file name without doubt.
+func namedTargets(typed string) []string {
+	english := English()
+	can := func(t activity.Target) string { return english.Plain(t.CanLine()) }
+	return each(activity.Named(typed, must(activity.Targets()), can), func(t activity.Target) string { return t.ID })
+}
+
+// ParseGrade reads a grade as people write it: "2", "grade 2", "K". It is nil for an
+// empty word.
+func ParseGrade(word string) (*problem.Grade, *diag.Diagnostic) {
+	typed := strings.ToLower(strings.TrimSpace(word))
+	for _, grade := range Grades() {
+		if typed == strconv.Itoa(int(grade)) || typed == GradeName(grade) || grade == 0 && typed == "k" {
+			return &grade, nil
+		}
+	}
+	if typed == "" {
+		return nil, nil
+	}
+	return nil, &diag.Diagnostic{Text: fmt.Sprintf("there are no targets for grade %q", word), Hint: "give 1, 2, 3, or K for kindergarten"}
+}
+
+// Grades lists the grades that there are targets for.
+func Grades() []problem.Grade { return []problem.Grade{0, 1, 2, 3} }
 
 // GradeName is what a grade is called.
 func GradeName(grade problem.Grade) string {

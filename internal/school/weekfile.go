@@ -2,6 +2,7 @@ package school
 
 import (
 	"bytes"
+	"cmp"
 	"embed"
 	"slices"
 	"strings"
@@ -32,16 +33,18 @@ func fill(name string, data any) string {
 
 // weekText is what goes into a week file.
 type weekText struct {
-	Date, ShowFrom, Usual, Can, Target, Focus, Picture, WarmUp, Place string
-	Focuses, Pictures, WarmUps, Places                                string // remarks
-	OddDate                                                           bool
-	Stories, MostStories, Minutes                                     int
-	Tag, Language, Greeting                                           string   // of the class
-	Others                                                            []string // tags of the site's other languages
+	Date, ShowFrom, Usual, Can, Target, Focus, Picture, SomeWarmUp, Place string
+	Focuses, Pictures, WarmUps, Places                                    string // remarks
+	OddDate, UsualReview                                                  bool
+	Habits
+	MostStories, UsualMinutes int
+	Tag, Language, Greeting   string   // of the class
+	Others                    []string // tags of the site's other languages
 }
 
 func (w weekText) String() string {
-	w.Stories, w.MostStories, w.Minutes = week.DefaultStories, week.MaxStories, week.DefaultMinutes
+	w.MostStories, w.UsualMinutes = week.MaxStories, week.DefaultMinutes
+	w.SomeWarmUp = cmp.Or(w.Habits.WarmUp, w.SomeWarmUp)
 	return strings.TrimRight(fill("week.toml.tmpl", w), "\n") + "\n"
 }
 
@@ -52,7 +55,7 @@ func (y *Year) WeekFile(p Proposal) output.File {
 	class, _ := y.Catalog.Language(y.Site.School) // it was loaded with the site
 	text := weekText{
 		Date: p.Date, ShowFrom: p.showFrom, Usual: week.FridayBefore(p.Date), OddDate: p.OddDate, Can: y.Catalog.Source().Plain(p.Target.CanLine()), Target: p.Target.ID, Focus: p.Focus, Picture: p.Picture,
-		WarmUp: warmUps[0], Place: places[0],
+		Habits: p.Habits, UsualReview: y.Site.Review, SomeWarmUp: warmUps[0], Place: places[0],
 		Focuses:  remark(each(p.Target.Strategies, strategy.Name.String)),
 		Pictures: remark(each(p.Target.Pictures, picture.Kind.String)),
 		WarmUps:  remark(warmUps), Places: remark(places),

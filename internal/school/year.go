@@ -40,11 +40,25 @@ func (s *School) YearOf(in site.Input) (*Year, diag.Diagnostics) {
 	return &Year{in, weeks, s}, nil
 }
 
+// Grade is the class's: what site.toml says, else that of the newest week.
+func (y *Year) Grade() problem.Grade {
+	switch n := len(y.Weeks); {
+	case y.Site.Grade != nil:
+		return *y.Site.Grade
+	case n > 0:
+		return y.Weeks[n-1].Request.Target.Grade
+	}
+	return UsualGrade
+}
+
+// UsualGrade is the grade of [FirstTarget].
+const UsualGrade problem.Grade = 1
+
 // Tellable lists the targets whose stories every language of the site can tell.
 func (y *Year) Tellable() []activity.Target {
-	told := y.Told()
+	events := y.SharedEvents()
 	return slices.DeleteFunc(slices.Clone(y.Targets), func(t activity.Target) bool {
-		return slices.ContainsFunc(t.Kinds, func(k problem.Kind) bool { return !told.Tells(k) })
+		return slices.ContainsFunc(t.Kinds, func(k problem.Kind) bool { return !events.Tells(k) })
 	})
 }
 
@@ -55,11 +69,11 @@ const factsKnown = 2
 // Overview is what the class has met in its weeks, and what is missing.
 type Overview struct {
 	Name    string         `json:"-"`
-	Grade   problem.Grade  `json:"grade"` // of the newest week
+	Grade   problem.Grade  `json:"grade"` // of the class
 	Weeks   []OverviewWeek `json:"weeks"`
 	Kinds   []OverviewKind `json:"kinds"` // those that matter to the grade
 	Work    []OverviewWork `json:"work"`
-	Facts   [][]int        `json:"facts"` // how often a + b was met: Facts[a-1][b-1]; none for a grade that knows them
+	Facts   [][]int        `json:"facts"` // how often a + b was met: Facts[a-1][b-1]; none where no fact was met, and for a grade that knows them
 	Missing [][2]int       `json:"facts-not-met"`
 	Lacks   []string       `json:"lacks"` // the kinds first, in their order
 }
@@ -101,7 +115,7 @@ func workName(w activity.Work) string {
 func (y *Year) Overview() Overview {
 	english := y.Catalog.Source()
 	out := Overview{
-		Name: y.Site.Name.In(y.Site.School, y.Site.School), Grade: y.Weeks[len(y.Weeks)-1].Request.Target.Grade,
+		Name: y.Site.Name.In(y.Site.School, y.Site.School), Grade: y.Grade(),
 		Missing: [][2]int{}, Lacks: []string{},
 	}
 	cover := activity.Cover(y.Weeks, out.Grade)
@@ -123,7 +137,9 @@ func (y *Year) Overview() Overview {
 	}
 	if out.Grade <= factsKnown {
 		for _, counts := range cover.Facts {
-			out.Facts = append(out.Facts, counts[:])
+			if len(cover.Missing) < activity.FactsInAll {
+				out.Facts = append(out.Facts, counts[:])
+			}
 		}
 		for _, pair := range cover.Missing {
 			out.Missing = append(out.Missing, [2]int{pair.First, pair.Second})

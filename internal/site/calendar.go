@@ -7,6 +7,7 @@ import (
 	"homebuild/internal/activity"
 	"homebuild/internal/page"
 	"homebuild/internal/phrase"
+	"homebuild/internal/problem"
 )
 
 // calendar is what indexes say of the weeks, newest first.
@@ -16,6 +17,7 @@ type listedWeek struct {
 	date   string
 	target phrase.Line
 	place  int // of the target in the list of targets; one spelled out stands last
+	within int // the range of its numbers: 10, 20, 100 or 1000
 }
 
 func (p *Planned) calendar() (c calendar) {
@@ -24,7 +26,7 @@ func (p *Planned) calendar() (c calendar) {
 		if place < 0 {
 			place = len(p.in.Targets)
 		}
-		c = append(c, listedWeek{l.date, l.target.CanLine(), place})
+		c = append(c, listedWeek{l.date, l.target.CanLine(), place, problem.RangeOf(l.target.Within)})
 	}
 	slices.Reverse(c)
 	return c
@@ -39,16 +41,35 @@ func (c calendar) links(own string, to func(date string) string) []page.WeekLink
 	return out
 }
 
-// fewWeeks is how many weeks are found at a glance.
-const fewWeeks = 4
+// fewWeeks is how many earlier weeks are found at a glance.
+const fewWeeks = 3
 
-// byTopic leaves this week at the head and sorts the earlier ones by what is
-// learned, easiest first, unless they are few.
-func (c calendar) byTopic() calendar {
+// topic is some of the weeks under a name, which is empty where all weeks stand
+// together.
+type topic struct {
+	name  phrase.Line
+	weeks calendar
+}
+
+// topics sorts weeks by what is learned, easiest first: each once, under the range
+// of its numbers. A few stay together as they are.
+func (c calendar) topics() (all []topic) {
 	if len(c) <= fewWeeks {
-		return c
+		if len(c) > 0 {
+			all = append(all, topic{weeks: c})
+		}
+		return all
 	}
 	sorted := slices.Clone(c)
-	slices.SortStableFunc(sorted[1:], func(x, y listedWeek) int { return cmp.Compare(x.place, y.place) })
-	return sorted
+	slices.SortStableFunc(sorted, func(x, y listedWeek) int {
+		return cmp.Or(cmp.Compare(x.within, y.within), cmp.Compare(x.place, y.place))
+	})
+	for i, w := range sorted {
+		if i == 0 || w.within != sorted[i-1].within {
+			all = append(all, topic{name: phrase.Say("index.within", phrase.Number("Within", w.within))})
+		}
+		t := &all[len(all)-1]
+		t.weeks = append(t.weeks, w)
+	}
+	return all
 }

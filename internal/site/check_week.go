@@ -39,7 +39,7 @@ func (l *lesson) numbers() []int {
 	var found []int
 	for _, e := range l.exercises() {
 		most = max(most, largest(e))
-		for _, q := range e.Problem.Told() {
+		for _, q := range e.Problem.Given() {
 			if len(found) < mostChecked && q.Value > 0 && !slices.Contains(found, q.Value) {
 				found = append(found, q.Value)
 			}

@@ -1,10 +1,13 @@
 package site
 
 import (
+	"slices"
 	"sync"
 
 	"homebuild/internal/i18n"
 	"homebuild/internal/page"
+	"homebuild/internal/phrase"
+	"homebuild/internal/problem"
 )
 
 // common is what every page of a site is made from.
@@ -24,7 +27,7 @@ type language struct {
 	*i18n.Language
 	school string // what the school is called in it
 	cards  func() (characters, settings []page.Card)
-	ideas  map[string][]page.Idea // by setting: what can happen there
+	ideas  map[problem.Situation]map[string][]phrase.Line // by setting: what can happen there
 	sum    string
 }
 
@@ -37,7 +40,10 @@ func newCommon(in Input) *common {
 	for _, tag := range in.Site.Languages {
 		lang := in.language(tag)
 		l := &language{Language: lang, school: in.Site.Name.In(tag, in.Site.School)}
-		l.ideas = ideas(in.Places.Only(lang.Has))
+		l.ideas = map[problem.Situation]map[string][]phrase.Line{}
+		for s := range situations {
+			l.ideas[s] = ideas(in.Places.Only(lang.Has), s)
+		}
 		l.cards = sync.OnceValues(l.newCards)
 		l.sum = digest(lang.Sum(), tag, l.school)
 		c.languages = append(c.languages, l)
@@ -79,10 +85,17 @@ func (c *common) layout(lang *language, own string, versions func(tag string) st
 	return l
 }
 
+// versions are a page in every language, the class's first: it is the one that the
+// school surely knows of a family.
 func (c *common) versions(own string, to func(tag string) string) []page.Version {
 	var out []page.Version
 	for _, l := range c.languages {
-		out = append(out, page.Version{Language: l.Language, Href: link(own, to(l.Tag())), Class: l == c.class})
+		v := page.Version{Language: l.Language, Href: link(own, to(l.Tag())), Class: l == c.class}
+		if v.Class {
+			out = slices.Insert(out, 0, v)
+		} else {
+			out = append(out, v)
+		}
 	}
 	return out
 }

@@ -16,8 +16,11 @@ func (p indexPage) view(c *common) page.View {
 	own, tag := p.path(), p.Language.Tag()
 	to := func(date string) string { return learnPath(tag, date) }
 	v := &page.Index{
-		Layout: c.layout(p.Language, own, indexPath, frontPath), Weeks: p.Calendar.byTopic().links(own, to),
-		ByTopic: len(p.Calendar) > fewWeeks, Check: link(own, checkPath(tag)),
+		Layout: c.layout(p.Language, own, indexPath, frontPath), This: p.Calendar[:1].links(own, to)[0],
+		Check: link(own, checkPath(tag)),
+	}
+	for _, t := range p.Calendar[1:].topics() {
+		v.Earlier = append(v.Earlier, page.Topic{Name: t.name, Weeks: t.weeks.links(own, to)})
 	}
 	if c.address != "" {
 		v.Feed = link(own, feedPath(tag))

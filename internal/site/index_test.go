@@ -106,29 +106,32 @@ func TestSitemapOnlyWhereWanted(t *testing.T) {
 	}
 }
 
-// This week stands first; the earlier ones stand in the order of the list of targets,
-// which goes from kindergarten up, each once. A few stay as they were.
-func TestByTopic(t *testing.T) {
-	in := exampleInput(t, "en")
-	p, _, problems := Plan(in)
+// The earlier weeks stand under the range of their numbers, in the order of the list
+// of targets, which goes from kindergarten up, each once. A few stay as they were.
+func TestTopics(t *testing.T) {
+	p, _, problems := Plan(exampleInput(t, "en"))
 	if len(problems) > 0 {
 		t.Fatal(problems)
 	}
 	c := p.calendar()
-	sorted := c.byTopic()
-	if len(sorted) != len(c) || sorted[0].date != c[0].date {
-		t.Fatalf("%d of %d weeks, the first of them %s", len(sorted), len(c), sorted[0].date)
-	}
-	seen := map[string]bool{sorted[0].date: true}
-	last := -1
-	for _, w := range sorted[1:] {
-		if w.place < last || seen[w.date] {
-			t.Errorf("%s %s stands after a later target, or twice", w.date, w.target.ID)
+	var sorted calendar
+	within := 0
+	for _, topic := range c.topics() {
+		last := -1
+		for _, w := range topic.weeks {
+			if w.within <= within || w.place < last {
+				t.Errorf("%s %s stands after a later target", w.date, w.target.ID)
+			}
+			last = w.place
 		}
-		last, seen[w.date] = w.place, true
+		within = topic.weeks[0].within
+		sorted = append(sorted, topic.weeks...)
 	}
-	if got := c[:fewWeeks].byTopic(); !slices.Equal(datesOf(got), datesOf(c[:fewWeeks])) {
-		t.Error("a few weeks are sorted by topic")
+	if got, want := slices.Sorted(slices.Values(datesOf(sorted))), slices.Sorted(slices.Values(datesOf(c))); !slices.Equal(got, want) {
+		t.Errorf("the topics list %v, want %v", got, want)
+	}
+	if got := c[:fewWeeks].topics(); len(got) != 1 || !slices.Equal(datesOf(got[0].weeks), datesOf(c[:fewWeeks])) {
+		t.Errorf("a few weeks are sorted by topic: %v", got)
 	}
 }
 

@@ -1,6 +1,8 @@
 package site
 
 import (
+	"slices"
+
 	"homebuild/internal/cards"
 	"homebuild/internal/page"
 	"homebuild/internal/phrase"
@@ -12,7 +14,7 @@ import (
 type inventPage struct {
 	Language *language
 	Lesson   *lesson
-	Ideas    map[string][]page.Idea // by setting
+	Ideas    map[string][]phrase.Line // by setting
 }
 
 func inventPath(tag, date string) string { return tag + "/" + date + "-story.html" }
@@ -20,29 +22,79 @@ func inventPath(tag, date string) string { return tag + "/" + date + "-story.htm
 func (p inventPage) path() string { return inventPath(p.Language.Tag(), p.Lesson.date) }
 
 func (p inventPage) view(c *common) page.View {
-	l := p.Lesson
-	v := &page.Invent{WeekPage: c.week(p.Language, l, inventPath)}
-	v.Characters, v.Settings = p.Language.cards()
-	v.Story, v.Answer = l.blankStory()
-	for n := range checkLargest + 1 {
-		v.Strip = append(v.Strip, page.Number{N: n, Href: link(v.Path, checkFirstPath(p.Language.Tag(), n))})
+	l, tag := p.Lesson, p.Language.Tag()
+	v := &page.Invent{WeekPage: c.week(p.Language, l, inventPath), Two: ofTwo[l.situation()], Numbers: l.numbersToPick()}
+	characters, settings := p.Language.cards()
+	v.Characters = characters
+	for _, card := range settings {
+		card.Ideas = p.Ideas[card.Symbol]
+		v.Settings = append(v.Settings, card)
+	}
+	v.Story, v.Answer = l.blankStory(page.PickedWho("Who"), page.PickedWith("With"))
+	if l.numbers() != nil {
+		for _, pair := range l.pairs() {
+			pair.Href = link(v.Path, weekCheckPath(tag, l.date)+"#"+page.PairID(pair.First, pair.Second))
+			v.Pairs = append(v.Pairs, pair)
+		}
+		return v
+	}
+	for n := 1; n <= min(l.target.Within, checkLargest); n++ {
+		v.Strip = append(v.Strip, page.Number{N: n, Href: link(v.Path, checkFirstPath(tag, n))})
 	}
 	return v
+}
+
+// situation is what happens in a child's own story: the same as in the worked one.
+func (l *lesson) situation() problem.Situation { return l.worked.Problem.Kind().Situation() }
+
+// ofTwo are the situations whose story is about two: who has and who gets, or those
+// who are looked at together.
+var ofTwo = map[problem.Situation]bool{problem.TakeFrom: true, problem.PutTogether: true, problem.Compare: true}
+
+// numbersToPick tells which numbers a child's own story may have.
+func (l *lesson) numbersToPick() phrase.Line {
+	which := "parts"
+	switch l.situation() {
+	case problem.TakeFrom:
+		which = "take"
+	case problem.Compare:
+		which = "compare"
+	}
+	return phrase.Say("own.numbers."+which, phrase.Number("Within", l.target.Within))
+}
+
+// pairs are the large numbers that the week's stories tell two by two, and whose check
+// page knows both: the bigger one first.
+func (l *lesson) pairs() (out []page.Pair) {
+	for _, e := range l.exercises() {
+		given := e.Problem.Given()
+		if len(given) != 2 || !slices.Contains(l.numbers(), given[0].Value) || !slices.Contains(l.numbers(), given[1].Value) {
+			continue
+		}
+		pair := page.Pair{First: max(given[0].Value, given[1].Value), Second: min(given[0].Value, given[1].Value)}
+		if pair.First > checkLargest && pair.First > pair.Second && !slices.Contains(out, pair) {
+			out = append(out, pair)
+		}
+	}
+	return out
 }
 
 // newCards are the characters and the settings that the language has a name
 // for.
 func (l *language) newCards() (characters, settings []page.Card) {
-	add := func(to *[]page.Card, id string, starter phrase.Line, ideas []page.Idea) {
+	for _, id := range cards.Characters() {
 		if l.Has(id) {
-			*to = append(*to, page.Card{Symbol: id, Name: phrase.Say(id + ".name"), Starter: starter, Ideas: ideas})
+			who := phrase.Person("Who", id)
+			characters = append(characters, page.Card{
+				Symbol: id, Name: phrase.Say(id + ".name"),
+				Starter: phrase.Say("own.starter.character", who).About(id), Joins: phrase.Say("own.starter.joins", who).About(id),
+			})
 		}
 	}
-	for _, id := range cards.Characters() {
-		add(&characters, id, phrase.Say("own.starter.character", phrase.Person("Who", id)).About(id), nil)
-	}
 	for _, id := range cards.Settings() {
-		add(&settings, id, phrase.Say(id+".scene"), l.ideas[id])
+		if l.Has(id) {
+			settings = append(settings, page.Card{Symbol: id, Name: phrase.Say(id + ".name"), Starter: phrase.Say(id + ".scene")})
+		}
 	}
 	return characters, settings
 }
@@ -50,12 +102,17 @@ func (l *language) newCards() (characters, settings []page.Card) {
 // mostIdeas is how many a setting has on a page, which has no room for more.
 const mostIdeas = 1
 
-// ideas are what can happen in each setting, and to whom.
-func ideas(places story.Places) map[string][]page.Idea {
-	out := map[string][]page.Idea{}
+// ideas are what can happen in each setting in a situation; where nothing there is of
+// the kind, what can happen at all.
+func ideas(places story.Places, of problem.Situation) map[string][]phrase.Line {
+	tells := func(e *story.Event) bool {
+		return slices.ContainsFunc(e.Kinds, func(k problem.Kind) bool { return k.Situation() == of })
+	}
+	out := map[string][]phrase.Line{}
 	for _, p := range places {
-		for _, e := range p.Events[:min(mostIdeas, len(p.Events))] {
-			out["setting."+p.ID] = append(out["setting."+p.ID], page.Idea{Say: e.Idea(), Cast: e.Cast})
+		fitting := slices.DeleteFunc(slices.Clone(p.Events), func(e *story.Event) bool { return !tells(e) })
+		for _, e := range append(fitting, p.Events...)[:min(mostIdeas, len(p.Events))] {
+			out["setting."+p.ID] = append(out["setting."+p.ID], e.Idea())
 		}
 	}
 	return out
@@ -67,12 +124,14 @@ var situations = map[problem.Situation]string{
 	problem.PutTogether: "put-together", problem.Compare: "compare",
 }
 
-// blankStory is the week's sort of story with gaps to fill in.
-func (l *lesson) blankStory() (sentences []phrase.Line, answer phrase.Line) {
-	id := "own.frame." + situations[l.worked.Problem.Kind().Situation()]
-	gap := phrase.Blank("Gap", "")
-	for _, part := range []string{"first", "second", "ask"} {
-		sentences = append(sentences, phrase.Say(id+"."+part, gap))
+// blankStory is the week's sort of story with gaps to fill in; who and with are those
+// that it is about.
+func (l *lesson) blankStory(who, with phrase.Value) (sentences []phrase.Line, answer phrase.Line) {
+	say := func(part string) phrase.Line {
+		return phrase.Say("own.frame."+situations[l.situation()]+"."+part, who, with, phrase.Blank("Gap", ""))
 	}
-	return sentences, phrase.Say(id+".answer", gap)
+	for _, part := range []string{"first", "second", "ask"} {
+		sentences = append(sentences, say(part))
+	}
+	return sentences, say("answer")
 }

@@ -37,8 +37,26 @@ func (l *lesson) keyStory(e exercise) page.KeyStory {
 	for _, w := range slices.Concat(first[:min(1, len(first))], e.Ways()) {
 		k.Ways = append(k.Ways, page.Working{Name: w.Title(), Chain: w.Chain})
 	}
+	if hops := hopsOf(e); hops != nil && picture.IsLine(k.Picture) {
+		k.Picture = hops
+	}
 	for _, m := range l.question(e).ToListenFor(mostListened) {
 		k.Mistakes = append(k.Mistakes, page.KeyMistake{Number: m.Answer, Name: m.Cause.Name(), Ask: m.Hint})
 	}
 	return k
+}
+
+// hopsOf is the number line of the way that the key shows first, so that its line
+// hops as its words say; nil where that way draws none.
+func hopsOf(e exercise) picture.Picture {
+	ways := e.Ways()
+	if len(ways) == 0 || e.Problem.Kind().Steps() != nil {
+		return nil
+	}
+	for _, step := range slices.Backward(ways[0].Steps) {
+		if picture.IsLine(step.Picture) {
+			return step.Picture
+		}
+	}
+	return nil
 }

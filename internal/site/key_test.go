@@ -39,7 +39,7 @@ var keyChanges = []keyChange{
 	{"another program", "Input.Program", func(_ *testing.T, in *Input) { in.Program = "next" }, everything, true},
 	{"a colour", "Input.Theme", func(t *testing.T, in *Input) { in.Theme = themeWith(t, "#fffcf5", "#fffcf6") }, pages, false},
 	{"every message of the class's language", "Input.Catalog", spoken("es"), anyOf(in("es"), learnOrPrint, shared, desk), false},
-	{"every message of another language", "Input.Catalog", spoken("ar"), anyOf(in("ar"), shared, slips, messageOf("ar")), false},
+	{"every message of another language", "Input.Catalog", spoken("ar"), anyOf(in("ar"), shared, ofAll, messageOf("ar")), false},
 	{"every message of English", "Input.Catalog", spoken("en"), everything, false},
 	{"what a warm-up counts", "Input.WarmUps", func(_ *testing.T, in *Input) {
 		for i := range in.WarmUps {
@@ -57,7 +57,7 @@ var keyChanges = []keyChange{
 	}, lessons, false},
 
 	{"the name", "Site.Name", func(_ *testing.T, in *Input) { in.Site.Name.Plain = "Harbour School" }, anyOf(pages, feed, messages), false},
-	{"the name in one language", "Site.Name", func(_ *testing.T, in *Input) { in.Site.Name.By = map[string]string{"ar": "مدرسة"} }, anyOf(in("ar"), shared, slips, messageOf("ar")), false},
+	{"the name in one language", "Site.Name", func(_ *testing.T, in *Input) { in.Site.Name.By = map[string]string{"ar": "مدرسة"} }, anyOf(in("ar"), shared, ofAll, messageOf("ar")), false},
 	{"the class", "Site.Class", func(_ *testing.T, in *Input) { in.Site.Class.Plain = "Room 4" }, nothing, true},
 	{"the address", "Site.Address", func(_ *testing.T, in *Input) { in.Site.Address = "https://harbour.example/" }, everything, false},
 	{"a language less", "Site.Languages", func(_ *testing.T, in *Input) { in.Site.Languages = []string{"es", "en"} }, pages, false},
@@ -87,8 +87,8 @@ var keyChanges = []keyChange{
 	}, fromThen, false},
 	{"whether the date is meant", "Week.OddDate", changed(func(w *week.Week) { w.OddDate = true }), nothing, true},
 	{"the target", "Week.Target", changed(func(w *week.Week) { w.Target = "compare-within-20" }), anyOf(fromThen, home, feed, front, weekly, messages), false},
-	{"a target of its own", "Week.Own", changed(func(w *week.Week) {
-		w.Target, w.Own = "", &activity.Spec{Operation: "both", Largest: 20, Parts: 2, Crossing: "either", Steps: 1}
+	{"a target of its own", "Week.Spec", changed(func(w *week.Week) {
+		w.Target, w.Spec = "", &activity.Spec{Operation: "both", Largest: 20, Parts: 2, Crossing: "either", Steps: 1}
 	}), anyOf(fromThen, home, feed, front, weekly, messages), false},
 	{"the strategy", "Week.Focus", changed(func(w *week.Week) { w.Focus = "think-addition" }), fromThen, false},
 	{"the picture", "Week.Picture", changed(func(w *week.Week) { w.Picture = "number-line" }), thisWeek, false},
@@ -101,7 +101,7 @@ var keyChanges = []keyChange{
 	{"the minutes", "Week.Minutes", changed(func(w *week.Week) { w.Minutes++ }), both(anyOf(learn, messages), thisWeek), false},
 	{"what a note may show", "Week.Allow", changed(func(w *week.Week) { w.Allow = []string{"https://harbour.example/"} }), nothing, true},
 	{"a story of the teacher's own", "Week.OwnStories", changed(func(w *week.Week) {
-		w.OwnStories = []week.OwnStory{{Text: "Lina tiene 8 conchas. Encuentra 6. ¿Cuántas tiene ahora?", Reading: "add-to-result 8 + 6 = ?"}}
+		w.OwnStories = []week.OwnStory{{Text: "Lina tiene 8 conchas. Encuentra 6. ¿Cuántas tiene ahora?", Kind: "add-to-result"}}
 	}), fromThen, false},
 	{"a note in one language", "Week.Notes", changed(func(w *week.Week) { w.HasNote, w.Notes = true, map[string]string{"es": "Hola.", "ar": "سلام"} }), both(learn, thisWeek), false},
 	{"a greeting for a note", "Week.HasNote", changed(func(w *week.Week) { w.HasNote = !w.HasNote }), both(learn, thisWeek), false},
@@ -117,22 +117,25 @@ func home(path, _ string) bool {
 	return strings.Count(path, "/") == 1 && strings.HasSuffix(path, "/index.html")
 }
 func front(path, _ string) bool       { return path == "index.html" }
-func slips(path, _ string) bool       { return strings.HasSuffix(path, "/slips.html") }
+func sheets(path string) bool         { return strings.HasSuffix(path, "/sheets.html") }
+func ofAll(path, _ string) bool       { return strings.HasSuffix(path, "/slips.html") || sheets(path) }
 func thisWeek(path, date string) bool { return strings.Contains(path, date) }
 func fromThen(path, date string) bool { return dateIn.FindString(path) >= date && lessons(path, date) }
-func weekly(path, _ string) bool      { return strings.HasPrefix(path, "20") || slips(path, "") }
+func weekly(path, _ string) bool      { return strings.HasPrefix(path, "20") || ofAll(path, "") }
 func shared(path, _ string) bool      { return weekly(path, "") || front(path, "") || path == "404.html" }
 func learnOrPrint(path, date string) bool {
 	return learn(path, date) || print(path, date)
 }
-func print(path, _ string) bool { return strings.HasSuffix(path, "-print.html") || sent(path) }
+func print(path, _ string) bool {
+	return strings.HasSuffix(path, "-print.html") || sent(path) || sheets(path)
+}
 func learn(path, _ string) bool { return learnPattern.MatchString(path) || sent(path) }
 func messages(path, _ string) bool {
 	return strings.Contains(path, "/message-")
 }
 func sent(path string) bool { return strings.Contains(path, "/to-send/") }
 func lessons(path, _ string) bool {
-	return strings.Count(path, "/") == 1 && dateIn.MatchString(path) || strings.HasSuffix(path, "answer-key.html") || sent(path)
+	return strings.Count(path, "/") == 1 && dateIn.MatchString(path) || strings.HasSuffix(path, "answer-key.html") || sent(path) || sheets(path)
 }
 
 var (

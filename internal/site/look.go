@@ -4,7 +4,6 @@ import (
 	"slices"
 
 	"homebuild/internal/activity"
-	"homebuild/internal/diag"
 	"homebuild/internal/picture"
 	"homebuild/internal/story"
 	"homebuild/internal/week"
@@ -84,17 +83,6 @@ func (p *Planned) ofWeek(l *lister, date, tag string, list func(*lister, *langua
 			}
 		}
 	}
-}
-
-// Own reads a story of the teacher's for a week as a build will: the story, or what
-// is wrong with it, by its settings as in [week.StorySetting] without the number.
-func (in Input) Own(s week.OwnStory) (told story.Story, wrong map[string]diag.Diagnostic) {
-	wrong = map[string]diag.Diagnostic{}
-	read := newOwnStories(in).read(s, func(setting string, err error) {
-		p := problemOf(err)
-		wrong[setting] = diag.Diagnostic{Text: p.Text, Hint: p.Hint}
-	})
-	return read.story, wrong
 }
 
 // Slips are the link of a week on paper slips to cut; false where the site has no

@@ -2,10 +2,7 @@ package site
 
 import (
 	"errors"
-	"fmt"
 	"slices"
-	"strconv"
-	"strings"
 
 	"homebuild/internal/activity"
 	"homebuild/internal/diag"
@@ -54,6 +51,9 @@ func (r *ownStories) week(w week.Week) []ownStory {
 		before := len(r.problems)
 		read := r.read(s, func(setting string, err error) {
 			wrong := problemOf(err)
+			if wrong.Setting != "" {
+				setting = wrong.Setting
+			}
 			r.problems = append(r.problems, w.Problem(week.StorySetting(i, setting), wrong.Text, wrong.Hint))
 		})
 		if len(r.problems) == before {
@@ -80,13 +80,9 @@ func (r *ownStories) read(s week.OwnStory, report func(setting string, err error
 		report("text", err)
 		return ownStory{}
 	}
-	if s.Reading == "" {
-		report("text", unchosen(text))
-		return ownStory{}
-	}
-	choice, err := text.Choose(s.Reading)
+	choice, err := text.Choose(ownstory.Wish{Happens: s.Happens, Kind: s.Kind, Number: s.Choice, Equation: s.Equation})
 	if err != nil {
-		report("reading", err)
+		report("text", err)
 		return ownStory{}
 	}
 	unneeded := text.Unneeded(choice)
@@ -181,39 +177,4 @@ func tell(p problem.Problem, own story.OwnWords) story.Story {
 	st.Answer = phrase.Say("try.own-answer", phrase.Number("Number", p.Answer()))
 	st.AnswerFrame = phrase.Say("try.own-answer", phrase.Blank("Number", ""))
 	return st
-}
-
-// unchosen says what a story can tell for which nobody has chosen: the lines to
-// paste, one below the other, each with what it means.
-func unchosen(text ownstory.Text) *ownstory.Error {
-	if len(text.Numerals) == 0 {
-		return &ownstory.Error{Text: "your own story has no numbers to count with", Hint: "write them in digits, or say what words mean: [a dozen = 12]"}
-	}
-	offer := text.Offer()
-	numbers := "; numbers that count: " + list(text, offer.Counted)
-	if len(offer.LeftOut) > 0 {
-		numbers += "; left out: " + list(text, offer.LeftOut)
-	}
-	if len(offer.Choices) == 0 {
-		return &ownstory.Error{Text: "no kind of story fits your own story" + numbers,
-			Hint: `mark the one, two or three numbers that count, [6 kites]; "homebuild help own-stories" lists the kinds`}
-	}
-	var lines strings.Builder
-	for _, c := range offer.Choices {
-		fmt.Fprintf(&lines, "\n    reading = %-40q # %s; %s %s", c.Line(), c.Happens(), c.Asked(), c.Answer())
-	}
-	return &ownstory.Error{Text: "your own story waits for you to say what it tells" + numbers,
-		Hint: "paste below its text the one line that it tells, its numbers swapped where the story has them the other way round; if other numbers count, mark them, [6 kites]; a story that no line tells can stand in your note" + lines.String()}
-}
-
-// list writes numbers of a text one after the other: "8, 6".
-func list(text ownstory.Text, places []int) string {
-	var numbers []string
-	for _, at := range places {
-		numbers = append(numbers, strconv.Itoa(text.Numerals[at].Value))
-	}
-	if len(numbers) == 0 {
-		return "none"
-	}
-	return strings.Join(numbers, ", ")
 }

@@ -44,9 +44,9 @@ func allPages(t testing.TB, in Input) fs.FS {
 // stops with the lines to choose from.
 func TestNothingUnchosenIsPublished(t *testing.T) {
 	tests := []struct{ text, want, hint string }{
-		{"Lina has 8 shells. She finds 6 more.", "numbers that count: 8, 6", `reading = "add-to-result 8 + 6 = ?"  `},
-		{"[Each of 3 boys] has [four kites] in 2026.", "numbers that count: 3, 4; left out: 2026", "# two parts; how many in all? the answer is 7"},
-		{"Lina has ten kites.", "numbers that count: 10", "any pair is right"},
+		{"Lina has 8 shells. She finds 6 more.", "waits for you to say what happens; numbers that count: 8 shells, 6 more", `happens = "joins" `},
+		{"[Each of 3 boys] has [four kites] in 2026.", "numbers that count: Each of 3 boys, four kites; left out: 2026", `happens = "compared" `},
+		{"Lina has ten kites.", "waits for you to say what it asks; numbers that count: ten kites", "Any pair is right."},
 		{"1, 2, 3 and 4.", "no kind of story fits", "mark the one, two or three numbers"},
 		{"One day.", "numbers that count: none", "mark"},
 		{"Nothing to count.", "no numbers to count with", "[a dozen = 12]"},
@@ -67,13 +67,14 @@ func TestContradictions(t *testing.T) {
 		story week.OwnStory
 		want  string
 	}{
-		{"text", week.OwnStory{Text: "Lina has [8 shells.", Reading: good}, "stands alone"},
-		{"reading", week.OwnStory{Text: text, Reading: "add-to-result 8 + 7 = ?"}, "does not tell what the reading needs: 7"},
-		{"answer", week.OwnStory{Text: text, Reading: good, Answer: "She has 15 shells."}, "the answer is 14"},
-		{"mark in an answer", week.OwnStory{Text: text, Reading: good, Answer: "She has [14."}, "stands alone"},
-		{"translation", week.OwnStory{Text: text, Reading: good, In: map[string]string{"es": "Lina tiene 8 conchas."}}, "does not tell 6"},
-		{"mark in a translation", week.OwnStory{Text: text, Reading: good, In: map[string]string{"es": "Lina tiene 8] conchas."}}, "stands alone"},
-		{"translation into the same", week.OwnStory{Text: text, Reading: good, In: map[string]string{"en": text}}, "language of the story itself"},
+		{"text", week.OwnStory{Text: "Lina has [8 shells.", Kind: good}, "stands alone"},
+		{"equation", week.OwnStory{Text: text, Kind: "add-to-result", Equation: "8 + 7 = ?"}, "does not tell what the equation needs: 7"},
+		{"choice", week.OwnStory{Text: text, Kind: "add-to-result", Choice: 2}, "choice 2 is add-to-change"},
+		{"answer", week.OwnStory{Text: text, Kind: good, Answer: "She has 15 shells."}, "the answer is 14"},
+		{"mark in an answer", week.OwnStory{Text: text, Kind: good, Answer: "She has [14."}, "stands alone"},
+		{"translation", week.OwnStory{Text: text, Kind: good, In: map[string]string{"es": "Lina tiene 8 conchas."}}, "does not tell 6"},
+		{"mark in a translation", week.OwnStory{Text: text, Kind: good, In: map[string]string{"es": "Lina tiene 8] conchas."}}, "stands alone"},
+		{"translation into the same", week.OwnStory{Text: text, Kind: good, In: map[string]string{"en": text}}, "language of the story itself"},
 	}
 	for _, test := range tests {
 		files, _, problems := Assemble(ownInput(t, []week.OwnStory{test.story}, "en", "es"))
@@ -81,7 +82,7 @@ func TestContradictions(t *testing.T) {
 			t.Errorf("%s: want a problem %q, got %d files and %v", test.name, test.want, len(files), problems)
 		}
 	}
-	_, _, problems := Assemble(ownInput(t, []week.OwnStory{{Text: text, Reading: good, Answer: "15", In: map[string]string{"es": "8 y 7"}}}, "en", "es"))
+	_, _, problems := Assemble(ownInput(t, []week.OwnStory{{Text: text, Kind: good, Answer: "15", In: map[string]string{"es": "8 y 7"}}}, "en", "es"))
 	if len(problems) != 2 {
 		t.Errorf("two things are wrong: want both told, got %v", problems)
 	}
@@ -93,10 +94,10 @@ func TestContradictions(t *testing.T) {
 func TestOwnStoryOnThePages(t *testing.T) {
 	pages := allPages(t, ownInput(t, []week.OwnStory{
 		{
-			Text: "Lina has [8 shells]. She is 7. She finds [six more]. How many <shells> does she have now?", Reading: "add-to-result 8 + 6 = ?",
+			Text: "Lina has [8 shells]. She is 7. She finds [six more]. How many <shells> does she have now?", Kind: "add-to-result 8 + 6 = ?",
 			Answer: "She has 14 shells now.", In: map[string]string{"es": "Lina tiene 8 conchas. Tiene 7 años. Encuentra seis más. ¿Cuántas tiene ahora?"},
 		},
-		{Text: "Omar has ten kites. How many could be red and how many blue?", Reading: "together-both 10 = ? + ?", Answer: "6 could be red and 4 blue."},
+		{Text: "Omar has ten kites. How many could be red and how many blue?", Kind: "together-both 10 = ? + ?", Answer: "6 could be red and 4 blue."},
 	}, "en", "es", "ar"))
 	read := func(path string) string {
 		data, err := fs.ReadFile(pages, path)
@@ -112,7 +113,7 @@ func TestOwnStoryOnThePages(t *testing.T) {
 	tests := []struct{ page, want string }{
 		{"en/%s-try.html", `<p class="say">Lina has <b class=n>8 shells</b>. She is <b class=n>7</b>. She finds <b class=n>six more</b>. How many &lt;shells&gt; does she have now?</p>`},
 		{"en/%s-try.html", "She has <b class=n>14</b> shells now."},
-		{"en/%s-try.html", "She has <span class=gap><span class=hide>____</span></span> shells now."},
+		{"en/%s-try.html", "She has <span class=gap><span class=hide>blank</span></span> shells now."},
 		{"es/%s-try.html", `<p class="say">Lina tiene <b class=n>8</b> conchas. Tiene <b class=n>7</b> años. Encuentra <b class=n>seis</b> más.`},
 		{"ar/%s-try.html", `<p class="say" dir="ltr" lang="en">Lina has`},
 		{"es/%s-try.html", `<p class="say" dir="ltr" lang="en">Omar has`},
@@ -148,7 +149,7 @@ func TestOwnStoriesOfEveryKind(t *testing.T) {
 				continue
 			}
 			words := "A story tells"
-			for _, q := range p.Told() {
+			for _, q := range p.Given() {
 				words += fmt.Sprintf(" %d shells and", q.Value)
 			}
 			line := ownstory.Choice{Problem: p}.Line()
@@ -156,10 +157,10 @@ func TestOwnStoriesOfEveryKind(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			if _, err := text.Choose(line); err != nil { // cannot be shown
+			if _, err := text.Choose(ownstory.Wish{Kind: line}); err != nil { // cannot be shown
 				continue
 			}
-			stories = append(stories, week.OwnStory{Text: text.Plain, Reading: line})
+			stories = append(stories, week.OwnStory{Text: text.Plain, Kind: line})
 		}
 		for len(stories) > 0 {
 			n := min(week.MaxStories, len(stories))

@@ -24,14 +24,14 @@ func plan(in Input) (lessons []*lesson, asked []activity.Request, notices, probl
 	if len(problems) > 0 {
 		return nil, nil, nil, problems
 	}
-	told := in.Told()
-	if len(told.Events()) == 0 && len(asked) > 0 {
+	events := in.SharedEvents()
+	if len(events.Events()) == 0 && len(asked) > 0 {
 		return nil, nil, nil, diag.Diagnostics{{
 			File: week.SiteFile, Text: "there is no story that every language of the site tells: " + strings.Join(in.silent(), ", ") + " leave out too many",
 			Hint: `leave the language out for now; "homebuild language status" says which stories each tells`,
 		}}
 	}
-	teller := story.NewTeller(told, in.Site.Key)
+	teller := story.NewTeller(events, in.Site.Key)
 	for i, p := range activity.Year(asked) {
 		w := in.Site.Weeks[i]
 		for _, warning := range p.Warnings {
@@ -58,8 +58,8 @@ func Year(in Input) ([]activity.WeekPlan, diag.Diagnostics) {
 	return activity.Year(requests), nil
 }
 
-// Told are the events that every language of the site tells.
-func (in Input) Told() story.Places {
+// SharedEvents are the events that every language of the site tells.
+func (in Input) SharedEvents() story.Places {
 	return in.Places.Only(func(id string) bool { return len(in.Catalog.Without(id)) == 0 })
 }
 
@@ -106,6 +106,9 @@ func (in Input) missed(w week.Week, l *lesson) diag.Diagnostics {
 	if i := slices.IndexFunc(ours, func(e exercise) bool { return e.WantsExtra && e.ExtraNumber == 0 }); i >= 0 {
 		out = append(out, w.Problem("extra-sentence", "no story of the week has a number that is not needed: none keeps apart from the others", "leave the setting out, or choose another target"))
 	}
+	if w.Review && w.Writes("review") && len(w.Kept) == 0 && !slices.ContainsFunc(ours, func(e exercise) bool { return e.Returns }) {
+		out = append(out, w.Problem("review", "no story of the week brings back what an earlier week was about", "it comes back after two, four and eight weeks, where there are such weeks"))
+	}
 	return out
 }
 
@@ -113,8 +116,8 @@ func (in Input) missed(w week.Week, l *lesson) diag.Diagnostics {
 // the teacher's own stories of each week.
 func requests(in Input) (out []activity.Request, stories [][]ownStory, problems diag.Diagnostics) {
 	reader := newOwnStories(in)
-	told := in.Told()
-	bears := func(p problem.Problem) bool { return told.Bears(p) }
+	events := in.SharedEvents()
+	bears := func(p problem.Problem) bool { return events.Bears(p) }
 	for _, w := range in.Site.Weeks {
 		own := reader.week(w)
 		target, err := in.targetOf(w)
@@ -130,7 +133,7 @@ func requests(in Input) (out []activity.Request, stories [][]ownStory, problems 
 			Bears: bears,
 		}
 		for i, kept := range w.Kept {
-			if misfit := (*story.Misfit)(nil); errors.As(told.Check(kept.Choice), &misfit) {
+			if misfit := (*story.Misfit)(nil); errors.As(events.Check(kept.Choice), &misfit) {
 				problems = append(problems, w.KeptProblem(i, misfit.Setting, misfit.Text, misfit.Hint))
 			}
 			r.Kept = append(r.Kept, activity.Kept{Problem: kept.Problem, Returns: in.target(kept.Returns)})
@@ -145,8 +148,8 @@ func requests(in Input) (out []activity.Request, stories [][]ownStory, problems 
 
 // targetOf is the week's target, from the list or spelled out.
 func (in Input) targetOf(w week.Week) (activity.Target, error) {
-	if w.Own != nil {
-		return w.Own.Target()
+	if w.Spec != nil {
+		return w.Spec.Target()
 	}
 	if t := in.target(w.Target); t != nil {
 		return *t, nil

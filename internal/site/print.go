@@ -1,6 +1,9 @@
 package site
 
-import "homebuild/internal/page"
+import (
+	"homebuild/internal/page"
+	"homebuild/internal/phrase"
+)
 
 // printPage is the week on one sheet of paper.
 type printPage struct {
@@ -17,12 +20,12 @@ func (p printPage) view(c *common) page.View {
 	l := p.Lesson
 	v := &page.Print{
 		WeekPage: c.week(p.Language, l, printPath), Scene: page.Scene{Place: l.scene().Place}, Words: l.words(), Class: p.Class.Language,
-		Worked: l.worked.Story, Answers: p.Answers,
+		Worked: l.walk(), Answers: p.Answers,
 	}
 	for _, e := range l.stories {
 		v.Stories = append(v.Stories, e.Story)
 	}
-	v.Blank, _ = l.blankStory()
+	v.Blank, _ = l.blankStory(phrase.Blank("Who", ""), phrase.Blank("With", ""))
 	if c.address != "" {
 		v.WeekURL = c.address + weeklyPath(l.date)
 	}

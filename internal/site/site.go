@@ -151,7 +151,7 @@ func (p *Planned) whole(l *lister, lang *language, of *lesson, w week.Week) whol
 	return wholeFile{
 		Learn:  learnPage{lang, l.class, of, w.Minutes, warmUp(p.in.WarmUps, w.WarmUp, of), l.note(w, lang)},
 		Try:    tryPage{lang, of, 0, 0, len(of.stories)},
-		Invent: inventPage{lang, of, lang.ideas},
+		Invent: inventPage{lang, of, lang.ideas[of.situation()]},
 		Print:  printPage{lang, l.class, of, p.in.Site.Answers != week.AnswersLink},
 	}
 }
@@ -159,8 +159,8 @@ func (p *Planned) whole(l *lister, lang *language, of *lesson, w week.Week) whol
 // Desk lists the teacher's own files, a folder a week: the answer key, the
 // messages to send, the code of the link and slips to cut; and, for the newest
 // week that shows and for others that are asked for, the week in one file for
-// each language, to be sent. They stand beside the published folder, never inside
-// it.
+// each language, to be sent, and the sheets of all languages, to be printed. They
+// stand beside the published folder, never inside it.
 func (p *Planned) Desk(send ...string) []File {
 	l := p.lister()
 	if showing := p.in.Site.Showing(p.in.On); len(showing) > 0 {
@@ -172,9 +172,13 @@ func (p *Planned) Desk(send ...string) []File {
 			l.data(m)
 		}
 		if slices.Contains(send, lesson.date) {
+			sheets := sheetsPage{Date: lesson.date}
 			for _, lang := range l.languages {
-				l.page(p.whole(l, lang, lesson, p.in.Site.Weeks[i]))
+				whole := p.whole(l, lang, lesson, p.in.Site.Weeks[i])
+				l.page(whole)
+				sheets.Sheets = append(sheets.Sheets, whole.Print)
 			}
+			l.page(sheets)
 		}
 		if l.address == "" {
 			continue

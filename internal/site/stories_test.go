@@ -100,7 +100,7 @@ func TestStoriesOfAYear(t *testing.T) {
 // toldYear tells the year of a grade as the program proposes it, week by week.
 func toldYear(t *testing.T, in Input, grade problem.Grade) [][]story.Story {
 	t.Helper()
-	told := in.Told()
+	events := in.SharedEvents()
 	first := slices.IndexFunc(in.Targets, func(x activity.Target) bool { return x.Grade == grade })
 	next := activity.Suggestion{Target: in.Targets[first]}
 	var requests []activity.Request
@@ -108,15 +108,15 @@ func toldYear(t *testing.T, in Input, grade problem.Grade) [][]story.Story {
 	monday := time.Date(2026, 9, 7, 0, 0, 0, 0, time.UTC)
 	for i := range 36 {
 		if i > 0 {
-			next, _ = activity.Next(plans, in.Targets)
+			next, _ = activity.Next(grade, plans, in.Targets)
 		}
 		requests = append(requests, activity.Request{
 			Week: monday.AddDate(0, 0, 7*i).Format(time.DateOnly), Key: "puddle", Target: next.Target,
-			Stories: 4, Review: true, Bears: told.Bears,
+			Stories: 4, Review: true, Bears: events.Bears,
 		})
 		plans = activity.Year(requests)
 	}
-	teller := story.NewTeller(told, "puddle")
+	teller := story.NewTeller(events, "puddle")
 	var out [][]story.Story
 	for i, p := range plans {
 		l, err := tellWeek(teller, week.Week{Date: requests[i].Week}, p, nil)

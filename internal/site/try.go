@@ -115,7 +115,7 @@ func (l *lesson) turn(i int) int {
 // (CCSS-M 2010, 3.NBT.A.2, from memory).
 func (l *lesson) question(e exercise) mistake.Question {
 	const columnsGrade = 3
-	q := mistake.Question{Problem: e.Problem, Extra: e.ExtraNumber, Ways: e.Ways()}
+	q := mistake.Question{Problem: e.Problem, Extra: e.ExtraNumber, Focus: e.Focus(), Ways: e.Ways()}
 	q.Columns = e.Grade >= columnsGrade || l.picture == picture.Columns || len(q.Ways) > 0 && q.Ways[0].Name == strategy.Expanded
 	return q
 }

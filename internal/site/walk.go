@@ -62,6 +62,8 @@ func (l *lesson) sign(p problem.Problem) *page.Sign {
 		look = "learn.sign.look-steps"
 	case p.Kind().Situation() == problem.Compare:
 		look = "learn.sign.look-compare"
+	case p.Kind().Situation() != problem.PutTogether:
+		look = "learn.sign.look-change"
 	}
 	return &page.Sign{Equation: q, Look: phrase.Say(look)}
 }

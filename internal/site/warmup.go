@@ -41,7 +41,7 @@ func warmUp(all []WarmUp, id string, l *lesson) *page.WarmUp {
 	}
 	w := all[i]
 	count := w.Most
-	for _, q := range l.worked.Problem.Told() {
+	for _, q := range l.worked.Problem.Given() {
 		if q.Value >= w.Least && q.Value <= w.Most {
 			count = q.Value
 			break

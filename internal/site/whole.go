@@ -29,6 +29,6 @@ func (p wholeFile) view(c *common) page.View {
 		w.Layout, w.Links = layout, page.Parts()
 	}
 	v.Learn.Links.Learn, v.Try.Links.Try, v.Invent.Links.Invent, v.Print.Links.Print = "", "", "", ""
-	v.Invent.Strip = nil // it leads to pages that are not here
+	v.Invent.Strip, v.Invent.Pairs = nil, nil // they lead to pages that are not here
 	return v
 }

@@ -130,11 +130,11 @@ func TestRecipes(t *testing.T) {
 		}
 		var gives []problem.Role
 		for _, key := range recipe[:len(recipe)-1] {
-			if role := told[key]; role != "" {
+			if role := givenBy[key]; role != "" {
 				gives = append(gives, role)
 			}
 		}
-		if want := roles(p.Told()); !sameSet(gives, want) {
+		if want := roles(p.Given()); !sameSet(gives, want) {
 			t.Errorf("%v tells %v, want %v", k, gives, want)
 		}
 		if asks := answered[recipe[len(recipe)-1]]; !slices.Equal(asks, roles(p.Asked())) {

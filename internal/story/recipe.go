@@ -47,9 +47,9 @@ const (
 	keySmaller = "label-smaller"
 )
 
-// told is what a sentence tells the amount of; sentences that are not here tell
+// givenBy is what a sentence tells the amount of; sentences that are not here tell
 // what happens, and no amount.
-var told = map[string]problem.Role{
+var givenBy = map[string]problem.Role{
 	"start": problem.RoleStart, "in": problem.RoleChange, "out": problem.RoleChange,
 	"later-in": problem.RoleLater, "later-out": problem.RoleLater, "gone": problem.RoleLater,
 	"end": problem.RoleResult, "total": problem.RoleTotal,
@@ -104,8 +104,8 @@ func Groups(k problem.Kind) []string {
 	return []string{id, id[:strings.LastIndexByte(id, '-')], "compare"}
 }
 
-// Text is a text that the words of an event must have.
-type Text struct {
+// EventText is a text that the words of an event must have.
+type EventText struct {
 	Key     string
 	Roles   []problem.Role // its places, each once; none for words alone
 	Answers bool           // it is also said with a line to write on
@@ -113,25 +113,25 @@ type Text struct {
 
 // texts gives all that a story of a kind says, the number that nobody needs
 // included.
-func texts(k problem.Kind) []Text {
+func texts(k problem.Kind) []EventText {
 	keys := append([]string{keyOpen, keyExtra}, recipes[k]...)
-	out := make([]Text, 0, len(keys)+2)
+	out := make([]EventText, 0, len(keys)+2)
 	for _, key := range keys {
-		t := Text{Key: key}
-		if role := told[key]; role != "" {
+		t := EventText{Key: key}
+		if role := givenBy[key]; role != "" {
 			t.Roles = []problem.Role{role}
 		}
 		out = append(out, t)
 	}
 	ask := keys[len(keys)-1]
-	return append(out, Text{answerTo(ask), answered[ask], true}, Text{Key: settles(ask)})
+	return append(out, EventText{answerTo(ask), answered[ask], true}, EventText{Key: settles(ask)})
 }
 
 // Telling is a kind of story that an event tells.
 type Telling struct {
 	Kind   problem.Kind
-	Groups []string // see Groups
-	Texts  []Text   // each is in one of the groups, or in the event itself
+	Groups []string    // see Groups
+	Texts  []EventText // each is in one of the groups, or in the event itself
 }
 
 // Tellings lists what the words of an event are for, kind by kind.
@@ -144,10 +144,10 @@ func (e *Event) Tellings() []Telling {
 }
 
 // Always lists the texts that an event has beside those of its stories.
-func (e *Event) Always() []Text {
-	always := []Text{{Key: keyIdea}}
+func (e *Event) Always() []EventText {
+	always := []EventText{{Key: keyIdea}}
 	if e.Compares() {
-		always = append(always, Text{Key: keyBigger}, Text{Key: keySmaller})
+		always = append(always, EventText{Key: keyBigger}, EventText{Key: keySmaller})
 	}
 	return always
 }

@@ -54,7 +54,7 @@ func (w writer) sentence(key string) Sentence {
 	if asks, ok := answered[key]; ok {
 		return Sentence{Role: Question, Quantity: asks[0], Line: w.line(key)}
 	}
-	role, ok := told[key]
+	role, ok := givenBy[key]
 	if !ok {
 		return Sentence{Role: Scene, Line: w.line(key)}
 	}

@@ -28,6 +28,7 @@ var bridgeBack = method{
 		if first != rest { // else the child would be back at the start
 			w.slip(TurnedAround, then(problem.Difference(a, first), problem.Plus, rest))
 		}
+		w.stepOff(missing(first, b))
 		w.chain(problem.Difference(a, first, rest), problem.Difference(ten, rest))
 		w.walk(a, ten, ten-rest)
 		w.showTens() // dots crossed out for good: beside the step to ten they would not show ten

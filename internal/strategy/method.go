@@ -106,7 +106,7 @@ func round(n int) bool {
 
 // near reports whether n is a little below a number that is easy to jump by: one
 // or two below a ten (9, 38, 109), or up to five below a hundred (95, 198, 296).
-func near(n int) bool { return ones(n) >= 8 || (n > 90 && friend(n)-n <= 5 && friend(n) > n) }
+func near(n int) bool { return ones(n) >= 8 || friend(n)%100 == 0 && friend(n) > n && friend(n)-n <= 5 }
 
 // friend is the number to jump by instead of n: the next hundred where it is at
 // most five away, else the next ten.

@@ -30,13 +30,14 @@ const (
 	JumpLost      SlipName = "jump-lost"      // a jump was not counted
 	Landing       SlipName = "landing"        // a jump landed ten away
 	TensCounted   SlipName = "tens-counted"   // the number of tens was given as the answer
+	StepOff       SlipName = "step-off"       // a step of the way was one off
 )
 
 // SlipNames lists every slip.
 func SlipNames() []SlipName {
 	return []SlipName{
 		CountedStart, OneTooFar, EachOnce, BoxesAgain, OtherDouble, NotMended, MendedWrong, NotTaken, RestForgotten,
-		WholeUsed, TurnedAround, PartLost, CarryDropped, LeftOut, JumpLost, Landing, TensCounted,
+		WholeUsed, TurnedAround, PartLost, CarryDropped, LeftOut, JumpLost, Landing, TensCounted, StepOff,
 	}
 }
 
@@ -88,7 +89,7 @@ func (w *working) addSlip(s Slip) {
 // that is given.
 func (w *working) tells(line phrase.Line) bool {
 	c := w.way.Calculation
-	answer := func(t problem.Term) bool { return t.Value == c.Value() }
+	answer := func(t problem.Term) bool { return t.Value == c.Value() && !t.Unknown }
 	return !slices.Contains(c.Numbers, c.Value()) && slices.ContainsFunc(line.Values, func(v phrase.Value) bool {
 		return v.Kind == phrase.KindNumber && v.N == c.Value() ||
 			slices.ContainsFunc(v.Equation.Sides(), func(e problem.Expression) bool { return slices.ContainsFunc(e, answer) })
@@ -98,6 +99,19 @@ func (w *working) tells(line phrase.Line) bool {
 // then is e with one more term.
 func then(e problem.Expression, op problem.Op, n int) problem.Expression {
 	return append(slices.Clone(e), problem.Term{Op: op, Value: n})
+}
+
+// stepOff are the slips of a step that came out one too low or too high: the one to
+// look at again, with its gap.
+func (w *working) stepOff(step problem.Equation) {
+	for _, off := range []int{-1, 1} {
+		w.slipTo(StepOff, w.way.Calculation.Value()+off, phrase.Equation("Step", step))
+	}
+}
+
+// missing is the step that asks what a part lacks of its whole: 2 + ? = 7.
+func missing(part, whole int) problem.Equation {
+	return problem.Equal(problem.Sum(part, whole-part).Asking(1), problem.Number(whole))
 }
 
 // inPlaceOf are the values of the two slips of working with a number near by.
@@ -113,4 +127,5 @@ func (w *working) brokenInTwo(start, need, rest int) {
 		w.slip(RestForgotten, problem.Sum(start, used), number("Used", used), number("B", small))
 	}
 	w.slip(WholeUsed, problem.Sum(ten, small), number("Used", need), number("B", small), number("Ten", ten))
+	w.stepOff(missing(need, small))
 }

@@ -43,8 +43,11 @@ var splitTens = method{
 			if c.Op == problem.Minus {
 				e, id, name = problem.Difference(found[0], found[1:]...), "take-"+id, "Rest"
 			}
-			if len(found) > 1 {
+			switch {
+			case len(found) > 1:
 				w.step(id, evaluated(e), number(name, e.Value()))
+			case c.Op == problem.Minus: // 70 - 0 of 575 - 503
+				w.step("take-none", left(found[0], 0), number("Rest", found[0]))
 			}
 			split = append(split, e...)
 			results = append(results, e.Value())
@@ -88,9 +91,18 @@ func (w *working) partsLost(split problem.Expression, results []int) {
 	}
 	for _, n := range numbers {
 		if n > 0 && !slices.ContainsFunc(w.way.Slips, func(s Slip) bool { return s.Name == CarryDropped && s.Answer == n }) {
-			w.slipTo(PartLost, n)
+			w.addSlip(Slip{Name: PartLost, Answer: n, Ask: w.lookAtPlaces()})
 		}
 	}
+}
+
+// lookAtPlaces is what to ask a child who left a part out: to look at every place that
+// the numbers have.
+func (w *working) lookAtPlaces() phrase.Line {
+	if slices.Max(w.way.Calculation.Numbers) >= 100 {
+		return phrase.Say("mistake.part-lost.hundreds")
+	}
+	return phrase.Say("mistake.part-lost.tens")
 }
 
 // carriesDropped are the slips of losing the ten that the ones of a sum make, or
@@ -102,17 +114,21 @@ func (w *working) carriesDropped() {
 	}
 	for place, unit := range []int{10, 100} {
 		if made := problem.Sum(parts(c, place)...).Value() / unit * unit; made > 0 {
-			w.addSlip(Slip{Name: CarryDropped, Answer: c.Value() - made, Ask: CarryLine(c)})
+			w.addSlip(Slip{Name: CarryDropped, Answer: c.Value() - made, Ask: CarryLine(made)})
 		}
 	}
 }
 
-// CarryLine is what to ask a child who lost a new ten, or a new hundred, of a sum.
-func CarryLine(c problem.Calculation) phrase.Line {
-	if c.Largest() > 100 {
-		return phrase.Say("mistake.carry-dropped.hundreds")
+// CarryLine is what to ask a child who lost so much of a sum: the ten that its ones
+// make, the hundred that its tens make, or both.
+func CarryLine(lost int) phrase.Line {
+	switch {
+	case lost < 100:
+		return ask(CarryDropped)
+	case lost%100 == 0:
+		return phrase.Say("mistake.carry-dropped.hundred")
 	}
-	return ask(CarryDropped)
+	return phrase.Say("mistake.carry-dropped.both")
 }
 
 // join puts the results of the places together, at once where every place

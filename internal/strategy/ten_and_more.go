@@ -25,9 +25,14 @@ var tenAndMore = method{
 	},
 	work: func(c problem.Calculation, w *working) {
 		big, small, turned := bySize(c)
-		if teen(big) && !wholeAndMore(c) {
+		switch {
+		case wholeAndMore(c) && c.Op == problem.Plus:
+			w.hint("hint-join", number("Ten", big), number("More", small))
+		case wholeAndMore(c):
+			w.hint("hint-bare", number("A", big), number("More", small))
+		case teen(big):
 			w.hint("hint-ones")
-		} else {
+		default:
 			w.hint("hint")
 		}
 		switch {
@@ -73,6 +78,7 @@ func (w *working) moreOnes(big, small int, turned bool) {
 	w.step("join", made(10, part), number("Ten", 10), number("More", part), number("Sum", 10+part))
 	w.slip(RestForgotten, problem.Sum(more, small), number("Used", more), number("B", big))
 	w.slip(RestForgotten, problem.Sum(10, small), number("Used", 10), number("B", big))
+	w.stepOff(problem.Calculation{Op: problem.Plus, Numbers: []int{more, small}}.Asked())
 	if turned {
 		w.chain(problem.Sum(small, more, 10), problem.Sum(part, 10))
 	} else {
@@ -91,6 +97,7 @@ func (w *working) fewerOnes(a, b int) {
 	w.step("take", left(more, b), number("More", more), number("B", b), number("Part", part))
 	w.step("join", made(ten, part), number("Ten", ten), number("More", part), number("Sum", ten+part))
 	w.slip(RestForgotten, problem.Difference(more, b), number("Used", more), number("B", a))
+	w.stepOff(problem.Calculation{Op: problem.Minus, Numbers: []int{more, b}}.Asked())
 	opened := then(problem.Sum(ten, more), problem.Minus, b)
 	w.chain(opened, problem.Sum(ten, part))
 }

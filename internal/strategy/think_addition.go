@@ -19,7 +19,7 @@ var thinkAddition = method{
 	}),
 	work: func(c problem.Calculation, w *working) {
 		whole, part := c.Numbers[0], c.Numbers[1]
-		question := problem.Equal(problem.Sum(part, whole-part).Asking(1), problem.Number(whole))
+		question := missing(part, whole)
 		w.step("ask", question, number("Part", part), number("Whole", whole), phrase.Equation("Question", question))
 		w.hint("hint", number("Part", part), number("Whole", whole))
 		if part == whole {
@@ -44,6 +44,7 @@ var thinkAddition = method{
 			w.countingSlips(problem.Minus)
 		case len(jumps) > 1:
 			w.jumpsLost(jumps)
+			w.stepOff(missing(part, stops[1]))
 		}
 		w.chain(problem.Sum(jumps...))
 		w.walk(stops...)

@@ -7,19 +7,21 @@ import (
 
 	"homebuild/internal/diag"
 	"homebuild/internal/i18n"
+	"homebuild/internal/story"
 )
 
 // Status is how far a language file has come.
 type Status struct {
-	Tag      string   `json:"tag"`
-	Name     string   `json:"name"`     // own name; empty when the file cannot be read
-	Total    int      `json:"total"`    // messages that the file needs with the blocks it has
-	Done     int      `json:"done"`     // of Total, with a text
-	Stale    int      `json:"stale"`    // of Done, made from an English text that has changed
-	LeftOut  []string `json:"leftOut"`  // events, things, characters and settings that the language leaves out
-	Problems int      `json:"problems"` // that keep it from being used
-	Reviewed string   `json:"-"`        // who signed it and when; empty for a draft
-	Source   bool     `json:"-"`        // English, which the others are made from
+	Tag      string       `json:"tag"`
+	Name     string       `json:"name"`     // own name; empty when the file cannot be read
+	Total    int          `json:"total"`    // messages that the file needs with the blocks it has
+	Done     int          `json:"done"`     // of Total, with a text
+	Stale    int          `json:"stale"`    // of Done, made from an English text that has changed
+	LeftOut  []string     `json:"leftOut"`  // events, things, characters and settings that the language leaves out
+	Lost     []story.Loss `json:"-"`        // what weeks lose by the events that are not whole
+	Problems int          `json:"problems"` // that keep it from being used
+	Reviewed string       `json:"-"`        // who signed it and when; empty for a draft
+	Source   bool         `json:"-"`        // English, which the others are made from
 }
 
 // Missing is how many messages have no text yet.
@@ -32,6 +34,10 @@ func StatusOf(folders ...fs.FS) ([]Status, diag.Diagnostics) {
 	if len(problems) > 0 {
 		return nil, problems
 	}
+	places, err := story.LoadPlaces()
+	if err != nil {
+		panic(err) // they come with the program
+	}
 	var out []Status
 	for _, tag := range i18n.Tags(folders...) {
 		file, problems := fileOf(tag, source, folders)
@@ -39,7 +45,9 @@ func StatusOf(folders ...fs.FS) ([]Status, diag.Diagnostics) {
 			out = append(out, Status{Tag: tag, Problems: len(problems)})
 			continue
 		}
-		out = append(out, statusOf(file, source, source.Prove(file, math.MaxInt)))
+		s := statusOf(file, source, source.Prove(file, math.MaxInt))
+		s.Lost = places.Lost(places.Only(func(id string) bool { return tells(file, id) }))
+		out = append(out, s)
 	}
 	return out, nil
 }
@@ -73,6 +81,12 @@ func statusOf(file *i18n.File, source *i18n.Source, proof *i18n.Proof) Status {
 	}
 	s.events(file, source)
 	return s
+}
+
+// tells reports whether a file has an event, and a text for each of its sentences.
+func tells(file *i18n.File, id string) bool {
+	e := file.Event(id)
+	return e != nil && !slices.ContainsFunc(e.Sentences, func(s i18n.Sentence) bool { return s.Text == "" })
 }
 
 // events counts what the events of a file tell: each of their sentences once, be

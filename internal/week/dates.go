@@ -87,30 +87,59 @@ func day(s *tomlfile.Section, key string) string {
 // Days are from one day to another; both may be the same.
 type Days struct{ First, Last string }
 
-// daysOff reads the days on which there is no school: "2026-11-26" or
-// "2026-12-21 to 2027-01-01".
+// String is how site.toml writes them.
+func (d Days) String() string {
+	if d.First == d.Last {
+		return d.First
+	}
+	return d.First + " to " + d.Last
+}
+
+// parseDays reads "2026-11-26" or "2026-12-21 to 2027-01-01".
+func parseDays(text string) (Days, *diag.Diagnostic) {
+	first, last, isRange := strings.Cut(text, " to ")
+	if !isRange {
+		last = first
+	}
+	days := Days{strings.TrimSpace(first), strings.TrimSpace(last)}
+	const example = `write days-off = ["2026-11-26", "2026-12-21 to 2027-01-01"]`
+	for _, day := range []string{days.First, days.Last} {
+		if _, wrong := ParseDay(day); wrong != nil {
+			return days, &diag.Diagnostic{Text: "days-off: " + wrong.Text, Hint: example}
+		}
+	}
+	if days.Last < days.First {
+		return days, &diag.Diagnostic{Text: fmt.Sprintf("days-off: %s is before %s", days.Last, days.First), Hint: "write the first day first"}
+	}
+	return days, nil
+}
+
+// daysOff reads the days on which there is no school.
 func daysOff(s *tomlfile.Section) []Days {
 	var out []Days
 	for _, item := range s.List("days-off") {
-		first, last, isRange := strings.Cut(item, " to ")
-		if !isRange {
-			last = first
+		days, wrong := parseDays(item)
+		if wrong != nil {
+			s.Add("days-off", wrong.Text, wrong.Hint)
+			continue
 		}
-		days := Days{strings.TrimSpace(first), strings.TrimSpace(last)}
-		_, wrong := ParseDay(days.First)
-		if wrong == nil {
-			_, wrong = ParseDay(days.Last)
-		}
-		switch {
-		case wrong != nil:
-			s.Add("days-off", "days-off: "+wrong.Text, `write days-off = ["2026-11-26", "2026-12-21 to 2027-01-01"]`)
-		case days.Last < days.First:
-			s.Add("days-off", fmt.Sprintf("days-off: %s is before %s", days.Last, days.First), "write the first day first")
-		default:
-			out = append(out, days)
-		}
+		out = append(out, days)
 	}
 	return out
+}
+
+// WithDaysOff is the site with more days off, without those before a day. The
+// problem has no place.
+func (s Site) WithDaysOff(from string, more []string) (Site, *diag.Diagnostic) {
+	s.DaysOff = slices.DeleteFunc(slices.Clone(s.DaysOff), func(d Days) bool { return d.Last < from })
+	for _, item := range more {
+		days, wrong := parseDays(item)
+		if wrong != nil {
+			return s, wrong
+		}
+		s.DaysOff = append(s.DaysOff, days)
+	}
+	return s, nil
 }
 
 // Off reports whether there is no school in the week that begins on a day: from

@@ -22,26 +22,31 @@
 //	school-language = "en"
 //	theme           = "paper"
 //	key             = "puddle"
+//	grade           = 2
 //	answers         = "foot"
 //	index           = false
 //	days-off        = ["2026-11-26", "2026-12-21 to 2027-01-01"]
 //
 // The address is where the site will live. The first language is the class's
-// own unless school-language says another. Any key will do: another key gives
-// other numbers and people to all stories. The answers stand upside down at the
-// foot of the printed sheet; with answers = "link" the paper has none, and
-// families find them on the pages that its code leads to. With index = true
-// search engines may list the pages. On days-off there is no school: a week that
-// has no other day is passed over when the next one is begun. A name or class that differs by language is a table:
+// own unless school-language says another. The grade is the class's, 0 or "K" for
+// kindergarten; without it that of the newest week counts. Any key will do: another
+// key gives other numbers and people to all stories. The answers stand upside down
+// at the foot of the printed sheet; with answers = "link" the paper has none, and
+// families find them on the pages that its code leads to. With index = true search
+// engines may list the pages. On days-off there is no school: a week that has no
+// other day is passed over when the next one is begun. A name or class that differs
+// by language is a table:
 //
 //	name = { en = "Pebble Lane School", es = "Escuela Pebble Lane" }
 //
 // # A week
 //
-// Only target is needed. The note is written in any of the site's languages, in
-// as many as the teacher writes; a language without one shows the class's own.
-// Without a table of notes families read a greeting of ours, each in their
-// language. Without show-from they see the week from the Friday before.
+// Only target is needed: its word in the list, the whole sentence that a child can
+// say, or the code of a published standard that no other target has. The note is
+// written in any of the site's languages, in as many as the teacher writes; a
+// language without one shows the class's own. Without a table of notes families read
+// a greeting of ours, each in their language. Without show-from they see the week
+// from the Friday before.
 //
 //	target         = "add-within-20"  # homebuild targets lists them
 //	focus          = "make-ten"       # the strategy the class practises
@@ -79,16 +84,16 @@
 //	steps     = 1               # or 2 for a chain
 //
 // A teacher can write stories for the week; they come before ours and count as
-// stories to try. The text is in the class's language, reading says what it
+// stories to try. The text is in the class's language, kind says what it
 // tells ("homebuild check" lists what fits), answer and translations may be left
 // out:
 //
 //	target = "add-within-20"
 //
 //	[[own-story]]
-//	text    = "Lina has 8 shells. She finds 6 more. How many shells does she have now?"
-//	reading = "add-to-result 8 + 6 = ?"
-//	answer  = "She has 14 shells now."
+//	text   = "Lina has 8 shells. She finds 6 more. How many shells does she have now?"
+//	kind   = "add-to-result"
+//	answer = "She has 14 shells now."
 //
 //	[own-story.in]
 //	es = "Lina tiene 8 conchas. Encuentra 6 más. ¿Cuántas conchas tiene ahora?"

@@ -27,7 +27,7 @@ func FuzzRead(f *testing.F) {
 			return
 		}
 		w := site.Weeks[0]
-		if (w.Own == nil) == (w.Target == "") || w.Stories < 1 || w.Stories > MaxStories || !utf8.ValidString(w.Notes["en"]) {
+		if (w.Spec == nil) == (w.Target == "") || w.Stories < 1 || w.Stories > MaxStories || !utf8.ValidString(w.Notes["en"]) {
 			t.Errorf("passed: %+v", w)
 		}
 	})

@@ -25,7 +25,7 @@ func (r *reader) kept(name fileName, weeks []Week) {
 	if i < 0 {
 		if !r.misnamed && !slices.ContainsFunc(r.problems, func(p diag.Diagnostic) bool { return p.File == Path(name.date) }) {
 			r.add(name.path, 0, fmt.Sprintf("the stories of this week are kept, and its file, %q, is gone", Path(name.date)),
-				"put it back; or take this file away as well, and the week's pages go with the next build")
+				"put it back; or take this file away as well. What families had stays published, until homebuild build --remove "+name.date)
 		}
 		return
 	}

@@ -44,7 +44,11 @@ func languageHint(typed string, tags []string) string {
 	if len(tags) > 0 && len(tags) <= manyLanguages {
 		there = "there are: " + LanguageList(tags)
 	}
-	if meant := languageMeant(typed, tags); meant != "" {
+	meant := languageMeant(typed, tags)
+	if name := LanguageName(typed); meant == "" && name != typed {
+		return strings.TrimSpace(fmt.Sprintf("there is no %s yet: homebuild language new %s begins its file; %s", name, typed, there))
+	}
+	if meant != "" {
 		return strings.TrimSpace(fmt.Sprintf("did you mean %q for %s? %s", meant, LanguageName(meant), there))
 	}
 	return cmp.Or(there, diag.Choice(typed, tags))
@@ -80,13 +84,33 @@ func languageMeant(typed string, tags []string) string {
 			}
 		}
 	}
-	if len(typed) > len("xx") {
+	if len(typed) > len("xx") && LanguageName(typed) == typed { // no language of its own
 		if near := diag.Nearest(typed, tags); near != "" {
 			return near
 		}
-		return byName[diag.Nearest(typed, names)]
+		if near := diag.Nearest(typed, names); near != "" && near[0] == typed[0] {
+			return byName[near]
+		}
+	}
+	if LanguageName(typed) == typed {
+		return byBeginning(typed, byName)
 	}
 	return ""
+}
+
+// byBeginning is the tag of the one language with a word of its name that begins as
+// typed: "sp" is Spanish; empty where there is none, or several.
+func byBeginning(typed string, byName map[string]string) string {
+	meant := ""
+	for name, tag := range byName {
+		if strings.Contains(" "+name, " "+typed) {
+			if meant != "" && meant != tag {
+				return ""
+			}
+			meant = tag
+		}
+	}
+	return meant
 }
 
 // baseOf is the language of a tag; for the code of a country, the language that

@@ -130,7 +130,7 @@ func (r *reader) olderForm(l listing) {
 			r.add(n.path, 0, "this week is in an older form", fmt.Sprintf("homebuild week --from %s turns it, and its notes in other languages, into %s", n.path, now))
 		case !slices.Contains(whole, n.date):
 			tag := strings.TrimSuffix(strings.TrimPrefix(path.Base(n.path), n.date+"."), path.Ext(n.path))
-			r.add(n.path, 0, "a note stands in the file of its week now", fmt.Sprintf("write it into %s, below a line [note]: %s = three quotes, the words, three quotes", now, cmp.Or(tag, "en")))
+			r.add(n.path, 0, "a note stands in the file of its week now", fmt.Sprintf("write it into %s, below a line [note]: %s = three quotes, the words, three quotes", now, cmp.Or(languageMeant(tag, r.allowed.Languages), tag, "en")))
 		}
 	}
 }

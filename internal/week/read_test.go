@@ -85,8 +85,8 @@ en = "Dear families,"
 		t.Fatalf("Read problems:\n%v", problems)
 	}
 	want := Site{
-		Name:  Text{By: map[string]string{"en": "Pebble Lane", "es": "Calle Guijarro"}},
-		Class: Text{Plain: "Room 4"}, Address: "https://school.example/home/",
+		Name:  Localized{By: map[string]string{"en": "Pebble Lane", "es": "Calle Guijarro"}},
+		Class: Localized{Plain: "Room 4"}, Address: "https://school.example/home/",
 		Languages: []string{"en", "es", "pt-BR"}, School: "es", Theme: "slate", Key: "puddle", Answers: AnswersLink, Index: true, Review: true, DaysOff: []Days{{"2026-11-26", "2026-11-26"}},
 		Weeks: []Week{
 			{
@@ -119,7 +119,7 @@ steps = 2
 		t.Fatalf("Read problems:\n%v", problems)
 	}
 	want := &activity.Spec{Operation: "subtraction", Largest: 100, Kinds: []string{"add-to-result"}, Parts: 2, Crossing: "never", Steps: 2}
-	if diff := cmp.Diff(want, site.Weeks[0].Own); diff != "" {
+	if diff := cmp.Diff(want, site.Weeks[0].Spec); diff != "" {
 		t.Errorf("own target mismatch (-want +got):\n%s", diff)
 	}
 	got := site.Weeks[0].Problem("own-target.largest", "too few stories", "").String()
@@ -131,13 +131,13 @@ steps = 2
 func TestTextIn(t *testing.T) {
 	tests := []struct {
 		name string
-		text Text
+		text Localized
 		want string
 		why  string
 	}{
-		{"plain", Text{Plain: "Pebble"}, "Pebble", "one text for all"},
-		{"own", Text{By: map[string]string{"es": "Guijarro", "en": "Pebble"}}, "Guijarro", "the language's own text comes first"},
-		{"school", Text{By: map[string]string{"en": "Pebble"}}, "Pebble", "families know the school's own name"},
+		{"plain", Localized{Plain: "Pebble"}, "Pebble", "one text for all"},
+		{"own", Localized{By: map[string]string{"es": "Guijarro", "en": "Pebble"}}, "Guijarro", "the language's own text comes first"},
+		{"school", Localized{By: map[string]string{"en": "Pebble"}}, "Pebble", "families know the school's own name"},
 	}
 	for _, test := range tests {
 		if got := test.text.In("es", "en"); got != test.want {
@@ -170,7 +170,7 @@ func TestSamplesOfTheDocumentation(t *testing.T) {
 		if problems != nil {
 			t.Fatalf("sample problems:\n%v", problems)
 		}
-		if len(read.Weeks) != 3 || len(read.Weeks[2].OwnStories) != 1 || len(read.Weeks[2].OwnStories[0].In) != 1 || read.Weeks[1].Own == nil || read.Weeks[0].WarmUp != "reach" || len(read.Weeks[0].Notes) != 2 {
+		if len(read.Weeks) != 3 || len(read.Weeks[2].OwnStories) != 1 || len(read.Weeks[2].OwnStories[0].In) != 1 || read.Weeks[1].Spec == nil || read.Weeks[0].WarmUp != "reach" || len(read.Weeks[0].Notes) != 2 {
 			t.Errorf("sample was read as %+v", read)
 		}
 	}

@@ -58,7 +58,7 @@ func TestLanguageMeant(t *testing.T) {
 		{"es-MX", "es", "a country's form of it"},
 		{"vn", "vi", "the country"},
 		{"ua", "uk", "the country"},
-		{"sp", "", "nothing is called that"},
+		{"sp", "es", "the beginning of one name"},
 		{"xx", "", "nothing is called that"},
 		{"fr", "", "another language"},
 		{"", "", "nothing typed"},

@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"fmt"
 	"slices"
+	"strings"
 
 	"homebuild/internal/activity"
 	"homebuild/internal/diag"
@@ -17,7 +18,7 @@ func (r *reader) settings(name fileName, s *tomlfile.Section, review bool) *Week
 		Date:          name.date,
 		ShowFrom:      cmp.Or(day(s, "show-from"), FridayBefore(name.date)),
 		OddDate:       s.Switch("odd-date"),
-		Target:        target(s, r.allowed.Targets),
+		Target:        target(s, r.allowed),
 		Focus:         s.OneOf("focus", "a strategy", r.allowed.Strategies),
 		Picture:       s.OneOf("picture", "a picture", r.allowed.Pictures),
 		Stories:       s.Number("stories", 1, MaxStories, DefaultStories),
@@ -33,7 +34,7 @@ func (r *reader) settings(name fileName, s *tomlfile.Section, review bool) *Week
 		settings:      s,
 	}
 	s.Renamed("scene", "place")
-	w.Own = ownTarget(s.Section("own-target", "a target of your own"), r.allowed.Kinds)
+	w.Spec = ownTarget(s.Section("own-target", "a target of your own"), r.allowed.Kinds)
 	w.OwnStories = r.ownStories(s, w.Allow)
 	return w
 }
@@ -47,8 +48,9 @@ func switchOr(s *tomlfile.Section, key string, otherwise bool) bool {
 	return on
 }
 
-// target reads a target from the list, and wants that or one spelled out.
-func target(s *tomlfile.Section, targets []string) string {
+// target reads a target from the list, by its id or by other words that name it, and wants that or one spelled out.
+func target(s *tomlfile.Section, allowed Allowed) string {
+	targets, named := allowed.Targets, allowed.TargetsNamed
 	listed, own := s.Has("target"), s.Has("own-target")
 	switch typed := s.Word("target"); {
 	case s.Value("target") != nil && s.Value("own-target") != nil:
@@ -57,6 +59,10 @@ func target(s *tomlfile.Section, targets []string) string {
 		s.Add("target", "the week has no target", `write target = "add-within-20", or another; "homebuild targets" lists them`)
 	case slices.Contains(targets, typed):
 		return typed
+	case typed != "" && named != nil && len(named(typed)) == 1:
+		return named(typed)[0]
+	case typed != "" && named != nil && len(named(typed)) > 1:
+		s.Add("target", fmt.Sprintf("%q names %d targets", typed, len(named(typed))), fmt.Sprintf("write one of them, which homebuild targets %s explains: %s", typed, strings.Join(named(typed), ", ")))
 	case typed != "":
 		s.Add("target", fmt.Sprintf("%q is not a target", typed), diag.And(diag.Choice(typed, targets), `"homebuild targets" lists them`))
 	case s.Value("target") != nil && s.Value("target").Kind == tomlfile.Text:

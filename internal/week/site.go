@@ -4,19 +4,17 @@ import (
 	"cmp"
 	"fmt"
 	"io/fs"
-	"net/url"
 	"slices"
 	"strings"
 
+	"homebuild/internal/activity"
+	"homebuild/internal/problem"
 	"homebuild/internal/textfile"
 	"homebuild/internal/tomlfile"
 )
 
 // maxName keeps a school's name on one or two lines of a phone.
 const maxName = 80
-
-// maxAddress leaves a code that a phone reads from paper.
-const maxAddress = 200
 
 // site reads site.toml.
 func (r *reader) site() Site {
@@ -36,6 +34,7 @@ func (r *reader) site() Site {
 		Theme:   s.OneOf("theme", "a theme", r.allowed.Themes),
 		Key:     s.Word("key"),
 		Index:   s.Switch("index"),
+		Grade:   grade(s),
 		DaysOff: daysOff(s),
 		Review:  switchOr(s, "review", true),
 	}
@@ -51,6 +50,20 @@ func (r *reader) site() Site {
 	return site
 }
 
+// grade reads the class's grade: 0 or "K" is kindergarten.
+func grade(s *tomlfile.Section) *problem.Grade {
+	v := s.Value("grade")
+	if v != nil && v.Kind == tomlfile.Text && (strings.EqualFold(v.Text, "K") || strings.EqualFold(v.Text, "kindergarten")) {
+		s.Word("grade") // so that the setting is known
+		return new(problem.Grade)
+	}
+	of := problem.Grade(s.Number("grade", 0, activity.HighestGrade, 1))
+	if v == nil {
+		return nil
+	}
+	return &of
+}
+
 // noSite says that site.toml is missing, or that it has another name.
 func (r *reader) noSite() {
 	hint := fmt.Sprintf("write %s with three lines: name = \"...\", languages = [\"en\"], key = \"...\"", SiteFile)
@@ -61,25 +74,6 @@ func (r *reader) noSite() {
 		}
 	}
 	r.add(SiteFile, 0, "the file is missing", hint)
-}
-
-// address is an https address of a place, ending in "/".
-func address(s *tomlfile.Section) string {
-	typed := s.Word("address")
-	if typed == "" {
-		return ""
-	}
-	u, err := url.Parse(typed)
-	if err != nil || u.Scheme != "https" || u.Host == "" || u.User != nil || u.RawQuery != "" || u.Fragment != "" ||
-		strings.ContainsAny(typed, " \"'<>\\`{}|^") || strings.Contains(typed, "/..") {
-		s.Add("address", fmt.Sprintf("%q is not where a site can live", typed), `write the whole address, such as "https://school.example/families/"`)
-		return ""
-	}
-	if len(typed) > maxAddress {
-		s.Add("address", fmt.Sprintf("address has %d letters", len(typed)), fmt.Sprintf("keep it to %d: the code on the paper cannot hold more", maxAddress))
-		return ""
-	}
-	return strings.TrimSuffix(typed, "/") + "/"
 }
 
 // answers reads where the answers are. A link needs a place that it leads to.
@@ -129,13 +123,13 @@ func schoolLanguage(s *tomlfile.Section, languages []string) string {
 }
 
 // texts reads a text that may differ by language: one, or a table of them.
-func texts(s *tomlfile.Section, key string, languages []string) Text {
+func texts(s *tomlfile.Section, key string, languages []string) Localized {
 	if v := s.Value(key); v == nil || v.Kind != tomlfile.Table {
 		plain := s.Word(key)
 		public(s, key, plain)
-		return Text{Plain: plain}
+		return Localized{Plain: plain}
 	}
-	by, text := s.Section(key, key), Text{By: map[string]string{}}
+	by, text := s.Section(key, key), Localized{By: map[string]string{}}
 	for _, v := range by.Values() {
 		word := by.Word(v.Key)
 		tag, ok := sameWord(v.Key, languages)

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"homebuild/internal/diag"
+	"homebuild/internal/problem"
 	"homebuild/internal/tomlfile"
 )
 
@@ -31,10 +32,14 @@ func (r *reader) ownStories(week *tomlfile.Section, allow []string) []OwnStory {
 
 func (r *reader) ownStory(s *tomlfile.Section, allow []string) OwnStory {
 	story := OwnStory{
-		Text:    plainText(s, "text", maxStory, allow),
-		Reading: oneLine(s, "reading"),
-		Answer:  plainText(s, "answer", maxAnswer, allow),
+		Text:     plainText(s, "text", maxStory, allow),
+		Happens:  oneLine(s, "happens"),
+		Kind:     oneLine(s, "kind"),
+		Equation: oneLine(s, "equation"),
+		Choice:   s.Number("choice", 1, len(problem.Kinds()), 0),
+		Answer:   plainText(s, "answer", maxAnswer, allow),
 	}
+	s.Renamed("reading", "kind")
 	if !s.Has("text") {
 		s.Add("text", "an own story has no text", `write text = "...", the whole story with its question`)
 	}
@@ -45,6 +50,11 @@ func (r *reader) ownStory(s *tomlfile.Section, allow []string) OwnStory {
 }
 
 func (r *reader) translations(in *tomlfile.Section, allow []string) map[string]string {
+	for _, tag := range r.allowed.Languages {
+		if in.Value(tag) == nil {
+			in.Text(tag) // a line that cannot be read is explained as a text
+		}
+	}
 	out := map[string]string{}
 	for _, v := range in.Values() {
 		text := plainText(in, v.Key, maxStory, allow)

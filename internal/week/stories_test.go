@@ -15,7 +15,10 @@ func TestOwnStories(t *testing.T) {
 text = """
 Omar has 9 kites.
 He finds 4."""
-reading = "add-to-result 9 + 4 = ?"
+kind = "add-to-result"
+equation = "9 + 4 = ?"
+happens = "joins"
+choice = 1
 answer = "He has 13 kites."
 [own-story.in]
 es = "Omar tiene 9 cometas."
@@ -27,7 +30,7 @@ PT-BR = "Omar tem 9 pipas."
 	want := []OwnStory{
 		{Text: "Lina has 8 shells. She finds 6 more. How many now?"},
 		{
-			Text: "Omar has 9 kites. He finds 4.", Reading: "add-to-result 9 + 4 = ?", Answer: "He has 13 kites.",
+			Text: "Omar has 9 kites. He finds 4.", Happens: "joins", Kind: "add-to-result", Equation: "9 + 4 = ?", Choice: 1, Answer: "He has 13 kites.",
 			In: map[string]string{"es": "Omar tiene 9 cometas.", "pt-BR": "Omar tem 9 pipas."},
 		},
 	}
@@ -35,8 +38,8 @@ PT-BR = "Omar tem 9 pipas."
 		t.Errorf("own stories mismatch (-want +got):\n%s", diff)
 	}
 	for setting, line := range map[string]int{
-		StorySetting(0, "text"): 5, StorySetting(0, "reading"): 4, StorySetting(1, "text"): 8,
-		StorySetting(1, "reading"): 11, StorySetting(1, "in.es"): 14,
+		StorySetting(0, "text"): 5, StorySetting(0, "kind"): 4, StorySetting(1, "text"): 8,
+		StorySetting(1, "kind"): 11, StorySetting(1, "choice"): 14, StorySetting(1, "in.es"): 17,
 	} {
 		if got := site.Weeks[0].Problem(setting, "x", "").Line; got != line {
 			t.Errorf("line of %s: want %d, got %d", setting, line, got)
@@ -52,9 +55,15 @@ func TestOwnStorySlips(t *testing.T) {
 			"5: a story of your own begins with two brackets on each side|write [[own-story]] above each of them"},
 		{"a space in the name", strings.Replace(someStory, "own-story", "own story", 1), "3: a story of your own begins with two brackets on each side|write [[own-story]]"},
 		{"on two lines", "[[own-story]]\ntext = \"Lina has 8 shells.", `4: the quote at the end is missing|write the whole text on one line, between two quotes`},
-		{"inner quotes", "[[own-story]]\ntext = \"Lina has \"8\" shells.\"", "4: there are quotes inside the quotes|take the inner ones away"},
-		{"the hint pasted with the line", someStory + "reading = \"add-to-result 8 + 6 = ?\"; if not, mark", `5: something stands after "\"add-to-result 8 + 6 = ?\""|write reading = "add-to-result 8 + 6 = ?", and nothing after it`},
-		{"no text", "[[own-story]]\nreading = \"add-to-result 8 + 6 = ?\"", "3: an own story has no text"},
+		{"inner quotes", "[[own-story]]\ntext = \"Lina has \"8\" shells.\"", "4: there are quotes inside the quotes|write three quotes around it: text = \"\"\"Lina has \"8\" shells.\"\"\""},
+		{"quotes at both ends, and commas", "[[own-story]]\ntext = \"\"I have 8,\" says Lina. \"And 6 more.\"\"", "4: there are quotes inside the quotes|write three quotes around it: text = \"\"\"\"I have 8,\" says Lina. \"And 6 more.\"\"\"\""},
+		{"inner quotes in three", "[[own-story]]\ntext = \"\"\"\"I have 8,\" says Lina. \"And 6 more.\"\"\"\"", ""},
+		{"inner quotes of a translation", someStory + "[own-story.in]\nes = \"\"Tengo 8\", dice, \"y 6.\"\"", "6: there are quotes inside the quotes|es = \"\"\"\"Tengo 8\", dice, \"y 6.\"\"\"\""},
+		{"the hint pasted with the line", someStory + "kind = \"add-to-result\"; if not, mark", `5: something stands after "\"add-to-result\""|write kind = "add-to-result", and nothing after it`},
+		{"as it was once", someStory + "reading = \"add-to-result 8 + 6 = ?\"", `5: "reading" is called "kind" now|write kind = "add-to-result 8 + 6 = ?"`},
+		{"a choice in words", someStory + "choice = \"two\"", `5: own-story.choice cannot be "two"|choice = `},
+		{"a choice that there is not", someStory + "choice = 23", "5: own-story.choice = 23 is not from 1 to 22|choice = "},
+		{"no text", "[[own-story]]\nkind = \"add-to-result\"", "3: an own story has no text"},
 		{"a word", "own-story = \"Lina\"", "3: \"own-story\" is a table and needs lines of its own|write [[own-story]] on a line"},
 		{"a number", someStory + "answer = 14", `5: own-story.answer cannot be 14|write a text in quotes: answer = "..."`},
 		{"unknown setting", someStory + "question = \"?\"", `5: "question" is not a setting of a story of your own`},

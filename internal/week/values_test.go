@@ -61,7 +61,7 @@ func TestSlipsOfLines(t *testing.T) {
 		{site + `languages = "en, es"`, `site.toml:2: languages cannot be "en, es"`, `write a list: languages = ["en", "es"]`, "one text for a list"},
 		{"languages = [\"en\", \"es\"\n# the name\n" + site, "site.toml:1: the list is not closed", `write languages = ["...", "..."] on one line`, "no bracket at the end"},
 		{"languages = [\"en\"]\nname = 'St Mary's'", "site.toml:2: an apostrophe ends the text too early", `write name = "St Mary's"`, "an apostrophe in single quotes"},
-		{"languages = [\"en\"]\nname = \"The \"Heron\" class\"", "site.toml:2: there are quotes inside the quotes", "take the inner ones away", "quotes in quotes"},
+		{"languages = [\"en\"]\nname = \"The \"Heron\" class\"", "site.toml:2: there are quotes inside the quotes", `write three quotes around it: name = """The "Heron" class"""`, "quotes in quotes"},
 		{site + "school–language = \"en\"\nlanguages = [\"en\"]", `site.toml:2: "–" is not the plain dash`, `write school-language = "en"`, "a word processor's dash"},
 		{site + "school language = \"en\"\nlanguages = [\"en\"]", `site.toml:2: the name of a setting has no spaces in it`, `write school-language = "en"`, "the dash left out"},
 	}

@@ -8,19 +8,20 @@ import (
 
 	"homebuild/internal/activity"
 	"homebuild/internal/diag"
+	"homebuild/internal/problem"
 	"homebuild/internal/tomlfile"
 )
 
-// Text is a few words of the school's own: one text for every language, or one
+// Localized is a few words of the school's own: one text for every language, or one
 // for each.
-type Text struct {
+type Localized struct {
 	Plain string            // the text when it is the same everywhere
 	By    map[string]string // the text by language tag
 }
 
 // In gives the text for a language, or that of the school's language, or the
 // plain one.
-func (t Text) In(language, school string) string {
+func (t Localized) In(language, school string) string {
 	if s := t.By[language]; s != "" {
 		return s
 	}
@@ -32,18 +33,19 @@ func (t Text) In(language, school string) string {
 
 // Site is a school's folder, read and checked.
 type Site struct {
-	Name      Text     // the school or the class, as families know it
-	Class     Text     // a label such as "Room 4"; may be empty
-	Address   string   // where the site will live, ending in "/"; may be empty
-	Languages []string // tags, largest page language first
-	School    string   // the tag of the class's own language, one of Languages
-	Theme     string   // empty for the plain theme
-	Key       string   // any word; another word gives other numbers
-	Answers   string   // where families who print find the answers: AnswersFoot or AnswersLink
-	Index     bool     // whether search engines may list the pages
-	DaysOff   []Days   // on which there is no school
-	Review    bool     // whether weeks bring back what earlier ones were about, where they do not say
-	Weeks     []Week   // oldest first
+	Name      Localized      // the school or the class, as families know it
+	Class     Localized      // a label such as "Room 4"; may be empty
+	Address   string         // where the site will live, ending in "/"; may be empty
+	Languages []string       // tags, largest page language first
+	Grade     *problem.Grade // of the class; nil where the file does not say
+	School    string         // the tag of the class's own language, one of Languages
+	Theme     string         // empty for the plain theme
+	Key       string         // any word; another word gives other numbers
+	Answers   string         // where families who print find the answers: AnswersFoot or AnswersLink
+	Index     bool           // whether search engines may list the pages
+	DaysOff   []Days         // on which there is no school
+	Review    bool           // whether weeks bring back what earlier ones were about, where they do not say
+	Weeks     []Week         // oldest first
 }
 
 // Week is one week file with its notes.
@@ -51,8 +53,8 @@ type Week struct {
 	Date          string         // 2026-09-14
 	ShowFrom      string         // the day from which families see it
 	OddDate       bool           // whether a date that looks like a slip is meant
-	Target        string         // a target's id; empty when Own is set
-	Own           *activity.Spec // a target spelled out
+	Target        string         // a target's id; empty when Spec is set
+	Spec          *activity.Spec // a target spelled out
 	Focus         string         // the strategy the class practises; may be empty
 	Picture       string         // may be empty
 	Stories       int            // to try at home, 1 to 8
@@ -77,14 +79,18 @@ type Week struct {
 // OwnStory is a story in the teacher's own words. Its texts are plain, on one
 // line; they may hold marks such as [6 kites], which internal/ownstory knows.
 type OwnStory struct {
-	Text    string            // in the class's language
-	Reading string            // what it tells, as the teacher chose; empty until then
-	Answer  string            // the answer as a sentence, in the class's language; may be empty
-	In      map[string]string // translations of Text by language tag
+	Text   string            // in the class's language
+	Answer string            // the answer as a sentence, in the class's language; may be empty
+	In     map[string]string // translations of Text by language tag
+
+	// What it tells, as the teacher chose; all empty until then. Any of these can
+	// be enough: see ownstory.Wish.
+	Happens, Kind, Equation string
+	Choice                  int
 }
 
 // StorySetting names a setting of the i-th own story for [Week.Problem]: "text",
-// "reading", "answer" or "in.es".
+// "kind", "answer" or "in.es".
 func StorySetting(i int, setting string) string { return fmt.Sprintf("own-story[%d].%s", i, setting) }
 
 // Problem says something about a week that only a later room can know, at the
@@ -109,11 +115,14 @@ func (w Week) KeptProblem(i int, setting, text, hint string) diag.Diagnostic {
 
 // OwnTarget is the target that the week spells out.
 func (w Week) OwnTarget() (activity.Target, error) {
-	if w.Own == nil {
+	if w.Spec == nil {
 		return activity.Target{}, fmt.Errorf("the week spells no target out")
 	}
-	return w.Own.Target()
+	return w.Spec.Target()
 }
+
+// Writes reports whether the week's file has a setting.
+func (w Week) Writes(setting string) bool { return w.settings != nil && w.settings.Has(setting) }
 
 // Weekday is the day of the week that the date is.
 func (w Week) Weekday() time.Weekday {
@@ -123,14 +132,17 @@ func (w Week) Weekday() time.Weekday {
 // Allowed holds the words that other rooms know. Where a list is empty, no
 // word is right.
 type Allowed struct {
-	Targets    []string // ids
-	Strategies []string
-	Pictures   []string
-	Places     []string // where stories happen
-	WarmUps    []string
-	Themes     []string
-	Kinds      []string // situations, for a target spelled out
-	Languages  []string // tags that have a language file
+	Targets []string // ids
+	// TargetsNamed are the ids of targets that words name without doubt, the whole
+	// sentence of one or the code of a standard; nil where only ids are known.
+	TargetsNamed func(words string) []string
+	Strategies   []string
+	Pictures     []string
+	Places       []string // where stories happen
+	WarmUps      []string
+	Themes       []string
+	Kinds        []string // situations, for a target spelled out
+	Languages    []string // tags that have a language file
 }
 
 // Where families find the answers to the printed stories.

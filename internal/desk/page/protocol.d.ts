@@ -115,8 +115,9 @@ export interface Begin {
 /** Put lays files down. */
 export interface Put {
   changes: Changes;
-  /** Before are the files as the page believes them to be, by path; over
-   * loopback a file that is another by now is not written over. */
+  /** Before are the files as the page believes them to be, by path: over
+   * loopback a file that is another by now is not written over ("changed").
+   * Without it whatever is there makes room. */
   before?: Changes;
 }
 

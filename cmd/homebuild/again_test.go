@@ -142,11 +142,11 @@ func TestEveryEditIsAFreshBuild(t *testing.T) {
 		}},
 		{keyOfKeptStories, edit("site.toml", "puddle", "pond")},
 	}
-	homebuild(t, "build", dir, "--quiet")
+	homebuild(t, "build", dir, "--quiet", "--remove", "all")
 	for _, step := range steps {
 		before := tree(t, dir)
 		step.edit()
-		said := homebuild(t, "build", dir)
+		said := homebuild(t, "build", dir, "--remove", "all") // a fresh folder has nothing that families had
 		fresh := copied(t, dir)
 		homebuild(t, "build", fresh, "--quiet")
 		want, got := tree(t, fresh), tree(t, dir)

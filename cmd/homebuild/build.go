@@ -22,7 +22,7 @@ type build struct {
 	zip     string // a file that holds public, too; empty for none
 	workers int
 	part    string   // "3/8", or empty for the whole
-	remove  []string // weeks and languages whose pages are to go
+	remove  []string // weeks whose pages are to go
 	shard   publish.Shard
 	quiet   bool
 }
@@ -42,7 +42,7 @@ func newBuildCmd(s *streams) *cobra.Command {
 	flags.StringVar(&b.zip, "zip", "", "also put all pages into this `file`, to send or to carry")
 	flags.IntVar(&b.workers, "workers", 0, "make this `many` pages at a time (default: one for each processor)")
 	flags.StringVar(&b.part, "shard", "", "make `part` 3/8 of the pages, while other computers make the rest")
-	flags.StringSliceVar(&b.remove, "remove", nil, "take away the pages of `weeks` or languages that you no longer have: 2026-09-14, es, or \"all\"")
+	flags.StringSliceVar(&b.remove, "remove", nil, "take away the pages of `weeks` that you no longer have: 2026-09-14, or \"all\"")
 	flags.BoolVar(&b.quiet, "quiet", false, "say nothing unless something needs you")
 	return cmd
 }
@@ -91,15 +91,15 @@ func (b build) run() error {
 	return b.foreign(public, report)
 }
 
-// keep writes the stories that families see from now on beside their weeks, and
-// never over a file that is there. Where it cannot, the pages are made all the
-// same.
+// keep writes the stories that families see from now on beside their weeks; in a
+// file that is there all that it has stays. Where it cannot, the pages are made all
+// the same.
 func (b build) keep(made *school.Site) {
 	if b.from.path == "" {
 		return
 	}
 	for _, f := range made.Keep() {
-		if _, err := publish.Create(b.from.path, []output.File{f}); err != nil {
+		if err := putWhole(b.from.path, filepath.Join(b.from.path, filepath.FromSlash(f.Path)), f); err != nil {
 			b.tell(fmt.Sprintf("the stories of a week could not be kept: %v", err), "without "+f.Path+" they may change when something else does")
 			return
 		}

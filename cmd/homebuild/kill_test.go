@@ -57,7 +57,7 @@ func TestKillTheProgram(t *testing.T) {
 		homebuild(t, "build", fresh, "--quiet")
 		whole[v] = tree(t, fresh)
 	}
-	build := func() *exec.Cmd { return exec.Command(program, "build", school, "--quiet") }
+	build := func() *exec.Cmd { return exec.Command(program, "build", school, "--quiet", "--remove", "all") }
 	took := time.Hour
 	for _, v := range []string{"b", "a", "b", "a"} { // the quickest, so that most kills come before the end
 		versions[v]()

@@ -123,7 +123,9 @@ func (d *Desk) keep(sent *sheet, into Changes) {
 		}
 		kept := w.StoriesText(stories)
 		if len(w.Kept) > 0 && !slices.ContainsFunc(w.Kept, func(k week.KeptStory) bool { return k.Proposed }) {
-			continue // kept before: the file may have words of hers
+			if kept = w.WithLadder(stories); kept == "" {
+				continue // kept before: the file may have words of hers
+			}
 		}
 		into[week.StoriesPath(w.Date)] = &kept
 	}

@@ -147,11 +147,11 @@ func (d *Desk) act(s *sheet, text string, stories []week.KeptStory) (Act, error)
 		if err != nil {
 			return Act{}, err
 		}
-		stories = merge(fresh.plan.Choices(s.Date), before, d.told(s.sheets))
+		stories = merge(weeksOwn(fresh.plan.Choices(s.Date)), before, d.told(s.sheets))
 	}
 	kept := ""
 	if slices.ContainsFunc(stories, inked) {
-		kept = s.StoriesText(stories)
+		kept = s.keptText(stories)
 	}
 	after, err := d.opened(s.Date, text, true, []fileText{{weekPath, text}, {storiesPath, kept}})
 	if err != nil {

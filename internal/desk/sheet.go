@@ -233,7 +233,7 @@ func (s *sheet) letters() []Letter {
 func (d *Desk) stories(s *sheet) []Story {
 	words, class := d.spoken(), s.class()
 	draw := pictures{prefix: "story-", words: class}
-	own := len(s.OwnStories)
+	own, flagged := len(s.OwnStories), s.flagged()
 	var out []Story
 	for i, x := range s.exercises() {
 		p := x.Story.Problem
@@ -257,8 +257,8 @@ func (d *Desk) stories(s *sheet) []Story {
 			for _, sentence := range x.Story.Sentences {
 				story.Text = append(story.Text, class.Plain(sentence.Line))
 			}
-			if at := max(0, i-own); at < len(s.Kept) && (i == 0 || i > own) {
-				story.Ink = !s.Kept[at].Proposed
+			if at := max(0, i-own); at < len(flagged) {
+				story.Ink = inked(flagged[at])
 			}
 		}
 		out = append(out, story)

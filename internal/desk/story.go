@@ -21,11 +21,28 @@ func (s *sheet) flagged() []week.KeptStory {
 	if s.plan == nil {
 		return nil
 	}
-	out := s.plan.Choices(s.Date)
+	out, kept := weeksOwn(s.plan.Choices(s.Date)), s.KeptOn(activity.WeeksOwn)
 	for i := range out {
-		out[i].Proposed = i >= len(s.Kept) || s.Kept[i].Proposed
+		out[i].Proposed = i >= len(kept) || kept[i].Proposed
 	}
 	return out
+}
+
+// weeksOwn are the stories without those of the ladder, which follow them.
+func weeksOwn(stories []week.KeptStory) []week.KeptStory {
+	return slices.DeleteFunc(slices.Clone(stories), func(k week.KeptStory) bool { return k.Rung != activity.WeeksOwn })
+}
+
+// keptText is the file of the week's stories as they are to be; what is kept of the
+// ladder stays in it.
+func (s *sheet) keptText(stories []week.KeptStory) string {
+	all := slices.Clone(stories)
+	if s.Ladder {
+		for _, rung := range activity.Rungs() {
+			all = append(all, s.KeptOn(rung)...)
+		}
+	}
+	return s.StoriesText(all)
 }
 
 func (d *Desk) told(s sheets) story.Places { return s.SharedEvents() }

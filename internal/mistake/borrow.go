@@ -49,6 +49,15 @@ func borrowNoDecrement(c problem.Calculation) (int, bool) {
 	return subtract(c, func(s *subtraction, i int) int { return s.opened(i, func(int) {}) })
 }
 
+// tenNotGiven is borrowNoDecrement where the ones are too few, as what is asked then
+// says. A hundred that the tens alone got is a hundred away.
+func tenNotGiven(c problem.Calculation) (int, bool) {
+	if c.Numbers[0]%10 >= c.Numbers[1]%10 {
+		return 0, false
+	}
+	return borrowNoDecrement(c)
+}
+
 func zeroInsteadOfBorrow(c problem.Calculation) (int, bool) {
 	return subtract(c, func(s *subtraction, i int) int { return max(0, s.top[i]-s.bottom[i]) })
 }

@@ -309,6 +309,7 @@ func TestReplies(t *testing.T) {
 		{problem.TakeFromResult, []int{62, 24}, strategy.JumpUp, 39, Away, "reply.away.one"},
 		{problem.TakeFromResult, []int{65, 49}, strategy.JumpOnLine, 26, Known, "mistake.landing.hint"},
 		{problem.TakeFromResult, []int{65, 49}, strategy.Expanded, 26, Known, "mistake.borrow-no-decrement.hint"},
+		{problem.TakeFromResult, []int{907, 876}, strategy.Expanded, 131, Away, "reply.away.hundred"},
 		{problem.TakeFromResult, []int{65, 47}, strategy.JumpUp, 22, Known, "mistake.smaller-from-larger.ones-turned"},
 		{problem.DifferenceMore, []int{14, 9}, strategy.ThinkAddition, 16, OutOfReach, "reply.opener.1 reply.reach.smaller"},
 		{problem.AddThenTake, []int{8, 5, 4}, 0, 17, Known, "mistake.second-turned.hint"},

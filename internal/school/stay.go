@@ -10,52 +10,43 @@ import (
 	"homebuild/internal/week"
 )
 
-// RemoveAll stands for everything that families had and that is no longer made.
+// RemoveAll stands for every week that families had and that no longer shows.
 const RemoveAll = "all"
 
 // Stays gives the rule for pages that families had and that the site no longer
-// makes, by path: those of a week, or of a language, stay where they are, so that no
-// link dies by a file taken away; a teacher who wants them gone names the dates and
-// the languages, or [RemoveAll]. The problem says of a word that it can be neither, or
-// that its pages are still made.
+// makes, by path: those of a week stay where they are, so that no link dies by a file
+// taken away; a teacher who wants them gone names the dates, or [RemoveAll]. What a
+// language loses that she takes out of the settings goes, but for such weeks. The
+// problem says of a word that it is no date, or that families see its week.
 func (s *Site) Stays(remove []string) (func(path string) bool, *diag.Diagnostic) {
 	showing := each(s.Site.Showing(s.On), func(w week.Week) string { return w.Date })
-	for _, word := range remove {
-		_, notADay := week.ParseDay(word)
-		switch {
-		case word != "" && strings.Trim(word, "0123456789-./") == "" && notADay != nil:
-			return nil, notADay
-		case slices.Contains(showing, word):
-			return nil, &diag.Diagnostic{Text: fmt.Sprintf("families see the week of %s", word), Hint: "take " + week.Path(word) + " away first, and the file of its kept stories"}
-		case slices.Contains(s.Site.Languages, word):
-			return nil, &diag.Diagnostic{Text: fmt.Sprintf("%q is among the languages of the site", word), Hint: "take it out of languages in " + week.SiteFile + " first"}
+	for _, date := range remove {
+		if date == RemoveAll {
+			continue
+		}
+		if _, wrong := week.ParseDay(date); wrong != nil {
+			return nil, wrong
+		}
+		if slices.Contains(showing, date) {
+			return nil, &diag.Diagnostic{Text: fmt.Sprintf("families see the week of %s", date), Hint: "take " + week.Path(date) + " away first, and the file of its kept stories"}
 		}
 	}
+	all := slices.Contains(remove, RemoveAll)
 	return func(path string) bool {
-		tag, date := site.Belongs(path)
-		gone := func(word string, made []string) bool { return word != "" && !slices.Contains(made, word) }
-		named := slices.Contains(remove, tag) || slices.Contains(remove, date) || slices.Contains(remove, RemoveAll)
-		return !named && (gone(tag, s.Site.Languages) || gone(date, showing))
+		date := site.WeekOf(path)
+		return date != "" && !slices.Contains(showing, date) && !all && !slices.Contains(remove, date)
 	}, nil
 }
 
-// StillThere names what pages that stay are of: the weeks in order, then the languages
-// that the site no longer has; and how to name them all to [Site.Stays]. Both are empty
-// for no pages.
+// StillThere names the weeks that pages that stay are of, in order; and how to name
+// them all to [Site.Stays]. Both are empty for no pages.
 func (s *Site) StillThere(paths []string) (names, all string) {
-	var of []string
-	for _, path := range paths {
-		tag, date := site.Belongs(path)
-		if tag != "" && !slices.Contains(s.Site.Languages, tag) {
-			date = tag
-		}
-		of = append(of, date)
-	}
-	slices.Sort(of)
-	of = slices.Compact(of)
+	dates := each(paths, site.WeekOf)
+	slices.Sort(dates)
+	dates = slices.Compact(dates)
 	const told = 3
-	if len(of) > told {
-		return fmt.Sprintf("%s and %d more", strings.Join(of[:told], ", "), len(of)-told), RemoveAll
+	if len(dates) > told {
+		return fmt.Sprintf("%s and %d more", strings.Join(dates[:told], ", "), len(dates)-told), RemoveAll
 	}
-	return strings.Join(of, ", "), strings.Join(of, ",")
+	return strings.Join(dates, ", "), strings.Join(dates, ",")
 }

@@ -67,9 +67,13 @@ var keyChanges = []keyChange{
 	{"where the answers are", "Site.Answers", func(_ *testing.T, in *Input) { in.Site.Answers = week.AnswersLink }, print, false},
 	{"search engines", "Site.Index", func(_ *testing.T, in *Input) { in.Site.Index = !in.Site.Index }, pages, false},
 	{"the day", "Input.On", func(_ *testing.T, in *Input) { in.On = "2026-10-20" }, anyOf(home, feed, front), false},
+	{"the grade", "Site.Grade", func(_ *testing.T, in *Input) {
+		in.Site.Grade = new(problem.Grade)
+	}, nothing, true},
 	{"days off", "Site.DaysOff", func(_ *testing.T, in *Input) {
 		in.Site.DaysOff = []week.Days{{First: "2026-12-21", Last: "2026-12-31"}}
 	}, nothing, true},
+	{"the grade", "Site.Grade", func(_ *testing.T, in *Input) { in.Site.Grade = new(problem.Grade) }, nothing, true}, // commands ask it
 	{"what weeks bring back", "Site.Review", func(_ *testing.T, in *Input) { in.Site.Review = !in.Site.Review }, nothing, true}, // each week knows
 	{"a week less", "Site.Weeks", func(_ *testing.T, in *Input) { in.Site.Weeks = in.Site.Weeks[:testedWeeks-1] }, anyOf(home, feed, front), false},
 
@@ -96,6 +100,7 @@ var keyChanges = []keyChange{
 	{"the place", "Week.Place", changed(func(w *week.Week) { w.Place = "harbour" }), fromThen, false},
 	{"an extra sentence", "Week.ExtraSentence", changed(func(w *week.Week) { w.ExtraSentence = !w.ExtraSentence }), fromThen, false},
 	{"numbers as words", "Week.NumberWords", changed(func(w *week.Week) { w.NumberWords = !w.NumberWords }), thisWeek, false},
+	{"the ladder", "Week.Ladder", changed(func(w *week.Week) { w.Ladder = true }), thisWeek, false},
 	{"a warm-up", "Week.WarmUp", changed(func(w *week.Week) { w.WarmUp = "tiptoe" }), both(learn, thisWeek), false},
 	{"no review", "Week.Review", changed(func(w *week.Week) { w.Review = !w.Review }), fromThen, false},
 	{"the minutes", "Week.Minutes", changed(func(w *week.Week) { w.Minutes++ }), both(anyOf(learn, messages), thisWeek), false},

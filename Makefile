@@ -1,7 +1,7 @@
 # The commands of the project. `make test` is the one that must pass.
 
 # The long commands are apart: they are not part of `make test`.
-.PHONY: build test setup go-test browser-test browser-all lint generate screenshots clean kill-test fault-test fuzz bench supply sbom release release-test
+.PHONY: desk build test setup go-test browser-test browser-all lint generate screenshots clean kill-test fault-test fuzz bench supply sbom program release release-test
 
 build: ## build the example school's site into public/ and desk/
 	go run ./cmd/homebuild build
@@ -60,9 +60,21 @@ sbom: ## the parts of the program as a list for machines (CycloneDX), in homebui
 	go run github.com/CycloneDX/cyclonedx-gomod/cmd/cyclonedx-gomod@v1.10.0 app -json -licenses -noserial -main cmd/homebuild -output homebuild.cdx.json .
 
 VERSION =
-release: ## the program as it is given away: the same bytes wherever it is made
-	CGO_ENABLED=0 go build -trimpath -buildvcs=false -ldflags "-buildid= -X main.version=$(VERSION)" -o homebuild ./cmd/homebuild
+desk: ## desk.html: the whole desk in one file, to open by a double click
+	go run ./cmd/desk-file -o desk.html
+
+program: ## the program as it is given away: the same bytes wherever it is made
+	CGO_ENABLED=0 go build -trimpath -buildvcs=false -ldflags "-s -w -buildid= -X main.version=$(VERSION)" -o homebuild ./cmd/homebuild
 	@sha256sum homebuild
+
+release: ## dist/: the program for six kinds of computers, desk.html, and their sums
+	rm -rf dist && mkdir dist
+	for os in linux darwin windows; do for arch in amd64 arm64; do \
+	  name=dist/homebuild-$$os-$$arch; [ $$os = windows ] && name=$$name.exe; \
+	  CGO_ENABLED=0 GOOS=$$os GOARCH=$$arch go build -trimpath -buildvcs=false -ldflags "-s -w -buildid= -X main.version=$(VERSION)" -o $$name ./cmd/homebuild || exit 1; \
+	done; done
+	go run ./cmd/desk-file -o dist/desk.html
+	cd dist && sha256sum * > SHA256SUMS
 
 release-test: ## make the program in two folders and compare
 	sh .ci/same-program.sh
@@ -74,4 +86,4 @@ screenshots: setup ## phone and paper pictures of each page kind, into screensho
 	go test -count=1 -tags browser ./browser/... -run TestScreenshots -screenshots "$(CURDIR)/screenshots"
 
 clean:
-	rm -rf public desk .homebuild screenshots
+	rm -rf public desk desk.html dist .homebuild screenshots

@@ -7,7 +7,7 @@ mkdir -p "$two"
 git ls-files -z -- . ':!browser' | xargs -0 cp --parents -t "$one"
 cp -r "$one/." "$two"
 for dir in "$one" "$two"; do
-	(cd "$dir" && make -s release VERSION=test)
+	(cd "$dir" && make -s program VERSION=test)
 done
 cmp "$one/homebuild" "$two/homebuild"
 "$one/homebuild" --version

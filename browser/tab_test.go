@@ -32,7 +32,13 @@ type tab struct {
 // openTab opens a tab the size of a small phone.
 func openTab(t *testing.T) *tab {
 	t.Helper()
-	ctx, cancel := chromedp.NewContext(browser)
+	return openTabIn(t, browser)
+}
+
+// openTabIn opens a tab of a browser, or beside another tab.
+func openTabIn(t *testing.T, parent context.Context, options ...chromedp.ContextOption) *tab {
+	t.Helper()
+	ctx, cancel := chromedp.NewContext(parent, options...)
 	t.Cleanup(cancel)
 	b := &tab{t: t, ctx: ctx}
 	if err := chromedp.Listen(ctx, b.note); err != nil {
@@ -132,7 +138,7 @@ func (b *tab) press(keys string) {
 // wait waits until something is true in the page.
 func (b *tab) wait(js, what string) {
 	b.t.Helper()
-	for range 200 {
+	for range 500 {
 		// On the way from one page to the next there is none to ask: not yet.
 		if yes, err := chromedp.Run(b.ctx, chromedp.Evaluate[bool]("!!("+js+")")); err == nil && yes {
 			return

@@ -42,7 +42,7 @@ func newRootCmd(s *streams) *cobra.Command {
 		id, title string
 		commands  []*cobra.Command
 	}{
-		{"week", "A week:", []*cobra.Command{newStartCmd(s), newWeekCmd(s), newSwapCmd(s), newPreviewCmd(s), newCheckCmd(s), newBuildCmd(s), newShareCmd(s)}},
+		{"week", "A week:", []*cobra.Command{newDeskCmd(s), newStartCmd(s), newWeekCmd(s), newSwapCmd(s), newPreviewCmd(s), newCheckCmd(s), newBuildCmd(s), newShareCmd(s)}},
 		{"year", "The year:", []*cobra.Command{newTargetsCmd(s), newPlanCmd(s)}},
 		{"language", "Languages:", []*cobra.Command{newLanguageCmd(s)}},
 	} {

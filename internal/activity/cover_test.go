@@ -87,7 +87,7 @@ func TestWorksOf(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		if got := worksOf(p); !slices.Equal(got, row.want) {
+		if got := WorksOf(p); !slices.Equal(got, row.want) {
 			t.Errorf("%v of %v asks for %v, want %v", row.kind, row.numbers, got, row.want)
 		}
 	}

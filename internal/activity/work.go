@@ -22,7 +22,7 @@ func workBy(weeks []WeekPlan) []WorkRow {
 	counts := map[Work][]int{}
 	for i, w := range weeks {
 		for _, a := range w.All() {
-			for _, work := range worksOf(a.Problem) {
+			for _, work := range WorksOf(a.Problem) {
 				if counts[work] == nil {
 					counts[work] = make([]int, len(weeks))
 				}
@@ -44,9 +44,9 @@ func workBy(weeks []WeekPlan) []WorkRow {
 	return rows
 }
 
-// worksOf is the work of a problem's steps. A number to take apart asks for none:
+// WorksOf is the work of a problem's steps. A number to take apart asks for none:
 // any parts are right.
-func worksOf(p problem.Problem) []Work {
+func WorksOf(p problem.Problem) []Work {
 	if p.Kind() == problem.TogetherBoth {
 		return nil
 	}

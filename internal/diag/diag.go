@@ -18,7 +18,14 @@ type Diagnostic struct {
 	Line int    `json:"line,omitempty"` // from 1; 0 when the file as a whole is meant
 	Text string `json:"text"`
 	Hint string `json:"hint,omitempty"`
+	Code string `json:"code,omitempty"` // names what programs have words of their own for; empty for most
 }
+
+// Codes of diagnostics.
+const (
+	Private = "private" // something about a person, and pages are public
+	OddDate = "odd-date"
+)
 
 // String is "file:line: text", then the hint on its own line.
 func (p Diagnostic) String() string {

@@ -51,7 +51,7 @@ func ReadTheme(base, theme fs.FS) (*Theme, error) {
 	if problems := file.Problems(); len(problems) > 0 {
 		return nil, problems
 	}
-	start := ":root{" + properties(t.Light) + "}@media screen and (prefers-color-scheme:dark){:root{" + properties(t.Dark) + "}}"
+	start := t.colors()
 	for _, k := range kinds {
 		if t.styles[k], problem = join(start, base, theme, k); problem != nil {
 			return nil, diag.Diagnostics{*problem}
@@ -98,6 +98,15 @@ func palette(s *tomlfile.Section, key string) map[string]string {
 	}
 	return values
 }
+
+// colors are the custom properties of a page, in light and in the dark.
+func (t *Theme) colors() string {
+	return ":root{" + properties(t.Light) + "}@media screen and (prefers-color-scheme:dark){:root{" + properties(t.Dark) + "}}"
+}
+
+// PictureStyle is the CSS of pictures, with the look's colors, for a page that is
+// not one of ours.
+func (t *Theme) PictureStyle() string { return t.colors() + svg.Style() }
 
 // properties writes colours as custom properties.
 func properties(values map[string]string) string {

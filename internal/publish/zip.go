@@ -1,23 +1,18 @@
 package publish
 
 import (
-	"archive/zip"
 	"bytes"
 	"errors"
 	"fmt"
 	"io"
 	"io/fs"
 	"os"
-	"path"
 	"path/filepath"
 	"slices"
 	"strings"
-	"time"
-)
 
-// zipTime stands on every file of a zip: the earliest that the format can say,
-// since a page knows no clock.
-var zipTime = time.Date(1980, 1, 1, 0, 0, 0, 0, time.UTC)
+	"homebuild/internal/archive"
+)
 
 // Zip writes the files into one zip, in a folder of the given name. The same
 // files give the same bytes. An older zip is replaced only when the new one is
@@ -60,22 +55,15 @@ func replaceable(name string) error {
 	return nil
 }
 
-// fill writes the files in the order of their paths.
-func fill(to io.Writer, folder string, files []File) error {
-	inOrder := slices.SortedFunc(slices.Values(files), func(a, b File) int { return strings.Compare(a.Path, b.Path) })
-	archive := zip.NewWriter(to)
-	for _, f := range inOrder {
-		data, err := render(f)
-		if err != nil {
-			return &Error{Text: fmt.Sprintf("the page %q cannot be made: %v", f.Path, err), Err: err}
-		}
-		w, err := archive.CreateHeader(&zip.FileHeader{Name: path.Join(folder, f.Path), Method: zip.Deflate, Modified: zipTime})
-		if err != nil {
-			return err
-		}
-		if _, err := w.Write(data); err != nil {
-			return err
-		}
+// fill writes the zip, and says in a person's words what keeps it from being made.
+func fill(w io.Writer, folder string, files []File) error {
+	careful := slices.Clone(files)
+	for i, f := range files {
+		careful[i].Render = func() ([]byte, error) { return render(f) }
 	}
-	return archive.Close()
+	err := archive.Write(w, folder, careful)
+	if broken := (*archive.RenderError)(nil); errors.As(err, &broken) {
+		return &Error{Text: broken.Error(), Err: broken.Err}
+	}
+	return err
 }

@@ -73,6 +73,13 @@ func (s *School) Load() (site.Input, diag.Diagnostics) {
 	return in, nil
 }
 
+// Read gives what can be read, and all that is wrong: for showing files while they
+// are written.
+func (s *School) Read() (site.Input, diag.Diagnostics) {
+	in, problems := s.read()
+	return in, s.Locate(problems)
+}
+
 // read gives what can be read, and the problems as they are in the folder.
 func (s *School) read() (site.Input, diag.Diagnostics) {
 	in, problems := s.readFiles()

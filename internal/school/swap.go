@@ -38,16 +38,21 @@ func (s *School) Swap(wish Swap) (Swapped, diag.Diagnostics) {
 	if len(problems) > 0 {
 		return Swapped{}, problems
 	}
+	return made.Swap(wish)
+}
+
+// Swap gives a week of a site that was worked out another story in the place of one.
+func (s *Site) Swap(wish Swap) (Swapped, diag.Diagnostics) {
 	refuse := func(text, hint string) (Swapped, diag.Diagnostics) {
 		return Swapped{}, diag.Diagnostics{{Text: text, Hint: hint}}
 	}
-	at := slices.IndexFunc(made.Site.Weeks, func(w week.Week) bool { return w.Date == wish.Date })
+	at := slices.IndexFunc(s.Site.Weeks, func(w week.Week) bool { return w.Date == wish.Date })
 	if at < 0 {
-		wrong := noWeek(made.Input, wish.Date)
+		wrong := noWeek(s.Input, wish.Date)
 		return refuse(wrong.Text, wrong.Hint)
 	}
-	choices := made.Choices(wish.Date)
-	own := len(made.Site.Weeks[at].OwnStories)
+	choices := s.Choices(wish.Date)
+	own := len(s.Site.Weeks[at].OwnStories)
 	place := wish.Story
 	if place > 0 {
 		place -= own
@@ -58,12 +63,12 @@ func (s *School) Swap(wish Swap) (Swapped, diag.Diagnostics) {
 	case place < 0 || place >= len(choices):
 		return refuse(fmt.Sprintf("the week has no story %d", wish.Story), fmt.Sprintf("there are 1 to %d; 0 is the worked one", own+len(choices)-1))
 	}
-	events := made.SharedEvents()
+	events := s.SharedEvents()
 	if wish.Event != "" && events.Event(wish.Event) == nil {
 		misfit := events.Check(story.Choice{Event: wish.Event, Problem: choices[place].Problem}).(*story.Misfit)
 		return refuse(misfit.Text, misfit.Hint)
 	}
-	w := &wished{Site: made, wish: wish, at: at, week: choices, events: events, was: choices[place], event: wish.Event}
+	w := &wished{Site: s, wish: wish, at: at, week: choices, events: events, was: choices[place], event: wish.Event}
 	if wrong := w.story(); wrong != nil {
 		return Swapped{}, diag.Diagnostics{*wrong}
 	}
@@ -75,7 +80,7 @@ func (s *School) Swap(wish Swap) (Swapped, diag.Diagnostics) {
 		return refuse(misfit.Text, misfit.Hint)
 	}
 	choices[place] = out.Now
-	out.File = output.Text(week.StoriesPath(wish.Date), made.Site.Weeks[at].StoriesText(choices))
+	out.File = output.Text(week.StoriesPath(wish.Date), s.Site.Weeks[at].StoriesText(choices))
 	return out, nil
 }
 

@@ -80,3 +80,13 @@ func Grades() []problem.Grade { return []problem.Grade{0, 1, 2, 3} }
 func GradeName(grade problem.Grade) string {
 	return []string{"kindergarten", "grade 1", "grade 2", "grade 3"}[grade]
 }
+
+// FirstOf is the target that a grade begins with: the first of the list.
+func FirstOf(grade problem.Grade) string {
+	for _, t := range must(activity.Targets()) {
+		if t.Grade >= grade {
+			return t.ID
+		}
+	}
+	return FirstTarget
+}

@@ -19,6 +19,12 @@ const (
 	oldColours  = "theme.toml" // what it was called once
 )
 
+// Theme reads the look of a name; the plain one where there is none.
+func (s *School) Theme(name string) (*page.Theme, diag.Diagnostics) { return s.look(name) }
+
+// Themes lists the looks there are.
+func (s *School) Themes() []string { return s.themes() }
+
 // look reads the theme of a name; the plain one where there is none.
 func (s *School) look(name string) (*page.Theme, diag.Diagnostics) {
 	if name == "" {

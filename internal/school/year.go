@@ -28,6 +28,11 @@ func (s *School) Year() (*Year, diag.Diagnostics) {
 	if len(problems) > 0 {
 		return nil, s.Locate(problems)
 	}
+	return s.YearOf(in)
+}
+
+// YearOf plans the weeks of a school that was read.
+func (s *School) YearOf(in site.Input) (*Year, diag.Diagnostics) {
 	weeks, problems := site.Year(in)
 	if len(problems) > 0 {
 		return nil, s.Locate(problems)

@@ -50,10 +50,7 @@ func (r *ownStories) week(w week.Week) []ownStory {
 	for i, s := range w.OwnStories {
 		before := len(r.problems)
 		read := r.read(s, func(setting string, err error) {
-			var wrong *ownstory.Error
-			if !errors.As(err, &wrong) {
-				panic("site: " + err.Error()) // the room knows only these
-			}
+			wrong := problemOf(err)
 			if wrong.Setting != "" {
 				setting = wrong.Setting
 			}
@@ -64,6 +61,14 @@ func (r *ownStories) week(w week.Week) []ownStory {
 		}
 	}
 	return out
+}
+
+// problemOf is what is wrong with a line of the teacher's.
+func problemOf(err error) (wrong *ownstory.Error) {
+	if !errors.As(err, &wrong) {
+		panic("site: " + err.Error()) // the room knows only these
+	}
+	return wrong
 }
 
 // read holds what belongs to a story against its text. What is wrong goes to

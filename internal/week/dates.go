@@ -168,7 +168,7 @@ func (s Site) OddDates(today string) diag.Diagnostics {
 			continue
 		}
 		if wrong := s.OddDate(w.Date, today); wrong != nil {
-			out = append(out, diag.Diagnostic{File: w.file, Text: wrong.Text, Hint: wrong.Hint + "; or write odd-date = true into the file"})
+			out = append(out, diag.Diagnostic{File: w.file, Text: wrong.Text, Hint: wrong.Hint + "; or write odd-date = true into the file", Code: diag.OddDate})
 		}
 	}
 	return out

@@ -61,6 +61,7 @@
 //	minutes        = 10               # the time it takes
 //	show-from      = 2026-09-11       # the day from which families see it
 //	allow          = ["office@school.example"]
+//	proposed       = ["focus"]        # what nobody chose: on the desk it may follow the rest
 //
 //	[note]
 //	en = """

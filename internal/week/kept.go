@@ -17,6 +17,8 @@ type KeptStory struct {
 	story.Choice
 	Rung activity.Rung
 	Of   string // the id of its target where that is not the week's: an earlier week's, which it brings back; on a rung, a neighbor's
+	// Proposed says that nobody chose it: on the desk it follows the week's settings.
+	Proposed bool
 }
 
 // kept reads the stories of a week as families had them, into its week.
@@ -81,6 +83,7 @@ func (r *reader) keptStory(rung activity.Rung, s *tomlfile.Section) (c KeptStory
 	c.Extra = s.Number("extra", 0, problem.Largest, 0)
 	c.Rung = rung
 	c.Of = s.OneOf(c.ofKey(), "a target", r.allowed.Targets)
+	c.Proposed = s.Switch("proposed")
 	for _, key := range []string{"event", "kind", "numbers"} {
 		if !s.Has(key) {
 			s.Add(key, "a story has no "+key, "write it; or take the file away, and the stories are chosen anew")
@@ -151,6 +154,9 @@ func (w Week) keptTable(b *strings.Builder, i int, c KeptStory) {
 			b.WriteString(" # from an earlier week")
 		}
 		b.WriteString("\n")
+	}
+	if c.Proposed {
+		b.WriteString("proposed = true # it may follow the week's settings\n")
 	}
 }
 

@@ -21,6 +21,12 @@ const (
 func Path(date string) string        { return path.Join(Folder, date+weekEnding) }
 func StoriesPath(date string) string { return path.Join(Folder, date+storiesEnding) }
 
+// IsWeek reports whether a path is that of a week's file.
+func IsWeek(name string) bool {
+	m := weekName.FindStringSubmatch(path.Base(name))
+	return path.Dir(name) == Folder && m != nil && m[2] == ""
+}
+
 // fileName is what the name of a file in the week folder says.
 type fileName struct {
 	path string // weeks/2026-09-14.toml

@@ -36,6 +36,11 @@ type reader struct {
 	misnamed bool // whether a file was surely meant as a week and is called otherwise
 }
 
+// private notes that a text shows something about a person.
+func (r *reader) private(file string, line int, text, hint string) {
+	r.problems = append(r.problems, diag.Diagnostic{File: file, Line: line, Text: text, Hint: hint, Code: diag.Private})
+}
+
 // add notes a problem. The hint is the next step.
 func (r *reader) add(file string, line int, text, hint string) {
 	r.problems = append(r.problems, diag.Diagnostic{File: file, Line: line, Text: text, Hint: hint})

@@ -30,6 +30,7 @@ func (r *reader) settings(name fileName, s *tomlfile.Section, review bool) *Week
 		Review:        switchOr(s, "review", review),
 		Minutes:       s.Number("minutes", 1, MaxMinutes, DefaultMinutes),
 		Allow:         allow(s),
+		Proposed:      s.List("proposed"),
 		file:          name.path,
 		settings:      s,
 	}

@@ -5,6 +5,7 @@ import (
 	"html"
 	"strings"
 
+	"homebuild/internal/diag"
 	"homebuild/internal/problem"
 	"homebuild/internal/tomlfile"
 )
@@ -89,7 +90,7 @@ func plainText(s *tomlfile.Section, key string, longest int, allow []string) str
 	}
 	for _, p := range private(text) {
 		if !allowed(p.text, allow) {
-			s.Add(key, fmt.Sprintf("the story shows %s, %q, and pages are public", p.what, p.text),
+			s.AddCoded(diag.Private, key, fmt.Sprintf("the story shows %s, %q, and pages are public", p.what, p.text),
 				fmt.Sprintf("leave it out, or add allow = [%q] to the week's settings if everyone may see it", p.text))
 		}
 	}

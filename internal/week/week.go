@@ -68,6 +68,7 @@ type Week struct {
 	Allow         []string
 	Notes         map[string]string // Markdown by language tag
 	HasNote       bool              // whether the file has a note, be it an empty one; without it families read a greeting of ours
+	Proposed      []string          // settings that the plan proposed and nobody chose: the desk lets them follow the others
 	OwnStories    []OwnStory        // told by the teacher, in the file's order
 	Kept          []KeptStory       // the stories as families had them, the worked one first, those of the ladder last; none until then
 
@@ -118,6 +119,14 @@ func (w Week) KeptProblem(i int, setting, text, hint string) diag.Diagnostic {
 		p.Line = w.kept.LineOf(fmt.Sprintf("%s[%d].%s", rung, place, setting))
 	}
 	return p
+}
+
+// OwnTarget is the target that the week spells out.
+func (w Week) OwnTarget() (activity.Target, error) {
+	if w.Spec == nil {
+		return activity.Target{}, fmt.Errorf("the week spells no target out")
+	}
+	return w.Spec.Target()
 }
 
 // Writes reports whether the week's file has a setting.

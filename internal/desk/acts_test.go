@@ -1,0 +1,238 @@
+package desk
+
+import (
+	"strings"
+	"testing"
+
+	"homebuild/internal/week"
+)
+
+const first = "2026-09-14"
+
+func line(t testing.TB, w Week, key string) Line {
+	t.Helper()
+	for _, l := range w.Lines {
+		if l.Key == key {
+			return l
+		}
+	}
+	t.Fatalf("the sheet has no line %q", key)
+	return Line{}
+}
+
+func sheetOf(t testing.TB, d *Desk) Week { return ask[Week](t, d, "week", Monday{first}) }
+
+func set(t testing.TB, d *Desk, key, value string) Act {
+	return lay(t, d, ask[Act](t, d, "set", Set{first, key, value}))
+}
+
+// TestPencilFollows chooses a sentence: way and picture follow, the week's stories are
+// others, and what she chose herself stays.
+func TestPencilFollows(t *testing.T) {
+	d := newDesk(t, "en", "es")
+	before := sheetOf(t, d)
+	year := ask[Year](t, d, "year", None{})
+	set(t, d, LineTarget, year.NotYet[3].ID)
+	after := sheetOf(t, d)
+	if !line(t, after, LineTarget).Ink || line(t, after, LineWay).Ink || line(t, after, LinePicture).Ink {
+		t.Errorf("ink: %+v", after.Lines)
+	}
+	if after.Can == before.Can || after.Stories[1].Text[0] == before.Stories[1].Text[0] && after.Stories[1].Equation == before.Stories[1].Equation {
+		t.Error("the sheet did not follow")
+	}
+	choices := ask[[]Choice](t, d, "choices", LineOf{first, LinePicture})
+	set(t, d, LinePicture, choices[len(choices)-1].Value)
+	set(t, d, LineTarget, year.NotYet[5].ID)
+	if l := line(t, sheetOf(t, d), LinePicture); !l.Ink || l.Value != choices[len(choices)-1].Value {
+		t.Errorf("what she chose changed by itself: %+v", l)
+	}
+	set(t, d, LinePicture, "")
+	if l := line(t, sheetOf(t, d), LinePicture); l.Ink {
+		t.Errorf("rubbed out, and still ink: %+v", l)
+	}
+}
+
+// TestStoryInk keeps one story, and takes another place: that one stays, the others
+// are told anew there.
+func TestStoryInk(t *testing.T) {
+	d := newDesk(t, "en")
+	act := lay(t, d, ask[Act](t, d, "story", StoryWish{Date: first, Story: 2, Do: "numbers"}))
+	if len(act.Moved.Stories) != 1 || act.Moved.Stories[0] != 2 {
+		t.Errorf("moved: %+v", act.Moved)
+	}
+	kept := sheetOf(t, d)
+	if !kept.Stories[2].Ink || kept.Stories[1].Ink {
+		t.Errorf("ink: %v %v", kept.Stories[2].Ink, kept.Stories[1].Ink)
+	}
+	place := "market"
+	if line(t, kept, LinePlace).Value == place {
+		place = "forest"
+	}
+	set(t, d, LinePlace, place)
+	after := sheetOf(t, d)
+	if strings.Join(after.Stories[2].Text, " ") != strings.Join(kept.Stories[2].Text, " ") {
+		t.Error("the story in ink was told anew")
+	}
+	if !strings.HasPrefix(after.Stories[0].Event, place+".") {
+		t.Errorf("the first story is %s, not in %s", after.Stories[0].Event, place)
+	}
+	tales := map[string]bool{}
+	for _, s := range after.Stories {
+		if tales[s.Event] {
+			t.Errorf("%s is told twice", s.Event)
+		}
+		tales[s.Event] = true
+	}
+	act = lay(t, d, ask[Act](t, d, "story", StoryWish{Date: first, Story: 2, Do: "release"}))
+	if text, ok := act.Changes[week.StoriesPath(first)]; !ok || text != nil {
+		t.Error("nothing is in ink, and the stories are still kept")
+	}
+}
+
+// TestStoryActs does everything that can be done to a story, on each.
+func TestStoryActs(t *testing.T) {
+	for _, do := range []string{"numbers", "tale", "easier", "harder", "up", "down", "keep", "remove"} {
+		d := newDesk(t, "en")
+		before := sheetOf(t, d)
+		reply := send(t, d, "story", StoryWish{Date: first, Story: 1, Do: do})
+		if reply.Fault != "" {
+			t.Errorf("%s: %s", do, reply.Fault)
+		}
+		if len(reply.Wrong) > 0 {
+			if do != "easier" && do != "harder" {
+				t.Errorf("%s: %+v", do, reply.Wrong)
+			}
+			continue
+		}
+		lay(t, d, ask[Act](t, d, "story", StoryWish{Date: first, Story: 1, Do: do}))
+		after := sheetOf(t, d)
+		told := func(w Week, i int) string { return strings.Join(w.Stories[i].Text, " ") }
+		switch do {
+		case "numbers", "easier", "harder":
+			if after.Stories[1].Equation == before.Stories[1].Equation {
+				t.Errorf("%s: the equation is still %s", do, after.Stories[1].Equation)
+			}
+		case "tale":
+			if after.Stories[1].Event == before.Stories[1].Event || after.Stories[1].Equation != before.Stories[1].Equation {
+				t.Errorf("another tale: %+v", after.Stories[1])
+			}
+		case "up":
+			if told(after, 0) != told(before, 1) || told(after, 1) != told(before, 0) {
+				t.Error("up: the two did not change places")
+			}
+		case "down":
+			if told(after, 2) != told(before, 1) {
+				t.Error("down: the two did not change places")
+			}
+		case "remove":
+			if len(after.Stories) != len(before.Stories)-1 || told(after, 1) != told(before, 2) {
+				t.Error("remove: another story went")
+			}
+		}
+	}
+}
+
+// TestLetter holds one language back for what stands in its letter, and no other.
+func TestLetter(t *testing.T) {
+	d := newDesk(t, "en", "es", "vi")
+	set(t, d, "note.en", "Dear families,\n\nWe **add**.")
+	set(t, d, "note.es", "Llame al 555-867-5309.")
+	w := sheetOf(t, d)
+	if w.Letters[0].Text != "Dear families,\n\nWe **add**." || len(w.Stories) == 0 {
+		t.Errorf("the letter: %q", w.Letters[0].Text)
+	}
+	if len(w.Findings) != 1 || w.Findings[0].Key != "note.es" || w.Findings[0].Code != "private" || w.Findings[0].Quote != "555-867-5309" {
+		t.Errorf("findings: %+v", w.Findings)
+	}
+	sending := ask[Sending](t, d, "send", SendWish{Date: first, Tags: []string{"en", "es", "vi"}})
+	for i, held := range []int{0, 1, 0} {
+		home := sending.Homes[i]
+		if len(home.Held) != held || (home.File == nil) != (held > 0) || home.Message == "" {
+			t.Errorf("%s: held %+v, file %v", home.Language.Tag, home.Held, home.File != nil)
+		}
+	}
+	if sending.Key.Name != "TEACHER-ONLY-key-2026-09-14.html" || len(sending.Key.Bytes) == 0 || sending.Slips != nil {
+		t.Errorf("the key is called %s, of %d bytes", sending.Key.Name, len(sending.Key.Bytes))
+	}
+	ask[None](t, d, "put", Put{Changes: sending.Changes})
+	for _, s := range sheetOf(t, d).Stories {
+		if !s.Ink {
+			t.Errorf("story %d went home, and is not kept", s.Number)
+		}
+	}
+	set(t, d, "allow", "555-867-5309")
+	if w := sheetOf(t, d); len(w.Findings) != 0 {
+		t.Errorf("allowed, and still: %+v", w.Findings)
+	}
+}
+
+// TestOwn writes a story of her own: what it could mean, and which one she meant.
+func TestOwn(t *testing.T) {
+	d := newDesk(t, "en", "es")
+	own := OwnStory{Date: first, Texts: map[string]string{"en": "Ana has 58 cans. Leo has 36 cans. How many more has Ana?", "es": "Ana tiene 58 latas. Leo tiene 36 latas. ¿Cuántas más tiene Ana?"}}
+	offer := ask[Offer](t, d, "own", own)
+	if len(offer.Numbers) != 2 || len(offer.Readings) < 5 || len(offer.Findings) != 0 {
+		t.Fatalf("offered: %d numbers, %d readings, %+v", len(offer.Numbers), len(offer.Readings), offer.Findings)
+	}
+	var meant Reading
+	for _, r := range offer.Readings {
+		if r.Kind.ID == "compare-difference-more" {
+			meant = r
+		}
+	}
+	if meant.Answer != "22" || meant.Kind.Happens != "compared" || meant.Kind.Asks != "difference" {
+		t.Fatalf("the difference: %+v", meant)
+	}
+	before := sheetOf(t, d)
+	lay(t, d, ask[Act](t, d, "use", UseOwn{OwnStory: own, Line: meant.Line}))
+	after := sheetOf(t, d)
+	if s := after.Stories[1]; s.Own == nil || s.Own.Texts["es"] == "" || s.Equation != meant.Equation || len(after.Stories) != len(before.Stories) {
+		t.Errorf("used: %+v", s)
+	}
+	own.Texts["es"] = "Ana tiene 59 latas. Leo tiene 36."
+	if offer := ask[Offer](t, d, "own", own); len(offer.Findings) != 1 || offer.Findings[0].Tag != "es" {
+		t.Errorf("another number in Spanish: %+v", offer.Findings)
+	}
+	lay(t, d, ask[Act](t, d, "story", StoryWish{Date: first, Story: 1, Do: "remove"}))
+	if s := sheetOf(t, d).Stories[1]; s.Own != nil {
+		t.Error("her story is still there")
+	}
+}
+
+// TestCalendar goes through what can be done to a week.
+func TestCalendar(t *testing.T) {
+	d := newDesk(t, "en")
+	do := func(what, date, to string) { lay(t, d, ask[Act](t, d, "calendar", CalendarWish{date, what, to})) }
+	state := func(date string) State {
+		for _, w := range ask[Year](t, d, "year", None{}).Weeks {
+			if w.Date == date {
+				return w.State
+			}
+		}
+		return ""
+	}
+	do("off", "2026-09-21", "")
+	if state("2026-09-21") != StateOff || state("2026-09-28") != StateProposed {
+		t.Errorf("off: %s, then %s", state("2026-09-21"), state("2026-09-28"))
+	}
+	do("open", "2026-09-21", "")
+	if state("2026-09-21") != StateProposed {
+		t.Errorf("open again: %s", state("2026-09-21"))
+	}
+	do("take", "2026-09-21", "")
+	if state("2026-09-21") != StateWaits {
+		t.Errorf("taken: %s", state("2026-09-21"))
+	}
+	do("move", "2026-09-21", "2026-10-05")
+	if state("2026-10-05") != StateWaits || d.text(week.Path("2026-09-21")) != "" {
+		t.Errorf("moved: %s", state("2026-10-05"))
+	}
+	do("again", first, "2026-11-02")
+	if state("2026-11-02") != StateWaits || !strings.Contains(d.text(week.Path("2026-11-02")), "November") && !strings.Contains(d.text(week.Path("2026-11-02")), "2026-11-02") {
+		t.Errorf("again: %s", state("2026-11-02"))
+	}
+	do("remove", "2026-10-05", "")
+	if d.text(week.Path("2026-10-05")) != "" {
+		t.Error("removed, and still there")
+	}
+}

@@ -1,0 +1,141 @@
+// Acts on a week and its lines.
+
+import type { Desk } from "./desk";
+import type { Finding, Line } from "./protocol";
+import type { Memory } from "./keeper";
+import type { Shown, View } from "./state";
+import { focusOn } from "./focus";
+
+/** Lays a Monday open, with one of its lines open where one is named. */
+export async function goTo(desk: Desk, date: string, line?: string): Promise<void> {
+  await flush(desk);
+  if (date !== desk.state.date) desk.set({ date, week: undefined, html: undefined, story: undefined, own: desk.state.own?.date === date ? desk.state.own : undefined, sending: undefined, given: undefined });
+  desk.set({ view: "week", line: undefined, side: "yours" });
+  desk.remember({ week: date });
+  await desk.refresh();
+  if (line) await openLine(desk, line);
+}
+
+/** Opens a line and shuts the others; nothing shuts all. */
+export async function openLine(desk: Desk, key?: string): Promise<void> {
+  await flush(desk);
+  desk.set({ line: key, choices: undefined, story: undefined, targets: undefined });
+  if (key === "target") await findTargets(desk, "");
+  else if (key === "focus" || key === "picture" || key === "place") await desk.refreshChoices(key);
+}
+
+let searches = 0;
+
+/** Finds sentences by words, a grade or a code. */
+export async function findTargets(desk: Desk, typed: string): Promise<void> {
+  const mine = ++searches;
+  const targets = await desk.ask("targets", { words: typed.trim(), grade: desk.state.year?.grade ?? desk.state.week?.grade ?? 1 });
+  if (targets && mine === searches && desk.state.line === "target") desk.set({ targets });
+}
+
+/** Writes a value on a line; nothing rubs it out. */
+export async function setLine(desk: Desk, line: Line, value: string): Promise<void> {
+  const date = desk.state.date!;
+  const word = value === "" ? "act.rub-out" : "act.line";
+  await desk.act({ word, args: { line: `@line.${line.key}` } }, () => desk.ask("set", { date, key: line.key, value }));
+  if (desk.state.line === "target") await findTargets(desk, typedTarget());
+}
+
+const typedTarget = () => document.querySelector<HTMLInputElement>("#target-words")?.value ?? "";
+
+/** Typing that is not written down yet: it waits for a short pause. */
+const waiting = new Map<Desk, { timer: number; write: () => Promise<unknown> }>();
+
+/** Writes what is typed into a letter, after a short pause or at once. */
+export function writeLetter(desk: Desk, tag: string, text: string, now = false): void {
+  const date = desk.state.date!;
+  const field = `${date}/note.${tag}`;
+  const write = () => desk.act({ word: "act.letter", args: { language: languageName(desk, tag) } }, () => desk.ask("set", { date, key: `note.${tag}`, value: text }), now ? undefined : field);
+  later(desk, write, now ? 0 : 300);
+}
+
+function languageName(desk: Desk, tag: string): string {
+  return desk.state.year?.languages.find((l) => l.tag === tag)?.name ?? tag;
+}
+
+/** Does something after a pause, in place of what waited before. */
+export function later(desk: Desk, write: () => Promise<unknown>, pause: number): void {
+  const before = waiting.get(desk);
+  if (before) clearTimeout(before.timer);
+  const timer = window.setTimeout(() => void flush(desk), pause);
+  waiting.set(desk, { timer, write });
+}
+
+/** Writes down what waits. */
+export async function flush(desk: Desk): Promise<void> {
+  const w = waiting.get(desk);
+  if (!w) return;
+  clearTimeout(w.timer);
+  waiting.delete(desk);
+  await w.write();
+}
+
+/** Takes words that may not be public out of a letter. */
+export async function takeOut(desk: Desk, f: Finding): Promise<void> {
+  const tag = f.key.slice("note.".length);
+  const text = desk.state.week?.letters.find((l) => l.tag === tag)?.text ?? "";
+  const value = text.replace(f.quote, "").replace(/ {2,}/g, " ");
+  await desk.act({ word: "act.take-out" }, () => desk.ask("set", { date: desk.state.date!, key: f.key, value }));
+}
+
+/** Allows words that look private: they are the school's. */
+export async function allow(desk: Desk, f: Finding): Promise<void> {
+  await desk.act({ word: "act.allow" }, () => desk.ask("set", { date: desk.state.date!, key: "allow", value: f.quote }));
+}
+
+/** Goes to the place of a finding. */
+export async function show(desk: Desk, f: Finding): Promise<void> {
+  if (f.date && f.date !== desk.state.date) await goTo(desk, f.date);
+  desk.set({ view: "week", side: "yours" });
+  if (f.story >= 0) {
+    desk.set({ story: { number: f.story }, line: undefined });
+    return focusOn(`#desk-story-${f.story} button`);
+  }
+  const [key, tag] = f.key.split(".");
+  if (!key) return focusOn("#week");
+  await openLine(desk, key);
+  focusOn(key === "note" ? `#letter-${tag ?? f.tag}` : `#line-${key}`);
+}
+
+/** Goes to the first thing to mend. */
+export function mendNext(desk: Desk): void {
+  const f = desk.state.week?.findings.find((f) => f.mend);
+  if (f) void show(desk, f);
+}
+
+/** Does something to a whole week. */
+export async function calendar(desk: Desk, date: string, what: string, to = ""): Promise<void> {
+  const name = { word: `act.${what}`, args: { date } };
+  const target = what === "again" && !to ? (desk.state.year?.next ?? "") : to;
+  await desk.act(name, () => desk.ask("calendar", { date, do: what, to: target }));
+}
+
+/** Chooses what families' frame shows. */
+export async function choosePage(desk: Desk, what: { language?: string; theme?: string; shown?: Shown }): Promise<void> {
+  const { shown, ...memory } = what;
+  if (shown) desk.set({ shown });
+  if (Object.keys(memory).length > 0) desk.remember(memory satisfies Partial<Memory>);
+  await desk.refreshPage();
+}
+
+/** On a phone: looks at one of the two papers. */
+export function turnTo(desk: Desk, side: "yours" | "families"): void {
+  desk.set({ side, ...(side === "families" && { unseen: false }) });
+}
+
+/** Lays one of the papers of the top in the sheet's place, or the week again. */
+export function openTop(desk: Desk, view: View): void {
+  const again = desk.state.view === view;
+  desk.set({ view: again ? "week" : view, side: "yours", line: undefined });
+}
+
+/** Chooses the desk's own language. */
+export async function chooseWords(desk: Desk, words: "en" | "es"): Promise<void> {
+  desk.remember({ words });
+  await desk.open();
+}

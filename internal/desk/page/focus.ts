@@ -1,0 +1,24 @@
+// Where the keyboard is.
+
+/** Brings the focus to a place once it is drawn. */
+export function focusOn(selector: string): void {
+  requestAnimationFrame(() =>
+    requestAnimationFrame(() => {
+      const e = document.querySelector<HTMLElement>(selector);
+      e?.focus();
+      e?.scrollIntoView({ block: "nearest" });
+    }),
+  );
+}
+
+/** The papers of the desk in their order, for F6. */
+const regions = ["line", "week", "stories", "families", "ledge"];
+
+/** Brings the focus to the next paper, or the one before. */
+export function nextRegion(back: boolean): void {
+  const there = regions.map((id) => document.getElementById(id)).filter((e): e is HTMLElement => e !== null && e.offsetParent !== null || e?.id === "ledge");
+  const inside = there.filter((e) => e.contains(document.activeElement)).at(-1);
+  const at = inside ? there.indexOf(inside) : -1;
+  const to = there[(at + (back ? -1 : 1) + there.length) % there.length] ?? there[0];
+  to?.focus();
+}

@@ -1,0 +1,45 @@
+// Where the engine runs: in a worker, from what this file carries; or in the
+// program that serves this page.
+
+import type { Listener, Mouth } from "./engine";
+import type { Reply, Request } from "./protocol";
+
+/** The engine in a worker. Its code and the engine lie in the page as text: the worker's script, and the engine packed with gzip in base64. */
+export function workerMouth(listener: Listener): Mouth {
+  const url = URL.createObjectURL(new Blob([textOf("worker")], { type: "text/javascript" }));
+  const worker = new Worker(url);
+  worker.onmessage = ({ data }: MessageEvent<Reply>) => listener.answered(data);
+  worker.onerror = (e) => listener.stopped(e.message);
+  worker.postMessage({ engine: textOf("engine") });
+  return {
+    send: (request) => worker.postMessage(request),
+    close: () => {
+      worker.terminate();
+      URL.revokeObjectURL(url);
+    },
+  };
+}
+
+function textOf(id: string): string {
+  return document.getElementById(id)?.textContent ?? "";
+}
+
+/** The engine in the program, over loopback. The token came with the page. */
+export function loopbackMouth(listener: Listener, token: string): Mouth {
+  let open = true;
+  const ask = async (request: Request) => {
+    try {
+      const response = await fetch("call", { method: "POST", headers: { "Content-Type": "application/json", "X-Desk": token }, body: JSON.stringify(request) });
+      if (!response.ok) throw new Error(response.statusText);
+      const reply = (await response.json()) as Reply;
+      if (open) listener.answered(reply);
+    } catch (cause) {
+      if (open) listener.stopped(cause);
+    }
+  };
+  let queue: Promise<unknown> = Promise.resolve();
+  return {
+    send: (request) => void (queue = queue.then(() => ask(request))),
+    close: () => void (open = false),
+  };
+}

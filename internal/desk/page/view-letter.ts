@@ -1,0 +1,40 @@
+// The letter: a field for each language, side by side.
+
+import { writeLetter } from "./acts";
+import { h } from "./dom";
+import { findingsView } from "./view-findings";
+import type { Letter, Week } from "./protocol";
+import { type Ui, button } from "./ui";
+
+export function letterView(ui: Ui, week: Week): HTMLElement[] {
+  const { words } = ui;
+  return [
+    h("p", { class: "soft" }, words.say("about.note")),
+    h("div", { class: "letters" }, week.letters.map((l) => fieldView(ui, week, l))),
+  ];
+}
+
+function fieldView(ui: Ui, week: Week, letter: Letter): HTMLElement {
+  const { words, state } = ui;
+  const language = state.year?.languages.find((l) => l.tag === letter.tag);
+  const name = language?.name ?? letter.tag;
+  const id = `letter-${letter.tag}`;
+  return h(
+    "div",
+    { class: "letter", "data-key": letter.tag },
+    h("label", { for: id }, name, !letter.ink && h("span", { class: "proposed" }, words.say("letter.pencil"))),
+    h("textarea", {
+      id,
+      lang: letter.tag,
+      dir: language?.rightToLeft ? "rtl" : "ltr",
+      rows: 7,
+      class: letter.ink ? "" : "pencil",
+      placeholder: letter.starter,
+      ".value": letter.text,
+      readonly: ui.desk.readOnly,
+      oninput: (e: InputEvent) => writeLetter(ui.desk, letter.tag, (e.target as HTMLTextAreaElement).value),
+    }),
+    findingsView(ui, week.findings.filter((f) => f.key === `note.${letter.tag}` || (f.key === "note" && f.tag === letter.tag))),
+    letter.ink && button(words.say("letter.remove"), () => writeLetter(ui.desk, letter.tag, "", true), { class: "quiet", label: words.say("letter.remove.label", { language: name }) }),
+  );
+}

@@ -1,0 +1,110 @@
+// Your sheet: the week's lines, shut or open, one open at a time.
+
+import { openLine } from "./acts";
+import { choicesView } from "./view-choices";
+import { h } from "./dom";
+import { findingsView } from "./view-findings";
+import { letterView } from "./view-letter";
+import type { Line, Week } from "./protocol";
+import { storiesView } from "./view-stories";
+import { type Ui, aside, button, mark, upper } from "./ui";
+import type { Word } from "./words";
+
+/** The lines that the sheet shows, each with the keys that it holds. */
+const rows: { key: string; holds: string[] }[] = [
+  { key: "target", holds: ["target"] },
+  { key: "focus", holds: ["focus"] },
+  { key: "picture", holds: ["picture"] },
+  { key: "place", holds: ["place"] },
+  { key: "stories", holds: ["stories", "extra-sentence", "review", "ladder"] },
+  { key: "note", holds: [] },
+  { key: "show-from", holds: ["show-from"] },
+  { key: "more", holds: ["warm-up", "minutes", "number-words"] },
+];
+
+export function sheetView(ui: Ui): HTMLElement {
+  const { words, state } = ui;
+  const { week, date } = state;
+  if (!week || !date) return h("section", { class: "sheet outline", "aria-label": words.say("region.week") }, h("p", { class: "soft" }, words.say("setting-up")));
+  if (week.state === "empty" && week.lines.length === 0) return emptyView(ui, date);
+  return h(
+    "section",
+    { class: "sheet", "aria-label": words.say("region.week"), id: "week", tabindex: -1, "data-key": "week" },
+    h("h2", {}, words.say("week.of", { day: words.day(week.date, "long") })),
+    findingsView(ui, week.findings.filter((f) => f.key === "" && f.story < 0)),
+    h("div", { class: "rows" }, rows.map((row) => rowView(ui, week, row))),
+    storiesView(ui, week),
+  );
+}
+
+function emptyView(ui: Ui, date: string): HTMLElement {
+  const { words } = ui;
+  return h(
+    "section",
+    { class: "sheet", "aria-label": words.say("region.week"), id: "week", tabindex: -1, "data-key": "week" },
+    h("h2", {}, words.say("week.of", { day: words.day(date, "long") })),
+    h("p", {}, words.say("week.none"), " ", button(words.say("week.lay"), () => void openLine(ui.desk, "target"), { class: "go" })),
+  );
+}
+
+function rowView(ui: Ui, week: Week, { key, holds }: (typeof rows)[number]): HTMLElement | false {
+  const { words, state } = ui;
+  const lines = holds.map((k) => week.lines.find((l) => l.key === k)).filter((l): l is Line => l !== undefined);
+  if (holds.length > 0 && lines.length === 0) return false;
+  const findings = week.findings.filter((f) => f.story < 0 && (holds.includes(f.key) || (key === "note" && f.key.startsWith("note"))));
+  const open = state.line === key;
+  const name = words.say(`line.${key}` as Word);
+  const ink = key === "note" ? week.letters.some((l) => l.ink) : lines.some((l) => l.ink);
+  const value = key === "note" ? letterSummary(ui, week) : lines.map((l) => valueOf(ui, week, l)).filter(Boolean).join(", ");
+  const misfit = lines.find((l) => l.misfit)?.misfit;
+  return h(
+    "div",
+    { class: `row${open ? " open" : ""}${ink ? " ink" : " pencil"}`, "data-key": key },
+    h(
+      "button",
+      {
+        type: "button",
+        class: "shut",
+        id: `line-${key}`,
+        "aria-expanded": open ? "true" : "false",
+        onclick: () => void openLine(ui.desk, open ? undefined : key),
+      },
+      h("span", { class: "name" }, name, aside(":")),
+      h("span", { class: "value" }, value, aside(",")),
+      findings.length > 0 ? h("span", { class: "alarm" }, aside(words.say("year.mend", { n: findings.length })), h("span", { "aria-hidden": "true" }, "!")) : mark(ui, ink),
+    ),
+    misfit && h("p", { class: "misfit" }, misfit),
+    key === "note" || findings.length === 0 ? false : findingsView(ui, findings),
+    open && h("div", { class: "inside", "data-key": "inside" }, key === "note" ? letterView(ui, week) : choicesView(ui, week, key, lines)),
+  );
+}
+
+/** The value of a line in words. */
+export function valueOf(ui: Ui, week: Week, line: Line): string {
+  const { words } = ui;
+  if (line.words) return upper(line.words);
+  switch (line.key) {
+    case "stories":
+      return line.value && words.count("stories.n", Number(line.value));
+    case "show-from":
+      return words.day(line.value || week.usual, "weekday");
+    case "minutes":
+      return line.value && words.say("minutes.n", { n: line.value });
+    case "extra-sentence":
+    case "review":
+    case "ladder":
+    case "number-words":
+      return line.value === "true" ? words.say(`short.${line.key}` as Word) : "";
+    case "focus":
+      return line.value || words.say("way.any");
+    default:
+      return line.value;
+  }
+}
+
+function letterSummary(ui: Ui, week: Week): string {
+  const { words, state } = ui;
+  const name = (tag: string) => state.year?.languages.find((l) => l.tag === tag)?.name ?? tag;
+  const written = week.letters.filter((l) => l.ink).map((l) => name(l.tag));
+  return written.length > 0 ? words.list(written) : words.say("letter.starter");
+}

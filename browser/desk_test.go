@@ -221,12 +221,12 @@ func TestDeskCannotBeKept(t *testing.T) {
 			b.wait(`document.querySelector("#line-focus")`, "the week")
 			eval[bool](b, `window.full = true`)
 			b.tap("Way")
-			b.tap("count on")
+			b.tap("Count on")
 			b.reads("[role=alert]", c.says)
 			b.tap("Take a copy")
 			saved(t, files, "TEACHER-ONLY-copy")
 			b.reads(".ledge", "Copy taken")
-			b.tap("make ten")
+			b.tap("Make ten")
 			b.reads("[role=alert]", c.says)
 		})
 	}
@@ -242,7 +242,7 @@ func TestDeskEngineStops(t *testing.T) {
 	b.begins()
 	eval[bool](b, `(w => { w.terminate(); w.onerror(new ErrorEvent("error", { message: "killed" })); return true })(window.workers.at(-1))`)
 	b.tap("Way")
-	b.tap("count on")
+	b.tap("Count on")
 	b.reads("#line-focus", "count-on")
 	if n := eval[int](b, `window.workers.length`); n != 2 {
 		t.Errorf("%d workers were started, want 2", n)

@@ -196,7 +196,7 @@ func TestDeskInTwoTabs(t *testing.T) {
 	second.reads(".ledge", "Saved in this browser")
 	first.reads(".ledge", "Your desk is open in another tab. This one only shows.")
 	second.tap("Way")
-	second.tap("count on")
+	second.tap("Count on")
 	second.reads(".last", "Way.")
 	first.tap("Work here")
 	first.reads("#line-focus", "count-on")

@@ -83,7 +83,7 @@ func (b *tab) choose(line string) {
 	b.t.Helper()
 	b.wait(`document.querySelector("#line-`+line+`")`, line)
 	eval[bool](b, `(e => { if (e.getAttribute("aria-expanded") != "true") e.click(); return true })(document.querySelector("#line-`+line+`"))`)
-	b.wait(`(e => e && (e.click(), true))(document.querySelector(".inside [role=radio][aria-checked=false]"))`, "a choice of "+line)
+	b.wait(`(e => e && (e.click(), true))(document.querySelector(".row[data-key=`+line+`] .inside [role=radio][aria-checked=false]"))`, "a choice of "+line)
 }
 
 // twoWeeks walks as a teacher does, from an empty desk to a second week sent.

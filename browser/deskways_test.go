@@ -56,7 +56,7 @@ func TestDeskOverLoopback(t *testing.T) {
 	b := newProfile(t)
 	b.visit(url)
 	b.twoWeeks("Saved in its folder")
-	weeks, err := filepath.Glob(filepath.Join(folder, "weeks", "*.toml"))
+	weeks, err := filepath.Glob(filepath.Join(folder, "weeks", "????-??-??.toml"))
 	must(t, err)
 	if len(weeks) < 2 {
 		t.Errorf("the folder has %v, want two weeks", weeks)

@@ -18,9 +18,17 @@ export async function storyAct(desk: Desk, s: Story, what: string, kind = ""): P
   const word = `act.story.${what}`;
   const done = await desk.act({ word, args: { n: s.number } }, () => desk.ask("story", { date, story: s.number, do: what, kind }));
   if (!done) return;
+  const now = desk.state.week?.stories.find((o) => o.number === s.number);
+  if (desk.state.story?.number === s.number && now && now.equation !== s.equation) desk.set({ story: { ...desk.state.story, was: s.equation } });
   const moved = { up: -1, down: 1 }[what];
   if (moved !== undefined) desk.set({ story: { ...desk.state.story, number: s.number + moved } });
   else if (what === "remove") desk.set({ story: undefined });
+}
+
+/** Puts a story back as it was before the last act on it. */
+export async function putBack(desk: Desk): Promise<void> {
+  await desk.undo();
+  if (desk.state.story) desk.set({ story: { ...desk.state.story, was: undefined } });
 }
 
 /** Makes a story ink, or pencil again. */

@@ -112,7 +112,8 @@ export function mendNext(desk: Desk): void {
 export async function calendar(desk: Desk, date: string, what: string, to = ""): Promise<void> {
   const name = { word: `act.${what}`, args: { date } };
   const target = what === "again" && !to ? (desk.state.year?.next ?? "") : to;
-  await desk.act(name, () => desk.ask("calendar", { date, do: what, to: target }));
+  const done = await desk.act(name, () => desk.ask("calendar", { date, do: what, to: target }));
+  if (done && (what === "take" || what === "again")) desk.set({ view: "week" });
 }
 
 /** Chooses what families' frame shows. */

@@ -52,7 +52,7 @@ export class Fake implements Mouth {
 
   private week(date: string): Week {
     const values = read(this.files[this.path(date)]);
-    const line = (key: string, value: string, words: string): Line => ({ key, value: values[key] ?? value, words: values[key] ? `${words || ""}` : words, ink: key in values, misfit: "" });
+    const line = (key: string, value: string, words: string): Line => ({ key, value: values[key] ?? value, words: key in values && key !== "target" ? "" : words, ink: key in values, misfit: "" });
     const target = targets.find((t) => t.id === values["target"]) ?? targets[0]!;
     const letters = languages.map(({ tag }) => ({ tag, text: values[`note.${tag}`] ?? "", ink: `note.${tag}` in values, starter: `Dear families (${tag}), ten quiet minutes are plenty.` }));
     const findings: Finding[] = letters

@@ -38,6 +38,8 @@ export interface OwnDraft {
 export interface OpenStory {
   number: number;
   kinds?: Reading[];
+  /** Its equation before the last act on it. */
+  was?: string;
   /** She changes it although families have it. */
   anyway?: boolean;
 }

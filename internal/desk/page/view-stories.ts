@@ -1,7 +1,8 @@
 // The stories of the week, one under the other, each with what can be done to it.
 
-import { changeAnyway, keepStory, openStory, otherKind, showKinds, storyAct, writeOwn } from "./acts";
+import { changeAnyway, keepStory, openStory, otherKind, putBack, showKinds, storyAct, writeOwn } from "./acts";
 import { h } from "./dom";
+import { toUndo } from "./journal";
 import { findingsView } from "./view-findings";
 import { ownView } from "./view-own";
 import { picture } from "./picture";
@@ -50,6 +51,7 @@ function storyView(ui: Ui, week: Week, s: Story): (HTMLElement | false)[] {
     findingsView(ui, findings),
     week.state === "shown" && h("p", { class: "misfit" }, words.say("story.families-have"), " ", !state.story?.anyway && button(words.say("story.anyway"), () => changeAnyway(ui.desk))),
     (week.state !== "shown" || state.story?.anyway === true) && actsView(ui, s, name, week.stories.length - 1),
+    wasView(ui, s),
     state.story?.kinds ? kindsView(ui, s, state.story.kinds) : false,
   ];
 }
@@ -98,6 +100,15 @@ function actsView(ui: Ui, s: Story, name: string, count: number): HTMLElement {
     s.number > 0 && button(words.say(hers ? "own.edit" : "own.write"), () => writeOwn(ui.desk, s.number, s.own?.texts), { label: `${words.say(hers ? "own.edit" : "own.write")}, ${name}`, "data-key": "own" }),
     act("remove", s.number === 0),
   );
+}
+
+/** What a story was before the last act on it, to be put back. */
+function wasView(ui: Ui, s: Story): HTMLElement | false {
+  const { words, state } = ui;
+  const last = toUndo(state.journal)?.name;
+  const was = state.story?.was;
+  if (!was || !last?.word.startsWith("act.story.") || last.args?.["n"] !== s.number) return false;
+  return h("p", { class: "acts was" }, words.say("story.was"), " ", h("bdi", { class: "equation", dir: "ltr" }, was), button(words.say("story.put-back"), () => void putBack(ui.desk)));
 }
 
 function kindsView(ui: Ui, s: Story, kinds: Reading[]): HTMLElement {

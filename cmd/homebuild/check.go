@@ -81,8 +81,9 @@ func (c *checking) look() (diag.Diagnostics, error) {
 		return nil, wrongUse("there is no \""+name+"\" to look at", "homebuild build"+argument(c.from.path)+" makes it")
 	}
 	defer root.Close()
-	c.again, err = c.report.Published(root.FS(), filepath.ToSlash(name))
-	return nil, err
+	again, found := recheck.Site(root.FS())
+	c.again = again
+	return nil, c.report.Published(root.FS(), filepath.ToSlash(name), found)
 }
 
 // summary tells a teacher what was found.

@@ -14,6 +14,7 @@ import (
 	"homebuild/internal/i18n"
 	"homebuild/internal/page"
 	"homebuild/internal/picture"
+	"homebuild/internal/recheck"
 	"homebuild/internal/site"
 	"homebuild/internal/story"
 	"homebuild/internal/strategy"
@@ -200,7 +201,8 @@ func TestPublished(t *testing.T) {
 	}
 	look := func() (Report, string) {
 		r, _ := checked(t, in)
-		if _, err := r.Published(public, "public"); err != nil {
+		_, again := recheck.Site(public)
+		if err := r.Published(public, "public", again); err != nil {
 			t.Fatal(err)
 		}
 		var lines []string

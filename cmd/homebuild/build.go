@@ -91,15 +91,15 @@ func (b build) run() error {
 	return b.foreign(public, report)
 }
 
-// keep writes the stories that families see from now on beside their weeks, and
-// never over a file that is there. Where it cannot, the pages are made all the
-// same.
+// keep writes the stories that families see from now on beside their weeks; in a
+// file that is there all that it has stays. Where it cannot, the pages are made all
+// the same.
 func (b build) keep(made *school.Site) {
 	if b.from.path == "" {
 		return
 	}
 	for _, f := range made.Keep() {
-		if _, err := publish.Create(b.from.path, []output.File{f}); err != nil {
+		if err := putWhole(b.from.path, filepath.Join(b.from.path, filepath.FromSlash(f.Path)), f); err != nil {
 			b.tell(fmt.Sprintf("the stories of a week could not be kept: %v", err), "without "+f.Path+" they may change when something else does")
 			return
 		}

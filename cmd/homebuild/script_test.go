@@ -9,6 +9,8 @@ import (
 	"testing"
 
 	"github.com/rogpeppe/go-internal/testscript"
+
+	"homebuild/internal/weight"
 )
 
 var update = flag.Bool("update", false, "rewrite what the scripts expect")
@@ -42,7 +44,7 @@ func TestScripts(t *testing.T) {
 			env.Setenv(oneProgram, "1")
 			return nil
 		},
-		Cmds: map[string]func(*testscript.TestScript, bool, []string){"code": code},
+		Cmds: map[string]func(*testscript.TestScript, bool, []string){"code": code, "weighs": weighs},
 	})
 }
 
@@ -62,5 +64,19 @@ func code(ts *testscript.TestScript, neg bool, args []string) {
 	}
 	if got != want {
 		ts.Fatalf("exit code: want %d, got %d", want, got)
+	}
+}
+
+// weighs wants files to be at most so many bytes, compressed: weighs 60000 a.html.
+func weighs(ts *testscript.TestScript, neg bool, args []string) {
+	if neg || len(args) < 2 {
+		ts.Fatalf("usage: weighs most file...")
+	}
+	most, err := strconv.Atoi(args[0])
+	ts.Check(err)
+	for _, name := range args[1:] {
+		if n := weight.Of([]byte(ts.ReadFile(name))); n > most {
+			ts.Fatalf("%s has %d bytes compressed, want at most %d", name, n, most)
+		}
 	}
 }

@@ -35,6 +35,7 @@ func newWeekCmd(s *streams) *cobra.Command {
 	flags.StringVar(&wishes.Target, "target", "", "what it is about, a `word` of \"homebuild targets\"")
 	flags.StringVar(&wishes.Focus, "focus", "", "the way of working that the class practises, or \"none\"")
 	flags.StringVar(&wishes.Picture, "picture", "", "how the class draws, or \"none\"")
+	flags.BoolVar(&wishes.Ladder, "ladder", false, "two easier and two harder stories beside the week's own")
 	flags.StringVar(&old, "from", "", "turn a `file` of the older form, weeks/2026-09-14.md, into the form of today; \"weeks\" for all")
 	flags.BoolVar(&wishes.OddDate, "anyway", false, "take a date that looks like a slip")
 	flags.BoolVar(&yes, "yes", false, "ask nothing")

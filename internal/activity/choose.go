@@ -31,6 +31,9 @@ func newPlanner() *planner {
 // twenty, where choosing among them matters most, and enough of the others.
 const mostConsidered = 100
 
+// How many are looked at where only some are allowed.
+const mostAllowed = 20_000
+
 // choose draws numbers for a kind of story: of sets in an order drawn for the
 // story, the first one that meets every wish, or the nearest to that. It reports
 // false where no numbers make such a story.
@@ -49,10 +52,10 @@ func (p *planner) choose(r Request, kind problem.Kind, place int) (best *candida
 			c = judge(r, kind, box.at(at))
 			known[at] = c
 		}
-		if looked++; looked > mostPlaces {
+		if looked++; looked > mostPlaces || r.allows != nil && looked > mostAllowed {
 			break
 		}
-		if !c.holds {
+		if !c.holds || r.allows != nil && !r.allows(c.problem) {
 			continue
 		}
 		if now := p.rankNow(c, r, place); best == nil || now.compare(bestRank) < 0 {

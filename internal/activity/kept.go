@@ -11,13 +11,13 @@ import (
 func (p *planner) keep(r Request, plan *WeekPlan) {
 	for place, kept := range r.Kept {
 		of := r
-		if kept.Returns != nil {
-			of = r.returning(*kept.Returns)
+		if kept.Of != nil {
+			of = r.returning(*kept.Of)
 		}
 		p.memory.meet(kept.Problem)
 		p.memory.practise(kept.Problem.Kind(), of.Target)
 		a := newActivity(kept.Problem, of)
-		a.Returns = kept.Returns != nil
+		a.Returns = kept.Of != nil
 		if place == 0 {
 			plan.Worked = a
 			continue
@@ -115,15 +115,21 @@ func (c Change) allows(p, now problem.Problem) bool {
 	return true
 }
 
-// effort orders problems by what they ask of a child: first how large the numbers
-// are, in the ranges of the years, then how often a ten is passed (common
-// practice, no published source).
+// effort orders problems by what they ask of a child: how large the numbers are, in
+// the ranges of the years, and, which counts for more, whether a ten is passed; then
+// whether every number has tens (common practice, no published source). Two steps
+// ask for both.
 func effort(p problem.Problem) int {
+	const larger, passing, tens = 4, 5, 2
 	total := 0
-	for _, w := range worksOf(p) {
-		total += slices.Index([]int{10, 20, 100, problem.Largest}, w.Within) * 4
-		if w.Passes {
-			total += 2
+	for _, step := range p.Steps() {
+		c := step.Calculation()
+		total += larger * slices.IndexFunc([]int{5, 10, 20, 100, problem.Largest}, func(most int) bool { return c.Largest() <= most })
+		if passes, _ := crossing(c); passes && p.Kind() != problem.TogetherBoth { // any parts are right
+			total += passing
+		}
+		if slices.Min(c.Numbers) >= 10 {
+			total += tens
 		}
 	}
 	return total

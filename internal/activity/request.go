@@ -23,6 +23,10 @@ type Request struct {
 	Bears func(problem.Problem) bool
 	Kept  []Kept  // as families had them, the worked one first; empty: they are chosen
 	Given []Given // problems of the teacher's own stories: they come first
+	// Ladder asks for stories beside the week's own; empty for none.
+	Ladder []Beside
+
+	allows func(problem.Problem) bool // nil allows all
 }
 
 // Given is the problem of a story that the teacher wrote: it is given, not chosen.
@@ -34,7 +38,7 @@ type Given struct {
 // Kept is a problem that stays as it was chosen.
 type Kept struct {
 	Problem problem.Problem
-	Returns *Target // of the earlier week whose skill it brought back; nil for its own week's
+	Of      *Target // where it is not the week's: an earlier week's, whose skill it brought back; on a rung, a neighbor's
 }
 
 // Activity is one story problem with all that helps to solve it.
@@ -46,9 +50,10 @@ type Activity struct {
 	HasEstimate bool // whether an estimate helps here; else the part-whole test does
 	Picture     picture.Kind
 	Grade       problem.Grade
-	Given       bool   // of a story that the teacher wrote
-	Returns     bool   // of a skill that an earlier week was about, brought back on purpose
-	Of          string // the id of the target that it is of: the week's, or that earlier one's
+	Given       bool // of a story that the teacher wrote
+	Returns     bool // of a skill that an earlier week was about, brought back on purpose
+	Rung        Rung
+	Of          string // the id of the target that it is of: the week's, that earlier one's or a neighbor's
 
 	within int             // the range of its target
 	focus  strategy.Name   // the week's strategy; 0 for none
@@ -60,10 +65,11 @@ type WeekPlan struct {
 	Request  Request
 	Worked   Activity   // solved step by step on the page
 	Stories  []Activity // to try at home
+	Ladder   []Activity // beside them, the easier ones first
 	Warnings []Warning
 }
 
-// All lists the worked problem and the ones to try.
+// All lists the worked problem and the ones to try, those of the ladder apart.
 func (w WeekPlan) All() []Activity { return append([]Activity{w.Worked}, w.Stories...) }
 
 // Warning tells the teacher of a wish that could not be met.

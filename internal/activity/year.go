@@ -75,7 +75,9 @@ func (p *planner) week(r Request) WeekPlan {
 	for i := range plan.Stories {
 		plan.Stories[i].estimate()
 	}
-	plan.Warnings = warnings(plan, chosen, r.Extra && !extra)
+	ladder, missing := p.ladder(r, plan.All())
+	plan.Ladder = ladder
+	plan.Warnings = append(warnings(plan, chosen, r.Extra && !extra), missing...)
 	return plan
 }
 

@@ -18,6 +18,7 @@ type Key struct {
 // KeyStory is a story with what a teacher wants to know about it.
 type KeyStory struct {
 	Story    story.Story
+	Words    RungWords   // of the rung; none for the week's own
 	Kind     phrase.Line // its cell of the table of situations
 	Equation problem.Equation
 	Picture  picture.Picture // solved

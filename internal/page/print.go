@@ -17,10 +17,17 @@ type Print struct {
 	Worked  *Worked       // front: a story worked out, the model
 	Stories []story.Story // front: the first, to draw and solve together; back: the others
 	Blank   []phrase.Line // back: the story to invent, with blanks; none for none
+	Ladder  []PrintRung   // a page more, for who wants smaller or bigger steps
 	Answers bool          // answers of the stories upside down at the foot; else only on the learn and try pages
 	// WeekURL is the full address of the weekly link, for the code to
 	// photograph; empty when the site's address is not known.
 	WeekURL string
+}
+
+// PrintRung is the stories of a rung of the week's ladder on paper.
+type PrintRung struct {
+	Words   RungWords
+	Stories []story.Story
 }
 
 var printKind = &kind{class: "print", css: []string{"base.css", "work.css", pictureCSS, "cards.css", "print.css"}}
@@ -38,17 +45,26 @@ const (
 // others are the stories of the back.
 func (v *Print) others() []story.Story { return v.Stories[min(1, len(v.Stories)):] }
 
-// backClass is the class of the back of the sheet, by how much it has to hold.
-func (s *state) backClass(v *Print) string {
-	size, stories := 0, v.others()
+// ofLadder are the stories of all rungs.
+func (v *Print) ofLadder() (all []story.Story) {
+	for _, r := range v.Ladder {
+		all = append(all, r.Stories...)
+	}
+	return all
+}
+
+// sideClass is the class of a side of stories, with one to invent where there is
+// one, by how much it has to hold.
+func (s *state) sideClass(stories []story.Story, blank []phrase.Line) string {
+	size := 0
 	for _, t := range stories {
 		size += s.length(t)
 	}
-	for _, l := range v.Blank {
+	for _, l := range blank {
 		size += s.letters(l)
 	}
 	switch {
-	case len(stories)+min(1, len(v.Blank)) <= fullStories && size <= fullSize:
+	case len(stories)+min(1, len(blank)) <= fullStories && size <= fullSize:
 		return "side"
 	case size <= manySize:
 		return "side many"

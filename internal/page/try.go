@@ -14,7 +14,14 @@ type Try struct {
 	First   int // number of the first story; a long week has more than one page
 	Scene   Scene
 	Stories []*TryStory
-	Next    string // link to the page with the stories after these; empty for none
+	Next    string     // link to the page with the stories after these; empty for none
+	Ladder  []RungLink // links to the stories beside these
+}
+
+// RungLink leads to the stories on a rung of the week's ladder.
+type RungLink struct {
+	Words RungWords
+	Href  string
 }
 
 // TryStory is a story with its answers and a reply to each.

@@ -16,6 +16,7 @@ type Whole struct {
 	Try    *Try
 	Invent *Invent
 	Print  *Print
+	Steps  *Steps // nil for none
 }
 
 // Parts are the links to the parts of a Whole.
@@ -27,6 +28,7 @@ func Parts() Links {
 const (
 	learnPart  = "learn"
 	tryPart    = "try"
+	stepsPart  = "steps"
 	inventPart = "own"
 	printPart  = "paper"
 )
@@ -45,7 +47,11 @@ type part struct {
 }
 
 func (v *Whole) parts() []part {
-	return []part{{learnPart, v.Learn}, {tryPart, v.Try}, {inventPart, v.Invent}, {printPart, v.Print}}
+	all := []part{{learnPart, v.Learn}, {tryPart, v.Try}}
+	if v.Steps != nil {
+		all = append(all, part{stepsPart, v.Steps})
+	}
+	return append(all, part{inventPart, v.Invent}, part{printPart, v.Print})
 }
 
 // within writes what stands on a page, without what stands around it.

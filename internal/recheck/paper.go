@@ -8,10 +8,7 @@ import (
 	"golang.org/x/net/html"
 )
 
-const (
-	tryEnd   = "-try.html"
-	printEnd = "-print.html"
-)
+const printEnd = "-print.html"
 
 // model rechecks the story that is worked out on the sheet of paper.
 func (p *page) model() {
@@ -75,11 +72,14 @@ func (c *checker) papers() {
 }
 
 // tryPages are the pages of stories to try: the first, and for a long week
-// those that follow it.
-func (c *checker) tryPages(start string) []*page {
-	var out []*page
-	for end := tryEnd; c.pages[start+end] != nil; end = fmt.Sprintf("-try-%d.html", len(out)+1) {
-		out = append(out, c.pages[start+end])
+// those that follow it; then those of the stories beside them.
+func (c *checker) tryPages(start string) (out []*page) {
+	for _, name := range []string{"-try", "-steps"} {
+		end := ".html"
+		for n := 2; c.pages[start+name+end] != nil; n++ {
+			out = append(out, c.pages[start+name+end])
+			end = fmt.Sprintf("-%d.html", n)
+		}
 	}
 	return out
 }
@@ -113,8 +113,8 @@ func (p *page) keep() {
 		p.told = append(p.told, text(find(n, "p.say")))
 		p.shapes = append(p.shapes, boxes(find(n, ".big")))
 	}
-	if foot := find(p.root, ".turned"); foot != nil {
-		p.foot = texts(children(foot, "span"))
+	for _, foot := range all(p.root, ".turned") {
+		p.foot = append(p.foot, texts(children(foot, "span"))...)
 	}
 }
 

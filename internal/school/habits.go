@@ -16,6 +16,7 @@ type Habits struct {
 	ExtraSentence, NumberWords bool
 	WarmUp                     string // empty for none
 	Review                     bool
+	Ladder                     bool // easier and harder stories beside the week's own
 }
 
 // habits are those of the newest week, or of a week without wishes.
@@ -23,7 +24,7 @@ func (y *Year) habits() Habits {
 	h := Habits{Stories: week.DefaultStories, Minutes: week.DefaultMinutes, Review: y.Site.Review}
 	if n := len(y.Site.Weeks); n > 0 {
 		w := y.Site.Weeks[n-1]
-		h = Habits{w.Stories, w.Minutes, w.ExtraSentence, w.NumberWords, w.WarmUp, w.Review}
+		h = Habits{w.Stories, w.Minutes, w.ExtraSentence, w.NumberWords, w.WarmUp, w.Review, w.Ladder}
 	}
 	return h
 }
@@ -37,6 +38,7 @@ func (y *Year) Settings(h Habits) []string {
 		}
 	}
 	add(h.Stories != week.DefaultStories, "stories = %d", h.Stories)
+	add(h.Ladder, "ladder = %t", h.Ladder)
 	add(h.ExtraSentence, "extra-sentence = %t", h.ExtraSentence)
 	add(h.NumberWords, "number-words = %t", h.NumberWords)
 	add(h.Review != y.Site.Review, "review = %t", h.Review)

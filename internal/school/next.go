@@ -41,6 +41,7 @@ type Wishes struct {
 	Target  string
 	Focus   string // a word, or None
 	Picture string // a word, or None
+	Ladder  bool   // easier and harder stories beside the week's own
 }
 
 // Proposal is a new week, with the reasons.
@@ -80,6 +81,7 @@ func (y *Year) Propose(w Wishes) (Proposal, *diag.Diagnostic) {
 	}
 	w.Target = meant(w.Target)
 	p := Proposal{Date: w.Date, OddDate: w.OddDate, Habits: y.habits()}
+	p.Habits.Ladder = p.Habits.Ladder || w.Ladder
 	if wrong := y.Check(w); wrong != nil {
 		return p, wrong
 	}

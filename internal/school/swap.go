@@ -126,8 +126,8 @@ func (w *wished) ofKind() *diag.Diagnostic {
 		}
 		w.kind = known
 	}
-	if !w.sameKind() {
-		w.now.Returns = ""
+	if !w.sameKind() && w.was.Rung == activity.WeeksOwn {
+		w.now.Of = ""
 	}
 	if e := w.events.Event(w.event); e != nil && w.wish.Kind == "" && !slices.Contains(e.Kinds, w.kind) {
 		w.kind = e.Kinds[0]
@@ -165,8 +165,8 @@ func (w *wished) otherNumbers() *diag.Diagnostic {
 		has = append(has, c.Problem)
 	}
 	r := w.Request(w.at)
-	if earlier, ok := w.find(w.was.Returns); ok {
-		r.Target, r.Focus = earlier, 0
+	if other, ok := w.find(w.was.Of); ok {
+		r.Target, r.Focus = other, 0
 	}
 	for _, event := range events {
 		r.Bears = func(p problem.Problem) bool {

@@ -19,7 +19,7 @@ func (p keyPage) path() string { return p.Lesson.date + "/answer-key.html" }
 func (p keyPage) view(c *common) page.View {
 	l := p.Lesson
 	v := &page.Key{Layout: c.deskLayout(p.path()), Week: l.date, Target: l.target.CanLine()}
-	for _, e := range l.exercises() {
+	for _, e := range slices.Concat(l.exercises(), l.ladder) {
 		v.Stories = append(v.Stories, l.keyStory(e))
 	}
 	return v
@@ -30,7 +30,7 @@ const mostListened = 4
 
 func (l *lesson) keyStory(e exercise) page.KeyStory {
 	k := page.KeyStory{
-		Story: e.Story, Kind: activity.KindName(e.Problem.Kind()), Equation: e.Problem.Equation(),
+		Story: e.Story, Words: rungWords[e.Rung], Kind: activity.KindName(e.Problem.Kind()), Equation: e.Problem.Equation(),
 		Picture: l.pictureOf(e, picture.Solved),
 	}
 	first := e.FirstWays()

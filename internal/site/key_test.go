@@ -100,6 +100,7 @@ var keyChanges = []keyChange{
 	{"the place", "Week.Place", changed(func(w *week.Week) { w.Place = "harbour" }), fromThen, false},
 	{"an extra sentence", "Week.ExtraSentence", changed(func(w *week.Week) { w.ExtraSentence = !w.ExtraSentence }), fromThen, false},
 	{"numbers as words", "Week.NumberWords", changed(func(w *week.Week) { w.NumberWords = !w.NumberWords }), thisWeek, false},
+	{"the ladder", "Week.Ladder", changed(func(w *week.Week) { w.Ladder = true }), thisWeek, false},
 	{"a warm-up", "Week.WarmUp", changed(func(w *week.Week) { w.WarmUp = "tiptoe" }), both(learn, thisWeek), false},
 	{"no review", "Week.Review", changed(func(w *week.Week) { w.Review = !w.Review }), fromThen, false},
 	{"the minutes", "Week.Minutes", changed(func(w *week.Week) { w.Minutes++ }), both(anyOf(learn, messages), thisWeek), false},

@@ -18,6 +18,7 @@ type lesson struct {
 	picture picture.Kind // the class's picture for stories
 	worked  exercise
 	stories []exercise // to try
+	ladder  []exercise // beside them, the easier ones first
 	sum     string
 
 	walked cached[page.Worked]

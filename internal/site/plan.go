@@ -136,7 +136,12 @@ func requests(in Input) (out []activity.Request, stories [][]ownStory, problems 
 			if misfit := (*story.Misfit)(nil); errors.As(events.Check(kept.Choice), &misfit) {
 				problems = append(problems, w.KeptProblem(i, misfit.Setting, misfit.Text, misfit.Hint))
 			}
-			r.Kept = append(r.Kept, activity.Kept{Problem: kept.Problem, Returns: in.target(kept.Returns)})
+			if kept.Rung == activity.WeeksOwn {
+				r.Kept = append(r.Kept, activity.Kept{Problem: kept.Problem, Of: in.target(kept.Of)})
+			}
+		}
+		if w.Ladder {
+			r.Ladder = in.ladder(w, target)
 		}
 		for _, o := range own {
 			r.Given = append(r.Given, o.given)
@@ -188,6 +193,9 @@ func tellWeek(teller *story.Teller, w week.Week, p activity.WeekPlan, own []ownS
 	if err != nil {
 		return nil, err
 	}
+	if l.ladder, err = tellLadder(teller, w, p.Ladder, told); err != nil {
+		return nil, err
+	}
 	for i, a := range p.All() {
 		e := exercise{Activity: a}
 		if a.Given {
@@ -200,6 +208,6 @@ func tellWeek(teller *story.Teller, w week.Week, p activity.WeekPlan, own []ownS
 		l.stories = append(l.stories, e)
 	}
 	l.worked, l.stories = l.stories[0], l.stories[1:]
-	l.sum = digest(l.date, l.target, l.picture, l.worked, l.stories)
+	l.sum = digest(l.date, l.target, l.picture, l.worked, l.stories, l.ladder)
 	return l, nil
 }

@@ -25,6 +25,14 @@ func (p printPage) view(c *common) page.View {
 	for _, e := range l.stories {
 		v.Stories = append(v.Stories, e.Story)
 	}
+	for _, rung := range l.rungs() {
+		stories, _ := l.on(rung)
+		on := page.PrintRung{Words: rungWords[rung]}
+		for _, e := range stories {
+			on.Stories = append(on.Stories, e.Story)
+		}
+		v.Ladder = append(v.Ladder, on)
+	}
 	v.Blank, _ = l.blankStory(phrase.Blank("Who", ""), phrase.Blank("With", ""))
 	if c.address != "" {
 		v.WeekURL = c.address + weeklyPath(l.date)

@@ -74,15 +74,16 @@ func (p *Planned) shown(yield func(week.Week, *lesson) bool) {
 }
 
 // Choices are the stories of a week that were chosen, not written by the teacher,
-// the worked one first: what it takes to tell them again.
+// the worked one first and those of the ladder last: what it takes to tell them
+// again.
 func (p *Planned) Choices(date string) []week.KeptStory {
 	var out []week.KeptStory
 	for _, l := range p.lessons {
-		for _, e := range l.exercises() {
+		for _, e := range slices.Concat(l.exercises(), l.ladder) {
 			if l.date == date && !e.Given {
-				kept := week.KeptStory{Choice: e.Story.Choice()}
-				if e.Returns && p.in.target(e.Of) != nil {
-					kept.Returns = e.Of
+				kept := week.KeptStory{Choice: e.Story.Choice(), Rung: e.Rung}
+				if (e.Returns || e.Rung != activity.WeeksOwn) && p.in.target(e.Of) != nil {
+					kept.Of = e.Of
 				}
 				out = append(out, kept)
 			}
@@ -138,6 +139,9 @@ func (p *Planned) weekPages(l *lister, lang *language, of *lesson, w week.Week) 
 	for place, end := range pagesToTry(of.stories) {
 		l.page(tryPage{lang, of, place, first, end})
 		first = end
+	}
+	for place, rungs := range of.pagesOfSteps() {
+		l.page(stepsPage{lang, of, place, rungs})
 	}
 	l.page(whole.Invent)
 	if of.numbers() != nil {

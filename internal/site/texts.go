@@ -1,6 +1,7 @@
 package site
 
 import (
+	"slices"
 	"strings"
 
 	"homebuild/internal/readability"
@@ -39,7 +40,7 @@ func (p *Planned) Texts(tag string) (texts []readability.Text, names []string) {
 		}
 	}
 	for _, l := range p.lessons {
-		for _, x := range l.exercises() {
+		for _, x := range slices.Concat(l.exercises(), l.ladder) {
 			var sentences []string
 			for _, s := range x.Story.Sentences {
 				sentences = append(sentences, lang.Plain(s.Line))

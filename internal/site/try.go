@@ -49,6 +49,13 @@ func (p tryPage) view(c *common) page.View {
 	}
 	if p.End < len(l.stories) {
 		v.Next = link(v.Path, tryPagePath(p.Language.Tag(), l.date, p.Place+1))
+		return v
+	}
+	for place, rungs := range l.pagesOfSteps() {
+		for _, rung := range rungs {
+			href := link(v.Path, stepsPath(p.Language.Tag(), l.date, place)) + "#" + rungWords[rung].ID
+			v.Ladder = append(v.Ladder, page.RungLink{Words: rungWords[rung], Href: href})
+		}
 	}
 	return v
 }
@@ -67,18 +74,24 @@ func pagesToTry(stories []exercise) (ends []int) {
 	return ends
 }
 
-// tryStories are the stories to try, each with a reply to every answer.
+// tryStories are the week's own stories to try, each with a reply to every answer.
 func (l *lesson) tryStories() []*page.TryStory {
 	return *l.tried.get(func() *[]*page.TryStory {
-		var out []*page.TryStory
-		for i, e := range l.stories {
-			out = append(out, &page.TryStory{
-				Story: e.Story, Scene: l.sceneOf(e), Answers: l.answers(e, l.turn(i)),
-				Open: l.pictureOf(e, picture.Open), Solved: l.answerOf(e), Solution: withoutPictures(l.solution(e)),
-			})
-		}
+		out := l.storiesToTry(l.stories, 1)
 		return &out
 	})
+}
+
+// storiesToTry are stories with a reply to every answer, numbered from first on.
+func (l *lesson) storiesToTry(stories []exercise, first int) []*page.TryStory {
+	out := make([]*page.TryStory, len(stories))
+	for i, e := range stories {
+		out[i] = &page.TryStory{
+			Story: e.Story, Scene: l.sceneOf(e), Answers: l.answers(e, l.turn(first-1+i)),
+			Open: l.pictureOf(e, picture.Open), Solved: l.answerOf(e), Solution: withoutPictures(l.solution(e)),
+		}
+	}
+	return out
 }
 
 // withoutPictures leaves out the picture of each step: the walk has them, and a page

@@ -25,7 +25,15 @@ func (p wholeFile) view(c *common) page.View {
 		Invent: p.Invent.view(c).(*page.Invent), Print: p.Print.view(c).(*page.Print),
 	}
 	v.WeekPage = v.Learn.WeekPage
-	for _, w := range []*page.WeekPage{&v.WeekPage, &v.Learn.WeekPage, &v.Try.WeekPage, &v.Invent.WeekPage, &v.Print.WeekPage} {
+	weekPages := []*page.WeekPage{&v.WeekPage, &v.Learn.WeekPage, &v.Try.WeekPage, &v.Invent.WeekPage, &v.Print.WeekPage}
+	if rungs := p.Learn.Lesson.rungs(); len(rungs) > 0 {
+		v.Steps = stepsPage{lang, p.Learn.Lesson, 0, rungs}.view(c).(*page.Steps)
+		weekPages = append(weekPages, &v.Steps.WeekPage)
+	}
+	for i := range v.Try.Ladder {
+		v.Try.Ladder[i].Href = "#" + v.Try.Ladder[i].Words.ID
+	}
+	for _, w := range weekPages {
 		w.Layout, w.Links = layout, page.Parts()
 	}
 	v.Learn.Links.Learn, v.Try.Links.Try, v.Invent.Links.Invent, v.Print.Links.Print = "", "", "", ""

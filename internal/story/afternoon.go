@@ -3,6 +3,7 @@ package story
 import (
 	"cmp"
 	"fmt"
+	"math"
 	"slices"
 )
 
@@ -30,7 +31,7 @@ func (t *Teller) afternoon(w Week) (afternoon, error) {
 	if best.events != nil {
 		return best, nil
 	}
-	return t.inTown(w, places[0])
+	return t.inTown(w, places[0], nil)
 }
 
 // inTurn lists the places where a week may begin, the one that has waited
@@ -73,13 +74,16 @@ func (t *Teller) here(w Week, p *Place) (best afternoon, ok bool) {
 }
 
 // inTown tells a week anywhere: first in its place and next door, then in as few
-// other places as can be. An event comes twice only where there are too few.
-func (t *Teller) inTown(w Week, p *Place) (afternoon, error) {
+// other places as can be. An event comes twice, or is one of those that were had,
+// only where there are too few.
+func (t *Teller) inTown(w Week, p *Place, had map[string]bool) (afternoon, error) {
 	far := func(e *Event) uint64 {
-		switch e.Place {
-		case p.ID:
+		switch {
+		case had[e.ID]:
+			return math.MaxUint64
+		case e.Place == p.ID:
 			return 0
-		case p.Next:
+		case e.Place == p.Next:
 			return 1
 		}
 		return max(2, t.hash(w, -1, e.Place))

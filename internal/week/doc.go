@@ -55,6 +55,7 @@
 //	place          = "harbour"        # where the week's stories begin
 //	extra-sentence = true             # one sentence that is not needed
 //	number-words   = false            # numbers written as words
+//	ladder         = false            # easier and harder stories beside the week's own
 //	warm-up        = "reach"          # one minute of moving first
 //	review         = false            # stories of earlier weeks come back
 //	minutes        = 10               # the time it takes

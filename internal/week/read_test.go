@@ -67,6 +67,7 @@ stories = 3
 place = "harbour"
 extra-sentence = true
 number-words = true
+ladder = true
 warm-up = "reach"
 review = true
 minutes = 15
@@ -91,7 +92,7 @@ en = "Dear families,"
 		Weeks: []Week{
 			{
 				Date: "2026-09-14", ShowFrom: "2026-09-10", Target: "add-within-20", Focus: "make-ten", Picture: "ten-frame", Stories: 3,
-				Place: "harbour", ExtraSentence: true, NumberWords: true, WarmUp: "reach", Review: true, Minutes: 15,
+				Place: "harbour", ExtraSentence: true, NumberWords: true, Ladder: true, WarmUp: "reach", Review: true, Minutes: 15,
 				Allow: []string{"office@school.example"},
 				Notes: map[string]string{"es": "Queridas familias, office@school.example", "en": "Dear families,"}, HasNote: true,
 			},

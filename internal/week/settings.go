@@ -25,6 +25,7 @@ func (r *reader) settings(name fileName, s *tomlfile.Section, review bool) *Week
 		Place:         s.OneOf("place", "a place", r.allowed.Places),
 		ExtraSentence: s.Switch("extra-sentence"),
 		NumberWords:   s.Switch("number-words"),
+		Ladder:        s.Switch("ladder"),
 		WarmUp:        s.OneOf("warm-up", "a warm-up", r.allowed.WarmUps),
 		Review:        switchOr(s, "review", review),
 		Minutes:       s.Number("minutes", 1, MaxMinutes, DefaultMinutes),

@@ -61,6 +61,7 @@ type Week struct {
 	Place         string         // where the week's stories begin; may be empty
 	ExtraSentence bool           // one sentence that is not needed
 	NumberWords   bool           // numbers written as words
+	Ladder        bool           // whether easier and harder stories stand beside the week's own
 	WarmUp        string         // one minute of moving first; may be empty
 	Review        bool           // whether a story brings back what an earlier week was about
 	Minutes       int            // the time it takes at home
@@ -68,11 +69,12 @@ type Week struct {
 	Notes         map[string]string // Markdown by language tag
 	HasNote       bool              // whether the file has a note, be it an empty one; without it families read a greeting of ours
 	OwnStories    []OwnStory        // told by the teacher, in the file's order
-	Kept          []KeptStory       // the stories as families had them, the worked one first; none until then
+	Kept          []KeptStory       // the stories as families had them, the worked one first, those of the ladder last; none until then
 
 	file     string
 	settings *tomlfile.Section
 	kept     *tomlfile.Section
+	keptText string
 }
 
 // OwnStory is a story in the teacher's own words. Its texts are plain, on one
@@ -107,7 +109,13 @@ func (w Week) Problem(setting, text, hint string) diag.Diagnostic {
 func (w Week) KeptProblem(i int, setting, text, hint string) diag.Diagnostic {
 	p := diag.Diagnostic{File: StoriesPath(w.Date), Text: text, Hint: hint}
 	if w.kept != nil {
-		p.Line = w.kept.LineOf(fmt.Sprintf("story[%d].%s", i, setting))
+		rung, place := w.Kept[i].Rung, 0 // in its list of tables
+		for _, before := range w.Kept[:i] {
+			if before.Rung == rung {
+				place++
+			}
+		}
+		p.Line = w.kept.LineOf(fmt.Sprintf("%s[%d].%s", rung, place, setting))
 	}
 	return p
 }

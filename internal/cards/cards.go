@@ -145,7 +145,7 @@ func Choice(class func(id string) string) string {
 func uses(b *strings.Builder, ids []string, class func(id string) string) {
 	for _, id := range ids {
 		if names := class(id); names != "" {
-			fmt.Fprintf(b, "\n<use href=\"#%s\" class=\"%s\"/>", symbol(id), html.EscapeString(names))
+			fmt.Fprintf(b, "<use href=\"#%s\" class=\"%s\"/>", symbol(id), html.EscapeString(names))
 		}
 	}
 }

@@ -22,20 +22,18 @@ const (
 const picksCSS = "picks"
 
 // picksStyle are the rules by which the radio buttons of the cards show what is
-// picked. Nobody goes along with himself.
+// picked.
 func picksStyle() string {
-	var shown, same []string
+	var hidden, shown []string
 	for group, cards := range map[string][]string{who: cards.Characters(), with: cards.Characters(), where: cards.Settings()} {
+		hidden = append(hidden, fmt.Sprintf("[class^=%s-]", group))
 		for i := range cards {
 			shown = append(shown, fmt.Sprintf("main:has(#%s-%d:checked) .%[1]s-%[2]d", group, i+1))
-			if group == with {
-				same = append(same, fmt.Sprintf("main:has(#who-%d:checked) label:has(#with-%[1]d)", i+1))
-			}
 		}
 	}
+	slices.Sort(hidden)
 	slices.Sort(shown)
-	return ".who,.with,.where{display:none}" + strings.Join(shown, ",") + "{display:block}" +
-		strings.Join(same, ",") + "{opacity:.3;pointer-events:none}"
+	return strings.Join(hidden, ",") + "{display:none}" + strings.Join(shown, ",") + "{display:block}"
 }
 
 // deck is the cards drawn, the same in every page and so made once.
@@ -71,9 +69,9 @@ func newDeck() (deck, error) {
 // name is the id of a card's input in a group, and its class.
 func (d deck) name(group, card string) string { return id(group, "-", d.numbers[card]) }
 
-// classes gives each card its classes in a group.
+// classes gives each card its class in a group.
 func (d deck) classes(group string) func(card string) string {
-	return func(card string) string { return group + " " + d.name(group, card) }
+	return func(card string) string { return d.name(group, card) }
 }
 
 // mover draws who shows a warm-up.

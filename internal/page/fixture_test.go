@@ -179,7 +179,7 @@ func (f fixture) tryStory() *TryStory {
 func cardsOf(ids []string) []Card {
 	var all []Card
 	for _, id := range ids {
-		all = append(all, Card{Symbol: id, Name: line("card"), Starter: line("starter"), Joins: line("starter"), Ideas: []phrase.Line{line("imagine")}})
+		all = append(all, Card{Symbol: id, Name: line("card"), Starter: line("starter"), Ideas: []phrase.Line{line("imagine")}})
 	}
 	return all
 }

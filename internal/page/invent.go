@@ -26,16 +26,7 @@ type Card struct {
 	Symbol  string        // its drawing in draw/cards: "character.fox"
 	Name    phrase.Line   // under the picture
 	Starter phrase.Line   // a whole sentence that starts the story with it
-	Joins   phrase.Line   // a whole sentence in which a character comes to another one
 	Ideas   []phrase.Line // what can happen in a setting
-}
-
-// opening is the sentence by which a card of a group comes into the story.
-func (c Card) opening(group string) phrase.Line {
-	if group == with {
-		return c.Joins
-	}
-	return c.Starter
 }
 
 // Number is a number to tap, which leads to its check page.

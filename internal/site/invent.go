@@ -47,6 +47,9 @@ func (p inventPage) view(c *common) page.View {
 // situation is what happens in a child's own story: the same as in the worked one.
 func (l *lesson) situation() problem.Situation { return l.worked.Problem.Kind().Situation() }
 
+// adds reports whether a story's two numbers are put together.
+func adds(s problem.Situation) bool { return s == problem.AddTo || s == problem.PutTogether }
+
 // ofTwo are the situations whose story is about two: who has and who gets, or those
 // who are looked at together.
 var ofTwo = map[problem.Situation]bool{problem.TakeFrom: true, problem.PutTogether: true, problem.Compare: true}
@@ -64,7 +67,8 @@ func (l *lesson) numbersToPick() phrase.Line {
 }
 
 // pairs are the large numbers that the week's stories tell two by two, and whose check
-// page knows both: the bigger one first.
+// page knows both: the bigger one first. Where a story puts them together, they make
+// no more than the week's range.
 func (l *lesson) pairs() (out []page.Pair) {
 	for _, e := range l.exercises() {
 		given := e.Problem.Given()
@@ -72,6 +76,9 @@ func (l *lesson) pairs() (out []page.Pair) {
 			continue
 		}
 		pair := page.Pair{First: max(given[0].Value, given[1].Value), Second: min(given[0].Value, given[1].Value)}
+		if adds(l.situation()) && pair.First+pair.Second > l.target.Within {
+			continue
+		}
 		if pair.First > checkLargest && pair.First > pair.Second && !slices.Contains(out, pair) {
 			out = append(out, pair)
 		}
@@ -87,7 +94,7 @@ func (l *language) newCards() (characters, settings []page.Card) {
 			who := phrase.Person("Who", id)
 			characters = append(characters, page.Card{
 				Symbol: id, Name: phrase.Say(id + ".name"),
-				Starter: phrase.Say("own.starter.character", who).About(id), Joins: phrase.Say("own.starter.joins", who).About(id),
+				Starter: phrase.Say("own.starter.character", who).About(id),
 			})
 		}
 	}

@@ -114,7 +114,7 @@ func (a Answers) keypad() keypad {
 		case r.To == ToRight:
 			class = append(class, "right")
 		case r.To == ToBigger:
-			class = append(class, "big")
+			class = append(class, "large")
 		case r.To == ToSmaller && of == nil:
 			class = append(class, "small")
 		}

@@ -22,7 +22,7 @@ func answerCSS(boxes int) string { return id("answers-", boxes) }
 //	.rN     every tile picked is of the box kN
 //	.right  every tile is the right one (or, of two parts, of a box)
 //	.small  the first tile that is not the right one is less
-//	.big    in all other cases
+//	.large    in all other cases
 //
 // The number that was put together is counted by the tiles before each picked
 // one: a hundred, ten or one for each.
@@ -33,16 +33,16 @@ func answerStyle(boxes int) string {
 		boxed = append(boxed, all(fmt.Sprintf("k%d", i+1)))
 		show = append(show, fmt.Sprintf(".pick:where(%s)~* .r%d", boxed[i], i+1))
 	}
-	const listed = ":not(:has(.more:checked))"
+	const listed = ":not(:has(.over:checked))"
 	small := listed + ":has(.h .l:checked)," +
 		listed + ":not(:has(.h :checked:not(.e))):has(.t .l:checked)," +
 		listed + ":not(:has(:is(.h,.t) :checked:not(.e))):has(.o .l:checked)"
 	return "@media screen{@supports selector(:has(a)){" +
 		".reply,.sheet{display:none}" +
-		".pick:not(:has(:indeterminate,.none:checked))~* .sheet,.pick:has(.more:checked)~* .sheet," +
-		strings.Join(show, ",") + ",.pick:where(" + small + ")~* .small,.pick:where(" + all("e") + ")~* .right,.story .big{display:block}" +
-		".pick:where(" + strings.Join(boxed, ",") + ")~* :is(.big,.small)," +
-		".pick:where(" + all("e") + "," + small + ")~* .big,.pick:where(" + all("e") + ")~* .again{display:none}" +
+		".pick:not(:has(:indeterminate,.none:checked))~* .sheet,.pick:has(.over:checked)~* .sheet," +
+		strings.Join(show, ",") + ",.pick:where(" + small + ")~* .small,.pick:where(" + all("e") + ")~* .right,.story .large{display:block}" +
+		".pick:where(" + strings.Join(boxed, ",") + ")~* :is(.large,.small)," +
+		".pick:where(" + all("e") + "," + small + ")~* .large,.pick:where(" + all("e") + ")~* .again{display:none}" +
 		".story{counter-reset:n m}" +
 		".h>:has(~* :checked){counter-increment:n 100}.t>:has(~* :checked){counter-increment:n 10}" +
 		":is(.o,.p)>:has(~* :checked){counter-increment:n}.q>:has(~* :checked){counter-increment:m}" +

@@ -108,7 +108,7 @@ func shows(reply string, picked []string) bool {
 	for _, class := range strings.Fields(reply) {
 		n, isBox := strings.CutPrefix(class, "r")
 		switch {
-		case class == "right" && all("e"), class == "small" && less() && !boxed, class == "big" && !less() && !boxed && !all("e"):
+		case class == "right" && all("e"), class == "small" && less() && !boxed, class == "large" && !less() && !boxed && !all("e"):
 			return true
 		case isBox && class != "right" && all("k"+n):
 			return true

@@ -123,7 +123,7 @@ func showing(picked []tile, replies []*html.Node) []int {
 		case m&common/firstBox != 0,
 			is(r, ".right") && right,
 			is(r, ".small") && less && box == 0,
-			is(r, ".big") && !right && !less && box == 0:
+			is(r, ".large") && !right && !less && box == 0:
 			out = append(out, i)
 		}
 	}

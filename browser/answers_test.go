@@ -15,16 +15,16 @@ const everyAnswer = `(id => {
 	const places = [...story.querySelectorAll(".nums")].map(p => [...p.querySelectorAll("input")]);
 	const two = !!story.querySelector(".two");
 	const replies = [...story.querySelectorAll(".reply")].map(e => ({e, numbers:
-		e.matches(".big, .small") || two ? [] : [...e.querySelector(".for").textContent.matchAll(/(\d+)(?:–(\d+))?/g)].map(m => [+m[1], +(m[2] || m[1])])}));
+		e.matches(".large, .small") || two ? [] : [...e.querySelector(".for").textContent.matchAll(/(\d+)(?:–(\d+))?/g)].map(m => [+m[1], +(m[2] || m[1])])}));
 	const right = replies.find(r => r.e.matches(".right"));
 	const whole = two ? +right.e.querySelector(".for + p").textContent.match(/\d+/)[0] : 0;
 	const want = digits => {
 		if (two) {
 			const sum = digits[0] + digits[1];
-			return sum == whole ? right : replies.find(r => r.e.matches(".big") == sum > whole && r != right);
+			return sum == whole ? right : replies.find(r => r.e.matches(".large") == sum > whole && r != right);
 		}
 		const n = +digits.join("");
-		return replies.find(r => r.numbers.some(([a, b]) => a <= n && n <= b)) || replies.find(r => r.e.matches(n < right.numbers[0][0] ? ".small" : ".big"));
+		return replies.find(r => r.numbers.some(([a, b]) => a <= n && n <= b)) || replies.find(r => r.e.matches(n < right.numbers[0][0] ? ".small" : ".large"));
 	};
 	let count = 0;
 	const pick = digits => {
@@ -37,6 +37,13 @@ const everyAnswer = `(id => {
 		if (shown.length != 1 || shown[0] != want(digits)) faults.push(digits + ": " + shown.map(r => r.e.className));
 	};
 	pick([]);
+	const over = story.querySelector(".over"); // more than the tiles can say, whatever stands beside it
+	for (const beside of over ? places.at(-1) : []) {
+		beside.checked = over.checked = true;
+		const shown = replies.filter(r => getComputedStyle(r.e).display != "none");
+		if (shown.length != 1 || !shown[0].e.matches(".large")) faults.push("over: " + shown.map(r => r.e.className));
+	}
+	if (!over && !two) faults.push("no tile for a larger number");
 	return [count + " answers", ...faults.slice(0, 5)];
 })`
 

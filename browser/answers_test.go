@@ -39,7 +39,8 @@ const everyAnswer = `(id => {
 	pick([]);
 	const over = story.querySelector(".over"); // more than the tiles can say, whatever stands beside it
 	for (const beside of over ? places.at(-1) : []) {
-		beside.checked = over.checked = true;
+		beside.checked = true;
+		over.checked = true;
 		const shown = replies.filter(r => getComputedStyle(r.e).display != "none");
 		if (shown.length != 1 || !shown[0].e.matches(".large")) faults.push("over: " + shown.map(r => r.e.className));
 	}

@@ -91,7 +91,7 @@ var faults = []planted{
 	{"a sentence tells another number", "en/" + bars + "-try.html", more(1, `<p class="say">.*?<b class=n>\d+.*?<b class=n>(\d+)`), "do not tell"},
 	{"a wrong number is called right", "en/" + bars + "-try.html", instead(`class="reply r1"`, `class="reply r1 right"`), "is called right: true; by the equation: false"},
 	{"a pair is not called right", "en/" + both + "-try.html", instead(`class="reply ([^"]*) right`, `class="reply $1`), "is called right: false; by the equation: true"},
-	{"an answer gets no reply", "en/" + bars + "-try.html", instead(`class="reply big"`, `class="reply"`), "gets 0 replies"},
+	{"an answer gets no reply", "en/" + bars + "-try.html", instead(`class="reply large"`, `class="reply"`), "gets 0 replies"},
 	{"a reply is headed by another number", "en/" + bars + "-try.html", more(50, `class="reply r1"><p class="for">\s*(\d+)`), "is shown to"},
 	{"a reply gives the answer away", "en/" + bars + "-try.html", tellAnswer, "tells the answer"},
 	{"the right reply says another sum", "en/" + bars + "-try.html", instead(`(class="reply right.*?<bdi[^>]*>)[^<]*`, `${1}90 + 9 = 99`), "the right reply says"},

@@ -89,6 +89,7 @@ var keyChanges = []keyChange{
 			w.Kept = append(w.Kept, week.KeptStory{Choice: story.Choice{Event: "harbour.board", Problem: p}})
 		}
 	}, fromThen, false},
+	{"what the plan proposed", "Week.Proposed", changed(func(w *week.Week) { w.Proposed = []string{"target"} }), nothing, true}, // the desk asks it
 	{"whether the date is meant", "Week.OddDate", changed(func(w *week.Week) { w.OddDate = true }), nothing, true},
 	{"the target", "Week.Target", changed(func(w *week.Week) { w.Target = "compare-within-20" }), anyOf(fromThen, home, feed, front, weekly, messages), false},
 	{"a target of its own", "Week.Spec", changed(func(w *week.Week) {

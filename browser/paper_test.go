@@ -53,6 +53,9 @@ func weight(t *testing.T, sheet string) int64 {
 	return info.Size()
 }
 
+// ladder is the week of the example school that has easier and harder stories.
+const ladder = "2026-10-19"
+
 // Every week's sheet is one sheet, both sides, on both papers.
 func TestPaperIsOneSheet(t *testing.T) {
 	t.Parallel()
@@ -64,8 +67,12 @@ func TestPaperIsOneSheet(t *testing.T) {
 				b.visit("file://" + sheet)
 				for _, p := range papers {
 					pdf := b.print(p.size)
-					if n := len(pdfPage.FindAll(pdf, -1)); n != 2 {
-						t.Errorf("%s/%s on %s: %d pages, want 2", tag, filepath.Base(sheet), p.name, n)
+					want := 2
+					if strings.Contains(sheet, ladder) { // its easier and harder stories are a page of their own
+						want = 3
+					}
+					if n := len(pdfPage.FindAll(pdf, -1)); n != want {
+						t.Errorf("%s/%s on %s: %d pages, want %d", tag, filepath.Base(sheet), p.name, n, want)
 					}
 				}
 			}
@@ -103,7 +110,10 @@ func desk(t *testing.T) string {
 // their pages, and no page that is printed is blank.
 func TestEveryPageOnPaper(t *testing.T) {
 	t.Parallel()
-	folder, tags := desk(t), len(languages(t))
+	folder := desk(t)
+	made, err := filepath.Glob(filepath.Join(folder, "to-send", "*.html"))
+	must(t, err)
+	tags := len(made) // every language of the school, whatever a quick run looks at
 	on := func(name string) string { return "file://" + filepath.Join(folder, name) }
 	type printed struct {
 		name, url   string
@@ -115,7 +125,7 @@ func TestEveryPageOnPaper(t *testing.T) {
 		{"the week in one file, as its sheet", on("to-send/" + heavy + "-ar.html"), 2, 2, 80},
 		{"the sheets of all languages", on("sheets.html"), 2 * tags, 2 * tags, 80},
 		{"slips", on("slips.html"), tags, tags, 80},
-		{"the answer key", on("answer-key.html"), 1, 2, 20},
+		{"the answer key", on("answer-key.html"), 1, 2, 5},
 	}
 	for _, v := range views("en")[:11] { // a walk is printed whole, whatever screen it shows
 		all = append(all, printed{v.name, file(v.path), 1, 40, 3})

@@ -12,7 +12,7 @@ type Sort uint8
 
 const (
 	Right      Sort = iota + 1
-	Known           // known causes give the number; all of them are named
+	Known           // known causes give the number; the likeliest are said, two at most
 	Away            // one, ten or a hundred away from the answer
 	OutOfReach      // the story does not allow the number: below a part, above the whole
 	Close           // near the answer
@@ -25,7 +25,7 @@ const (
 type Reply struct {
 	Sort    Sort
 	Numbers []int   // in order; never empty
-	Causes  []Cause // for Known
+	Causes  []Cause // for Known: all that give one of the numbers, said or not
 	Lines   []phrase.Line
 }
 
@@ -117,6 +117,11 @@ func gather(all []Reply, n int, reply Reply) []Reply {
 		i, all = len(all), append(all, reply)
 	}
 	all[i].Numbers = append(all[i].Numbers, n)
+	for _, c := range reply.Causes {
+		if !slices.Contains(all[i].Causes, c) {
+			all[i].Causes = append(all[i].Causes, c)
+		}
+	}
 	return all
 }
 
@@ -152,20 +157,20 @@ func (r replying) right() phrase.Line {
 }
 
 // known are the replies to the numbers that known causes give. Causes about which
-// the same is said count as one.
+// the same is said count as one; the likeliest are said.
 func (r replying) known() map[int]Reply {
-	replies := map[int]Reply{}
+	byNumber := map[int][]Mistake{}
 	for _, m := range r.mistakes {
-		reply := replies[m.Answer]
-		reply.Sort = Known
-		reply.Causes = append(reply.Causes, m.Cause)
-		if !slices.ContainsFunc(reply.Lines, func(l phrase.Line) bool { return same([]phrase.Line{l}, []phrase.Line{m.Hint}) }) {
-			reply.Lines = append(reply.Lines, m.Hint)
-		}
-		replies[m.Answer] = reply
+		byNumber[m.Answer] = append(byNumber[m.Answer], m)
 	}
-	for n, reply := range replies {
-		reply.Lines = append(r.commoner(n, reply.Causes), reply.Lines...)
+	replies := map[int]Reply{}
+	for n, mistakes := range byNumber {
+		reply := Reply{Sort: Known}
+		for _, m := range mistakes {
+			reply.Causes = append(reply.Causes, m.Cause)
+		}
+		reply.Lines = append(r.commoner(n, mistakes), sayable(mistakes)...)
+		reply.Lines = reply.Lines[:min(mostSaid, len(reply.Lines))]
 		if len(reply.Lines) > 1 {
 			reply.Lines = slices.Insert(reply.Lines, 0, phrase.Say("reply.several"))
 		}
@@ -175,10 +180,13 @@ func (r replying) known() map[int]Reply {
 }
 
 // commoner is what is said first of a number that is one, ten or a hundred away, where
-// all that is known else is which numbers were used.
-func (r replying) commoner(n int, causes []Cause) []phrase.Line {
-	used := func(c Cause) bool { return c == UsedExtra || c == LeftOut }
-	if id := r.away(n); id != "" && !slices.ContainsFunc(causes, func(c Cause) bool { return !used(c) }) {
+// all that is known else is which numbers were used, or what another way than the
+// week's would have come to.
+func (r replying) commoner(n int, mistakes []Mistake) []phrase.Line {
+	better := func(m Mistake) bool {
+		return m.origin != nearBy && m.origin != otherWays && m.Cause.likelihood() != otherSet
+	}
+	if id := r.away(n); id != "" && !slices.ContainsFunc(mistakes, better) {
 		return []phrase.Line{phrase.Say(id)}
 	}
 	return nil

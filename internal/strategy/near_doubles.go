@@ -6,11 +6,12 @@ import (
 )
 
 // nearDoubles asks for neighbours: 6 + 7 = 6 + 6 + 1 = 12 + 1. A difference of
-// two is worked by give and take: 6 + 8 = 7 + 7.
+// two is worked by give and take: 6 + 8 = 7 + 7. Nobody doubles 9 for 9 + 10, which
+// is a ten and nine ones.
 var nearDoubles = method{
 	id:    "near-doubles",
 	grade: 1,
-	fits:  forSum(func(big, small int) bool { return big == small+1 && knownDouble(small) }),
+	fits:  forSum(func(big, small int) bool { return big == small+1 && big != 10 && knownDouble(small) }),
 	work: func(c problem.Calculation, w *working) {
 		big, small, _ := bySize(c)
 		double := small + small

@@ -50,12 +50,20 @@ func borrowNoDecrement(c problem.Calculation) (int, bool) {
 }
 
 // tenNotGiven is borrowNoDecrement where the ones are too few, as what is asked then
-// says. A hundred that the tens alone got is a hundred away.
-func tenNotGiven(c problem.Calculation) (int, bool) {
-	if c.Numbers[0]%10 >= c.Numbers[1]%10 {
-		return 0, false
+// says; and the same where a hundred was opened, too, and that one paid. A hundred that
+// the tens alone got is a hundred away.
+func tenNotGiven(r reading) []wrong {
+	if r.small() || r.calc.Op != problem.Minus || len(r.calc.Numbers) != 2 || r.calc.Numbers[0]%10 >= r.calc.Numbers[1]%10 {
+		return nil
 	}
-	return borrowNoDecrement(c)
+	var out []wrong
+	if n, applies := borrowNoDecrement(r.calc); applies {
+		out = append(out, wrong{answer: n})
+	}
+	if problem.PlacesOf(r.calc.Numbers[0])[problem.TensPlace] > 0 {
+		out = append(out, wrong{answer: r.calc.Value() + 10})
+	}
+	return out
 }
 
 func zeroInsteadOfBorrow(c problem.Calculation) (int, bool) {

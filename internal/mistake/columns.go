@@ -13,7 +13,7 @@ import (
 var columnRules = []rule{
 	{BothDigitsWritten, whereLarge(problem.Plus, bothDigitsWritten)},
 	{OnesWithTens, whereLarge(problem.Plus, onesWithTens)},
-	{BorrowNoDecrement, whereLarge(problem.Minus, tenNotGiven)},
+	{BorrowNoDecrement, tenNotGiven},
 	{ZeroInsteadOfBorrow, whereLarge(problem.Minus, zeroInsteadOfBorrow)},
 	{ZeroMinus, whereLarge(problem.Minus, zeroMinus)},
 	{ZeroResult, whereLarge(problem.Minus, zeroResult)},

@@ -77,13 +77,16 @@ func (r reading) away(n int) string {
 }
 
 // tells reports whether the answer can be read in a line, other than as a number
-// that the story tells.
+// that the story tells, or as a digit of one (7 - 4 for the ones of 44 - 37).
 func (r reading) tells(line phrase.Line) bool {
 	answer := r.Problem.Answer()
 	if slices.Contains(r.told, answer) {
 		return false
 	}
 	return slices.ContainsFunc(line.Values, func(v phrase.Value) bool {
+		if v.Name == turnedValue {
+			return false
+		}
 		return v.Kind == phrase.KindNumber && v.N == answer || slices.ContainsFunc(v.Equation.Sides(), func(e problem.Expression) bool {
 			return slices.ContainsFunc(e, func(t problem.Term) bool { return t.Value == answer && !t.Unknown })
 		})
@@ -98,7 +101,7 @@ func (r reading) hint(cause Cause, w wrong) phrase.Line {
 		id = "mistake.wrong-operation." + r.wrongOperation()
 	case cause == FirstStepOnly && r.compares():
 		id = "mistake.first-step-only.compare"
-	case cause == SmallerFromLarger && !r.Columns:
+	case cause == SmallerFromLarger && (!r.Columns || r.small()):
 		return r.turnedPlace()
 	case cause == AllDigitsAdded && r.calc.Largest() >= 100:
 		id = "mistake.all-digits-added.hundreds"
@@ -112,6 +115,9 @@ func (r reading) hint(cause Cause, w wrong) phrase.Line {
 	return phrase.Say(id, append([]phrase.Value{shown}, w.values...)...)
 }
 
+// turnedValue names the value of a hint that is a working with digits of the numbers.
+const turnedValue = "Turned"
+
 // turnedPlace names what a child did who took the small digit from the large one: of
 // the first place where that turns the numbers around.
 func (r reading) turnedPlace() phrase.Line {
@@ -121,7 +127,7 @@ func (r reading) turnedPlace() phrase.Line {
 		place, id = problem.TensPlace, "mistake.smaller-from-larger.tens-turned"
 	}
 	turned := problem.Difference(problem.PlacesOf(b)[place], problem.PlacesOf(a)[place])
-	return phrase.Say(id, phrase.Expression("Turned", turned), phrase.Number("A", a), phrase.Number("B", b))
+	return phrase.Say(id, phrase.Expression(turnedValue, turned), phrase.Number("A", a), phrase.Number("B", b))
 }
 
 // wrongOperation ends the id of the hint for a wrong operation: by what a child can

@@ -11,7 +11,7 @@ var workingRules = []rule{
 	{CountedStart, countedStart},
 	{OneTooFar, oneTooFar},
 	{CarryDropped, carryDropped},
-	{SmallerFromLarger, whereLarge(problem.Minus, smallerFromLarger)},
+	{SmallerFromLarger, digitsTurned},
 	{AllDigitsAdded, digitsAdded},
 }
 
@@ -34,14 +34,31 @@ func (r reading) counted(off int) []wrong {
 }
 
 // carryDropped forgets the ten that the ones of a sum make, or the hundred that its
-// tens make, or both.
+// tens make, or both; of two steps, in either of them.
 func carryDropped(r reading) []wrong {
-	lost := tenLost(r)
-	if r.calc.Op == problem.Minus {
-		return nil
+	var lost []wrong
+	if r.calc.Op == problem.Plus {
+		lost = tenLost(r)
 	}
 	if len(lost) > 1 {
 		lost = append(lost, wrong{answer: lost[0].answer + lost[1].answer - r.calc.Value()})
+	}
+	return append(lost, r.firstTenLost()...)
+}
+
+// firstTenLost is off by what the first of two steps loses, where this is a sum.
+func (r reading) firstTenLost() []wrong {
+	if !r.chain() || r.compares() || r.small() {
+		return nil
+	}
+	first := r
+	first.calc = r.Problem.Steps()[0].Calculation()
+	if first.calc.Op == problem.Minus {
+		return nil
+	}
+	lost := tenLost(first)
+	for i := range lost {
+		lost[i].answer += r.calc.Value() - first.calc.Value()
 	}
 	return lost
 }
@@ -68,6 +85,22 @@ func tenLost(r reading) []wrong {
 		}
 	}
 	return out
+}
+
+// digitsTurned takes the small digit from the large one wherever the large one is
+// taken away. In the teens the ones alone are left: 9 - 3 for 13 - 9.
+func digitsTurned(r reading) []wrong {
+	if !r.small() {
+		return whereLarge(problem.Minus, smallerFromLarger)(r)
+	}
+	if r.chain() || r.calc.Op != problem.Minus || len(r.calc.Numbers) != 2 {
+		return nil
+	}
+	ones, taken := r.calc.Numbers[0]-10, r.calc.Numbers[1]
+	if ones <= 0 || ones >= 10 || taken >= 10 || ones >= taken {
+		return nil
+	}
+	return []wrong{{answer: taken - ones}}
 }
 
 // digitsAdded adds every digit as if it were ones. A week of counting in tens has its

@@ -17,7 +17,7 @@ func TestFamilyWalk(t *testing.T) {
 			b := openTab(t)
 			weekly, learn, try := file(week+".html"), file(tag+"/"+week+".html"), file(tag+"/"+week+"-try.html")
 			b.visit(weekly)
-			b.click(`.langs a[hreflang="` + tag + `"]`)
+			b.click(`.langs a[lang="` + tag + `"]`)
 			b.wait(`document.querySelector(".walk") && document.readyState == "complete"`, "the learn page")
 			if got := eval[string](b, "location.href"); got != learn {
 				t.Fatalf("the language leads to %s, want %s", got, learn)
@@ -91,7 +91,7 @@ func TestWalkOpensAtAPart(t *testing.T) {
 func TestLanguageKeepsThePart(t *testing.T) {
 	t.Parallel()
 	b := openTab(t)
-	const menu = `[...new Set([...document.querySelectorAll(".tabs a[hreflang]")].filter(e => e.closest("nav").checkVisibility()).map(e => e.getAttribute("href").split("#")[1] || ""))].join(" ")`
+	const menu = `[...new Set([...document.querySelectorAll(".tabs a[lang]")].filter(e => e.closest("nav").checkVisibility()).map(e => e.getAttribute("href").split("#")[1] || ""))].join(" ")`
 	b.visit(file("ar/" + week + ".html"))
 	if got := eval[string](b, menu); got != "" {
 		t.Errorf("before the walk the languages lead to %q", got)
@@ -104,7 +104,7 @@ func TestLanguageKeepsThePart(t *testing.T) {
 		}
 	}
 	eval[bool](b, "(() => {"+screen(6)+"return true})()")
-	b.click(`.tabs.to-show a[hreflang="en"]`)
+	b.click(`.tabs.to-show a[lang="en"]`)
 	b.wait(`document.documentElement.lang == "en" && document.readyState == "complete"`, "the page in English")
 	if got := eval[[]string](b, shownSteps+`.map(e => e.id)`); len(got) != 1 || got[0] != "show" {
 		t.Errorf("in English the walk is at %v", got)

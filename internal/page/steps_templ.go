@@ -146,7 +146,7 @@ func (v *Steps) component(s *state) templ.Component {
 			}
 			return nil
 		})
-		templ_7745c5c3_Err = s.document(tryKind(all), s.heading("try.steps", v.Target), s.word("try.description")).Render(templ.WithChildren(ctx, templ_7745c5c3_Var2), templ_7745c5c3_Buffer)
+		templ_7745c5c3_Err = s.document(enough(stepsKinds, all), s.heading("try.steps", v.Target), s.word("try.description")).Render(templ.WithChildren(ctx, templ_7745c5c3_Var2), templ_7745c5c3_Buffer)
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}

@@ -34,25 +34,30 @@ type TryStory struct {
 	Solution
 }
 
-// tryKinds differ in how many boxes of answers their style can tell apart.
-var tryKinds = newTryKinds()
+// tryKinds differ in how many boxes of answers their style can tell apart;
+// stepsKinds have stories of two sorts.
+var (
+	tryKinds   = newTryKinds()
+	stepsKinds = newTryKinds("steps.css")
+)
 
-func newTryKinds() (all []*kind) {
+func newTryKinds(more ...string) (all []*kind) {
 	for _, n := range boxCounts {
-		all = append(all, &kind{class: "try", css: []string{"base.css", "work.css", "tiles.css", "signs.css", pictureCSS, "cards.css", "try.css", answerCSS(n)}})
+		css := []string{"base.css", "work.css", "tiles.css", "signs.css", pictureCSS, "cards.css", "try.css", answerCSS(n)}
+		all = append(all, &kind{class: "try", css: append(css, more...)})
 	}
 	return all
 }
 
-// tryKind is the one with the least style that is enough for the stories.
-func tryKind(pads []keypad) *kind {
+// enough is the kind with the least style that is enough for the stories.
+func enough(of []*kind, pads []keypad) *kind {
 	most := 0
 	for _, k := range pads {
 		most = max(most, k.boxes)
 	}
 	for i, n := range boxCounts {
 		if most <= n {
-			return tryKinds[i]
+			return of[i]
 		}
 	}
 	panic(id("page: the replies to a story need ", most, " boxes")) // a test of internal/site counts them

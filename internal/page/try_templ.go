@@ -207,7 +207,7 @@ func (v *Try) write(s *state, pads []keypad) templ.Component {
 			}
 			return nil
 		})
-		templ_7745c5c3_Err = s.document(tryKind(pads), s.heading("try.title", v.Target), s.word("try.description")).Render(templ.WithChildren(ctx, templ_7745c5c3_Var3), templ_7745c5c3_Buffer)
+		templ_7745c5c3_Err = s.document(enough(tryKinds, pads), s.heading("try.title", v.Target), s.word("try.description")).Render(templ.WithChildren(ctx, templ_7745c5c3_Var3), templ_7745c5c3_Buffer)
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}

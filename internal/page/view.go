@@ -53,7 +53,7 @@ func made(name string) string {
 }
 
 // kinds are all there are: a theme makes the style of each ready.
-var kinds = append([]*kind{learnKind, inventKind, printKind, checkKind, indexKind, deskKind, sampleKind, wholeKind, sheetsKind}, tryKinds...)
+var kinds = slices.Concat([]*kind{learnKind, inventKind, printKind, checkKind, indexKind, deskKind, sampleKind, wholeKind, sheetsKind}, tryKinds, stepsKinds)
 
 // hasPictures reports whether pages of the kind may hold pictures of
 // internal/picture.

@@ -33,11 +33,11 @@ const (
 	printPart  = "paper"
 )
 
-var wholeKind = &kind{class: "whole", css: []string{"base.css", "work.css", "tiles.css", "signs.css", pictureCSS, "cards.css", "learn.css", walkCSS, "try.css", answerCSS(mostBoxes), "own.css", picksCSS, "print.css", "whole.css"}}
+var wholeKind = &kind{class: "whole", css: []string{"base.css", "work.css", "tiles.css", "signs.css", pictureCSS, "cards.css", "learn.css", walkCSS, "try.css", "steps.css", answerCSS(mostBoxes), "own.css", picksCSS, "print.css", "whole.css"}}
 
 // scoped are the styles that a whole page keeps to the part of their class.
 var scoped = map[string]string{
-	"learn.css": learnKind.class, walkCSS: learnKind.class, "try.css": tryKinds[0].class, answerCSS(mostBoxes): tryKinds[0].class, "own.css": inventKind.class, picksCSS: inventKind.class, "print.css": printKind.class,
+	"learn.css": learnKind.class, walkCSS: learnKind.class, "try.css": tryKinds[0].class, "steps.css": tryKinds[0].class, answerCSS(mostBoxes): tryKinds[0].class, "own.css": inventKind.class, picksCSS: inventKind.class, "print.css": printKind.class,
 }
 
 // part is a page that stands within another, in an element with an id.

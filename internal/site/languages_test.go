@@ -141,7 +141,7 @@ func TestSamePageInEveryLanguage(t *testing.T) {
 				continue
 			}
 			for _, a := range elements(nav, "a") {
-				if other := attribute(a, "hreflang"); other != "" {
+				if other := attribute(a, "lang"); other != "" {
 					href, _, _ := strings.Cut(attribute(a, "href"), "#") // the part of the walk is kept
 					got[other] = path.Join(path.Dir(f.Path), href)
 				}

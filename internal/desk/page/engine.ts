@@ -4,12 +4,12 @@
 import type { Calls, Finding, Open, Reply, Request } from "./protocol";
 
 /** A running engine, wherever it runs. */
-export interface Mouth {
+export interface Transport {
   send(request: Request): void;
   close(): void;
 }
 
-/** What a mouth tells: an answer, or that the engine stopped. */
+/** What a transport tells: an answer, or that the engine stopped. */
 export interface Listener {
   answered(reply: Reply): void;
   stopped(why: unknown): void;
@@ -40,7 +40,7 @@ interface Waiting {
 }
 
 export class Engine {
-  private mouth: Mouth | undefined;
+  private transport: Transport | undefined;
   private readonly waiting = new Map<number, Waiting>();
   private last = 0;
   /** Told when the engine stopped and starts again. */
@@ -50,7 +50,7 @@ export class Engine {
   reopen: () => Open | undefined = () => undefined;
 
   /** An engine that is silent for so many milliseconds has stopped. The longest call takes seconds. */
-  constructor(private readonly start: (listener: Listener) => Mouth, private readonly patience = 120_000) {}
+  constructor(private readonly start: (listener: Listener) => Transport, private readonly patience = 120_000) {}
 
   /** Asks; after a stop it starts the engine again and asks once more. */
   async call<K extends Call>(call: K, args: Args<K>): Promise<Value<K>> {
@@ -68,8 +68,8 @@ export class Engine {
   }
 
   private ask<K extends Call>(call: K, args: Args<K>): Promise<Value<K>> {
-    if (!this.mouth) {
-      this.mouth = this.start({ answered: (reply) => this.answered(reply), stopped: (why) => this.stop(why) });
+    if (!this.transport) {
+      this.transport = this.start({ answered: (reply) => this.answered(reply), stopped: (why) => this.stop(why) });
       const open = this.reopen();
       // An engine answers in order: by the time it comes to the call, it has the desk.
       if (open && call !== "open") this.ask("open", open).catch(() => undefined);
@@ -78,7 +78,7 @@ export class Engine {
     return new Promise((resolve, reject) => {
       const timer = setTimeout(() => this.stop("silent"), this.patience);
       this.waiting.set(id, { resolve: resolve as (value: unknown) => void, reject, timer });
-      this.mouth?.send({ id, call, args });
+      this.transport?.send({ id, call, args });
     });
   }
 
@@ -96,8 +96,8 @@ export class Engine {
 
   /** Ends the engine; whoever waits is told, and the next call starts another. */
   private stop(why: unknown): void {
-    this.mouth?.close();
-    this.mouth = undefined;
+    this.transport?.close();
+    this.transport = undefined;
     const waiting = [...this.waiting.values()];
     this.waiting.clear();
     for (const w of waiting) {

@@ -1,7 +1,7 @@
 // An engine for development and for the tests of the page's code: it answers
 // every call with a small invented desk, from the files that were put.
 
-import type { Listener, Mouth } from "./engine";
+import type { Listener, Transport } from "./engine";
 import type { Act, Calls, Changes, Choice, File, Finding, Line, Moved, Opened, Reading, Request, Story, Target, Week, Year, YearWeek } from "./protocol";
 
 type Answers = { [K in keyof Calls]: (args: Parameters<Calls[K]>[0]) => ReturnType<Calls[K]> };
@@ -22,7 +22,7 @@ const bar = (a: number, b: number) =>
 const read = (text = ""): Record<string, string> => Object.fromEntries(text.split("\n").filter(Boolean).map((l) => l.split("=", 2) as [string, string]));
 const write = (values: Record<string, string>) => Object.entries(values).map(([k, v]) => `${k}=${v}\n`).join("");
 
-export class Fake implements Mouth {
+export class Fake implements Transport {
   files: Record<string, string> = {};
   readonly log: string[] = [];
   /** A call at which the engine stops. */

@@ -4,10 +4,10 @@ import { choosePage, goTo } from "./acts";
 import { flush } from "./acts-week";
 import { Desk, localDay } from "./desk";
 import { h, renew } from "./dom";
-import { Engine, type Listener, type Mouth } from "./engine";
+import { Engine, type Listener, type Transport } from "./engine";
 import { focusOn, nextRegion } from "./focus";
 import type { Keeper } from "./keeper";
-import { loopbackMouth, workerMouth } from "./mouths";
+import { loopbackTransport, workerTransport } from "./transports";
 import { preparePictures } from "./picture";
 import { Store, Turn, forgetful } from "./store";
 import { deskView } from "./view";
@@ -19,10 +19,10 @@ import { Words, tongueOf } from "./words";
 const name = "homebuild-desk";
 
 /** Starts a desk in the page, for files in a folder or in the browser. */
-export async function start(mouth: (listener: Listener) => Mouth, folder?: string): Promise<Desk> {
+export async function start(transport: (listener: Listener) => Transport, folder?: string): Promise<Desk> {
   const key = folder === undefined ? name : `${name} ${folder}`;
   const keeper = await keeperFor(key, folder === undefined ? "browser" : "folder");
-  const desk: Desk = new Desk(new Engine(mouth), keeper, () => new Date(), () => wordsOf(desk).tag);
+  const desk: Desk = new Desk(new Engine(transport), keeper, () => new Date(), () => wordsOf(desk).tag);
   show(desk);
   listen(desk);
   await takeTurns(desk, key);
@@ -122,12 +122,12 @@ function shut(desk: Desk): void {
 }
 
 const token = document.querySelector<HTMLMetaElement>("meta[name=desk-token]")?.content;
-if (document.getElementById("engine")) void start(workerMouth);
+if (document.getElementById("engine")) void start(workerTransport);
 else if (token) void startServed(token);
 
 /** Starts a desk whose files are in a folder: which one, the program says first. */
 async function startServed(token: string): Promise<void> {
-  const mouth = (l: Listener) => loopbackMouth(l, token);
-  const { folder } = await new Engine(mouth).call("open", { files: {}, today: localDay(new Date()), words: "en" });
-  await start(mouth, folder);
+  const transport = (l: Listener) => loopbackTransport(l, token);
+  const { folder } = await new Engine(transport).call("open", { files: {}, today: localDay(new Date()), words: "en" });
+  await start(transport, folder);
 }

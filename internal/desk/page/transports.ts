@@ -1,11 +1,11 @@
 // Where the engine runs: in a worker, from what this file carries; or in the
 // program that serves this page.
 
-import type { Listener, Mouth } from "./engine";
+import type { Listener, Transport } from "./engine";
 import type { Reply, Request } from "./protocol";
 
 /** The engine in a worker. Its code and the engine lie in the page as text: the worker's script, and the engine packed with gzip in base64. */
-export function workerMouth(listener: Listener): Mouth {
+export function workerTransport(listener: Listener): Transport {
   const url = URL.createObjectURL(new Blob([textOf("worker")], { type: "text/javascript" }));
   const worker = new Worker(url);
   worker.onmessage = ({ data }: MessageEvent<Reply>) => listener.answered(data);
@@ -25,7 +25,7 @@ function textOf(id: string): string {
 }
 
 /** The engine in the program, over loopback. The token came with the page. */
-export function loopbackMouth(listener: Listener, token: string): Mouth {
+export function loopbackTransport(listener: Listener, token: string): Transport {
   let open = true;
   const ask = async (request: Request) => {
     try {

@@ -82,6 +82,7 @@ func (a *acts) since(url string) []string {
 // opened, with -all every one: no script is parsed, no dialog opens, nothing is
 // asked for, and the security policy has nothing to refuse.
 func TestAttacksDoNothing(t *testing.T) {
+	t.Parallel()
 	dir := t.TempDir()
 	build := exec.Command("go", "test", "-count=1", "../cmd/homebuild", "-run", "^TestAttacks$", "-attacks", dir)
 	if out, err := build.CombinedOutput(); err != nil {
@@ -94,7 +95,10 @@ func TestAttacksDoNothing(t *testing.T) {
 	schools, _ := os.ReadDir(dir)
 	seen := map[[sha256.Size]byte]bool{}
 	pages, opened := 0, 0
-	for _, school := range schools {
+	for i, school := range schools {
+		if !*all && i%3 > 0 {
+			continue // a quick run opens one school in three
+		}
 		t.Run(school.Name(), func(t *testing.T) {
 			err := filepath.WalkDir(filepath.Join(dir, school.Name(), "public"), func(name string, e fs.DirEntry, err error) error {
 				if err != nil || filepath.Ext(name) != ".html" {
@@ -121,7 +125,7 @@ func TestAttacksDoNothing(t *testing.T) {
 		})
 	}
 	t.Logf("%d schools, %d pages, %d of them different and opened", len(schools), pages, opened)
-	if len(schools) < 35 || opened < 100 {
+	if len(schools) < 35 || opened < 40 {
 		t.Errorf("only %d schools and %d pages were looked at", len(schools), opened)
 	}
 }

@@ -132,6 +132,7 @@ func (b *tab) accessible(where string) {
 
 // From an empty desk to a week sent, and found again.
 func TestDeskWalk(t *testing.T) {
+	t.Parallel()
 	b := newProfile(t)
 	b.visit(inventedDesk(t))
 	files := b.downloads()
@@ -183,6 +184,7 @@ func TestDeskWalk(t *testing.T) {
 
 // Of two tabs one works, the other only shows, until she takes it up there.
 func TestDeskInTwoTabs(t *testing.T) {
+	t.Parallel()
 	url := inventedDesk(t)
 	first := newProfile(t)
 	first.visit(url)
@@ -205,6 +207,7 @@ func TestDeskInTwoTabs(t *testing.T) {
 
 // A browser that keeps nothing, or has no room, says so, and gives a copy.
 func TestDeskCannotBeKept(t *testing.T) {
+	t.Parallel()
 	for name, c := range map[string]struct{ script, says string }{
 		"refused": {`Object.defineProperty(window, "indexedDB", { get() { throw new DOMException("no", "SecurityError") } })`, "This browser will forget your desk when it closes."},
 		"full":    {`{ const put = IDBObjectStore.prototype.put; IDBObjectStore.prototype.put = function(v, k) { if (window.full) throw new DOMException("full", "QuotaExceededError"); return put.call(this, v, k) } }`, "No room left: changes since"},
@@ -234,6 +237,7 @@ func TestDeskCannotBeKept(t *testing.T) {
 
 // An engine that stops starts again, and nothing is lost.
 func TestDeskEngineStops(t *testing.T) {
+	t.Parallel()
 	b := newProfile(t)
 	must(t, call(b, page.AddScriptToEvaluateOnNewDocument, page.AddScriptToEvaluateOnNewDocumentParams{
 		Source: `window.workers = []; const W = Worker; window.Worker = class extends W { constructor(u) { super(u); window.workers.push(this) } }`,
@@ -251,6 +255,7 @@ func TestDeskEngineStops(t *testing.T) {
 
 // Every paper of the desk, at its three sizes and in the dark.
 func TestDeskIsAccessible(t *testing.T) {
+	t.Parallel()
 	b := newProfile(t)
 	b.trusted()
 	b.visit(inventedDesk(t))

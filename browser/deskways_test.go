@@ -13,6 +13,7 @@ import (
 
 // The desk with its own engine inside, from one file, as by a double click.
 func TestDeskFromAFile(t *testing.T) {
+	t.Parallel()
 	file := filepath.Join(t.TempDir(), "desk.html")
 	make := exec.Command("go", "run", "./cmd/desk-file", "-o", file)
 	make.Dir = ".."
@@ -33,6 +34,7 @@ func TestDeskFromAFile(t *testing.T) {
 
 // The desk of a folder, with the engine in the program.
 func TestDeskOverLoopback(t *testing.T) {
+	t.Parallel()
 	dir := t.TempDir()
 	program, folder := filepath.Join(dir, "homebuild"), filepath.Join(dir, "class")
 	must(t, os.Mkdir(folder, 0o755))

@@ -172,7 +172,7 @@ func TestKeyboardCards(t *testing.T) {
 			}
 			shown := eval[[]string](b, `[...document.querySelectorAll("#scene span[class^=`+group+`-]")].filter(e => e.checkVisibility()).map(e => e.className)`)
 			if group == "with" { // who goes along is drawn; the first sentence is about one
-				shown = []string{picked}
+				shown = append(shown, picked)
 			}
 			if len(shown) != 1 || !strings.Contains(shown[0], picked) {
 				t.Errorf("%s: %q is picked, and the scene says %q", tag, picked, shown)

@@ -138,7 +138,7 @@ func (b *tab) press(keys string) {
 // wait waits until something is true in the page.
 func (b *tab) wait(js, what string) {
 	b.t.Helper()
-	for range 500 {
+	for range 3000 { // a minute: the machine may be busy
 		// On the way from one page to the next there is none to ask: not yet.
 		if yes, err := chromedp.Run(b.ctx, chromedp.Evaluate[bool]("!!("+js+")")); err == nil && yes {
 			return

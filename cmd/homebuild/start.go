@@ -162,7 +162,7 @@ func (s *streams) askFirstTarget(whichGrade bool, d *school.Draft) error {
 		d.Grade = &grades[i]
 	}
 	id := school.FirstTargetOf(*d.Grade)
-	err := s.askTarget("What is the first week about?", &id, slices.DeleteFunc(school.Targets(), func(t school.Target) bool { return t.Grade != *d.Grade }))
+	err := s.askTarget("What is the first week about?", &id, school.TargetsOf(*d.Grade))
 	d.Week.Target = id
 	return err
 }

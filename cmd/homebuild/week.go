@@ -1,7 +1,6 @@
 package main
 
 import (
-	"fmt"
 	"path"
 	"path/filepath"
 	"slices"
@@ -9,11 +8,9 @@ import (
 
 	"github.com/spf13/cobra"
 
-	"homebuild/internal/activity"
 	"homebuild/internal/diag"
 	"homebuild/internal/output"
 	"homebuild/internal/picture"
-	"homebuild/internal/problem"
 	"homebuild/internal/school"
 	"homebuild/internal/strategy"
 	"homebuild/internal/week"
@@ -109,13 +106,10 @@ func (s *streams) askWeek(year *school.Year, p school.Proposal, given school.Wis
 	if given.Target == "" {
 		ask = append(ask, func() error {
 			question := "What is it about?"
-			if p.ByRule {
-				question += " Proposed: " + because(p.Why, year)
+			if why := year.Reasons(p).Target; why != "" {
+				question += " Proposed: " + why
 			}
-			tellable := year.Tellable()
-			return s.askTarget(question, &w.Target, slices.DeleteFunc(school.Targets(), func(t school.Target) bool {
-				return t.Grade != p.Target.Grade || !slices.ContainsFunc(tellable, func(told activity.Target) bool { return told.ID == t.ID })
-			}))
+			return s.askTarget(question, &w.Target, year.TargetsOf(p.Target.Grade))
 		})
 	}
 	return inTurn(ask)
@@ -149,41 +143,14 @@ func (s *streams) askWays(p school.Proposal, given school.Wishes, w *school.Wish
 func (s *streams) explain(p school.Proposal, file string, year *school.Year, from *folder) {
 	s.say("%s is new", file)
 	s.say("  target   %s: %s", p.Target.ID, year.Catalog.Source().Plain(p.Target.CanLine()))
-	if p.ByRule {
-		s.say("           %s", because(p.Why, year))
+	why := year.Reasons(p)
+	if why.Target != "" {
+		s.say("           %s", why.Target)
 	}
-	s.say("  focus    %s", fits(p.Focus, p.FocusAsked, "helps with", p.Helps, p.Stories))
-	s.say("  picture  %s", fits(p.Picture, p.PictureAsked, "can show", p.Shows, p.Stories))
+	s.say("  focus    %s", why.Focus)
+	s.say("  picture  %s", why.Picture)
 	if settings := year.Settings(p.Habits); len(settings) > 0 {
 		s.say("  wishes   %s, as last week", strings.Join(settings, ", "))
 	}
 	s.say("next: open the file and write your note; homebuild preview%s shows it", argument(from.path))
-}
-
-// because says why a target is next.
-func because(why activity.Suggestion, year *school.Year) string {
-	grade := school.GradeName(why.Target.Grade)
-	switch {
-	case why.Before == 0 && len(why.New) > 0:
-		names := each(why.New, func(k problem.Kind) string { return year.Catalog.Source().Plain(activity.KindName(k)) })
-		return fmt.Sprintf("the next target of %s that no week was about; its new kinds of stories: %s", grade, strings.Join(names, "; "))
-	case why.Before == 0:
-		return fmt.Sprintf("the next target of %s that no week was about", grade)
-	case why.Facts > 0:
-		return fmt.Sprintf("it was there before; it can show %s that no week had", amount(why.Facts, "addition fact", "addition facts"))
-	}
-	return fmt.Sprintf("every target of %s had its week; the class met this one least, or longest ago", grade)
-}
-
-// fits says how well a choice suits the week's stories.
-func fits(word string, asked bool, does string, n, of int) string {
-	switch {
-	case word == "":
-		return school.None
-	case asked:
-		return word + ", as you asked"
-	case n == of:
-		return fmt.Sprintf("%s, which %s all %d stories", word, does, of)
-	}
-	return fmt.Sprintf("%s, which %s %d of the %d stories, more than others", word, does, n, of)
 }

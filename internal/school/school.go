@@ -88,7 +88,7 @@ func (s *School) read() (site.Input, diag.Diagnostics) {
 		in.Catalog, found = s.catalog(in.Site.Languages...)
 		problems = append(problems, found...)
 	}
-	in.Theme, found = s.look(in.Site.Theme)
+	in.Theme, found = s.Theme(in.Site.Theme)
 	problems = append(problems, found...)
 	problems.Sort()
 	return in, problems
@@ -112,7 +112,7 @@ func (s *School) allowed(in site.Input) week.Allowed {
 		Pictures:     each(picture.Kinds(), picture.Kind.String),
 		Places:       each(in.Places, func(p story.Place) string { return p.ID }),
 		WarmUps:      each(in.WarmUps, func(w site.WarmUp) string { return w.ID }),
-		Themes:       s.themes(),
+		Themes:       s.Themes(),
 		Kinds:        each(problem.Kinds(), problem.Kind.String),
 		Languages:    i18n.Tags(s.Languages()...),
 	}

@@ -60,7 +60,7 @@ func kindWords() []string { return each(problem.Kinds(), problem.Kind.String) }
 func runSwap(s *streams, from *folder, wish school.Swap) error {
 	swapped, problems := from.Swap(wish)
 	if len(problems) > 0 {
-		return told(problems)
+		return problems
 	}
 	if err := publish.Put(from.path, swapped.File); err != nil {
 		return err

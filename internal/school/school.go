@@ -1,6 +1,7 @@
 package school
 
 import (
+	"bytes"
 	"io/fs"
 	"path"
 	"slices"
@@ -61,6 +62,19 @@ func IsSchool(files fs.FS) bool {
 	}
 	entries, _ := fs.ReadDir(files, ".") // what cannot be read is none
 	return slices.ContainsFunc(entries, func(e fs.DirEntry) bool { return strings.HasPrefix(strings.ToLower(e.Name()), "site.") })
+}
+
+// Below lists the folders in a folder that are schools. The example is not meant.
+func Below(files fs.FS) []string {
+	ours := must(fs.ReadFile(example.Files, week.SiteFile))
+	entries, _ := fs.ReadDir(files, ".") // what cannot be read is not near
+	var out []string
+	for _, e := range entries {
+		if text, err := fs.ReadFile(files, path.Join(e.Name(), week.SiteFile)); err == nil && !bytes.Equal(text, ours) {
+			out = append(out, e.Name())
+		}
+	}
+	return out
 }
 
 // Load reads everything that the site is made from. With problems there is

@@ -158,7 +158,7 @@ func (b build) writeZip(files []output.File) error {
 func (b build) result(public, desk string, made *school.Site, r publish.Report) {
 	week, _ := made.Newest()
 	newest := week.Date
-	b.say("%s written (%s), %d unchanged, %d removed", amount(r.Written, "page", "pages"), size(r.Bytes), r.Unchanged, r.Removed)
+	b.say("%s written (%s), %d unchanged, %d removed", diag.Amount(r.Written, "page", "pages"), size(r.Bytes), r.Unchanged, r.Removed)
 	b.say("open         %s", filepath.Join(public, "index.html"))
 	b.say("newest week  %s", filepath.Join(public, newest+".html"))
 	if b.out == "" {

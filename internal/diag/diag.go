@@ -63,6 +63,14 @@ func (ps Diagnostics) Sort() {
 	})
 }
 
+// Amount is a number with its noun: "1 page", "3 pages".
+func Amount(n int, one, many string) string {
+	if n == 1 {
+		return "1 " + one
+	}
+	return fmt.Sprintf("%d %s", n, many)
+}
+
 // manyWords is the length from which a list is better asked for than read.
 const manyWords = 12
 

@@ -45,8 +45,8 @@ func (s *Site) StillThere(paths []string) (names, all string) {
 	slices.Sort(dates)
 	dates = slices.Compact(dates)
 	const told = 3
-	if len(dates) > told {
-		return fmt.Sprintf("%s and %d more", strings.Join(dates[:told], ", "), len(dates)-told), RemoveAll
+	if all = RemoveAll; len(dates) <= told {
+		all = strings.Join(dates, ",")
 	}
-	return strings.Join(dates, ", "), strings.Join(dates, ",")
+	return diag.Some(dates, told), all
 }

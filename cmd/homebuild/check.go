@@ -3,6 +3,7 @@ package main
 import (
 	"os"
 	"path/filepath"
+	"strings"
 
 	"github.com/spf13/cobra"
 
@@ -112,7 +113,7 @@ func (c checking) summary() error {
 				c.say("\n%s", about)
 			}
 			toKnow++
-			c.sayFinding(f)
+			c.say("  %s", strings.ReplaceAll(f.String(), "\n", "\n  "))
 		}
 	}
 	c.say("\n%s to mend, %s to know", amountOrNothing(len(toMend)), amountOrNothing(toKnow))
@@ -131,16 +132,6 @@ func amountOrNothing(n int) string {
 		return "nothing"
 	}
 	return diag.Amount(n, "thing", "things")
-}
-
-// sayFinding writes something to know as part of the result.
-func (s *streams) sayFinding(f check.Finding) {
-	hint := f.Hint
-	f.Hint = ""
-	s.say("  %s", f.Diagnostic)
-	if hint != "" {
-		s.say("    hint: %s", hint)
-	}
 }
 
 // writeReport writes what was found for another program.

@@ -20,6 +20,7 @@
 //	offer.Happenings()                     // what happens?
 //	shown := offer.Of(ownstory.Joins)      // what is asked? shown.Choices
 //	line := shown.Choices[0].Line()        // kind = "add-to-result 8 + 6 = ?"
+//	words := text.Mark(offer.Counted)      // text = "Lina has [8] shells. …"
 //
 // and in files, at every build:
 //

@@ -48,7 +48,7 @@ func read(fsys fs.FS, name string) ([]byte, *diag.Diagnostic) {
 	case info.Mode()&fs.ModeSymlink != 0:
 		return nil, &diag.Diagnostic{Text: "this is a link to another place", Hint: "put the file itself here; links are not followed"}
 	case !info.Mode().IsRegular():
-		return nil, &diag.Diagnostic{Text: "this is not a file"}
+		return nil, &diag.Diagnostic{Text: "this is not a file", Hint: "take it away, or put a text file of this name in its place"}
 	}
 	file, err := fsys.Open(name)
 	if err != nil {

@@ -99,7 +99,7 @@ func (b build) keep(made *school.Site) {
 		return
 	}
 	for _, f := range made.Keep() {
-		if err := putWhole(b.from.path, filepath.Join(b.from.path, filepath.FromSlash(f.Path)), f); err != nil {
+		if err := publish.Put(b.from.path, f); err != nil {
 			b.tell(fmt.Sprintf("the stories of a week could not be kept: %v", err), "without "+f.Path+" they may change when something else does")
 			return
 		}

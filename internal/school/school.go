@@ -1,6 +1,7 @@
 package school
 
 import (
+	"bytes"
 	"io/fs"
 	"path"
 	"slices"
@@ -64,6 +65,19 @@ func IsSchool(files fs.FS) bool {
 	return slices.ContainsFunc(entries, func(e fs.DirEntry) bool { return strings.HasPrefix(strings.ToLower(e.Name()), "site.") })
 }
 
+// Below lists the folders in a folder that are schools. The example is not meant.
+func Below(files fs.FS) []string {
+	ours := must(fs.ReadFile(example.Files, week.SiteFile))
+	entries, _ := fs.ReadDir(files, ".") // what cannot be read is not near
+	var out []string
+	for _, e := range entries {
+		if text, err := fs.ReadFile(files, path.Join(e.Name(), week.SiteFile)); err == nil && !bytes.Equal(text, ours) {
+			out = append(out, e.Name())
+		}
+	}
+	return out
+}
+
 // Load reads everything that the site is made from. With problems there is
 // nothing to make it from.
 func (s *School) Load() (site.Input, diag.Diagnostics) {
@@ -89,7 +103,7 @@ func (s *School) read() (site.Input, diag.Diagnostics) {
 		in.Catalog, found = s.catalog(in.Site.Languages...)
 		problems = append(problems, found...)
 	}
-	in.Theme, found = s.look(in.Site.Theme)
+	in.Theme, found = s.Theme(in.Site.Theme)
 	problems = append(problems, found...)
 	problems.Sort()
 	return in, problems
@@ -131,7 +145,7 @@ func (s *School) allowed(in site.Input) week.Allowed {
 		Pictures:     each(picture.Kinds(), picture.Kind.String),
 		Places:       each(in.Places, func(p story.Place) string { return p.ID }),
 		WarmUps:      each(in.WarmUps, func(w site.WarmUp) string { return w.ID }),
-		Themes:       s.themes(),
+		Themes:       s.Themes(),
 		Kinds:        each(problem.Kinds(), problem.Kind.String),
 		Languages:    i18n.Tags(s.Languages()...),
 	}

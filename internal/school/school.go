@@ -16,6 +16,7 @@ import (
 	"homebuild/internal/site"
 	"homebuild/internal/story"
 	"homebuild/internal/strategy"
+	"homebuild/internal/textfile"
 	"homebuild/internal/week"
 	example "homebuild/site"
 )
@@ -114,7 +115,25 @@ func (s *School) readFiles() (site.Input, diag.Diagnostics) {
 	var problems diag.Diagnostics
 	in.Site, problems = week.Read(s.files, s.allowed(in))
 	in.On = s.Today
+	problems = append(problems, s.links()...)
 	return in, append(problems, in.Site.OddDates(s.Today)...)
+}
+
+// links are the folders of languages and looks that are links: passed over, they
+// would leave families with other words than the school's own.
+func (s *School) links() diag.Diagnostics {
+	folders := []string{LocalesFolder, ThemesFolder}
+	looks, _ := fs.ReadDir(s.files, ThemesFolder) // no folder, no looks
+	for _, look := range looks {
+		folders = append(folders, path.Join(ThemesFolder, look.Name()))
+	}
+	var found diag.Diagnostics
+	for _, folder := range folders {
+		if linked := textfile.Link(s.files, folder); linked != nil {
+			found = append(found, *linked)
+		}
+	}
+	return found
 }
 
 // allowed are the words that the school's files may hold.

@@ -74,9 +74,9 @@ func (b build) run() error {
 	if wrong != nil {
 		return refused(wrong)
 	}
-	progress := b.progress("making pages")
-	report, err := publish.Write(public, pages, publish.Options{Workers: b.workers, Shard: b.shard, Keep: stays, Rendered: progress.step})
-	progress.end()
+	step, end := b.progress("making pages")
+	report, err := publish.Write(public, pages, publish.Options{Workers: b.workers, Shard: b.shard, Keep: stays, Rendered: step})
+	end()
 	if err != nil {
 		return err
 	}

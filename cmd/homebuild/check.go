@@ -60,9 +60,9 @@ func (c *checking) look() (diag.Diagnostics, error) {
 	if !c.published { // weeks to come are looked at, too, but not looked for
 		in.On = ""
 	}
-	progress := c.progress("checking")
-	report, problems, err := check.Site(in, progress.step)
-	progress.end()
+	step, end := c.progress("checking")
+	report, problems, err := check.Site(in, step)
+	end()
 	if err != nil || len(problems) > 0 {
 		return c.from.Locate(problems), err
 	}

@@ -7,7 +7,6 @@ import (
 	"path"
 	"runtime"
 	"slices"
-	"strings"
 
 	"golang.org/x/sync/errgroup"
 
@@ -58,8 +57,7 @@ func weights(s subject) diag.Diagnostics {
 		byDate[w.Date] = w
 	}
 	at := func(name, text string) diag.Diagnostic {
-		date, _, _ := strings.Cut(path.Base(name), ".")
-		if w, ok := byDate[date[:min(len("2026-09-14"), len(date))]]; ok {
+		if w, ok := byDate[site.DateOf(name)]; ok {
 			return w.Problem("stories", text, hint)
 		}
 		return diag.Diagnostic{Text: text}

@@ -9,6 +9,14 @@ import (
 
 func main() {
 	tuneMemory(0)
+	if doubleClicked() {
+		s := newStreams(os.Stdin, os.Stdout, os.Stderr)
+		code := s.exitCode(s.doubleClick())
+		if code != exitFine {
+			s.stay()
+		}
+		os.Exit(code)
+	}
 	os.Exit(run(os.Args[1:], os.Stdin, os.Stdout, os.Stderr))
 }
 

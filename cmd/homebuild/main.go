@@ -6,7 +6,15 @@ import "os"
 
 func main() {
 	tuneMemory(0)
-	os.Exit(newStreams(os.Stdin, os.Stdout, os.Stderr).run(os.Args[1:]))
+	s := newStreams(os.Stdin, os.Stdout, os.Stderr)
+	if doubleClicked() {
+		code := s.exitCode(s.doubleClick())
+		if code != exitFine {
+			s.stay()
+		}
+		os.Exit(code)
+	}
+	os.Exit(s.run(os.Args[1:]))
 }
 
 // Exit codes.

@@ -6,13 +6,8 @@ import (
 	"errors"
 	"fmt"
 	"io"
-	"io/fs"
 	"net"
-	"os"
 	"os/signal"
-	"path/filepath"
-	"slices"
-	"strings"
 	"syscall"
 	"time"
 
@@ -20,11 +15,9 @@ import (
 	"github.com/spf13/cobra"
 
 	"homebuild/internal/desk"
+	"homebuild/internal/deskfolder"
 	"homebuild/internal/deskserver"
 	"homebuild/internal/loopback"
-	"homebuild/internal/publish"
-	"homebuild/internal/school"
-	"homebuild/internal/textfile"
 )
 
 func newDeskCmd(s *streams) *cobra.Command {
@@ -84,14 +77,14 @@ type deskWishes struct {
 func (s *streams) desk(ctx context.Context, folder string, listener net.Listener, wishes deskWishes) error {
 	ctx, stop := untilTold(ctx)
 	defer stop()
-	token := rand.Text()
+	files, token := deskfolder.Folder(folder), rand.Text()
 	address := deskserver.Address(listener, token)
 	s.say("your desk is at %s", address)
 	end := "ctrl-c ends it"
 	if wishes.alone > 0 {
 		end = "it ends when its page was closed"
 	}
-	s.say("its files are in %s; %s", deskFiles(folder).Name(), end)
+	s.say("its files are in %s; %s", files.Name(), end)
 	if wishes.open {
 		browser.Stdout, browser.Stderr = io.Discard, io.Discard
 		if err := browser.OpenURL(address); err != nil {
@@ -99,7 +92,7 @@ func (s *streams) desk(ctx context.Context, folder string, listener net.Listener
 		}
 	}
 	if err := deskserver.Run(ctx, deskserver.Options{
-		Listener: listener, Desk: desk.New(deskFiles(folder)), Token: token, Folder: folder, Files: deskSources(), Alone: wishes.alone,
+		Listener: listener, Desk: desk.New(files), Token: token, Folder: folder, Files: deskfolder.Sources(), Alone: wishes.alone,
 	}); err != nil {
 		return err
 	}
@@ -110,84 +103,4 @@ func (s *streams) desk(ctx context.Context, folder string, listener net.Listener
 // untilTold gives a context that ends with ctrl-c.
 func untilTold(ctx context.Context) (context.Context, context.CancelFunc) {
 	return signal.NotifyContext(ctx, syscall.SIGINT, syscall.SIGTERM)
-}
-
-// deskSources are the files and folders that the desk reads and writes: those that
-// pages are made from, and what tells how to go on.
-func deskSources() []string { return append(school.Sources(), "README.txt") }
-
-// deskFiles is a folder on the disk as the desk keeps its files there.
-type deskFiles string
-
-// Name is the whole path.
-func (f deskFiles) Name() string {
-	whole, err := filepath.Abs(string(f))
-	if err != nil {
-		return string(f)
-	}
-	return whole
-}
-
-// Read reads the files of the desk.
-func (f deskFiles) Read() (desk.Files, error) {
-	root, err := os.OpenRoot(string(f))
-	if err != nil {
-		return nil, err
-	}
-	defer root.Close()
-	out := desk.Files{}
-	for _, source := range deskSources() {
-		err := fs.WalkDir(root.FS(), source, func(name string, entry fs.DirEntry, err error) error {
-			switch {
-			case errors.Is(err, fs.ErrNotExist), err == nil && entry.IsDir():
-				return nil
-			case err != nil:
-				return err
-			}
-			if text, problem := textfile.Read(root.FS(), name); problem == nil {
-				out[name] = text
-			}
-			return nil
-		})
-		if err != nil {
-			return nil, err
-		}
-	}
-	return out, nil
-}
-
-// Write changes files of the desk, and no others of the folder.
-func (f deskFiles) Write(changes, before desk.Changes) error {
-	root, err := os.OpenRoot(string(f))
-	if err != nil {
-		return err
-	}
-	defer root.Close()
-	var all []publish.Change
-	for name, text := range changes {
-		if top, _, _ := strings.Cut(name, "/"); !slices.Contains(deskSources(), top) {
-			return errors.New("the desk has no file " + name)
-		}
-		change := publish.Change{Path: name}
-		if text != nil {
-			change.After = []byte(*text)
-		}
-		// A text may stand on the disk with the line ends of another computer; and
-		// without any word of what was there, she wants hers in its place.
-		now, problem := textfile.Read(root.FS(), name)
-		switch was := before[name]; {
-		case problem == nil && (before == nil || was != nil && *was == now):
-			if change.Before, err = root.ReadFile(name); err != nil {
-				return err
-			}
-		case was != nil:
-			change.Before = []byte(*was)
-		}
-		all = append(all, change)
-	}
-	err = publish.ChangeFiles(string(f), all)
-	if changed := (*publish.Changed)(nil); errors.As(err, &changed) {
-		return desk.ErrChanged
-	}
-	return err
 }

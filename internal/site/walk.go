@@ -170,7 +170,7 @@ func working(w strategy.Way, of problem.Problem, in story.Story) page.Working {
 	for i, s := range w.Steps {
 		out.Steps[i].Picture = s.Picture
 		if s.Picture != nil && !picture.Suits(s.Picture, of) {
-			out.Steps[i].Picture = named(drawn(of, picture.BarModel, picture.Solved), in)
+			out.Steps[i].Picture = named(picture.OrBars(of, picture.BarModel, picture.Solved), in)
 		}
 	}
 	return out

@@ -216,7 +216,7 @@ func checkSort(t *testing.T, q Question, r Reply, n int) {
 
 // columnIDs are hints in the language of columns.
 var columnIDs = []string{
-	"borrow-no-decrement", "both-digits-written", "ones-with-tens", "borrow-from-zero", "borrow-across-zero",
+	"borrow-no-decrement", "hundred-no-decrement", "both-digits-written", "ones-with-tens", "borrow-from-zero", "borrow-across-zero",
 	"stops-borrow-at-zero", "zero-minus", "zero-result", "zero-instead-of-borrow", "smaller-from-larger.hint",
 }
 
@@ -240,7 +240,7 @@ func checkLine(t *testing.T, q Question, n int, line phrase.Line) {
 		"is away below twenty":                   says("reply.away") && calc.Largest() <= 20,
 		"asks for part and whole without them":   says("wrong-operation.parts", "reach.whole", "reach.part") && situation != problem.PutTogether,
 		"asks what happens where nothing does":   says("first-step-only.hint", "second-turned", "steps-turned") && (!chain || situation == problem.Compare),
-		"asks for the first step of one":         says("reply.first-step") && !chain,
+		"asks for the first step of one":         says("reply.first-step", "reply.in-turn") && !chain,
 		"compares where nothing is compared":     says("reversed-comparison", "reach.bigger", "reach.smaller", "wrong-operation.difference") && situation != problem.Compare,
 		"says that it grows, and it does not":    says("reach.grows") && situation != problem.AddTo,
 		"says that it shrinks, and it does not":  says("reach.shrinks") && situation != problem.TakeFrom,
@@ -312,7 +312,10 @@ func TestReplies(t *testing.T) {
 		{problem.TakeFromResult, []int{62, 24}, strategy.JumpUp, 39, Away, "reply.away.one"},
 		{problem.TakeFromResult, []int{65, 49}, strategy.JumpOnLine, 26, Known, "mistake.landing.hint"},
 		{problem.TakeFromResult, []int{65, 49}, strategy.Expanded, 26, Known, "mistake.borrow-no-decrement.hint"},
-		{problem.TakeFromResult, []int{907, 876}, strategy.Expanded, 131, Away, "reply.away.hundred"},
+		{problem.TakeFromResult, []int{907, 876}, strategy.Expanded, 131, Known, "mistake.hundred-no-decrement.hint"},
+		{problem.TakeFromResult, []int{857, 167}, strategy.Expanded, 790, Known, "mistake.hundred-no-decrement.hint"},
+		{problem.TakeFromResult, []int{857, 169}, strategy.Expanded, 788, Known, "mistake.hundred-no-decrement.hint"},
+		{problem.TakeFromResult, []int{857, 167}, strategy.Expanded, 590, Away, "reply.away.hundred"},
 		{problem.TakeFromResult, []int{65, 47}, strategy.JumpUp, 22, Known, "mistake.smaller-from-larger.ones-turned"},
 		{problem.TakeFromResult, []int{44, 37}, strategy.JumpUp, 13, Known, "mistake.smaller-from-larger.ones-turned"},
 		{problem.TakeFromResult, []int{13, 9}, strategy.BridgeBack, 6, Known, "mistake.smaller-from-larger.ones-turned"},
@@ -325,7 +328,12 @@ func TestReplies(t *testing.T) {
 		{problem.TogetherTotal, []int{9, 10}, strategy.NearDoubles, 18, Known, "mistake.counted-start.hint"},
 		{problem.DifferenceMore, []int{14, 9}, strategy.ThinkAddition, 16, OutOfReach, "reply.opener.1 reply.reach.smaller"},
 		{problem.AddThenTake, []int{8, 5, 4}, 0, 17, Known, "mistake.second-turned.hint"},
-		{problem.AddThenTake, []int{8, 5, 4}, 0, 1, TooSmall, "reply.opener.2 reply.too-small reply.first-step"},
+		{problem.AddThenTake, []int{8, 5, 4}, 0, 1, TooSmall, "reply.opener.2 reply.too-small reply.in-turn.take"},
+		{problem.AddThenTake, []int{8, 5, 4}, 0, 15, TooBig, "reply.opener.3 reply.too-big reply.first-step"},
+		{problem.TakeThenAdd, []int{85, 58, 11}, 0, 48, Away, "reply.away.ten reply.first-step"},
+		{problem.TakeThenAdd, []int{85, 58, 11}, strategy.Expanded, 48, Known, "mistake.borrow-no-decrement.hint"},
+		{problem.TakeThenAdd, []int{85, 58, 11}, 0, 39, Away, "reply.away.one reply.in-turn.add"},
+		{problem.BiggerThenTogether, []int{8, 5}, 0, 15, TooSmall, "reply.opener.2 reply.too-small reply.in-turn.compare"},
 		{problem.BiggerThenTogether, []int{8, 5}, 0, 13, Known, "mistake.first-step-only.compare"},
 		{problem.TogetherBoth, []int{4, 6}, 0, 7, TooSmall, "reply.opener.2 reply.parts-too-small"},
 		{problem.TogetherBoth, []int{4, 6}, 0, 10, Right, "reply.right-parts"},

@@ -63,7 +63,7 @@ func (r replying) close(n int) bool {
 		return false
 	}
 	near := 10
-	switch problem.RangeOf(r.largest()) {
+	switch problem.RangeOf(r.most) {
 	case 10, 20:
 		near = 2
 	case 100:

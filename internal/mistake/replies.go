@@ -147,7 +147,7 @@ func (r replying) asked() int {
 	if r.kind() == problem.TogetherBoth {
 		return r.calc.Value()
 	}
-	return r.Problem.Answer()
+	return r.answer
 }
 
 func (r replying) right() phrase.Line {

@@ -147,9 +147,10 @@ func spread(t *testing.T, kind problem.Kind, a, b, third int, f func(p problem.P
 func checkHelp(t *testing.T, q Question, help Help, within int) {
 	t.Helper()
 	var seen []int
+	answer, most := count(q.Problem), q.largest()
 	for i, r := range help.All() {
 		for _, n := range r.Numbers {
-			checkSort(t, q, r, n)
+			checkSort(t, q, r, n, answer, most)
 		}
 		for _, line := range r.Lines {
 			if r.Sort != Right { // of a reply to many numbers, the outermost show a fault
@@ -180,10 +181,10 @@ func checkHelp(t *testing.T, q Question, help Help, within int) {
 	}
 }
 
-// checkSort wants the reply to n to be of a sort that is true of n.
-func checkSort(t *testing.T, q Question, r Reply, n int) {
+// checkSort wants the reply to n to be of a sort that is true of n, where the largest
+// number on the way to the answer is most.
+func checkSort(t *testing.T, q Question, r Reply, n, answer, most int) {
 	t.Helper()
-	answer := count(q.Problem)
 	off := max(n-answer, answer-n)
 	fits := false
 	switch r.Sort {
@@ -195,7 +196,7 @@ func checkSort(t *testing.T, q Question, r Reply, n int) {
 		fits = off == 1 || off == 10 || off == 100
 	case Close:
 		near := 10
-		if most := q.largest(); most <= 20 {
+		if most <= 20 {
 			near = 2
 		} else if most <= 100 {
 			near = 5
@@ -307,6 +308,8 @@ func TestReplies(t *testing.T) {
 		{problem.AddToResult, []int{500, 300}, strategy.SplitTens, 8, Known, "mistake.all-digits-added.hundreds"},
 		{problem.AddToResult, []int{774, 218}, strategy.SplitTens, 982, Known, "mistake.carry-dropped.hint"},
 		{problem.AddToResult, []int{774, 283}, strategy.SplitTens, 957, Known, "mistake.carry-dropped.hundred"},
+		{problem.TogetherThree, []int{388, 80, 342}, strategy.TwoParts, 610, Known, "mistake.carry-dropped.hundreds"},
+		{problem.TogetherThree, []int{28, 37, 19}, strategy.SplitTens, 64, Known, "mistake.carry-dropped.tens"},
 		{problem.TogetherTotal, []int{45, 39}, strategy.FriendlyJump, 86, Known, "mistake.mended-wrong.hint"},
 		{problem.TogetherTotal, []int{45, 39}, strategy.FriendlyJump, 83, Away, "reply.away.one"},
 		{problem.TakeFromResult, []int{62, 24}, strategy.JumpUp, 39, Away, "reply.away.one"},

@@ -11,11 +11,10 @@ func (r reading) firstIsOff(n int) bool {
 	if !r.chain() {
 		return false
 	}
-	middle := r.Problem.Steps()[0].Calculation().Value()
 	if r.calc.Op == problem.Plus {
-		return n < middle
+		return n < r.middle
 	}
-	return n > middle
+	return n > r.middle
 }
 
 // takeFirst asks for the first of two steps.
@@ -47,7 +46,7 @@ func (r reading) awayLines(n int) []phrase.Line {
 		return nil
 	}
 	lines := []phrase.Line{phrase.Say(id)}
-	off := max(n-r.Problem.Answer(), r.Problem.Answer()-n)
+	off := max(n-r.answer, r.answer-n)
 	switch first, ok := r.firstStep(); {
 	case ok && off > 1 && first.trades(off) && !r.trades(off):
 		return append(lines, r.takeFirst())

@@ -33,15 +33,18 @@ func (r reading) counted(off int) []wrong {
 	return []wrong{{answer: r.calc.Value() + off}}
 }
 
-// carryDropped forgets the ten that the ones of a sum make, or the hundred that its
-// tens make, or both.
+// carryDropped forgets the tens that the ones of a sum make, or the hundreds that its
+// tens make, or one of each.
 func carryDropped(r reading) []wrong {
 	if r.calc.Op != problem.Plus {
 		return nil
 	}
 	lost := tenLost(r)
 	if len(lost) > 1 {
-		lost = append(lost, wrong{answer: lost[0].answer + lost[1].answer - r.calc.Value()})
+		const both = 110
+		if n := lost[0].answer + lost[1].answer - r.calc.Value(); r.calc.Value()-n == both {
+			lost = append(lost, wrong{answer: n})
+		}
 	}
 	return lost
 }

@@ -147,15 +147,15 @@ func spread(t *testing.T, kind problem.Kind, a, b, third int, f func(p problem.P
 func checkHelp(t *testing.T, q Question, help Help, within int) {
 	t.Helper()
 	var seen []int
-	answer, most := count(q.Problem), q.largest()
+	asked, answer := newReading(q), count(q.Problem)
 	for i, r := range help.All() {
 		for _, n := range r.Numbers {
-			checkSort(t, q, r, n, answer, most)
+			checkSort(t, q, r, n, answer, asked.most)
 		}
 		for _, line := range r.Lines {
 			if r.Sort != Right { // of a reply to many numbers, the outermost show a fault
-				checkLine(t, q, r.Numbers[0], line)
-				checkLine(t, q, r.Numbers[len(r.Numbers)-1], line)
+				checkLine(t, asked, r.Numbers[0], line)
+				checkLine(t, asked, r.Numbers[len(r.Numbers)-1], line)
 			}
 		}
 		for _, earlier := range help.All()[:i] {
@@ -174,7 +174,7 @@ func checkHelp(t *testing.T, q Question, help Help, within int) {
 	}
 	for _, w := range q.Ways[:min(1, len(q.Ways))] {
 		for _, s := range w.Slips {
-			if r, ok := help.To(s.Answer); ok && !slices.Contains(r.Causes, Cause(s.Name)) && s.Answer != count(q.Problem) && !newReading(q).tells(s.Ask) {
+			if r, ok := help.To(s.Answer); ok && !slices.Contains(r.Causes, Cause(s.Name)) && s.Answer != count(q.Problem) && !asked.tells(s.Ask) {
 				t.Errorf("%v by %v: the slip %s is not known in %d", q.Problem.Equation(), w.Name, s.Name, s.Answer)
 			}
 		}
@@ -223,35 +223,34 @@ var columnIDs = []string{
 
 // checkLine wants a line to be true of n, of the size of the numbers and of the kind
 // of story.
-func checkLine(t *testing.T, q Question, n int, line phrase.Line) {
+func checkLine(t *testing.T, r reading, n int, line phrase.Line) {
 	t.Helper()
-	p := q.Problem
+	q, p := r.Question, r.Problem
 	says := func(ids ...string) bool {
 		return slices.ContainsFunc(ids, func(id string) bool { return strings.Contains(line.ID, id) })
 	}
-	chain, situation, calc := p.Kind().Steps() != nil, p.Kind().Situation(), p.Calculation()
+	chain, situation, most := p.Kind().Steps() != nil, p.Kind().Situation(), r.calc.Largest()
 	counts := slices.ContainsFunc(q.Ways, func(w strategy.Way) bool {
 		return slices.ContainsFunc(w.Slips, func(s strategy.Slip) bool { return s.Name == strategy.OneTooFar })
 	})
-	for why, fault := range map[string]bool{
-		"tells the answer":                       newReading(q).tells(line),
-		"speaks of columns":                      says(columnIDs...) && !q.Columns,
-		"counts dots or boxes above ten":         says("each-once", "boxes-again", "count-all") && calc.Largest() > 10,
-		"counts by ones above twenty":            says("mistake.counted-start", "mistake.one-too-far") && calc.Largest() > 20 && !counts,
-		"is away below twenty":                   says("reply.away") && calc.Largest() <= 20,
-		"asks for part and whole without them":   says("wrong-operation.parts", "reach.whole", "reach.part") && situation != problem.PutTogether,
-		"asks what happens where nothing does":   says("first-step-only.hint", "second-turned", "steps-turned") && (!chain || situation == problem.Compare),
-		"asks for the first step of one":         says("reply.first-step", "reply.in-turn") && !chain,
-		"compares where nothing is compared":     says("reversed-comparison", "reach.bigger", "reach.smaller", "wrong-operation.difference") && situation != problem.Compare,
-		"says that it grows, and it does not":    says("reach.grows") && situation != problem.AddTo,
-		"says that it shrinks, and it does not":  says("reach.shrinks") && situation != problem.TakeFrom,
-		"says of a part that it is not the sum":  says("reach.whole", "reach.grows", "reach.bigger", "reach.shrinks") && n >= slices.Max(newReading(q).told),
-		"says of less than the whole it is more": says("reach.part", "reach.ends", "reach.begins", "reach.smaller") && n <= slices.Max(newReading(q).told),
-	} {
-		if fault {
+	fault := func(is bool, why string) {
+		if is {
 			t.Errorf("%v by %v, reply to %d: %s %s", p.Equation(), q.Ways[0].Name, n, line.ID, why)
 		}
 	}
+	fault(r.tells(line), "tells the answer")
+	fault(says(columnIDs...) && !q.Columns, "speaks of columns")
+	fault(says("each-once", "boxes-again", "count-all") && most > 10, "counts dots or boxes above ten")
+	fault(says("mistake.counted-start", "mistake.one-too-far") && most > 20 && !counts, "counts by ones above twenty")
+	fault(says("reply.away") && most <= 20, "is away below twenty")
+	fault(says("wrong-operation.parts", "reach.whole", "reach.part") && situation != problem.PutTogether, "asks for part and whole without them")
+	fault(says("first-step-only.hint", "second-turned", "steps-turned") && (!chain || situation == problem.Compare), "asks what happens where nothing does")
+	fault(says("reply.first-step", "reply.in-turn") && !chain, "asks for the first step of one")
+	fault(says("reversed-comparison", "reach.bigger", "reach.smaller", "wrong-operation.difference") && situation != problem.Compare, "compares where nothing is compared")
+	fault(says("reach.grows") && situation != problem.AddTo, "says that it grows, and it does not")
+	fault(says("reach.shrinks") && situation != problem.TakeFrom, "says that it shrinks, and it does not")
+	fault(says("reach.whole", "reach.grows", "reach.bigger", "reach.shrinks") && n >= slices.Max(r.told), "says of a part that it is not the sum")
+	fault(says("reach.part", "reach.ends", "reach.begins", "reach.smaller") && n <= slices.Max(r.told), "says of less than the whole it is more")
 	for _, v := range line.Values {
 		if sides := v.Equation.Sides(); v.Name == "Equation" && line.ID != "mistake.tens-counted.hint" && strings.HasPrefix(line.ID, "mistake.") && len(sides) > 1 && sides[1].Value() != n {
 			t.Errorf("%v, reply to %d: %s shows %v", p.Equation(), n, line.ID, v.Equation)

@@ -29,7 +29,7 @@ type WarmUp struct {
 	Seated phrase.Line // the same for someone who sits
 }
 
-var learnKind = &kind{class: "learn", css: []string{"base.css", "work.css", "tiles.css", "signs.css", pictureCSS, "cards.css", "learn.css", walkCSS}, parts: walkParts}
+var learnKind = &kind{class: "learn", css: []string{"base.css", "work.css", "tiles.css", "radio.css", "signs.css", pictureCSS, "cards.css", "learn.css", walkCSS}, parts: walkParts}
 
 func minutes(n int) phrase.Line { return phrase.Say("learn.minutes", phrase.Number("Minutes", n)) }
 

@@ -158,7 +158,7 @@ func stand(i, of int) string {
 	if of == 1 {
 		return fmt.Sprintf("translate(%d %d)", standX, standY)
 	}
-	return fmt.Sprintf("translate(%d 53)scale(.76)", 72*i-6)
+	return fmt.Sprintf("translate(%d 56)scale(.73)", 68*i)
 }
 
 // Scene is a place with one or two characters in it, all of the page's Symbols.

@@ -96,8 +96,8 @@ func (l *language) newCards() (characters, settings []page.Card) {
 	return characters, settings
 }
 
-// mostIdeas is how many a setting has on a page, which has no room for more.
-const mostIdeas = 1
+// mostIdeas is how many a setting has on a page, whose weight has no room for more.
+const mostIdeas = 2
 
 // ideas are what can happen in each setting in a situation; where nothing there is of
 // the kind, what can happen at all.

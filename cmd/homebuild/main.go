@@ -9,15 +9,11 @@ import (
 
 func main() {
 	tuneMemory(0)
+	s := newStreams(os.Stdin, os.Stdout, os.Stderr)
 	if doubleClicked() {
-		s := newStreams(os.Stdin, os.Stdout, os.Stderr)
-		code := s.exitCode(s.doubleClick())
-		if code != exitFine {
-			s.stay()
-		}
-		os.Exit(code)
+		os.Exit(s.runDoubleClick())
 	}
-	os.Exit(run(os.Args[1:], os.Stdin, os.Stdout, os.Stderr))
+	os.Exit(s.run(os.Args[1:]))
 }
 
 // Exit codes.

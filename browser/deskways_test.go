@@ -64,7 +64,7 @@ func TestDeskOverLoopback(t *testing.T) {
 		must(t, err)
 		must(t, os.WriteFile(weeks[0], []byte(strings.Replace(string(text), old, new, 1)), 0o644))
 	}
-	edit("Dear families", "Words of an editor")
+	edit("Dear families, call", "Words of an editor")
 	saved := time.Now()
 	b.familiesRead("Words of an editor")
 	t.Logf("from saving to the page: %v", time.Since(saved))

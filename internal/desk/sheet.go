@@ -65,9 +65,13 @@ func (d *Desk) opened(date, text string, laid bool, overlay []fileText) (*sheet,
 		return nil, refuse(date, diag.Diagnostic{Text: "the desk has no such week"})
 	}
 	out := &sheet{sheets: s, Week: s.Site.Weeks[at], text: text, laid: laid}
-	out.target, _ = s.find(out.Week.Target)
+	known := false
+	out.target, known = s.find(out.Week.Target)
 	if t, err := out.OwnTarget(); err == nil {
-		out.target = t
+		out.target, known = t, true
+	}
+	if !known {
+		return nil, wrong(of(s.findings(), date))
 	}
 	return out, nil
 }

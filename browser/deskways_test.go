@@ -17,20 +17,17 @@ import (
 // The desk with its own engine inside, from one file, as by a double click.
 func TestDeskFromAFile(t *testing.T) {
 	t.Parallel()
-	file := filepath.Join(t.TempDir(), "desk.html")
-	make := exec.Command("go", "run", "./cmd/desk-file", "-o", file)
-	make.Dir = ".."
-	if out, err := make.CombinedOutput(); err != nil {
-		t.Fatalf("%v\n%s", err, out)
-	}
+	file, err := deskFile()
+	must(t, err)
+	url := "file://" + file
 	b := newProfile(t)
-	b.visit("file://" + file)
+	b.visit(url)
 	b.twoWeeks("Saved in this browser")
 	b.mu.Lock()
 	defer b.mu.Unlock()
-	for _, url := range b.requests {
-		if url != "file://"+file && url != "about:blank" && url != "about:srcdoc" && !strings.HasPrefix(url, "blob:") && !strings.HasPrefix(url, "data:") {
-			t.Errorf("the desk asks for %.100s", url)
+	for _, asked := range b.requests {
+		if asked != url && asked != "about:blank" && asked != "about:srcdoc" && !strings.HasPrefix(asked, "blob:") && !strings.HasPrefix(asked, "data:") {
+			t.Errorf("the desk asks for %.100s", asked)
 		}
 	}
 }
@@ -67,7 +64,7 @@ func TestDeskOverLoopback(t *testing.T) {
 		must(t, err)
 		must(t, os.WriteFile(weeks[0], []byte(strings.Replace(string(text), old, new, 1)), 0o644))
 	}
-	edit("Dear families", "Words of an editor")
+	edit("Dear families, call", "Words of an editor")
 	saved := time.Now()
 	b.familiesRead("Words of an editor")
 	t.Logf("from saving to the page: %v", time.Since(saved))

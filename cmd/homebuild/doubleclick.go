@@ -40,6 +40,16 @@ func doubleClicked() bool {
 	return screen && !terminal(os.Stdin) && !terminal(os.Stdout) && !terminal(os.Stderr)
 }
 
+// runDoubleClick is the whole program after a double click.
+func (s *streams) runDoubleClick() int {
+	code := s.exitCode(s.doubleClick())
+	if code != exitFine && runtime.GOOS == "windows" { // the window closes with the program
+		s.say("press enter to close this window")
+		_, _ = s.in.ReadString('\n')
+	}
+	return code
+}
+
 // doubleClick opens the desk of the folder that the program lies in.
 func (s *streams) doubleClick() error {
 	program, err := os.Executable()
@@ -87,12 +97,4 @@ func workedAt(folder string) int64 {
 		return 0
 	}
 	return info.ModTime().UnixNano()
-}
-
-// stay keeps a window open that would close before its words are read.
-func (s *streams) stay() {
-	if runtime.GOOS == "windows" {
-		s.say("press enter to close this window")
-		_, _ = s.in.ReadString('\n')
-	}
 }

@@ -1,11 +1,64 @@
 package main
 
 import (
+	"net/http"
 	"os"
+	"os/exec"
 	"path/filepath"
+	"runtime"
+	"strings"
 	"testing"
 	"time"
 )
+
+// A double click where there is a screen and no terminal: the browser is opened at a
+// desk of a new folder beside the program, and nothing is left of it when nothing was
+// done there.
+func TestDoubleClick(t *testing.T) {
+	if runtime.GOOS != "linux" {
+		t.Skip("the signs of a double click are others here")
+	}
+	dir, bin := t.TempDir(), t.TempDir()
+	here, err := os.Executable() // TestMain makes it the program, under its name
+	if err != nil {
+		t.Fatal(err)
+	}
+	data, err := os.ReadFile(here)
+	if err != nil {
+		t.Fatal(err)
+	}
+	program, asked := filepath.Join(dir, "homebuild"), filepath.Join(bin, "asked")
+	for name, text := range map[string]string{program: string(data), filepath.Join(bin, "xdg-open"): "#!/bin/sh\nprintf '%s\\n' \"$1\" > " + asked + "\n"} {
+		if err := os.WriteFile(name, []byte(text), 0o755); err != nil {
+			t.Fatal(err)
+		}
+	}
+	run := exec.Command(program)
+	run.Env = []string{"DISPLAY=:0", "PATH=" + bin + ":/usr/bin:/bin", "HOME=" + t.TempDir(), "TMPDIR=" + t.TempDir()}
+	if err := run.Start(); err != nil {
+		t.Fatal(err)
+	}
+	url := wait(t, func() string {
+		text, _ := os.ReadFile(asked)
+		line, _, _ := strings.Cut(string(text), "\n")
+		return line
+	})
+	if page, err := http.Get(url); err != nil || page.StatusCode != http.StatusOK {
+		t.Errorf("the desk at %s: %v", url, err)
+	}
+	if !isFolder(filepath.Join(dir, "my-class")) {
+		t.Error("there is no folder for the desk")
+	}
+	if err := run.Process.Signal(os.Interrupt); err != nil {
+		t.Fatal(err)
+	}
+	if err := run.Wait(); err != nil {
+		t.Errorf("want a clean end, got %v", err)
+	}
+	if left, err := os.ReadDir(dir); err != nil || len(left) != 1 {
+		t.Errorf("left are %v, %v", left, err)
+	}
+}
 
 // The desk of a double click, from folders as teachers have them.
 func TestDeskBeside(t *testing.T) {

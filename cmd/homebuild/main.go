@@ -8,11 +8,7 @@ func main() {
 	tuneMemory(0)
 	s := newStreams(os.Stdin, os.Stdout, os.Stderr)
 	if doubleClicked() {
-		code := s.exitCode(s.doubleClick())
-		if code != exitFine {
-			s.stay()
-		}
-		os.Exit(code)
+		os.Exit(s.runDoubleClick())
 	}
 	os.Exit(s.run(os.Args[1:]))
 }

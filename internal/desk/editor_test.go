@@ -1,6 +1,7 @@
 package desk
 
 import (
+	"encoding/json"
 	"strings"
 	"testing"
 )
@@ -39,6 +40,25 @@ func TestOwnStoryInAnEditor(t *testing.T) {
 		}
 		if len(found) != 1 || found[0].Text != c.says || found[0].Line != c.line || !strings.Contains(found[0].Hint, c.hint) {
 			t.Errorf("%s: want %q at line %d with %q, got %+v", c.name, c.says, c.line, c.hint, found)
+		}
+	}
+}
+
+// TestSlipInAnEditor writes a target that there is none of: what is told first, and
+// alone, is the line that is wrong.
+func TestSlipInAnEditor(t *testing.T) {
+	d := New(nil)
+	files := Files{"site.toml": "name = \"Pebble\"\nlanguages = [\"en\"]\n", "weeks/2026-09-14.toml": "# ours\ntarget = \"ad-within-20\"\n"}
+	ask[Opened](t, d, "open", Open{Files: files, Today: "2026-09-10", Words: "en"})
+	for call, args := range map[string]any{"page": PageOf{Date: "2026-09-14", Tag: "en", Page: "learn"}, "week": Monday{"2026-09-14"}, "choices": LineOf{"2026-09-14", LineTarget}, "kinds": StoryOf{"2026-09-14", 1}, "check": Monday{"2026-09-14"}} {
+		reply := send(t, d, call, args)
+		if call == "check" {
+			if err := json.Unmarshal(reply.Value, &reply.Wrong); err != nil {
+				t.Fatal(err)
+			}
+		}
+		if len(reply.Wrong) != 1 || reply.Wrong[0].Line != 2 || reply.Wrong[0].File != "weeks/2026-09-14.toml" || !strings.Contains(reply.Wrong[0].Hint, `"add-within-20"`) {
+			t.Errorf("%s: %+v", call, reply.Wrong)
 		}
 	}
 }

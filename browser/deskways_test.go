@@ -69,15 +69,15 @@ func TestDeskOverLoopback(t *testing.T) {
 	b.familiesRead("Words of an editor")
 	t.Logf("from saving to the page: %v", time.Since(saved))
 	b.reads(".last", "Files of the folder changed")
-	edit("target", "taget")
+	edit("\ntarget", "\ntaget")
 	b.reads(".last", "weeks/"+filepath.Base(weeks[0])+", line ")
-	edit("taget", "target")
+	edit("\ntaget", "\ntarget")
 	b.familiesRead("Words of an editor")
 
 	// Where it stands in the way of an act of hers, she is asked.
 	const note = "# by another program\n"
 	eval[bool](b, `!sources.forEach(s => s.close())`)
-	edit("target", note+"target")
+	edit("\ntarget", "\n"+note+"target")
 	b.choose("place")
 	b.reads("[role=alert]", "Another program changed this week.")
 	b.tap("Take that one")

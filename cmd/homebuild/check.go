@@ -1,7 +1,6 @@
 package main
 
 import (
-	"fmt"
 	"os"
 	"path/filepath"
 
@@ -93,7 +92,7 @@ func (c checking) summary() error {
 	c.say("heaviest page   %s, compressed: %s", size(int64(r.Heaviest.Bytes)), r.Heaviest.Name)
 	c.say("heaviest week   %s, compressed: %s", size(int64(r.Week.Bytes)), r.Week.Name)
 	for _, l := range r.Reading {
-		c.say("%s", readingLevel(l))
+		c.say("reading level   %s", l)
 	}
 	if c.published {
 		c.say("worked out again on %s: %s, %s, %s", amount(c.again.Pages, "published page", "published pages"),
@@ -162,15 +161,4 @@ func (c checking) writeReport(problems diag.Diagnostics) error {
 		return errReported
 	}
 	return nil
-}
-
-// readingLevel says how hard a language's pages are to read, with the source of
-// the formula.
-func readingLevel(l check.ReadingLevel) string {
-	if l.Tag == "es" {
-		return fmt.Sprintf("reading level   es: words to families %.0f, stories %.0f (Szigriszt 1993, INFLESZ scale: above 65 is fairly easy)",
-			l.Family.Szigriszt, l.Stories.Szigriszt)
-	}
-	return fmt.Sprintf("reading level   %s: words to families grade %.1f (Flesch-Kincaid, Kincaid et al. 1975), stories grade %.1f (Spache 1974)",
-		l.Tag, l.Family.Grade, l.Stories.Spache)
 }

@@ -2,7 +2,6 @@ package main
 
 import (
 	"fmt"
-	"slices"
 
 	"github.com/spf13/cobra"
 
@@ -11,43 +10,11 @@ import (
 )
 
 func newLanguageCheckCmd(s *streams) *cobra.Command {
-	return &cobra.Command{
-		Use: "check [xx] [folder]", Short: "what is still to mend, line by line", ValidArgsFunction: tagsAndFolders,
-		Args: func(cmd *cobra.Command, args []string) error {
-			if len(args) > 2 {
-				return wrongUse(fmt.Sprintf("%s takes a language and a folder, not %d words", cmd.Name(), len(args)), seeHelp(cmd))
-			}
-			return nil
-		},
-		RunE: func(_ *cobra.Command, args []string) error {
-			tag, path := tagOrFolder(args)
-			from, err := openLanguages(path)
-			if err != nil {
-				return err
-			}
-			defer from.close()
-			return checkLanguages(s, from, tag)
-		},
-	}
-}
-
-// tagOrFolder reads the words of a command that takes either, both or none. One
-// word is a folder when there is one of that name and no such language.
-func tagOrFolder(args []string) (tag, path string) {
-	switch len(args) {
-	case 0:
-		return "", ""
-	case 1:
-		if isFolder(args[0]) && !slices.Contains(languageWords(), args[0]) {
-			return "", args[0]
-		}
-		return args[0], ""
-	}
-	return args[0], args[1]
+	return languageCommand("check [xx] [folder]", "what is still to mend, line by line", s.checkLanguages)
 }
 
 // checkLanguages tells the problems of one language, or of all.
-func checkLanguages(s *streams, from *folder, tag string) error {
+func (s *streams) checkLanguages(_ *cobra.Command, from *folder, tag string) error {
 	tags := []string{tag}
 	if tag == "" {
 		if tags = from.OwnLanguages(); len(tags) == 0 {

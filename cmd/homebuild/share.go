@@ -30,7 +30,7 @@ func newShareCmd(s *streams) *cobra.Command {
 func runShare(s *streams, from *folder, date, language string) error {
 	made, problems := from.Week(date, s.program)
 	if len(problems) > 0 {
-		return told(problems)
+		return problems
 	}
 	date, messages, files := made.Send()
 	if err := s.copyMessage(messages, language); err != nil {

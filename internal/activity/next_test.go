@@ -97,7 +97,7 @@ func checkYear(t *testing.T, plans []WeekPlan, grade problem.Grade) {
 		if late := slices.ContainsFunc(target.Kinds, problem.Kind.Difficult); grade == 1 && late && at < 18 {
 			t.Errorf("%s, which grade 2 masters, comes in week %d of grade 1", target.ID, at+1)
 		}
-		if target.Steps() > 1 && grade == 2 && at < 18 {
+		if twoSteps(target) && grade == 2 && at < 18 {
 			t.Errorf("%s comes in week %d of grade 2", target.ID, at+1)
 		}
 	}

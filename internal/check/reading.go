@@ -1,6 +1,7 @@
 package check
 
 import (
+	"fmt"
 	"strings"
 
 	"homebuild/internal/readability"
@@ -12,6 +13,16 @@ import (
 type ReadingLevel struct {
 	Tag             string
 	Family, Stories readability.Level
+}
+
+// String says it with the source of the formula.
+func (l ReadingLevel) String() string {
+	if l.Tag == "es" {
+		return fmt.Sprintf("es: words to families %.0f, stories %.0f (Szigriszt 1993, INFLESZ scale: above 65 is fairly easy)",
+			l.Family.Szigriszt, l.Stories.Szigriszt)
+	}
+	return fmt.Sprintf("%s: words to families grade %.1f (Flesch-Kincaid, Kincaid et al. 1975), stories grade %.1f (Spache 1974)",
+		l.Tag, l.Family.Grade, l.Stories.Spache)
 }
 
 // readingLevels measures the languages that there is a formula for.

@@ -9,12 +9,11 @@ import (
 	"strings"
 	"testing/fstest"
 
-	"github.com/pelletier/go-toml/v2"
-
 	"homebuild/internal/diag"
 	"homebuild/internal/i18n"
 	"homebuild/internal/output"
 	"homebuild/internal/problem"
+	"homebuild/internal/tomlfile"
 	"homebuild/internal/week"
 	"homebuild/locales"
 )
@@ -112,7 +111,7 @@ func (d Draft) settings() string {
 		grade = strconv.Itoa(int(*d.Grade))
 	}
 	return fill("site.toml.tmpl", map[string]string{
-		"Name": quoted(name), "Tags": remark(each(i18n.Tags(locales.Files), func(tag string) string { return week.LanguageList([]string{tag}) })),
+		"Name": tomlfile.Quote(name), "Tags": remark(each(i18n.Tags(locales.Files), func(tag string) string { return week.LanguageList([]string{tag}) })),
 		"Languages": strings.Join(each(d.Languages, strconv.Quote), ", "), "Address": quotedOrNone(d.Address), "Key": keyOf(name), "Grade": grade,
 	})
 }
@@ -138,23 +137,12 @@ func (d Draft) readme(date string) output.File {
 // notPlain is what some computer does not take in the name of a file.
 func notPlain(c rune) bool { return (c < 'a' || c > 'z') && (c < '0' || c > '9') }
 
-// quoted is a text as TOML, in straight double quotes where it can be.
-func quoted(text string) string {
-	if !strings.ContainsAny(text, `"\`) && !strings.ContainsFunc(text, func(c rune) bool { return c < ' ' || c == 0x7f }) {
-		return `"` + text + `"`
-	}
-	data, err := toml.Marshal(map[string]string{"v": text})
-	if err != nil {
-		panic(err) // a text can always be written
-	}
-	return strings.TrimSpace(strings.TrimPrefix(string(data), "v = "))
-}
-
+// quotedOrNone is a text as TOML; nothing for none.
 func quotedOrNone(text string) string {
 	if text == "" {
 		return ""
 	}
-	return quoted(text)
+	return tomlfile.Quote(text)
 }
 
 // keyWords make a key that is easy to copy by hand.

@@ -2,6 +2,7 @@ package school
 
 import (
 	"fmt"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -26,6 +27,11 @@ type Target struct {
 
 // Targets lists all that a week can be about, from easy to hard.
 func Targets() []Target { return FindTargets("") }
+
+// TargetsOf lists those of a grade.
+func TargetsOf(grade problem.Grade) []Target {
+	return slices.DeleteFunc(Targets(), func(t Target) bool { return t.Grade != grade })
+}
 
 // FindTargets lists the targets that a teacher may mean, the likeliest first: the one
 // that she names without doubt, or those of [activity.Find]. The words are those that
@@ -81,12 +87,10 @@ func GradeName(grade problem.Grade) string {
 	return []string{"kindergarten", "grade 1", "grade 2", "grade 3"}[grade]
 }
 
-// FirstOf is the target that a grade begins with: the first of the list.
-func FirstOf(grade problem.Grade) string {
-	for _, t := range must(activity.Targets()) {
-		if t.Grade >= grade {
-			return t.ID
-		}
+// EasiestOf is the target that a grade begins with in the list.
+func EasiestOf(grade problem.Grade) string {
+	if of := TargetsOf(grade); len(of) > 0 {
+		return of[0].ID
 	}
 	return FirstTarget
 }

@@ -74,9 +74,9 @@ func (b build) run() error {
 	if wrong != nil {
 		return refused(wrong)
 	}
-	progress := b.progress("making pages")
-	report, err := publish.Write(public, pages, publish.Options{Workers: b.workers, Shard: b.shard, Keep: stays, Rendered: progress.step})
-	progress.end()
+	step, end := b.progress("making pages")
+	report, err := publish.Write(public, pages, publish.Options{Workers: b.workers, Shard: b.shard, Keep: stays, Rendered: step})
+	end()
 	if err != nil {
 		return err
 	}
@@ -183,7 +183,7 @@ func (b build) writeZip(files []output.File) error {
 func (b build) result(public, desk string, made *school.Site, r publish.Report) {
 	week, _ := made.Newest()
 	newest := week.Date
-	b.say("%s written (%s), %d unchanged, %d removed", amount(r.Written, "page", "pages"), size(r.Bytes), r.Unchanged, r.Removed)
+	b.say("%s written (%s), %d unchanged, %d removed", diag.Amount(r.Written, "page", "pages"), size(r.Bytes), r.Unchanged, r.Removed)
 	b.say("open         %s", filepath.Join(public, "index.html"))
 	b.say("newest week  %s", filepath.Join(public, newest+".html"))
 	if b.out == "" {

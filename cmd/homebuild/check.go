@@ -3,6 +3,7 @@ package main
 import (
 	"os"
 	"path/filepath"
+	"strings"
 
 	"github.com/spf13/cobra"
 
@@ -59,9 +60,9 @@ func (c *checking) look() (diag.Diagnostics, error) {
 	if !c.published { // weeks to come are looked at, too, but not looked for
 		in.On = ""
 	}
-	progress := c.progress("checking")
-	report, problems, err := check.Site(in, progress.step)
-	progress.end()
+	step, end := c.progress("checking")
+	report, problems, err := check.Site(in, step)
+	end()
 	if err != nil || len(problems) > 0 {
 		return c.from.Locate(problems), err
 	}
@@ -88,15 +89,15 @@ func (c *checking) look() (diag.Diagnostics, error) {
 // summary tells a teacher what was found.
 func (c checking) summary() error {
 	r := c.report
-	c.say("%s in %s, %s", amount(r.Weeks, "week", "weeks"), amount(len(r.Languages), "language", "languages"), amount(r.Pages, "page", "pages"))
+	c.say("%s in %s, %s", diag.Amount(r.Weeks, "week", "weeks"), diag.Amount(len(r.Languages), "language", "languages"), diag.Amount(r.Pages, "page", "pages"))
 	c.say("heaviest page   %s, compressed: %s", size(int64(r.Heaviest.Bytes)), r.Heaviest.Name)
 	c.say("heaviest week   %s, compressed: %s", size(int64(r.Week.Bytes)), r.Week.Name)
 	for _, l := range r.Reading {
 		c.say("reading level   %s", l)
 	}
 	if c.published {
-		c.say("worked out again on %s: %s, %s, %s", amount(c.again.Pages, "published page", "published pages"),
-			amount(c.again.Equations, "equation", "equations"), amount(c.again.Stories, "story", "stories"), amount(c.again.Choices, "answer to tap", "answers to tap"))
+		c.say("worked out again on %s: %s, %s, %s", diag.Amount(c.again.Pages, "published page", "published pages"),
+			diag.Amount(c.again.Equations, "equation", "equations"), diag.Amount(c.again.Stories, "story", "stories"), diag.Amount(c.again.Choices, "answer to tap", "answers to tap"))
 	}
 	for _, line := range waiting(c.waiting) {
 		c.say("%s", line)
@@ -112,7 +113,7 @@ func (c checking) summary() error {
 				c.say("\n%s", about)
 			}
 			toKnow++
-			c.sayFinding(f)
+			c.say("  %s", strings.ReplaceAll(f.String(), "\n", "\n  "))
 		}
 	}
 	c.say("\n%s to mend, %s to know", amountOrNothing(len(toMend)), amountOrNothing(toKnow))
@@ -130,17 +131,7 @@ func amountOrNothing(n int) string {
 	if n == 0 {
 		return "nothing"
 	}
-	return amount(n, "thing", "things")
-}
-
-// sayFinding writes something to know as part of the result.
-func (s *streams) sayFinding(f check.Finding) {
-	hint := f.Hint
-	f.Hint = ""
-	s.say("  %s", f.Diagnostic)
-	if hint != "" {
-		s.say("    hint: %s", hint)
-	}
+	return diag.Amount(n, "thing", "things")
 }
 
 // writeReport writes what was found for another program.

@@ -20,12 +20,7 @@ func newLanguageCmd(s *streams) *cobra.Command {
 		Use:   "language",
 		Short: "add a language, or look after one",
 		Args:  cobra.ArbitraryArgs,
-		RunE: func(cmd *cobra.Command, args []string) error {
-			if len(args) == 0 {
-				return cmd.Help()
-			}
-			return unknownCommand(cmd, args[0])
-		},
+		RunE:  helpOrUnknown,
 	}
 	cmd.AddCommand(newLanguageNewCmd(s), newLanguageCheckCmd(s), newLanguageSampleCmd(s),
 		newLanguageStatusCmd(s), newLanguageStampCmd(s), newLanguageSignCmd(s))

@@ -31,7 +31,7 @@ func (s *streams) checkLanguages(_ *cobra.Command, from *folder, tag string) err
 			continue
 		}
 		toMend += len(begun.ToDo())
-		summary = append(summary, languageSummary(begun))
+		summary = append(summary, begun.Summary())
 		if tag != "" {
 			s.notices(from.Locate(begun.Advice))
 		}
@@ -42,7 +42,7 @@ func (s *streams) checkLanguages(_ *cobra.Command, from *folder, tag string) err
 		s.say("%s", line)
 	}
 	if toMend > 0 {
-		s.tell(amount(toMend, "thing", "things")+" to do", "")
+		s.tell(diag.Amount(toMend, "thing", "things")+" to do", "")
 		return errReported
 	}
 	return nil
@@ -57,29 +57,6 @@ func (s *streams) untranslated(texts diag.Diagnostics) {
 	shown := min(len(texts), maxEmpty)
 	s.problems(texts[:shown])
 	if more := len(texts) - shown; more > 0 {
-		s.tell(fmt.Sprintf("%s %s still to be written", s.bold(texts[0].File+":"), amount(more, "more text", "more texts")), "")
+		s.tell(fmt.Sprintf("%s %s still to be written", s.bold(texts[0].File+":"), diag.Amount(more, "more text", "more texts")), "")
 	}
-}
-
-// languageSummary is one line about a language.
-func languageSummary(b *translate.Draft) string {
-	st := b.Status
-	line := fmt.Sprintf("%-8s %d of %d messages", st.Tag, st.Done, st.Total)
-	if len(st.LeftOut) > 0 {
-		line += fmt.Sprintf(", %s left out", amount(len(st.LeftOut), "story or thing", "stories and things"))
-	}
-	if len(b.Advice) > 0 {
-		line += ", " + amount(len(b.Advice), "note", "notes")
-	}
-	switch {
-	case !b.Whole():
-		line += fmt.Sprintf("; %s to write and %s to mend before it can be used", amount(len(b.Empty), "text", "texts"), amount(len(b.Problems), "thing", "things"))
-	case st.Source:
-		line += "; the source"
-	case st.Reviewed != "":
-		line += "; signed by " + st.Reviewed
-	default:
-		line += "; a draft, ready for pages"
-	}
-	return line
 }

@@ -39,7 +39,7 @@ func writeSample(s *streams, from *folder, tag string) error {
 	if err != nil {
 		return err
 	}
-	s.say("%s", languageSummary(begun))
+	s.say("%s", begun.Summary())
 	s.say("to read  %s", filepath.Join(desk, sample.Path))
 	return s.foreign(desk, report)
 }
@@ -81,7 +81,7 @@ func (s *streams) makeSample(f *folder, tag string) sampleserver.Made {
 		made.Pages, made.Mend = append(made.Pages, pages...), append(made.Mend, problems...)
 		made.Whole = len(problems) == 0
 	}
-	s.say("%s  (%d ms)", languageSummary(begun), s.now().Sub(start).Milliseconds())
+	s.say("%s  (%d ms)", begun.Summary(), s.now().Sub(start).Milliseconds())
 	return made
 }
 

@@ -2,10 +2,7 @@
 // files. The words of the command line are here, and nothing else.
 package main
 
-import (
-	"io"
-	"os"
-)
+import "os"
 
 func main() {
 	tuneMemory(0)
@@ -22,11 +19,6 @@ const (
 	exitProblems = 1 // something in the files, or on the disk, needs a person
 	exitWrongUse = 2 // the command line cannot be understood
 )
-
-// run is the whole program but for its end.
-func run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
-	return newStreams(stdin, stdout, stderr).run(args)
-}
 
 // run runs a command line and gives the exit code.
 func (s *streams) run(args []string) int {

@@ -5,6 +5,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"homebuild/internal/diag"
 	"homebuild/internal/output"
 	"homebuild/internal/publish"
 	"homebuild/internal/school"
@@ -32,7 +33,7 @@ func runPlan(s *streams, from *folder, asJSON bool) error {
 	if asJSON {
 		return s.writeJSON(overview)
 	}
-	s.say("%s: %s, %s", overview.Name, amount(len(overview.Weeks), "week", "weeks"), school.GradeName(overview.Grade))
+	s.say("%s: %s, %s", overview.Name, diag.Amount(len(overview.Weeks), "week", "weeks"), school.GradeName(overview.Grade))
 	s.say("%s", overview.Text())
 	desk := filepath.Join(from.place(), deskFolder)
 	report, err := publish.Write(desk, []output.File{{Path: "plan.html", Render: overview.Sheet}}, publish.Options{Manifest: "plan"})

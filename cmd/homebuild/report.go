@@ -104,7 +104,7 @@ func (s *streams) exitCode(err error) int {
 			return exitWrongUse
 		}
 		s.problems(problems)
-		s.tell(amount(len(problems), "thing", "things")+" to mend; nothing was written", "")
+		s.tell(diag.Amount(len(problems), "thing", "things")+" to mend; nothing was written", "")
 	case errors.As(err, &disk):
 		s.tell(disk.Text, disk.Hint)
 	default:
@@ -183,19 +183,11 @@ func (s *streams) paint(code, text string) string {
 	return "\x1b[" + code + "m" + text + "\x1b[0m"
 }
 
-// amount is a number with its noun.
-func amount(n int, one, many string) string {
-	if n == 1 {
-		return "1 " + one
-	}
-	return fmt.Sprintf("%d %s", n, many)
-}
-
 // size is a number of bytes as people read it.
 func size(n int64) string {
 	switch {
 	case n < 1000:
-		return amount(int(n), "byte", "bytes")
+		return diag.Amount(int(n), "byte", "bytes")
 	case n < 1_000_000:
 		return fmt.Sprintf("%d kB", (n+500)/1000)
 	}

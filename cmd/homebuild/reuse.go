@@ -51,7 +51,7 @@ func (r reuse) run(s *streams, cmd *cobra.Command, folder string, ask bool) erro
 	if err := s.create(folder, made.Files, "this file is there already", "choose another folder, or move these away"); err != nil {
 		return err
 	}
-	s.say("%q is ready, with %s:", filepath.ToSlash(folder), amount(len(made.Weeks), "week", "weeks"))
+	s.say("%q is ready, with %s:", filepath.ToSlash(folder), diag.Amount(len(made.Weeks), "week", "weeks"))
 	for _, m := range made.Weeks {
 		s.say("  %s  was %s", m.To, m.From)
 	}

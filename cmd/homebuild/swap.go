@@ -50,11 +50,9 @@ func newSwapCmd(s *streams) *cobra.Command {
 	flags.BoolVar(&easier, "easier", false, "give it easier numbers")
 	flags.BoolVar(&harder, "harder", false, "give it harder numbers")
 	flags.BoolVar(&wish.Another, "another", false, "keep the numbers, and tell another tale")
-	proposes(cmd, "kind", kindWords)
+	proposes(cmd, "kind", wordsOf(problem.Kinds()))
 	return cmd
 }
-
-func kindWords() []string { return each(problem.Kinds(), problem.Kind.String) }
 
 // runSwap writes the week's stories with another one.
 func runSwap(s *streams, from *folder, wish school.Swap) error {

@@ -37,8 +37,8 @@ func newWeekCmd(s *streams) *cobra.Command {
 	flags.BoolVar(&wishes.OddDate, "anyway", false, "take a date that looks like a slip")
 	flags.BoolVar(&yes, "yes", false, "ask nothing")
 	proposes(cmd, "target", targetWords)
-	proposes(cmd, "focus", focusWords)
-	proposes(cmd, "picture", pictureWords)
+	proposes(cmd, "focus", wordsOf(strategy.Names(), school.None))
+	proposes(cmd, "picture", wordsOf(picture.Kinds(), school.None))
 	return cmd
 }
 

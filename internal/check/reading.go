@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 
+	"homebuild/internal/diag"
 	"homebuild/internal/readability"
 	"homebuild/internal/site"
 )
@@ -41,8 +42,8 @@ func readingLevels(p *site.Planned, tags []string) []ReadingLevel {
 
 // hardNotes says which notes are harder to read than they could be, in the
 // languages that there is a formula for.
-func hardNotes(s subject) []Finding {
-	var out []Finding
+func hardNotes(s subject) diag.Diagnostics {
+	var out diag.Diagnostics
 	for _, w := range s.in.Site.Weeks {
 		for _, tag := range s.in.Site.Languages {
 			note := w.Notes[tag]
@@ -50,8 +51,8 @@ func hardNotes(s subject) []Finding {
 				continue
 			}
 			for _, m := range readability.Texts(tag, paragraphs(note)).Misses {
-				out = append(out, Finding{About: Notes, Diagnostic: w.Problem("note."+tag, "in the note, "+m.Why,
-					"families read it on a phone, at the end of a day: shorter sentences and everyday words help")})
+				out = append(out, w.Problem("note."+tag, "in the note, "+m.Why,
+					"families read it on a phone, at the end of a day: shorter sentences and everyday words help"))
 			}
 		}
 	}

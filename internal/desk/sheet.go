@@ -66,7 +66,9 @@ func (d *Desk) opened(date, text string, laid bool, overlay []fileText) (*sheet,
 	}
 	out := &sheet{sheets: s, Week: s.Site.Weeks[at], text: text, laid: laid}
 	known := false
-	out.target, known = s.find(out.Week.Target)
+	if t := s.Target(out.Week.Target); t != nil {
+		out.target, known = *t, true
+	}
 	if t, err := out.OwnTarget(); err == nil {
 		out.target, known = t, true
 	}

@@ -3,6 +3,7 @@ package ownstory
 import (
 	"fmt"
 	"regexp"
+	"slices"
 	"strings"
 
 	"homebuild/internal/problem"
@@ -90,4 +91,31 @@ func (t *Text) addMarked(l Language, inside string) error {
 	})
 	t.Plain += shown
 	return nil
+}
+
+// Mark writes the text as a week file has it, with marks around the numbers that
+// count where [Text.Counted] would take others.
+func (t Text) Mark(counted []int) string {
+	bare := t
+	bare.Numerals = slices.Clone(t.Numerals)
+	for i := range bare.Numerals {
+		bare.Numerals[i].Marked = false
+	}
+	plainly := slices.Equal(bare.Counted(), counted)
+	var out strings.Builder
+	at := 0
+	for i, n := range t.Numerals {
+		words := t.Plain[n.Start:n.End]
+		switch {
+		case n.Name:
+			words = "[" + words + " =]"
+		case n.said && slices.Contains(counted, i):
+			words = fmt.Sprintf("[%s = %d]", words, n.Value)
+		case !plainly && slices.Contains(counted, i):
+			words = "[" + words + "]"
+		}
+		out.WriteString(t.Plain[at:n.Start] + words)
+		at = n.End
+	}
+	return out.String() + t.Plain[at:]
 }

@@ -156,3 +156,35 @@ func TestLabels(t *testing.T) {
 		}
 	}
 }
+
+// A text with its marks is read again as it was meant.
+func TestMark(t *testing.T) {
+	tests := []struct {
+		text    string
+		counted []int // places
+		want    string
+	}{
+		{"8 hats, 3 caps and 6 more", []int{0, 2}, "[8] hats, 3 caps and [6] more"},
+		{"[8 hats] and [6 more]", []int{0, 1}, "8 hats and 6 more"},
+		{"[2 dozen = 24] eggs, 5 break", []int{0, 1}, "[2 dozen = 24] eggs, 5 break"},
+		{"2 dozen eggs, 5 break", []int{0, 1}, "2 dozen eggs, 5 break"},
+		{"2 dozen eggs, 5 break, 3 roll away", []int{0, 1}, "[2 dozen] eggs, [5] break, 3 roll away"},
+		{"[2 dozen = 24] eggs, 5 break, 3 roll away", []int{0, 1}, "[2 dozen = 24] eggs, [5] break, 3 roll away"},
+		{"[2 dozen = 24] eggs, 5 break, 3 roll away", []int{1, 2}, "2 dozen eggs, [5] break, [3] roll away"},
+		{"[Room 4 =] has 22, 3 are away", []int{1, 2}, "[Room 4 =] has 22, 3 are away"},
+		{"$35, then six", []int{0, 1}, "$35, then six"},
+		{"no number", nil, "no number"},
+	}
+	lang := NewLanguage("en", wordsOf(t, "en"))
+	for _, test := range tests {
+		text := read(t, lang, test.text)
+		got := text.Mark(test.counted)
+		if got != test.want {
+			t.Errorf("%s: want %q, got %q", test.text, test.want, got)
+		}
+		again := read(t, lang, got)
+		if diff := cmp.Diff(text.values(test.counted), again.values(again.Counted())); diff != "" {
+			t.Errorf("%s: read again (-want +got):\n%s", got, diff)
+		}
+	}
+}

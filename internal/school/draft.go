@@ -1,6 +1,7 @@
 package school
 
 import (
+	"cmp"
 	"crypto/sha256"
 	"fmt"
 	"path/filepath"
@@ -120,22 +121,22 @@ const readmeFile = "README.txt"
 
 // readme says how to go on, week by week.
 func (d Draft) readme(date string) output.File {
-	zip := strings.Join(strings.FieldsFunc(strings.ToLower(d.Name), notPlain), "-")
-	if zip == "" {
-		zip = "pages"
-	}
 	address := d.Address
 	if address == "" {
 		address = "https://your-school.example/home/"
 	}
 	return output.Text(readmeFile, fill("README.txt.tmpl", map[string]string{
-		"Title": d.Name, "Line": strings.Repeat("=", len([]rune(d.Name))), "Link": address + date + ".html", "Zip": zip,
+		"Title": d.Name, "Line": strings.Repeat("=", len([]rune(d.Name))), "Link": address + date + ".html", "Zip": PlainName(d.Name, "pages"),
 		"Date": date,
 	}))
 }
 
-// notPlain is what some computer does not take in the name of a file.
-func notPlain(c rune) bool { return (c < 'a' || c > 'z') && (c < '0' || c > '9') }
+// PlainName is a name as every computer takes it for a file; the other where no
+// letter of it is left.
+func PlainName(name, otherwise string) string {
+	notPlain := func(c rune) bool { return (c < 'a' || c > 'z') && (c < '0' || c > '9') }
+	return cmp.Or(strings.Join(strings.FieldsFunc(strings.ToLower(name), notPlain), "-"), otherwise)
+}
 
 // quotedOrNone is a text as TOML; nothing for none.
 func quotedOrNone(text string) string {

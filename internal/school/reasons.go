@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"homebuild/internal/activity"
+	"homebuild/internal/diag"
 	"homebuild/internal/problem"
 )
 
@@ -35,10 +36,8 @@ func (y *Year) suggested(why activity.Suggestion) string {
 		return fmt.Sprintf("the next target of %s that no week was about; its new kinds of stories: %s", grade, strings.Join(names, "; "))
 	case why.Before == 0:
 		return fmt.Sprintf("the next target of %s that no week was about", grade)
-	case why.Facts == 1:
-		return "it was there before; it can show 1 addition fact that no week had"
 	case why.Facts > 0:
-		return fmt.Sprintf("it was there before; it can show %d addition facts that no week had", why.Facts)
+		return fmt.Sprintf("it was there before; it can show %s that no week had", diag.Amount(why.Facts, "addition fact", "addition facts"))
 	}
 	return fmt.Sprintf("every target of %s had its week; the class met this one least, or longest ago", grade)
 }

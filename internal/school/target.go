@@ -8,6 +8,7 @@ import (
 
 	"homebuild/internal/activity"
 	"homebuild/internal/diag"
+	"homebuild/internal/i18n"
 	"homebuild/internal/picture"
 	"homebuild/internal/problem"
 	"homebuild/internal/strategy"
@@ -37,12 +38,11 @@ func TargetsOf(grade problem.Grade) []Target {
 // that she names without doubt, or those of [activity.Find]. The words are those that
 // a child and a parent read in English.
 func FindTargets(query string) []Target {
-	english, targets := English(), must(activity.Targets())
-	can := func(t activity.Target) string { return english.Plain(t.CanLine()) }
-	found := activity.Named(query, targets, can)
+	english := English()
+	found := named(query, english)
 	if len(found) != 1 {
-		found = activity.Find(query, targets, func(t activity.Target) string {
-			return can(t) + " " + english.Plain(t.AboutLine())
+		found = activity.Find(query, must(activity.Targets()), func(t activity.Target) string {
+			return english.Plain(t.CanLine()) + " " + english.Plain(t.AboutLine())
 		})
 	}
 	var out []Target
@@ -57,11 +57,14 @@ func FindTargets(query string) []Target {
 	return out
 }
 
-// namedTargets are the ids of the targets that words in a file name without doubt.
+// named are the targets that words name without doubt.
+func named(typed string, english *i18n.Language) []activity.Target {
+	return activity.Named(typed, must(activity.Targets()), func(t activity.Target) string { return english.Plain(t.CanLine()) })
+}
+
+// namedTargets are their ids.
 func namedTargets(typed string) []string {
-	english := English()
-	can := func(t activity.Target) string { return english.Plain(t.CanLine()) }
-	return each(activity.Named(typed, must(activity.Targets()), can), func(t activity.Target) string { return t.ID })
+	return each(named(typed, English()), func(t activity.Target) string { return t.ID })
 }
 
 // ParseGrade reads a grade as people write it: "2", "grade 2", "K". It is nil for an

@@ -2,7 +2,7 @@
 // Acts go one after the other; what an act came to is kept before the next.
 
 import { type Args, type Call, type Engine, StopError, type Value, WrongError } from "./engine";
-import { type Change, apply, changesOf } from "./files";
+import { type Change, apply, changesOf, toChanges } from "./files";
 import { type Said, type Step, fits, record, redo, toRedo, toUndo, undo } from "./journal";
 import { KeepError, type Keeper, type Memory } from "./keeper";
 import type { Act, Changes, Open } from "./protocol";
@@ -193,8 +193,7 @@ export class Desk {
   /** Takes up what another program wrote into the folder. Where it stands in the way of an act of hers, she decides first. */
   follow(): Promise<void> {
     return this.inTurn(async () => {
-      if (this.state.saving.state === "changed") return;
-      const opened = await this.ask("open", this.asKept());
+      const opened = this.state.saving.state === "changed" ? undefined : await this.ask("open", this.asKept());
       if (!opened) return;
       this.set({ opened, files: opened.files, phase: opened.new ? "start" : "desk", said: { word: "did.followed" }, moved: undefined, wrong: [] });
       if (!opened.new) await this.refresh();
@@ -234,10 +233,6 @@ export class Desk {
     const choices = await this.ask("choices", { date: this.state.date!, key });
     if (choices && this.state.line === key) this.set({ choices });
   }
-}
-
-function toChanges(changes: readonly Change[], side: "before" | "after"): Changes {
-  return Object.fromEntries(changes.map((c) => [c.path, c[side] ?? null]));
 }
 
 /** A day as the files write it, where she is. */

@@ -236,3 +236,55 @@ func TestCalendar(t *testing.T) {
 		t.Error("removed, and still there")
 	}
 }
+
+// TestSteps holds what easier and harder are said to lead to against where they do
+// lead; where nothing is said there is no such step.
+func TestSteps(t *testing.T) {
+	for _, do := range []string{"easier", "harder"} {
+		d := newDesk(t, "en")
+		for range 3 {
+			steps := ask[Steps](t, d, "steps", StoryOf{first, 1})
+			want := map[string]*Size{"easier": steps.Easier, "harder": steps.Harder}[do]
+			reply := send(t, d, "story", StoryWish{Date: first, Story: 1, Do: do})
+			if (want == nil) != (len(reply.Wrong) > 0) {
+				t.Fatalf("%s: said %v, and the act comes to %+v", do, want, reply.Wrong)
+			}
+			if want == nil {
+				break
+			}
+			lay(t, d, ask[Act](t, d, "story", StoryWish{Date: first, Story: 1, Do: do}))
+			if got := sheetOf(t, d).Stories[1].Size; got != *want {
+				t.Errorf("%s: said %+v, led to %+v", do, *want, got)
+			}
+		}
+	}
+}
+
+// TestSwitches turns every switch of the sheet on and off again.
+func TestSwitches(t *testing.T) {
+	d := newDesk(t, "en")
+	for _, key := range []string{LineExtra, LineReview, LineLadder, LineWords} {
+		was := line(t, sheetOf(t, d), key).Value
+		for _, value := range []string{"true", "false"} {
+			set(t, d, key, value)
+			if got := line(t, sheetOf(t, d), key).Value; got != value {
+				t.Errorf("%s: %s after %s was set; it was %s", key, got, value, was)
+			}
+		}
+	}
+}
+
+// TestWarmUp chooses each warm-up, and none.
+func TestWarmUp(t *testing.T) {
+	d := newDesk(t, "en")
+	choices := ask[[]Choice](t, d, "choices", LineOf{first, LineWarmUp})
+	if len(choices) < 3 {
+		t.Fatalf("warm-ups: %+v", choices)
+	}
+	for _, c := range choices {
+		set(t, d, LineWarmUp, c.Value)
+		if l := line(t, sheetOf(t, d), LineWarmUp); l.Words != c.Words {
+			t.Errorf("%s: the line says %q, want %q", c.Value, l.Words, c.Words)
+		}
+	}
+}

@@ -64,6 +64,7 @@ var calls = map[string]func(*Desk, json.RawMessage) (any, error){
 	"choices":  call((*Desk).Choices),
 	"set":      call((*Desk).Set),
 	"story":    call((*Desk).Story),
+	"steps":    call((*Desk).Steps),
 	"kinds":    call((*Desk).Kinds),
 	"calendar": call((*Desk).Calendar),
 	"settings": call((*Desk).Settings),

@@ -23,6 +23,7 @@ const (
 	LineStories  = "stories"        // how many to try
 	LineExtra    = "extra-sentence" // "true" or "false"
 	LineReview   = "review"         // a story of an earlier week comes back: "true" or "false"
+	LineLadder   = "ladder"         // two easier and two harder beside them: "true" or "false"
 	LineWords    = "number-words"   // "true" or "false"
 	LineWarmUp   = "warm-up"
 	LineMinutes  = "minutes"
@@ -95,6 +96,12 @@ type Size struct {
 	Within  int  `json:"within"` // 10, 20, 100 or 1000
 	PastTen bool `json:"pastTen"`
 	Steps   int  `json:"steps"` // 1 or 2
+}
+
+// Steps are one step in each direction from a story; null where there is none.
+type Steps struct {
+	Easier *Size `json:"easier"`
+	Harder *Size `json:"harder"`
 }
 
 // StoryWish is an act on a story.

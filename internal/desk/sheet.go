@@ -173,7 +173,7 @@ func (d *Desk) lines(s *sheet) []Line {
 	warmUp := line(LineWarmUp, s.WarmUp, name(words, "warm-up", s.WarmUp))
 	return []Line{
 		target, way, shown, line(LinePlace, place, name(words, "setting", place)),
-		number(LineStories, s.Week.Stories), yes(LineExtra, s.ExtraSentence), yes(LineReview, s.Review), yes(LineWords, s.NumberWords),
+		number(LineStories, s.Week.Stories), yes(LineExtra, s.ExtraSentence), yes(LineReview, s.Review), yes(LineLadder, s.Ladder), yes(LineWords, s.NumberWords),
 		warmUp, number(LineMinutes, s.Minutes), line(LineShowFrom, s.ShowFrom, ""),
 	}
 }

@@ -64,6 +64,7 @@ export class Desk {
     if (this.keeper.place === "browser") this.set({ phase: fresh ? "start" : "desk" });
     const opened = await this.ask("open", this.asKept());
     if (!opened) return;
+    performance.mark("engine");
     this.set({ opened, files: opened.files, engine: "ready", phase: opened.new ? "start" : "desk" });
     if (!opened.new) await this.refresh();
   }

@@ -71,6 +71,7 @@ function show(desk: Desk): void {
     if (opened) preparePictures(opened.style, opened.patterns);
     renew(root, h("div", {}, deskView({ desk, state: desk.state, words })));
     const tag = memory.language ?? year?.class ?? "";
+    if (desk.state.week) performance.mark("sheet");
     frame.show(html, words.say("region.families"), `${date}/${shown}/${tag}`, moved?.stories ?? []);
     if (line !== `${date}${year?.weeks.length}`) centre();
     line = `${date}${year?.weeks.length}`;

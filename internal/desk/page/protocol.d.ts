@@ -28,6 +28,8 @@ export interface Calls {
   set(args: Set): Act;
   /** Story does something to one story. */
   story(args: StoryWish): Act;
+  /** Steps are the sizes of the stories that easier and harder lead to. */
+  steps(args: StoryOf): Steps;
   /** Kinds are the other kinds of story that one could be, each with a picture. */
   kinds(args: StoryOf): Reading[];
   /** Own says what a story of her own could mean. */
@@ -291,6 +293,12 @@ export interface Size {
   within: number; // 10, 20, 100 or 1000
   pastTen: boolean;
   steps: number; // 1 or 2
+}
+
+/** Steps are one step in each direction from a story; null where there is none. */
+export interface Steps {
+  easier: Size | null;
+  harder: Size | null;
 }
 
 /** StoryWish is an act on a story. */

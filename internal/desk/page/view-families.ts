@@ -81,6 +81,7 @@ export class Frame {
     if (doc?.scrollingElement) doc.scrollingElement.scrollTop = top;
     next.classList.remove("coming");
     old?.remove();
+    performance.mark("families");
     if (!doc) return;
     doc.addEventListener("click", (e) => this.clicked(e), true);
     markMoved(doc, moved);

@@ -76,6 +76,7 @@ var calls = map[string]func(*Desk, json.RawMessage) (any, error){
 	"site":     call((*Desk).Site),
 	"copy":     call((*Desk).Copy),
 	"openCopy": call((*Desk).OpenCopy),
+	"lastYear": call((*Desk).LastYear),
 }
 
 // call reads what a call takes.

@@ -56,6 +56,8 @@ type Calls interface {
 	Copy(None) (File, error)
 	// OpenCopy looks into the zip of a copy. Nothing is laid down yet.
 	OpenCopy(Zip) (Copied, error)
+	// LastYear lays the weeks of a copy on new Mondays, in their order.
+	LastYear(LastYear) (Act, error)
 }
 
 // Request is a call as a message.

@@ -54,6 +54,8 @@ export interface Calls {
   copy(args: None): File;
   /** OpenCopy looks into the zip of a copy. Nothing is laid down yet. */
   openCopy(args: Zip): Copied;
+  /** LastYear lays the weeks of a copy on new Mondays, in their order. */
+  lastYear(args: LastYear): Act;
 }
 
 /** Request is a call as a message. */
@@ -203,6 +205,11 @@ export interface Home {
 /** Zip is a zip from outside. */
 export interface Zip {
   bytes: string; // in base64
+}
+
+/** LastYear is a copy of an earlier year. */
+export interface LastYear {
+  files: Files;
 }
 
 /** Copied is what a copy holds. */

@@ -18,6 +18,7 @@ type header struct {
 	rtl          bool
 	equationsRTL bool
 	turkic       bool // small i becomes capital İ
+	korean       bool // particles follow the sound before them
 	reviewed     string
 	stale        bool
 	source       bool // English: written here, not translated
@@ -65,6 +66,7 @@ func (b *builder) header(tag language.Tag) {
 	base, _ := tag.Base()
 	l.tag, l.script = b.file.Tag, scriptOf(tag)
 	l.turkic = slices.Contains([]string{"tr", "az", "crh", "tt", "gag"}, base.String())
+	l.korean = base.String() == "ko"
 	l.name = b.headerWord("name", nil)
 	l.rtl = b.headerWord("direction", directions) == Direction(true)
 	script := RightToLeft(tag)

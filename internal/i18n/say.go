@@ -54,6 +54,9 @@ func (l *Language) Try(line phrase.Line) (Text, error) {
 			if i > 0 && t[i-1].form == numberForm {
 				text = unparted(text)
 			}
+			if l.korean && i > 0 {
+				text = withParticle(out[len(out)-1].Text, text)
+			}
 			out = append(out, Run{RunPlain, text})
 			continue
 		}

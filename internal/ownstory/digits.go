@@ -34,10 +34,27 @@ func (l Language) numerals(s string) []Numeral {
 			n, ok = word(s, run[0])
 		}
 		if ok {
+			n = l.dozens(s, n)
 			out, end = append(out, n), n.End
 		}
 	}
 	return out
+}
+
+// dozens takes the word in that makes twelves of the number before it: "2 dozen".
+func (l Language) dozens(s string, n Numeral) Numeral {
+	behind := strings.TrimLeft(s[n.End:], " ")
+	for _, word := range l.joined.Dozens {
+		if len(behind) < len(word) || !strings.EqualFold(behind[:len(word)], word) {
+			continue
+		}
+		next, _ := utf8.DecodeRuneInString(behind[len(word):])
+		if l.joined.Measures != "" || !unicode.IsLetter(next) {
+			n.Value, n.End = 12*n.Value, len(s)-len(behind)+len(word)
+			break
+		}
+	}
+	return n
 }
 
 // digitsAt reads the digits between two places.

@@ -36,7 +36,7 @@
 // Marks in a text say what the words leave open; they are not published:
 //
 //	[6 kites]       this number counts, and those without a mark do not
-//	[2 dozen = 24]  these words say a number
+//	[a dozen = 12]  these words say a number
 //	[Room 4 =]      this number is part of a name
 //
 // What is wrong is an [*Error] for the person who wrote the line.

@@ -20,12 +20,13 @@ type Language struct {
 // joined is how number words are put together: "twenty-five", "treinta y cinco",
 // "soixante et onze".
 type joined struct {
-	Words map[string]int `toml:"words"` // beyond those of the language's file
-	By    string         `toml:"by"`    // a word between tens and ones: "y"
-	From  int            `toml:"from"`  // the first tens that ones are put to; 20 where nothing is said
-	Teens []int          `toml:"teens"` // tens that 10 to 19 are put to, too: 60 in French
-	After []string       `toml:"after"` // words that can stand behind hundreds: "and"
-	Glued []glued        `toml:"glued"` // words put together in a way of their own
+	Words  map[string]int `toml:"words"`  // beyond those of the language's file
+	By     string         `toml:"by"`     // a word between tens and ones: "y"
+	From   int            `toml:"from"`   // the first tens that ones are put to; 20 where nothing is said
+	Teens  []int          `toml:"teens"`  // tens that 10 to 19 are put to, too: 60 in French
+	After  []string       `toml:"after"`  // words that can stand behind hundreds: "and"
+	Dozens []string       `toml:"dozens"` // words that make twelves of the number before them: "2 dozen"
+	Glued  []glued        `toml:"glued"`  // words put together in a way of their own
 
 	// Where words have no spaces between them, a number word is one before a
 	// measure, and not behind some signs.

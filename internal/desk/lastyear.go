@@ -28,7 +28,7 @@ func (d *Desk) LastYear(l LastYear) (Act, error) {
 	for _, days := range s.Site.DaysOff {
 		wish.DaysOff = append(wish.DaysOff, days.String())
 	}
-	reused, problems := school.Open("", old).Reuse(wish)
+	reused, problems := d.school.Beside(old).Reuse(wish)
 	if len(problems) > 0 {
 		return Act{}, unplaced(problems)
 	}

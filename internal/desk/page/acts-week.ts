@@ -4,6 +4,7 @@ import type { Desk } from "./desk";
 import type { Finding, Line } from "./protocol";
 import type { Memory } from "./keeper";
 import type { Shown, View } from "./state";
+import { choicesOf } from "./desk";
 import { focusOn } from "./focus";
 
 /** Lays a Monday open, with one of its lines open where one is named. */
@@ -21,7 +22,7 @@ export async function openLine(desk: Desk, key?: string): Promise<void> {
   await flush(desk);
   desk.set({ line: key, choices: undefined, story: undefined, targets: undefined });
   if (key === "target") await findTargets(desk, "");
-  else if (key === "focus" || key === "picture" || key === "place") await desk.refreshChoices(key);
+  else if (key !== undefined && key in choicesOf) await desk.refreshChoices(key);
 }
 
 let searches = 0;

@@ -10,7 +10,7 @@ import type { Word } from "./words";
 
 export function ledgeView(ui: Ui): HTMLElement {
   const { words, state } = ui;
-  const toMend = state.year?.weeks.find((w) => w.date === state.date)?.mend ?? state.week?.findings.filter((f) => f.mend).length ?? 0;
+  const toMend = state.week?.date === state.date ? state.week!.findings.filter((f) => f.mend).length : (state.year?.weeks.find((w) => w.date === state.date)?.mend ?? 0);
   const back = toUndo(state.journal);
   const again = toRedo(state.journal);
   return h(

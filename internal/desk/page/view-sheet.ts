@@ -96,7 +96,7 @@ export function valueOf(ui: Ui, week: Week, line: Line): string {
     case "number-words":
       return line.value === "true" ? words.say(`short.${line.key}` as Word) : "";
     case "focus":
-      return line.value || words.say("way.any");
+      return line.value || words.say("none.focus");
     default:
       return line.value;
   }

@@ -3,6 +3,7 @@ package check
 import (
 	"strings"
 
+	"homebuild/internal/diag"
 	"homebuild/internal/readability"
 	"homebuild/internal/site"
 )
@@ -39,8 +40,9 @@ func hardNotes(s subject) []Finding {
 				continue
 			}
 			for _, m := range readability.Texts(tag, paragraphs(note)).Misses {
-				out = append(out, Finding{About: Notes, Diagnostic: w.Problem("note."+tag, "in the note, "+m.Why,
-					"families read it on a phone, at the end of a day: shorter sentences and everyday words help")})
+				p := w.Problem("note."+tag, "in the note, "+m.Why, "families read it on a phone, at the end of a day: shorter sentences and everyday words help")
+				p.Code = diag.HardNote
+				out = append(out, Finding{About: Notes, Diagnostic: p})
 			}
 		}
 	}

@@ -46,7 +46,7 @@ func (d *Desk) Calendar(wish CalendarWish) (Act, error) {
 // stories, and a letter yet to be written.
 func (d *Desk) elsewhere(wish CalendarWish) (Act, error) {
 	if d.files[week.Path(wish.To)] != nil {
-		return Act{}, refuse(wish.To, diag.Diagnostic{Text: fmt.Sprintf("the week of %s is there already", wish.To)})
+		return Act{}, refuse(wish.To, diag.Diagnostic{Text: fmt.Sprintf("the week of %s is there already", wish.To), Code: diag.Taken, Value: wish.To})
 	}
 	if _, diagnostic := week.ParseDay(wish.To); diagnostic != nil {
 		return Act{}, refuse(wish.Date, *diagnostic)

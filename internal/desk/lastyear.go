@@ -65,7 +65,7 @@ func (d *Desk) forHere(s sheets, f output.File) string {
 func unplaced(problems diag.Diagnostics) wrong {
 	var out wrong
 	for _, p := range problems {
-		out = append(out, Finding{Story: -1, Text: p.Text, Hint: p.Hint, Code: p.Code, File: p.File, Line: p.Line, Mend: true})
+		out = append(out, Finding{Story: -1, Text: p.Text, Hint: p.Hint, Code: p.Code, Quote: p.Value, File: p.File, Line: p.Line, Mend: true})
 	}
 	return out
 }

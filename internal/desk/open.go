@@ -85,7 +85,7 @@ func (d *Desk) Begin(b Begin) (Act, error) {
 	}
 	files, diagnostic := d.school.Draft(draft)
 	if diagnostic != nil {
-		return Act{}, wrong{{Story: -1, Text: diagnostic.Text, Hint: diagnostic.Hint, Mend: true}}
+		return Act{}, wrong{{Story: -1, Text: diagnostic.Text, Hint: diagnostic.Hint, Code: diagnostic.Code, Quote: diagnostic.Value, Mend: true}}
 	}
 	out := Act{Changes: Changes{}, Monday: draft.Week.Date}
 	for _, f := range files {

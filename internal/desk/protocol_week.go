@@ -165,8 +165,8 @@ type Finding struct {
 	Tag   string `json:"tag"`   // of the language that alone is held back; empty for all
 	Text  string `json:"text"`  // in English
 	Hint  string `json:"hint"`
-	Code  string `json:"code"`  // "private", "odd-date", ...: see Codes; empty for those without
-	Quote string `json:"quote"` // the words in the text that it is about
+	Code  string `json:"code"`  // "private", "odd-date", ...: see the codes of diag; empty for those without
+	Quote string `json:"quote"` // the words, the number or the setting that it is about
 	File  string `json:"file"`
 	Line  int    `json:"line"`
 	Mend  bool   `json:"mend"` // it keeps pages from being made

@@ -43,7 +43,7 @@ func (d *Desk) open(date string) (*sheet, error) {
 			if found := s.findings(); len(found) > 0 {
 				return nil, wrong(found)
 			}
-			return nil, refuse(date, diag.Diagnostic{Text: "no week can be laid out there"})
+			return nil, refuse(date, diag.Diagnostic{Text: "no week can be laid out there", Code: codeNoWeek})
 		}
 		text = proposed(textFile(d.weekFile(s, *p)), date)
 		overlay = []fileText{{week.Path(date), text}}
@@ -100,7 +100,7 @@ func proposed(text, date string) string {
 }
 
 func refuse(date string, p diag.Diagnostic) error {
-	return wrong{{Date: date, Story: -1, Text: p.Text, Hint: p.Hint, Code: p.Code, Mend: true}}
+	return wrong{{Date: date, Story: -1, Text: p.Text, Hint: p.Hint, Code: p.Code, Quote: p.Value, Mend: true}}
 }
 
 // Week is the sheet of a Monday: see [Calls].
@@ -112,7 +112,7 @@ func (d *Desk) Week(m Monday) (Week, error) {
 	words := d.spoken()
 	out := Week{
 		Date: m.Date, State: d.state(s), Grade: int(s.target.Grade), Usual: week.FridayBefore(m.Date),
-		Findings: of(s.findings(), m.Date), Letters: s.letters(), Stories: d.stories(s), Lines: d.lines(s),
+		Findings: append(of(s.findings(), m.Date), s.advice()...), Letters: s.letters(), Stories: d.stories(s), Lines: d.lines(s),
 	}
 	if s.target.ID != "" {
 		out.Can, out.About = words.Plain(s.target.CanLine()), words.Plain(s.target.AboutLine())

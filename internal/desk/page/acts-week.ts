@@ -89,6 +89,11 @@ export async function allow(desk: Desk, f: Finding): Promise<void> {
   await desk.act({ word: "act.allow" }, () => desk.ask("set", { date: desk.state.date!, key: "allow", value: f.quote }));
 }
 
+/** Says that a week's day is meant as it is. */
+export async function dateMeant(desk: Desk, f: Finding): Promise<void> {
+  await desk.act({ word: "act.date-meant" }, () => desk.ask("set", { date: f.date || desk.state.date!, key: "odd-date", value: "true" }));
+}
+
 /** Goes to the place of a finding. */
 export async function show(desk: Desk, f: Finding): Promise<void> {
   if (f.date && f.date !== desk.state.date) await goTo(desk, f.date);

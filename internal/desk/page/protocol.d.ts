@@ -368,8 +368,8 @@ export interface Finding {
   tag: string; // of the language that alone is held back; empty for all
   text: string; // in English
   hint: string;
-  code: string; // "private", "odd-date", ...: see Codes; empty for those without
-  quote: string; // the words in the text that it is about
+  code: string; // "private", "odd-date", ...: see the codes of diag; empty for those without
+  quote: string; // the words, the number or the setting that it is about
   file: string;
   line: number;
   mend: boolean; // it keeps pages from being made

@@ -6,6 +6,7 @@ import { h } from "./dom";
 import { type Said, toRedo, toUndo } from "./journal";
 import type { Moved } from "./protocol";
 import { type Ui, aside, button } from "./ui";
+import { findingText } from "./view-findings";
 import type { Word } from "./words";
 
 export function ledgeView(ui: Ui): HTMLElement {
@@ -65,7 +66,7 @@ function lastWords(ui: Ui): string {
   const { words, state } = ui;
   if (state.engine === "again") return words.say("engine.again");
   const wrong = state.wrong[0];
-  if (wrong) return words.tell({ word: `finding.${wrong.code}`, args: { quote: wrong.quote } }) || wrong.text;
+  if (wrong) return findingText(ui, wrong);
   if (!state.said) return "";
   return [words.tell(state.said) + ".", state.moved && !state.said.word.startsWith("act.story.") && movedWords(ui, state.moved)].filter(Boolean).join(" ");
 }

@@ -4,6 +4,7 @@ import { begin } from "./acts";
 import { h } from "./dom";
 import { type Ui, loadingBar } from "./ui";
 import { nextMonday } from "./desk";
+import { findingText } from "./view-findings";
 import { copyButton, copyView } from "./view-copies";
 
 /** The four questions. English and Spanish stand first among the languages. */
@@ -27,7 +28,7 @@ export function startView(ui: Ui): HTMLElement {
         ? h("div", { class: "few" }, languages.map((l) => h("label", { class: "pick", "data-key": l.tag }, h("input", { type: "checkbox", name: "language", value: l.tag, ".defaultChecked": l.tag === "en" }), h("span", { lang: l.tag }, l.name))))
         : h("p", { class: "soft" }, words.say("setting-up"), " ", loadingBar(ui))),
       h("p", { class: "ask" }, h("label", { for: "start-monday" }, words.say("start.monday")), h("input", { id: "start-monday", name: "monday", type: "date", ".defaultValue": monday }), h("span", { class: "proposed" }, words.say("proposed"))),
-      state.wrong.length > 0 && h("ul", { class: "findings" }, state.wrong.map((f) => h("li", { class: "mend" }, h("p", {}, f.text)))),
+      state.wrong.length > 0 && h("ul", { class: "findings" }, state.wrong.map((f) => h("li", { class: "mend" }, h("p", {}, findingText(ui, f))))),
       h("p", { class: "acts" }, h("button", { class: "go", type: "submit", ".disabled": languages.length === 0 }, words.say("start.lay")), copyButton(ui)),
     ),
     state.copy && copyView(ui, state.copy),

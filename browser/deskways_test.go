@@ -14,12 +14,8 @@ import (
 // The desk with its own engine inside, from one file, as by a double click.
 func TestDeskFromAFile(t *testing.T) {
 	t.Parallel()
-	file := filepath.Join(t.TempDir(), "desk.html")
-	make := exec.Command("go", "run", "./cmd/desk-file", "-o", file)
-	make.Dir = ".."
-	if out, err := make.CombinedOutput(); err != nil {
-		t.Fatalf("%v\n%s", err, out)
-	}
+	file, err := deskFile()
+	must(t, err)
 	b := newProfile(t)
 	b.visit("file://" + file)
 	b.twoWeeks("Saved in this browser")

@@ -73,6 +73,7 @@ export class Desk {
     reached("engine");
     this.set({ opened, files: opened.files, engine: "ready", phase: opened.new ? "start" : "desk" });
     if (!opened.new) await this.refresh();
+    else void this.ask("targets", { words: "", grade: 1 }); // while she answers, the engine reads what the first week needs
   }
 
   /** Asks the engine. What is wrong with the question is shown, and nothing comes back. */

@@ -61,7 +61,7 @@ export class Fake implements Transport {
     const stories = [0, 1, 2, 3, 4].map((n): Story => this.story(n, Number(values[`story.${n}`] ?? 0), `keep.${n}` in values));
     return {
       date, state: this.path(date) in this.files ? "waits" : "proposed", can: target.can, about: "", grade: 2, usual: date, letters, stories, findings,
-      lines: [line("target", target.id, target.can), line("focus", "make-ten", "Make a ten first"), line("picture", "bar-model", "Bars"), line("place", "harbour", "The harbor"), line("stories", "4", ""), line("extra-sentence", "true", ""), line("review", "false", ""), line("show-from", "", "")],
+      lines: [line("target", target.id, target.can), line("focus", "make-ten", "Make a ten first"), line("picture", "bar-model", "Bars"), line("place", "harbour", "The harbor"), line("stories", "4", ""), line("extra-sentence", "true", ""), line("review", "false", ""), line("ladder", "false", ""), line("show-from", "", ""), line("warm-up", "", ""), line("minutes", "10", ""), line("number-words", "false", "")],
     };
   }
 
@@ -108,6 +108,11 @@ export class Fake implements Transport {
     site: () => this.file("web-pages.zip", "PK", "application/zip"),
     copy: () => this.file("TEACHER-ONLY-copy-2026-09-28.zip", JSON.stringify(this.files), "application/zip"),
     lastYear: ({ files }): Act => ({ changes: Object.fromEntries(Object.entries(files).filter(([path]) => path.startsWith("weeks/")).map(([, text], i) => [this.path(mondays[20 + i]!), text])), monday: mondays[20]!, moved: { lines: [], stories: [], kept: [] } }),
-    openCopy: ({ bytes }) => ({ files: JSON.parse(atob(bytes)), weeks: Object.keys(JSON.parse(atob(bytes)) as object).filter((p) => p.startsWith("weeks/")).map((p) => p.slice(6, 16)), leftOut: [], older: false, refused: "" }),
+    openCopy: ({ bytes }) => {
+      const text = atob(bytes);
+      if (!text.startsWith("{")) return { files: {}, weeks: [], leftOut: [], older: false, refused: "strange" };
+      const files = JSON.parse(text) as Record<string, string>;
+      return { files, weeks: Object.keys(files).filter((p) => p.startsWith("weeks/")).map((p) => p.slice(6, 16)), leftOut: [], older: false, refused: "" };
+    },
   };
 }

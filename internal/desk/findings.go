@@ -33,8 +33,8 @@ func (s sheets) findings() []Finding {
 // advice is what is good to know of the letters of a week, each thing once.
 func (s *sheet) advice() []Finding {
 	var out []Finding
-	for _, f := range check.Letters(s.Input, s.Date) {
-		found := s.finding(f.Diagnostic, false)
+	for _, p := range check.Letters(s.Input, s.Date) {
+		found := s.finding(p, false)
 		same := func(o Finding) bool { return o.Key == found.Key && o.Code == found.Code }
 		if !slices.ContainsFunc(out, same) {
 			out = append(out, found)

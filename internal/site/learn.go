@@ -1,6 +1,8 @@
 package site
 
 import (
+	"slices"
+
 	"homebuild/internal/page"
 	"homebuild/internal/phrase"
 	"homebuild/internal/week"
@@ -22,9 +24,14 @@ func (p learnPage) path() string { return learnPath(p.Language.Tag(), p.Lesson.d
 func (p learnPage) view(c *common) page.View {
 	l := p.Lesson
 	return &page.Learn{
-		WeekPage: c.week(p.Language, l, learnPath), About: []phrase.Line{l.target.AboutLine()}, Minutes: p.Minutes,
+		WeekPage: c.week(p.Language, l, learnPath), About: []phrase.Line{l.target.AboutLine()}, Minutes: p.Minutes, Counters: l.counted(),
 		Class: p.Class.Language, Words: l.words(), WarmUp: p.WarmUp, Note: p.Note, Worked: l.walk(),
 	}
+}
+
+// counted reports whether the week's numbers can all be laid out with small things.
+func (l *lesson) counted() bool {
+	return !slices.ContainsFunc(l.exercises(), func(e exercise) bool { return largest(e) > mostDots })
 }
 
 // note is the teacher's text in the page's language, or in the class's, or in

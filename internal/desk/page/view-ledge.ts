@@ -11,7 +11,8 @@ import type { Word } from "./words";
 
 export function ledgeView(ui: Ui): HTMLElement {
   const { words, state } = ui;
-  const toMend = state.week?.date === state.date ? state.week!.findings.filter((f) => f.mend).length : (state.year?.weeks.find((w) => w.date === state.date)?.mend ?? 0);
+  const { week, year, date } = state;
+  const toMend = week && week.date === date ? week.findings.filter((f) => f.mend).length : (year?.weeks.find((w) => w.date === date)?.mend ?? 0);
   const back = toUndo(state.journal);
   const again = toRedo(state.journal);
   return h(

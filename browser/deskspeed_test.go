@@ -3,13 +3,10 @@
 package browser_test
 
 import (
-	"fmt"
 	"os"
-	"os/exec"
 	"path/filepath"
 	"slices"
 	"strings"
-	"sync"
 	"testing"
 
 	"github.com/chromedp/cdproto/page"
@@ -17,21 +14,6 @@ import (
 
 	deskengine "homebuild/internal/desk"
 )
-
-// deskFile is desk.html with its own engine inside, made once for all tests.
-var deskFile = sync.OnceValues(func() (string, error) {
-	dir, err := os.MkdirTemp("", "homebuild-desk")
-	if err != nil {
-		return "", err
-	}
-	file := filepath.Join(dir, "desk.html")
-	make := exec.Command("go", "run", "./cmd/desk-file", "-o", file)
-	make.Dir = ".."
-	if out, err := make.CombinedOutput(); err != nil {
-		return "", fmt.Errorf("%w\n%s", err, out)
-	}
-	return file, nil
-})
 
 // wholeDesk opens the one file in a tab that keeps nothing yet. The tab writes down
 // what keeps its page from answering.
@@ -76,8 +58,12 @@ func TestDeskSpeed(t *testing.T) {
 	if painted >= answered {
 		t.Error("nothing was to be seen before the engine answered")
 	}
-	b.begins()
+	b.typeInto("#start-name", "Quarry Hill")
+	b.tap("grade 2")
+	b.tap("Español")
+	b.tap("Lay out my first week")
 	b.moment("families")
+	b.reads(".ledge", "Saved in this browser")
 	eval[bool](b, `!!location.reload() || true`)
 	t.Logf("again: the engine answers after %.0f ms, the sheet lies there after %.0f ms, families' page after %.0f ms", b.moment("engine"), b.moment("sheet"), b.moment("families"))
 	b.tap("Place")

@@ -31,7 +31,7 @@ function findingView(ui: Ui, f: Finding): HTMLElement {
 }
 
 /** The desk's own words for a finding; empty where it has none. */
-function knownFinding({ words }: Ui, f: Finding): string {
+export function knownFinding({ words }: Ui, f: Finding): string {
   const word = f.code === "unmet" ? `finding.unmet.${f.quote}` : `finding.${f.code}`;
   return words.tell({ word, args: { quote: f.quote } });
 }

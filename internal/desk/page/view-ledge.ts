@@ -4,9 +4,9 @@
 import { goHome, keepMine, mendNext, takeCopy, takeTheirs } from "./acts";
 import { h } from "./dom";
 import { type Said, toRedo, toUndo } from "./journal";
-import type { Moved } from "./protocol";
+import type { Finding, Moved } from "./protocol";
 import { type Ui, aside, button } from "./ui";
-import { findingText } from "./view-findings";
+import { findingText, knownFinding } from "./view-findings";
 import type { Word } from "./words";
 
 export function ledgeView(ui: Ui): HTMLElement {
@@ -67,9 +67,15 @@ function lastWords(ui: Ui): string {
   const { words, state } = ui;
   if (state.engine === "again") return words.say("engine.again");
   const wrong = state.wrong[0];
-  if (wrong) return findingText(ui, wrong);
+  if (wrong) return knownFinding(ui, wrong) || inFile(ui, wrong);
   if (!state.said) return "";
   return [words.tell(state.said) + ".", state.moved && !state.said.word.startsWith("act.story.") && movedWords(ui, state.moved)].filter(Boolean).join(" ");
+}
+
+/** What is wrong in a file, for whoever has it open in an editor; elsewhere the words alone. */
+function inFile(ui: Ui, finding: Finding): string {
+  const { file, line, text, hint } = finding;
+  return line > 0 ? `${ui.words.say("finding.at", { file, line })}: ${text}${hint && ` (${hint})`}` : findingText(ui, finding);
 }
 
 function movedWords({ words }: Ui, moved: Moved): string {

@@ -5,6 +5,7 @@ import type { Reading, Story } from "./protocol";
 
 export function openStory(desk: Desk, number?: number): void {
   desk.set({ story: number === undefined ? undefined : { number }, line: undefined });
+  void desk.refreshSteps();
 }
 
 /** Lets a story be changed that families have. */

@@ -5,8 +5,12 @@ import { type Args, type Call, type Engine, StopError, type Value, WrongError } 
 import { type Change, apply, changesOf, toChanges } from "./files";
 import { type Said, type Step, fits, record, redo, toRedo, toUndo, undo } from "./journal";
 import { KeepError, type Keeper, type Memory } from "./keeper";
+import { reached } from "./moments";
 import type { Act, Changes, Open } from "./protocol";
 import { type State, beginning } from "./state";
+
+/** The lines of the sheet with a list to choose from, and the key of that list. */
+export const choicesOf: Record<string, string> = { focus: "focus", picture: "picture", place: "place", more: "warm-up" };
 
 export class Desk {
   state: State = beginning;
@@ -22,9 +26,11 @@ export class Desk {
     readonly keeper: Keeper,
     private readonly now: () => Date,
     private readonly words: () => string,
+    private readonly pause = 200,
   ) {
     engine.reopen = () => (this.state.opened ? this.asKept() : undefined);
-    engine.onRestart = () => this.set({ engine: "again" });
+    engine.onRestart = () => this.set({ engine: "again", loaded: 0 });
+    engine.onLoading = (loaded) => loaded - this.state.loaded >= 0.05 && this.set({ loaded });
   }
 
   /** Calls back after every change of the state. */
@@ -64,8 +70,10 @@ export class Desk {
     if (this.keeper.place === "browser") this.set({ phase: fresh ? "start" : "desk" });
     const opened = await this.ask("open", this.asKept());
     if (!opened) return;
+    reached("engine");
     this.set({ opened, files: opened.files, engine: "ready", phase: opened.new ? "start" : "desk" });
     if (!opened.new) await this.refresh();
+    else void this.ask("targets", { words: "", grade: 1 }); // while she answers, the engine reads what the first week needs
   }
 
   /** Asks the engine. What is wrong with the question is shown, and nothing comes back. */
@@ -214,7 +222,14 @@ export class Desk {
     if (!current()) return;
     if (week) this.set({ week });
     if (this.state.line) await this.refreshChoices(this.state.line);
-    const year = await this.ask("year", {});
+    void this.refreshAround(current);
+  }
+
+  /** Asks for what can wait, when nothing else was done for a moment: it takes longest. */
+  private async refreshAround(current: () => boolean): Promise<void> {
+    await new Promise((done) => setTimeout(done, this.pause));
+    if (current()) await this.refreshSteps();
+    const year = current() && (await this.ask("year", {}));
     if (year && current()) this.set({ year });
   }
 
@@ -229,9 +244,18 @@ export class Desk {
   }
 
   /** Asks what can be chosen on a line. */
-  async refreshChoices(key: string): Promise<void> {
-    const choices = await this.ask("choices", { date: this.state.date!, key });
-    if (choices && this.state.line === key) this.set({ choices });
+  async refreshChoices(line: string): Promise<void> {
+    const key = choicesOf[line];
+    const choices = key && (await this.ask("choices", { date: this.state.date!, key }));
+    if (choices && this.state.line === line) this.set({ choices });
+  }
+
+  /** Asks where easier and harder lead for the story that lies open. */
+  async refreshSteps(): Promise<void> {
+    const number = this.state.story?.number;
+    if (number === undefined) return;
+    const steps = await this.ask("steps", { date: this.state.date!, story: number });
+    if (steps && this.state.story?.number === number) this.set({ story: { ...this.state.story, steps } });
   }
 }
 

@@ -3,8 +3,8 @@
 import type { Desk } from "./desk";
 import type { Finding, Line } from "./protocol";
 import type { Memory } from "./keeper";
-import type { Shown, View } from "./state";
-import { choicesOf } from "./desk";
+import { refreshChoices } from "./refresh";
+import { type Shown, type View, choicesOf } from "./state";
 import { focusOn } from "./focus";
 
 /** Lays a Monday open, with one of its lines open where one is named. */
@@ -22,7 +22,7 @@ export async function openLine(desk: Desk, key?: string): Promise<void> {
   await flush(desk);
   desk.set({ line: key, choices: undefined, story: undefined, targets: undefined });
   if (key === "target") await findTargets(desk, "");
-  else if (key !== undefined && key in choicesOf) await desk.refreshChoices(key);
+  else if (key !== undefined && key in choicesOf) await refreshChoices(desk, key);
 }
 
 let searches = 0;

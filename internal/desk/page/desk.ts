@@ -1,16 +1,15 @@
 // The desk: what is kept, what the engine says of it, and every act in between.
 // Acts go one after the other; what an act came to is kept before the next.
 
+import { localDay } from "./days";
 import { type Args, type Call, type Engine, StopError, type Value, WrongError } from "./engine";
 import { type Change, apply, changesOf, toChanges } from "./files";
 import { type Said, type Step, fits, record, redo, toRedo, toUndo, undo } from "./journal";
 import { KeepError, type Keeper, type Memory } from "./keeper";
 import { reached } from "./moments";
 import type { Act, Changes, Open } from "./protocol";
+import { refreshChoices, refreshSteps } from "./refresh";
 import { type State, beginning } from "./state";
-
-/** The lines of the sheet with a list to choose from, and the key of that list. */
-export const choicesOf: Record<string, string> = { focus: "focus", picture: "picture", place: "place", more: "warm-up" };
 
 export class Desk {
   state: State = beginning;
@@ -84,19 +83,16 @@ export class Desk {
       if (this.state.engine !== "ready" && this.state.opened) this.set({ engine: "ready" });
       return value;
     } catch (cause) {
-      if (cause instanceof WrongError) this.refused(cause);
-      else if (cause instanceof StopError) this.set({ engine: cause });
+      if (cause instanceof WrongError) {
+        this.set({ wrong: cause.findings });
+        if (cause.findings.some((f) => f.code === "changed")) this.troubled(new KeepError("changed"));
+      } else if (cause instanceof StopError) this.set({ engine: cause });
       else throw cause;
       return undefined;
     } finally {
       clearTimeout(slow);
       if (this.state.busy) this.set({ busy: false });
     }
-  }
-
-  private refused({ findings }: WrongError): void {
-    this.set({ wrong: findings });
-    if (findings.some((f) => f.code === "changed")) this.troubled(new KeepError("changed"));
   }
 
   /** Does one thing after the other. */
@@ -221,14 +217,14 @@ export class Desk {
     const week = await this.ask("week", { date: this.state.date! });
     if (!current()) return;
     if (week) this.set({ week });
-    if (this.state.line) await this.refreshChoices(this.state.line);
+    if (this.state.line) await refreshChoices(this, this.state.line);
     void this.refreshAround(current);
   }
 
   /** Asks for what can wait, when nothing else was done for a moment: it takes longest. */
   private async refreshAround(current: () => boolean): Promise<void> {
     await new Promise((done) => setTimeout(done, this.pause));
-    if (current()) await this.refreshSteps();
+    if (current()) await refreshSteps(this);
     const year = current() && (await this.ask("year", {}));
     if (year && current()) this.set({ year });
   }
@@ -242,32 +238,4 @@ export class Desk {
     const changed = page?.html !== this.state.html;
     this.set({ html: page?.html, unseen: this.state.unseen || (changed && this.state.side === "yours") });
   }
-
-  /** Asks what can be chosen on a line. */
-  async refreshChoices(line: string): Promise<void> {
-    const key = choicesOf[line];
-    const choices = key && (await this.ask("choices", { date: this.state.date!, key }));
-    if (choices && this.state.line === line) this.set({ choices });
-  }
-
-  /** Asks where easier and harder lead for the story that lies open. */
-  async refreshSteps(): Promise<void> {
-    const number = this.state.story?.number;
-    if (number === undefined) return;
-    const steps = await this.ask("steps", { date: this.state.date!, story: number });
-    if (steps && this.state.story?.number === number) this.set({ story: { ...this.state.story, steps } });
-  }
-}
-
-/** A day as the files write it, where she is. */
-export function localDay(d: Date): string {
-  const two = (n: number) => String(n).padStart(2, "0");
-  return `${d.getFullYear()}-${two(d.getMonth() + 1)}-${two(d.getDate())}`;
-}
-
-/** The Monday after a day. */
-export function nextMonday(day: string): string {
-  const d = new Date(`${day}T00:00:00Z`);
-  d.setUTCDate(d.getUTCDate() + ((8 - d.getUTCDay()) % 7 || 7));
-  return d.toISOString().slice(0, 10);
 }

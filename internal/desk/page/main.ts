@@ -2,7 +2,8 @@
 
 import { choosePage, goTo } from "./acts";
 import { flush } from "./acts-week";
-import { Desk, localDay } from "./desk";
+import { localDay } from "./days";
+import { Desk } from "./desk";
 import { h, renew } from "./dom";
 import { Engine, type Listener, type Transport } from "./engine";
 import { focusOn, nextRegion } from "./focus";

@@ -103,3 +103,6 @@ export const beginning: State = {
   wrong: [],
   busy: false,
 };
+
+/** The lines of the sheet with a list to choose from, and the key of that list. */
+export const choicesOf: Record<string, string> = { focus: "focus", picture: "picture", place: "place", more: "warm-up" };

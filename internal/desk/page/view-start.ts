@@ -3,7 +3,7 @@
 import { begin } from "./acts";
 import { h } from "./dom";
 import { type Ui, loadingBar } from "./ui";
-import { nextMonday } from "./desk";
+import { nextMonday } from "./days";
 import { findingText } from "./view-findings";
 import { copyButton, copyView } from "./view-copies";
 

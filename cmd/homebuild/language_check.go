@@ -68,6 +68,7 @@ func checkLanguages(s *streams, from *folder, tag string) error {
 		if tag != "" {
 			s.notices(from.Locate(begun.Advice))
 		}
+		s.notices(from.Locate(begun.Stale))
 		s.problems(from.Locate(begun.Problems))
 		s.untranslated(from.Locate(begun.Empty))
 	}
@@ -100,6 +101,9 @@ func languageSummary(b *translate.Draft) string {
 	line := fmt.Sprintf("%-8s %d of %d messages", st.Tag, st.Done, st.Total)
 	if len(st.LeftOut) > 0 {
 		line += fmt.Sprintf(", %s left out", amount(len(st.LeftOut), "story or thing", "stories and things"))
+	}
+	if len(b.Stale) > 0 {
+		line += fmt.Sprintf(", %d to read again", len(b.Stale))
 	}
 	if len(b.Advice) > 0 {
 		line += ", " + amount(len(b.Advice), "note", "notes")

@@ -21,6 +21,7 @@ type Proof struct {
 	Language *Language        // to be used by families only when nothing is wrong; nil when nothing can be said
 	Wrong    diag.Diagnostics // to mend
 	Empty    diag.Diagnostics // texts that are there and still to be written
+	Stale    diag.Diagnostics // made from another English text: to read again, or the language stays a draft
 }
 
 // Problems are all that keeps the file from being used.
@@ -58,6 +59,7 @@ type builder struct {
 	most   int              // problems to gather
 	proof  Proof
 
+	slips    slips
 	segments template // room for the segments of the next messages
 	readies  []ready  // room for the next messages
 }
@@ -79,6 +81,7 @@ func (b *builder) build() bool {
 	}
 	b.proof.Language = b.lang
 	b.header(tag)
+	b.slips = newSlips(tag, b.lang.script)
 	if !b.rule(tag) {
 		return false
 	}
@@ -96,7 +99,8 @@ func (b *builder) build() bool {
 	b.checkThings()
 	b.checkForms()
 	b.checkGenders()
-	b.lang.stale = slices.ContainsFunc(b.file.Messages, b.isStale) || slices.ContainsFunc(b.file.Events, b.isStaleEvent)
+	b.staleness()
+	b.lang.stale = len(b.proof.Stale) > 0
 	return true
 }
 
@@ -136,6 +140,7 @@ func (b *builder) message(m *Message) {
 	if m.Key == "gender" {
 		b.checkGender(m)
 	}
+	b.checkNumberless(m)
 	if len(b.readies) == cap(b.readies) {
 		b.readies = make([]ready, 0, 64)
 	}
@@ -159,6 +164,20 @@ func (b *builder) message(m *Message) {
 	l.messages[id].byGender[m.Gender] = r
 }
 
+// checkNumberless refuses plural forms of a message that has no number to choose
+// among them: pages ask for its one text.
+func (b *builder) checkNumberless(m *Message) {
+	if m.numbered() {
+		return
+	}
+	for _, c := range Categories()[:Other] {
+		if m.Wrote(c) && b.lang.plural.knows(c) {
+			b.problem(m.LineOf(c.String()), fmt.Sprintf("%s has no number, so it has one text and no form %q", m.ID, c), `write its text as other = "..."`)
+			return
+		}
+	}
+}
+
 // categories lists the plural categories that the language needs.
 func (b *builder) categories() []string {
 	var names []string
@@ -175,7 +194,12 @@ func (b *builder) categories() []string {
 func (m *Message) isPlural() bool {
 	kind, _ := formOf(m.Key)
 	return kind == "count" && Counted(m.Family) || m.English.plural ||
-		m.lines[Zero]+m.lines[One]+m.lines[Two]+m.lines[Few]+m.lines[Many] > 0
+		m.numbered() && m.lines[Zero]+m.lines[One]+m.lines[Two]+m.lines[Few]+m.lines[Many] > 0
+}
+
+// numbered reports whether a message has a number that its form can follow.
+func (m *Message) numbered() bool {
+	return m.English.plural || Counted(m.Family) && m.Key != "gender" || slices.Contains(m.English.places, "N")
 }
 
 // pluralForms makes every form that some number from 0 to 1000 needs; nil when
@@ -234,6 +258,7 @@ func (b *builder) text(m *Message, c Category, mayDropN bool) template {
 		return nil
 	}
 	b.checkPlaces(m, line, t, mayDropN)
+	b.messageSlips(m, line, text, t)
 	for _, s := range t {
 		if s.form != "" {
 			b.asked = append(b.asked, askedForm{by: m, place: s.place, form: s.form, line: line})
@@ -254,13 +279,30 @@ func (b *builder) room(text string) template {
 	return b.segments[from : from : from+need]
 }
 
-// isStale reports whether the English of a message has changed since it was
-// translated. In a reviewed file a message that keeps no hash counts as
-// changed, as nobody can tell.
-func (b *builder) isStale(m *Message) bool {
-	return m.Stale() || b.lang.reviewed != "" && m.Unheld()
-}
-
-func (b *builder) isStaleEvent(e *Event) bool {
-	return e.Stale() || b.lang.reviewed != "" && e.Unheld()
+// staleness lists what was made from an English text that has changed. In a reviewed
+// file what does not say from which English it was made counts as changed, as nobody
+// can tell.
+func (b *builder) staleness() {
+	stale := func(line int, text, hint string, args ...any) {
+		b.proof.Stale = append(b.proof.Stale, diag.Diagnostic{File: b.file.Path, Line: line, Text: text, Hint: fmt.Sprintf(hint, args...)})
+	}
+	reviewed := b.lang.reviewed != ""
+	for _, m := range b.file.Messages {
+		const hint = "the English is %q; where the text fits it, write hash = %q in its table"
+		switch {
+		case m.Stale():
+			stale(m.LineOf("hash"), m.ID+": the English has changed since this was translated", hint, m.English.Other, m.EnglishHash())
+		case reviewed && m.Unheld():
+			stale(m.Line, m.ID+" keeps no hash, so nobody can tell whether the review still holds", hint, m.English.Other, m.EnglishHash())
+		}
+	}
+	for _, e := range b.file.Events {
+		const hint = "read the English again; where the telling fits it, write source = %q below [%s]"
+		switch {
+		case e.Stale():
+			stale(e.Line, e.ID+": the English has changed since this was told", hint, e.SourceHash(), e.ID)
+		case reviewed && e.Unheld():
+			stale(e.Line, e.ID+" does not keep its source, so nobody can tell whether the review still holds", hint, e.SourceHash(), e.ID)
+		}
+	}
 }

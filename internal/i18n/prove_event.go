@@ -93,6 +93,7 @@ func (p *eventProof) read() {
 			p.problem(s.Line, p.name(i)+wrong.Text, wrong.Hint)
 		}
 		p.tale[i].template = t
+		p.eventSlips(i, t)
 	}
 }
 

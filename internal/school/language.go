@@ -78,7 +78,7 @@ func (s *School) Sample(tag string) (site.File, *translate.Draft, diag.Diagnosti
 	if len(problems) > 0 {
 		return site.File{}, nil, s.Locate(problems)
 	}
-	begun.Problems, begun.Advice, begun.Empty = s.Locate(begun.Problems), s.Locate(begun.Advice), s.Locate(begun.Empty)
+	begun.Problems, begun.Stale, begun.Advice, begun.Empty = s.Locate(begun.Problems), s.Locate(begun.Stale), s.Locate(begun.Advice), s.Locate(begun.Empty)
 	catalog, problems := s.catalog(i18n.SourceTag)
 	theme, more := s.look("")
 	if problems = append(problems, more...); len(problems) > 0 {

@@ -11,14 +11,14 @@ import (
 	"homebuild/locales"
 )
 
-// toDo is everything that is wrong with a language file.
+// toDo is everything that is wrong with a language file, or to be read again.
 func toDo(t *testing.T, tag string, folder fs.FS) diag.Diagnostics {
 	t.Helper()
 	draft, problems := Open(tag, folder)
 	if len(problems) > 0 {
 		return problems
 	}
-	return draft.ToDo()
+	return append(draft.ToDo(), draft.Stale...)
 }
 
 func TestCheckFixtures(t *testing.T) {

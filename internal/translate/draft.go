@@ -19,6 +19,7 @@ type Draft struct {
 	Status   Status
 	Problems diag.Diagnostics // to mend
 	Empty    diag.Diagnostics // texts that are still to be written
+	Stale    diag.Diagnostics // to read again: the English has changed
 	Advice   diag.Diagnostics // to look at, and perhaps to leave
 
 	file   *i18n.File
@@ -40,10 +41,9 @@ func Open(tag string, folders ...fs.FS) (*Draft, diag.Diagnostics) {
 	if proof.Language == nil { // without a plural rule nothing can be said
 		return nil, proof.Wrong
 	}
-	c := check(file)
 	d := &Draft{
-		Language: proof.Language, Status: statusOf(file, source, proof), Empty: proof.Empty,
-		Problems: append(proof.Wrong, c.problems...), Advice: c.advice, file: file, source: source,
+		Language: proof.Language, Status: statusOf(file, source, proof), Problems: proof.Wrong, Empty: proof.Empty,
+		Stale: proof.Stale, Advice: advice(file), file: file, source: source,
 	}
 	d.Problems.Sort()
 	return d, nil

@@ -21,9 +21,9 @@ func Sign(tag, by, date string, folders ...fs.FS) ([]byte, error) {
 	}
 	draft, problems := Open(tag, folders...)
 	if problems == nil {
-		problems = draft.ToDo()
+		problems = append(draft.ToDo(), draft.Stale...)
 	}
-	if problems == nil {
+	if len(problems) == 0 {
 		problems = unheld(draft.file)
 	}
 	if len(problems) > 0 {

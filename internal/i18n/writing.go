@@ -1,11 +1,13 @@
-package translate
+package i18n
 
 import (
+	"slices"
 	"strings"
 	"unicode"
+	"unicode/utf8"
 )
 
-// writing is what is known about a script.
+// writing is how a script writes.
 type writing struct {
 	letters []*unicode.RangeTable
 	// ends are the marks that end a statement, a question and an exclamation;
@@ -62,33 +64,56 @@ func tables(names ...string) []*unicode.RangeTable {
 	return out
 }
 
-// foreignWord is the first word with a letter of another script.
-func (w writing) foreignWord(text string) string {
-	own := append([]*unicode.RangeTable{unicode.Common, unicode.Inherited}, w.letters...)
-	for _, word := range strings.FieldsFunc(text, func(c rune) bool { return !unicode.IsLetter(c) && !unicode.IsMark(c) }) {
-		for _, c := range word {
-			if !unicode.In(c, own...) {
-				return word
+// ownLetters is a set of what a script writes with: its letters, and all signs
+// that no script has for itself.
+type ownLetters [1 << 16 / 64]uint64
+
+func (w writing) own() *ownLetters {
+	own := &ownLetters{}
+	for _, table := range append([]*unicode.RangeTable{unicode.Common, unicode.Inherited}, w.letters...) {
+		for _, r := range table.R16 {
+			for c := int(r.Lo); c <= int(r.Hi); c += int(r.Stride) {
+				own[c/64] |= 1 << (c % 64)
 			}
+		}
+	}
+	return own
+}
+
+// has reports whether a letter is the script's; those beyond the first plane, which
+// few know, pass.
+func (o *ownLetters) has(c rune) bool { return c >= 1<<16 || o[c/64]&(1<<(c%64)) != 0 }
+
+// foreignWord is the first word with a letter of another script; empty for none.
+func (o *ownLetters) foreignWord(text string) string {
+	for at, c := range text {
+		if !o.has(c) && (unicode.IsLetter(c) || unicode.IsMark(c)) {
+			from := strings.LastIndexFunc(text[:at], notInWord)
+			_, size := utf8.DecodeRuneInString(text[max(0, from):])
+			word := text[from+size:]
+			if from < 0 {
+				word = text
+			}
+			if end := strings.IndexFunc(word, notInWord); end >= 0 {
+				word = word[:end]
+			}
+			return word
 		}
 	}
 	return ""
 }
 
+func notInWord(c rune) bool { return !unicode.IsLetter(c) && !unicode.IsMark(c) }
+
 // endMark tells which of statement, question and exclamation a text ends as;
 // -1 for none.
 func (w writing) endMark(text string) int {
-	text = strings.TrimRightFunc(text, func(c rune) bool {
-		return unicode.IsSpace(c) || unicode.In(c, unicode.Pe, unicode.Pf, unicode.Pi) || c == '"' || c == '\''
-	})
-	last := []rune(text)
-	if len(last) == 0 {
-		return -1
-	}
-	for i, marks := range w.ends {
-		if strings.ContainsRune(marks, last[len(last)-1]) {
-			return i
+	for text != "" {
+		last, size := utf8.DecodeLastRuneInString(text)
+		if !unicode.IsSpace(last) && !unicode.In(last, unicode.Pe, unicode.Pf, unicode.Pi) && last != '"' && last != '\'' {
+			return slices.IndexFunc(w.ends[:], func(marks string) bool { return strings.ContainsRune(marks, last) })
 		}
+		text = text[:len(text)-size]
 	}
 	return -1
 }

@@ -26,7 +26,7 @@ func newLanguageCmd(s *streams) *cobra.Command {
 			return unknownCommand(cmd, args[0])
 		},
 	}
-	cmd.AddCommand(newLanguageNewCmd(s), newLanguageCheckCmd(s), newLanguageSampleCmd(s),
+	cmd.AddCommand(newLanguageNewCmd(s), newLanguageNextCmd(s), newLanguageCheckCmd(s), newLanguageSampleCmd(s),
 		newLanguageStatusCmd(s), newLanguageStampCmd(s), newLanguageSignCmd(s))
 	return cmd
 }

@@ -63,20 +63,20 @@ func checkLanguages(s *streams, from *folder, tag string) error {
 			s.problems(from.Locate(problems))
 			continue
 		}
-		toMend += len(begun.ToDo())
+		toMend += len(begun.Problems)
 		summary = append(summary, languageSummary(begun))
 		if tag != "" {
 			s.notices(from.Locate(begun.Advice))
 		}
 		s.notices(from.Locate(begun.Stale))
 		s.problems(from.Locate(begun.Problems))
-		s.untranslated(from.Locate(begun.Empty))
+		s.untranslated(from.Locate(begun.Missing))
 	}
 	for _, line := range summary {
 		s.say("%s", line)
 	}
 	if toMend > 0 {
-		s.tell(amount(toMend, "thing", "things")+" to do", "")
+		s.tell(amount(toMend, "thing", "things")+" to mend", "")
 		return errReported
 	}
 	return nil
@@ -89,7 +89,7 @@ const maxEmpty = 8
 // the first ones.
 func (s *streams) untranslated(texts diag.Diagnostics) {
 	shown := min(len(texts), maxEmpty)
-	s.problems(texts[:shown])
+	s.notices(texts[:shown])
 	if more := len(texts) - shown; more > 0 {
 		s.tell(fmt.Sprintf("%s %s still to be written", s.bold(texts[0].File+":"), amount(more, "more text", "more texts")), "")
 	}
@@ -109,8 +109,10 @@ func languageSummary(b *translate.Draft) string {
 		line += ", " + amount(len(b.Advice), "note", "notes")
 	}
 	switch {
-	case !b.Whole():
-		line += fmt.Sprintf("; %s to write and %s to mend before it can be used", amount(len(b.Empty), "text", "texts"), amount(len(b.Problems), "thing", "things"))
+	case len(b.Problems) > 0:
+		line += fmt.Sprintf("; %s to write and %s to mend before it can be used", amount(len(b.Missing), "text", "texts"), amount(len(b.Problems), "thing", "things"))
+	case len(b.Missing) > 0:
+		line += fmt.Sprintf("; %s to write; pages that need none of them can be made", amount(len(b.Missing), "text", "texts"))
 	case st.Source:
 		line += "; the source"
 	case st.Reviewed != "":

@@ -5,6 +5,7 @@ import (
 	"strconv"
 	"strings"
 
+	"homebuild/internal/diag"
 	"homebuild/internal/phrase"
 )
 
@@ -20,6 +21,8 @@ type Language struct {
 	plural   *Plurals
 	digits   digits
 	sum      string
+	missing  diag.Diagnostics
+	lacks    func(id string) // is told what is missing; nil in a language that pages are made in
 }
 
 // Sum names the files that the language was made from: its own and the English
@@ -68,16 +71,20 @@ func (l *Language) Reviewed() string {
 	return l.reviewed
 }
 
-// Has reports whether the language has the message with this id, or the whole
-// block of messages under it: "thing.shell", "setting.harbour",
+// Has reports whether the language has a text for the message with this id, or for
+// the whole block of messages under it: "thing.shell", "setting.harbour",
 // "event.harbour.board".
-func (l *Language) Has(id string) bool { return l.messages[id] != nil || l.blocks[id] }
+func (l *Language) Has(id string) bool { return l.messages[id].written() || l.blocks[id] }
 
 // Word is a message without places, as it stands. An unknown id or a message
 // with places is a bug of the caller and panics.
 func (l *Language) Word(id string) string {
 	m := l.messages[id]
 	if m == nil || m.word() == "" {
+		if l.lacks != nil {
+			l.lacks(id)
+			return ""
+		}
 		panic("i18n: " + l.tag + " has no word " + id)
 	}
 	return m.word()
@@ -103,7 +110,7 @@ func (l *Language) Plain(line phrase.Line) string {
 func (l *Language) NumberWords() map[string]int {
 	out := map[string]int{}
 	for id, m := range l.messages {
-		if strings.HasPrefix(id, "words.") {
+		if strings.HasPrefix(id, "words.") && m.word() != "" {
 			n, _ := strconv.Atoi(id[strings.LastIndexByte(id, '.')+1:])
 			out[strings.ToLower(m.word())] = n
 		}
@@ -150,7 +157,7 @@ func (l *Language) Forms() []Form {
 }
 
 func (r *ready) form(id, gender string) Form {
-	f := Form{ID: id, Gender: gender, Plural: r.plural != nil, Written: r.plural != nil || r.text != nil}
+	f := Form{ID: id, Gender: gender, Plural: r.plural != nil, Written: r.written()}
 	texts := []template{r.text}
 	if r.plural != nil {
 		texts = r.plural[:]

@@ -20,7 +20,8 @@ func fixture(t testing.TB, tag, old, new string) []byte {
 	return []byte(strings.Replace(string(data), old, new, 1))
 }
 
-// problemsOf loads a language whose file was changed.
+// problemsOf loads a language whose file was changed, and gives what is wrong with it
+// and what it lacks.
 func problemsOf(t testing.TB, tag, old, new string) string {
 	t.Helper()
 	folder := fstest.MapFS{"en.toml": {Data: fixture(t, "en", "", "")}}
@@ -30,6 +31,10 @@ func problemsOf(t testing.TB, tag, old, new string) string {
 		if _, ok := c.Language(tag); ok {
 			t.Errorf("%s has problems and is in the catalog", tag)
 		}
+	}
+	source, english := LoadSource(folder)
+	if f, unread := ReadFile(tag, folder); len(english)+len(unread) == 0 {
+		problems = source.Prove(f, maxProblems).Problems()
 	}
 	return problems.Error()
 }

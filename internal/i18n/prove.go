@@ -20,13 +20,13 @@ const (
 type Proof struct {
 	Language *Language        // to be used by families only when nothing is wrong; nil when nothing can be said
 	Wrong    diag.Diagnostics // to mend
-	Empty    diag.Diagnostics // texts that are there and still to be written
+	Missing  diag.Diagnostics // texts still to be written: pages that need them are not made
 	Stale    diag.Diagnostics // made from another English text: to read again, or the language stays a draft
 }
 
-// Problems are all that keeps the file from being used.
+// Problems are all that keeps some page from being made.
 func (p *Proof) Problems() diag.Diagnostics {
-	all := slices.Concat(p.Wrong, p.Empty)
+	all := slices.Concat(p.Wrong, p.Missing)
 	all.Sort()
 	return all
 }
@@ -35,7 +35,7 @@ func (p *Proof) Problems() diag.Diagnostics {
 func (s *Source) Prove(f *File, upTo int) *Proof {
 	s.Hold(f)
 	b := &builder{
-		file: f, source: s, most: upTo, wanted: map[wanted]asker{},
+		file: f, source: s, most: upTo, wanted: map[wanted][]asker{}, broken: map[string]bool{},
 		lang: &Language{
 			messages: make(map[string]*ready, len(f.Messages)),
 			order:    make([]string, 0, len(f.Messages)),
@@ -55,8 +55,9 @@ type builder struct {
 	source *Source
 	lang   *Language
 	asked  []askedForm
-	wanted map[wanted]asker // forms of things
-	most   int              // problems to gather
+	wanted map[wanted][]asker // forms of things
+	broken map[string]bool    // blocks with something missing
+	most   int                // problems to gather
 	proof  Proof
 
 	slips    slips
@@ -68,9 +69,18 @@ func (b *builder) problem(line int, text, hint string) {
 	b.proof.Wrong = append(b.proof.Wrong, diag.Diagnostic{File: b.file.Path, Line: line, Text: text, Hint: hint})
 }
 
+// missing tells of a text that is still to be written; the optional block that it
+// belongs to, if it does, is not to be used until it is.
+func (b *builder) missing(block string, line int, text, hint string) {
+	b.proof.Missing = append(b.proof.Missing, diag.Diagnostic{File: b.file.Path, Line: line, Text: text, Hint: hint})
+	if block != "" {
+		b.broken[block] = true
+	}
+}
+
 // full reports that more problems would not help anybody. It also bounds the
 // work that a hostile file can cause.
-func (b *builder) full() bool { return len(b.proof.Wrong)+len(b.proof.Empty) >= b.most }
+func (b *builder) full() bool { return len(b.proof.Wrong) >= b.most }
 
 // build makes the language, and reports whether something can be said in it.
 func (b *builder) build() bool {
@@ -99,6 +109,11 @@ func (b *builder) build() bool {
 	b.checkThings()
 	b.checkForms()
 	b.checkGenders()
+	for block := range b.broken {
+		delete(b.lang.blocks, block)
+	}
+	b.proof.Missing.Sort()
+	b.lang.missing = b.proof.Missing
 	b.staleness()
 	b.lang.stale = len(b.proof.Stale) > 0
 	return true
@@ -214,7 +229,7 @@ func (b *builder) pluralForms(m *Message) *[Other + 1]template {
 			whole = whole && forms[c] != nil
 		case p.Needs(c):
 			whole = false
-			b.lacksText(m, c, fmt.Sprintf("%s has no form for the plural category %s, as in %d", m.ID, c, p.Examples(c, 1)[0]), fmt.Sprintf("write %s = %q", c, "{{.N}} ..."))
+			b.missing(m.Block, m.LineOf(c.String()), fmt.Sprintf("%s has no form for the plural category %s, as in %d", m.ID, c, p.Examples(c, 1)[0]), fmt.Sprintf("write %s = %q", c, "{{.N}} ..."))
 		}
 	}
 	if !whole {
@@ -231,24 +246,13 @@ func (b *builder) pluralForms(m *Message) *[Other + 1]template {
 	return &forms
 }
 
-// lacksText tells of a text that is not there: still to be written where the
-// file has its place ready, and forgotten otherwise.
-func (b *builder) lacksText(m *Message, c Category, text, hint string) {
-	p := diag.Diagnostic{File: b.file.Path, Line: m.LineOf(c.String()), Text: text, Hint: hint}
-	if m.Wrote(c) {
-		b.proof.Empty = append(b.proof.Empty, p)
-	} else {
-		b.proof.Wrong = append(b.proof.Wrong, p)
-	}
-}
-
 // text makes one text ready and holds its places against English; nil when it
 // is empty or cannot be read.
 func (b *builder) text(m *Message, c Category, mayDropN bool) template {
 	text, line := m.Text(c), m.LineOf(c.String())
 	if text == "" {
 		if m.Key != "gender" {
-			b.lacksText(m, c, m.ID+" has no text", m.Suggestion())
+			b.missing(m.Block, line, m.ID+" has no text", m.Suggestion())
 		}
 		return nil
 	}

@@ -85,7 +85,7 @@ func (p *eventProof) read() {
 	for i, s := range p.event.Sentences {
 		p.tale[i] = said{group: s.Group, key: s.Key}
 		if s.Text == "" {
-			p.proof.Empty = append(p.proof.Empty, diag.Diagnostic{File: p.file.Path, Line: s.Line, Text: p.name(i) + " has no text", Hint: p.suggestion(s)})
+			p.missing(p.event.ID, s.Line, p.name(i)+" has no text", p.suggestion(s))
 			continue
 		}
 		t, wrong := p.template(s.Text)
@@ -145,10 +145,10 @@ func (p *eventProof) whyUnused(s Sentence) string {
 func (p *eventProof) need(groups []string, text story.EventText, kind string) {
 	i := p.tale.find(groups, text.Key)
 	if i < 0 {
-		if !slices.Contains(p.lacks, text.Key) && !p.full() {
+		if !slices.Contains(p.lacks, text.Key) {
 			p.lacks = append(p.lacks, text.Key)
 			s := Sentence{Key: text.Key}
-			p.problem(p.event.Line, fmt.Sprintf("%s.%s is missing%s", p.event.ID, text.Key, of(kind)), p.suggestion(s))
+			p.missing(p.event.ID, p.event.Line, fmt.Sprintf("%s.%s is missing%s", p.event.ID, text.Key, of(kind)), p.suggestion(s))
 		}
 		return
 	}
@@ -232,25 +232,32 @@ func (b *builder) wants(w wanted, by asker) {
 	if w.form == numberForm {
 		return
 	}
-	if _, known := b.wanted[w]; !known {
-		b.wanted[w] = by
+	asking := b.wanted[w]
+	if n := len(asking); n == 0 || asking[n-1].event != by.event {
+		b.wanted[w] = append(asking, by)
 	}
 }
 
 // checkThings proves that things have the forms that sentences ask them for.
 func (b *builder) checkThings() {
 	var missing []wanted
-	for w := range b.wanted {
-		if b.file.byID[w.id()] == nil {
+	for w, asking := range b.wanted {
+		m := b.file.byID[w.id()]
+		switch {
+		case m == nil:
 			missing = append(missing, w)
+		case b.broken[w.thing]:
+			for _, by := range asking {
+				b.broken[by.event.ID] = true
+			}
 		}
 	}
 	slices.SortFunc(missing, func(x, y wanted) int { return strings.Compare(x.id(), y.id()) })
 	for _, w := range missing {
-		if b.full() {
-			return
+		for _, by := range b.wanted[w] {
+			b.broken[by.event.ID] = true
 		}
-		by := b.wanted[w]
+		by := b.wanted[w][0]
 		asking := by.event.Sentences[by.sentence]
 		hint := "add it there, or say the sentence without the form"
 		if forms := b.formsOf(w); len(forms) > 0 && w.form != "" {
@@ -260,7 +267,7 @@ func (b *builder) checkThings() {
 		if !b.lang.blocks[w.thing] {
 			line, hint = asking.Line, fmt.Sprintf("write [%s] with all that is said of it", w.thing)
 		}
-		b.problem(line, fmt.Sprintf("%s is missing; %s.%s asks for it in line %d", w.id(), by.event.ID, asking.Name(), asking.Line), hint)
+		b.missing("", line, fmt.Sprintf("%s is missing; %s.%s asks for it in line %d", w.id(), by.event.ID, asking.Name(), asking.Line), hint)
 	}
 }
 

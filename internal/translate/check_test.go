@@ -12,9 +12,9 @@ import (
 )
 
 // toDo is everything that is wrong with a language file, or to be read again.
-func toDo(t *testing.T, tag string, folder fs.FS) diag.Diagnostics {
+func toDo(t *testing.T, tag string, folders ...fs.FS) diag.Diagnostics {
 	t.Helper()
-	draft, problems := Open(tag, folder)
+	draft, problems := Open(tag, folders...)
 	if len(problems) > 0 {
 		return problems
 	}

@@ -18,7 +18,7 @@ type Draft struct {
 	Language *i18n.Language // what can be said so far
 	Status   Status
 	Problems diag.Diagnostics // to mend
-	Empty    diag.Diagnostics // texts that are still to be written
+	Missing  diag.Diagnostics // texts that are still to be written
 	Stale    diag.Diagnostics // to read again: the English has changed
 	Advice   diag.Diagnostics // to look at, and perhaps to leave
 
@@ -42,7 +42,7 @@ func Open(tag string, folders ...fs.FS) (*Draft, diag.Diagnostics) {
 		return nil, proof.Wrong
 	}
 	d := &Draft{
-		Language: proof.Language, Status: statusOf(file, source, proof), Problems: proof.Wrong, Empty: proof.Empty,
+		Language: proof.Language, Status: statusOf(file, source, proof), Problems: proof.Wrong, Missing: proof.Missing,
 		Stale: proof.Stale, Advice: advice(file), file: file, source: source,
 	}
 	d.Problems.Sort()
@@ -58,12 +58,12 @@ func fileOf(tag string, source *i18n.Source, folders []fs.FS) (*i18n.File, diag.
 }
 
 // Whole reports whether nothing keeps the file from being used.
-func (d *Draft) Whole() bool { return len(d.Problems)+len(d.Empty) == 0 }
+func (d *Draft) Whole() bool { return len(d.Problems)+len(d.Missing) == 0 }
 
 // ToDo is everything that keeps the file from being used, as it stands in the
 // file.
 func (d *Draft) ToDo() diag.Diagnostics {
-	all := slices.Concat(d.Problems, d.Empty)
+	all := slices.Concat(d.Problems, d.Missing)
 	all.Sort()
 	return all
 }

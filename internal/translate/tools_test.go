@@ -56,8 +56,7 @@ func TestNewFile(t *testing.T) {
 				}
 			}
 			load := func(data string) string {
-				_, problems := i18n.Load([]string{test.tag}, folder, fstest.MapFS{test.tag + ".toml": {Data: []byte(data)}})
-				return problems.Error()
+				return toDo(t, test.tag, folder, fstest.MapFS{test.tag + ".toml": {Data: []byte(data)}}).Error()
 			}
 			for _, line := range strings.Split(load(string(data)), "\n") {
 				if !strings.HasSuffix(line, "has no text") && !strings.Contains(line, "has no form for the plural category") && !strings.HasPrefix(line, "  hint: ") {

@@ -1,8 +1,6 @@
 package main
 
 import (
-	"fmt"
-
 	"github.com/spf13/cobra"
 
 	"homebuild/internal/school"
@@ -38,29 +36,17 @@ func (s *streams) next(from *folder, draft *translate.Draft, layers []school.Lay
 		return errReported
 	}
 	first := true
-	for _, l := range layers {
-		switch {
-		case len(l.Wanted) == 0:
-			s.say("%s: %s", l.Name, made(l))
-		case first:
+	for i, entry := range entriesOf(layers) {
+		s.say("%s", entry)
+		if first && entry.Texts > 0 {
 			first = false
-			s.say("%s: %s to write, %d words", l.Name, amount(len(l.Wanted), "text", "texts"), l.Words())
-			s.hour(from.languagePath(tag), l)
-		default:
-			s.say("%s: %s more, %d words", l.Name, amount(len(l.Wanted), "text", "texts"), l.Words())
+			s.hour(from.languagePath(tag), layers[i])
 		}
 	}
 	if first {
 		s.say("%s has all pages; homebuild language check %s says what its file lacks besides", tag, tag+argument(from.path))
 	}
 	return nil
-}
-
-func made(l school.Layer) string {
-	if l.Made < l.Pages {
-		return fmt.Sprintf("%d of %s, the others wait for the texts above", l.Made, amount(l.Pages, "page", "pages"))
-	}
-	return "made"
 }
 
 // hour lists the first texts of a layer, as many as take about an hour.

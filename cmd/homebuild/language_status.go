@@ -38,9 +38,10 @@ func newLanguageStatusCmd(s *streams) *cobra.Command {
 // statusEntry is a language as people and other programs read it.
 type statusEntry struct {
 	translate.Status
-	Missing   int      `json:"missing"`
-	WeeksLose []string `json:"weeksLose"` // kinds of stories that it cannot tell
-	Review    string   `json:"review"`    // "source", "draft", or who signed it and when
+	Missing int          `json:"missing"`
+	Untold  []string     `json:"untold"` // kinds of stories that it cannot tell
+	Review  string       `json:"review"` // "source", "draft", or who signed it and when
+	Layers  []layerEntry `json:"layers"` // what families get by what is still to be written
 }
 
 func languageStatus(s *streams, from *folder, asJSON bool) error {
@@ -50,6 +51,15 @@ func languageStatus(s *streams, from *folder, asJSON bool) error {
 	}
 	english := school.English()
 	entries := each(status, func(s translate.Status) statusEntry { return newStatusEntry(s, english) })
+	for i := range entries {
+		if e := &entries[i]; e.Missing > 0 && e.Problems == 0 {
+			_, layers, problems := from.Layers(e.Tag)
+			if len(problems) > 0 {
+				return from.Locate(problems)
+			}
+			e.Layers = entriesOf(layers)
+		}
+	}
 	if asJSON {
 		return s.writeJSON(entries)
 	}
@@ -66,7 +76,35 @@ func newStatusEntry(s translate.Status, english *i18n.Language) statusEntry {
 		review = s.Reviewed
 	}
 	s.LeftOut = append([]string{}, s.LeftOut...) // [] in JSON
-	return statusEntry{s, s.Missing(), losses(s.Lost, english), review}
+	return statusEntry{s, s.Missing(), losses(s.Lost, english), review, entriesOf(nil)}
+}
+
+// layerEntry is some of the pages that a language could have.
+type layerEntry struct {
+	Name  string `json:"name"`
+	Pages int    `json:"pages"`
+	Made  int    `json:"made"`
+	Texts int    `json:"texts"` // that they wait for, beyond what earlier layers do
+	Words int    `json:"words"` // of the English of these
+}
+
+// String says how far the layer is.
+func (l layerEntry) String() string {
+	switch {
+	case l.Texts > 0:
+		return fmt.Sprintf("%s: %s to write, %d words", l.Name, amount(l.Texts, "text", "texts"), l.Words)
+	case l.Made < l.Pages:
+		return fmt.Sprintf("%s: %d of %s, the others wait for the texts above", l.Name, l.Made, amount(l.Pages, "page", "pages"))
+	}
+	return l.Name + ": made"
+}
+
+func entriesOf(layers []school.Layer) []layerEntry {
+	out := []layerEntry{} // [] in JSON
+	for _, l := range layers {
+		out = append(out, layerEntry{l.Name, l.Pages, l.Made, len(l.Wanted), l.Words()})
+	}
+	return out
 }
 
 // statusTable writes the own names last: not every script keeps to columns.
@@ -80,7 +118,10 @@ func (s *streams) statusTable(entries []statusEntry) {
 	}
 	for _, e := range entries {
 		if len(e.Lost) > 0 {
-			s.say("weeks that have %s lose: %s", e.Tag, strings.Join(e.WeeksLose, "; "))
+			s.say("%s cannot tell %s yet; it has the pages of weeks whose stories it tells", e.Tag, strings.Join(e.Untold, "; "))
+		}
+		for _, l := range e.Layers {
+			s.say("%s  %s", e.Tag, l)
 		}
 	}
 }

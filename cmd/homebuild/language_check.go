@@ -69,6 +69,7 @@ func checkLanguages(s *streams, from *folder, tag string) error {
 			s.notices(from.Locate(begun.Advice))
 		}
 		s.notices(from.Locate(begun.Stale))
+		s.notices(from.Locate(from.fewProblems(each, begun.Unread)))
 		s.problems(from.Locate(begun.Problems))
 		s.untranslated(from.Locate(begun.Missing))
 	}
@@ -102,8 +103,8 @@ func languageSummary(b *translate.Draft) string {
 	if len(st.LeftOut) > 0 {
 		line += fmt.Sprintf(", %s left out", amount(len(st.LeftOut), "story or thing", "stories and things"))
 	}
-	if len(b.Stale) > 0 {
-		line += fmt.Sprintf(", %d to read again", len(b.Stale))
+	if n := len(b.Stale) + len(b.Unread); n > 0 {
+		line += fmt.Sprintf(", %d to read again", n)
 	}
 	if len(b.Advice) > 0 {
 		line += ", " + amount(len(b.Advice), "note", "notes")

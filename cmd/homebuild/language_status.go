@@ -74,6 +74,9 @@ func newStatusEntry(s translate.Status, english *i18n.Language) statusEntry {
 		review = "source"
 	case s.Reviewed != "":
 		review = s.Reviewed
+		if s.Unread > 0 {
+			review += fmt.Sprintf(" (%d not read)", s.Unread)
+		}
 	}
 	s.LeftOut = append([]string{}, s.LeftOut...) // [] in JSON
 	return statusEntry{s, s.Missing(), losses(s.Lost, english), review, entriesOf(nil)}

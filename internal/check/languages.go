@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"homebuild/internal/diag"
+	"homebuild/internal/i18n"
 	"homebuild/internal/week"
 )
 
@@ -24,23 +25,29 @@ func languages(s subject) []Finding {
 			}})
 		}
 	}
-	if drafts := draftsOf(s); len(drafts) > 0 {
+	if drafts := languagesThat(s, (*i18n.Language).Draft); len(drafts) > 0 {
 		out = append(out, Finding{About: Languages, Diagnostic: diag.Diagnostic{
 			File: week.SiteFile, Text: "no fluent reader has signed the words of " + strings.Join(drafts, ", ") + " yet; the pages say so",
 			Hint: "ask somebody who knows the language well to read a page",
 		}})
 	}
+	if partly := languagesThat(s, (*i18n.Language).PartlyRead); len(partly) > 0 {
+		out = append(out, Finding{About: Languages, Diagnostic: diag.Diagnostic{
+			File: week.SiteFile, Text: "some words of " + strings.Join(partly, ", ") + " are newer than their signature; the pages say so",
+			Hint: "\"homebuild language check\" says which; a fluent reader reads them and signs again",
+		}})
+	}
 	return out
 }
 
-func draftsOf(s subject) []string {
-	var drafts []string
+func languagesThat(s subject, are func(*i18n.Language) bool) []string {
+	var out []string
 	for _, lang := range s.in.Catalog.Languages() {
-		if lang.Draft() {
-			drafts = append(drafts, fmt.Sprintf("%s (%s)", lang.Tag(), lang.Name()))
+		if are(lang) {
+			out = append(out, fmt.Sprintf("%s (%s)", lang.Tag(), lang.Name()))
 		}
 	}
-	return drafts
+	return out
 }
 
 // missingIn says which stories a language does not tell: the places of which it

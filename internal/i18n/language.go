@@ -57,19 +57,16 @@ func (l *Language) RightToLeft() bool { return l.rtl }
 // from left to right.
 func (l *Language) EquationsRightToLeft() bool { return l.equationsRTL }
 
-// Draft reports whether no fluent reader has signed the file as it stands: it
-// was never reviewed, or the English has changed since. The source itself is
+// Draft reports whether no fluent reader has signed the file. The source itself is
 // not a draft.
-func (l *Language) Draft() bool { return !l.source && (l.reviewed == "" || l.stale) }
+func (l *Language) Draft() bool { return !l.source && l.reviewed == nil }
 
-// Reviewed is who reviewed the file and when, as they wrote it; empty for a
-// draft.
-func (l *Language) Reviewed() string {
-	if l.Draft() {
-		return ""
-	}
-	return l.reviewed
-}
+// PartlyRead reports whether the file was signed, and some of it is not what was read:
+// it was changed since, or its English was.
+func (l *Language) PartlyRead() bool { return l.reviewed != nil && l.open }
+
+// Reviewed is who reviewed the file and when, as they signed it; empty for a draft.
+func (l *Language) Reviewed() string { return l.reviewed.String() }
 
 // Has reports whether the language has a text for the message with this id, or for
 // the whole block of messages under it: "thing.shell", "setting.harbour",

@@ -90,7 +90,7 @@ func TestHeaderProblems(t *testing.T) {
 			  hint: write review = "draft", or reviewed = "M. G., 2026-10-01" once a fluent reader has signed it`},
 		{"unknown key", "es", `review = "draft"`, "review = \"draft\"\ndigit = \"latn\"", `
 			locales/es.toml:7: [language] has no "digit"
-			  hint: did you mean "digits"? there are: name, direction, digits, equations, review, reviewed, plurals`},
+			  hint: did you mean "digits"? there are: name, direction, digits, equations, review, reviewed, read, plurals`},
 		{"rule of no language", "es", `review = "draft"`, "review = \"draft\"\nplurals = \"xx\"", `
 			locales/es.toml:7: plurals: "xx" is not a language tag
 			  hint: write the tag of a language with the same plural rule, or "other" where nouns never change`},

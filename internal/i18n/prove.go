@@ -21,7 +21,8 @@ type Proof struct {
 	Language *Language        // to be used by families only when nothing is wrong; nil when nothing can be said
 	Wrong    diag.Diagnostics // to mend
 	Missing  diag.Diagnostics // texts still to be written: pages that need them are not made
-	Stale    diag.Diagnostics // made from another English text: to read again, or the language stays a draft
+	Stale    diag.Diagnostics // made from another English text: to be held against it again
+	Unread   diag.Diagnostics // in a signed file: not what was read
 }
 
 // Problems are all that keeps some page from being made.
@@ -115,7 +116,10 @@ func (b *builder) build() bool {
 	b.proof.Missing.Sort()
 	b.lang.missing = b.proof.Missing
 	b.staleness()
-	b.lang.stale = len(b.proof.Stale) > 0
+	if b.lang.reviewed != nil {
+		b.unread()
+	}
+	b.lang.open = len(b.proof.Stale)+len(b.proof.Unread) > 0
 	return true
 }
 
@@ -283,30 +287,21 @@ func (b *builder) room(text string) template {
 	return b.segments[from : from : from+need]
 }
 
-// staleness lists what was made from an English text that has changed. In a reviewed
-// file what does not say from which English it was made counts as changed, as nobody
-// can tell.
+// staleness lists what was made from an English text that has changed.
 func (b *builder) staleness() {
 	stale := func(line int, text, hint string, args ...any) {
 		b.proof.Stale = append(b.proof.Stale, diag.Diagnostic{File: b.file.Path, Line: line, Text: text, Hint: fmt.Sprintf(hint, args...)})
 	}
-	reviewed := b.lang.reviewed != ""
 	for _, m := range b.file.Messages {
-		const hint = "the English is %q; where the text fits it, write hash = %q in its table"
-		switch {
-		case m.Stale():
-			stale(m.LineOf("hash"), m.ID+": the English has changed since this was translated", hint, m.English.Other, m.EnglishHash())
-		case reviewed && m.Unheld():
-			stale(m.Line, m.ID+" keeps no hash, so nobody can tell whether the review still holds", hint, m.English.Other, m.EnglishHash())
+		if m.Stale() {
+			stale(m.LineOf("hash"), m.ID+": the English has changed since this was translated",
+				"the English is %q; where the text fits it, write hash = %q in its table", m.English.Other, m.EnglishHash())
 		}
 	}
 	for _, e := range b.file.Events {
-		const hint = "read the English again; where the telling fits it, write source = %q below [%s]"
-		switch {
-		case e.Stale():
-			stale(e.Line, e.ID+": the English has changed since this was told", hint, e.SourceHash(), e.ID)
-		case reviewed && e.Unheld():
-			stale(e.Line, e.ID+" does not keep its source, so nobody can tell whether the review still holds", hint, e.SourceHash(), e.ID)
+		if e.Stale() {
+			stale(e.Line, e.ID+": the English has changed since this was told",
+				"read the English again; where the telling fits it, write source = %q below [%s]", e.SourceHash(), e.ID)
 		}
 	}
 }

@@ -19,7 +19,8 @@ type Draft struct {
 	Status   Status
 	Problems diag.Diagnostics // to mend
 	Missing  diag.Diagnostics // texts that are still to be written
-	Stale    diag.Diagnostics // to read again: the English has changed
+	Stale    diag.Diagnostics // to hold against the English again, which has changed
+	Unread   diag.Diagnostics // in a signed file: not what was read
 	Advice   diag.Diagnostics // to look at, and perhaps to leave
 
 	file   *i18n.File
@@ -43,7 +44,7 @@ func Open(tag string, folders ...fs.FS) (*Draft, diag.Diagnostics) {
 	}
 	d := &Draft{
 		Language: proof.Language, Status: statusOf(file, source, proof), Problems: proof.Wrong, Missing: proof.Missing,
-		Stale: proof.Stale, Advice: advice(file), file: file, source: source,
+		Stale: proof.Stale, Unread: proof.Unread, Advice: advice(file), file: file, source: source,
 	}
 	d.Problems.Sort()
 	return d, nil

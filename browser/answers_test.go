@@ -15,7 +15,7 @@ const everyAnswer = `(id => {
 	const places = [...story.querySelectorAll(".nums")].map(p => [...p.querySelectorAll("input")]);
 	const two = !!story.querySelector(".two");
 	const replies = [...story.querySelectorAll(".reply")].map(e => ({e, numbers:
-		e.matches(".large, .small") || two ? [] : [...e.querySelector(".for").textContent.matchAll(/(\d+)(?:–(\d+))?/g)].map(m => [+m[1], +(m[2] || m[1])])}));
+		e.matches(".large, .small") || two ? [] : [...e.querySelector(".for").textContent.matchAll(/(\d+)(?:…(\d+))?/g)].map(m => [+m[1], +(m[2] || m[1])])}));
 	const right = replies.find(r => r.e.matches(".right"));
 	const whole = two ? +right.e.querySelector(".for + p").textContent.match(/\d+/)[0] : 0;
 	const want = digits => {

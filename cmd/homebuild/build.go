@@ -60,6 +60,9 @@ func (b build) run() error {
 	if len(problems) > 0 {
 		return problems
 	}
+	if err := b.outside(); err != nil {
+		return err
+	}
 	public, desk := filepath.Join(b.place(), publicFolder), filepath.Join(b.place(), deskFolder)
 	if _, ok := made.Newest(); !ok {
 		b.nothingShows(made.Site.Waiting(made.On))
@@ -71,9 +74,9 @@ func (b build) run() error {
 	if wrong != nil {
 		return refused(wrong)
 	}
-	progress := b.progress("making pages")
-	report, err := publish.Write(public, pages, publish.Options{Workers: b.workers, Shard: b.shard, Keep: stays, Rendered: progress.step})
-	progress.end()
+	step, end := b.progress("making pages")
+	report, err := publish.Write(public, pages, publish.Options{Workers: b.workers, Shard: b.shard, Keep: stays, Rendered: step})
+	end()
 	if err != nil {
 		return err
 	}
@@ -99,7 +102,7 @@ func (b build) keep(made *school.Site) {
 		return
 	}
 	for _, f := range made.Keep() {
-		if err := putWhole(b.from.path, filepath.Join(b.from.path, filepath.FromSlash(f.Path)), f); err != nil {
+		if err := publish.Put(b.from.path, f); err != nil {
 			b.tell(fmt.Sprintf("the stories of a week could not be kept: %v", err), "without "+f.Path+" they may change when something else does")
 			return
 		}
@@ -142,6 +145,28 @@ func (b build) place() string {
 	return b.from.place()
 }
 
+// outside refuses a place for the pages among the files that they are made from:
+// the next build would read them.
+func (b build) outside() error {
+	if b.out == "" || b.from.path == "" {
+		return nil
+	}
+	from, err := filepath.Abs(b.from.path)
+	if err != nil {
+		return err
+	}
+	out, err := filepath.Abs(b.out)
+	if err != nil {
+		return err
+	}
+	for _, source := range school.Sources() {
+		if inside, err := filepath.Rel(filepath.Join(from, source), out); err == nil && filepath.IsLocal(inside) {
+			return wrongUse(fmt.Sprintf("--out cannot be %q: the pages are made from what is in %q", b.out, source), "leave --out out, or give a folder elsewhere")
+		}
+	}
+	return nil
+}
+
 // writeZip puts the pages into one file to send, if one is asked for.
 func (b build) writeZip(files []output.File) error {
 	if b.zip == "" {
@@ -158,7 +183,7 @@ func (b build) writeZip(files []output.File) error {
 func (b build) result(public, desk string, made *school.Site, r publish.Report) {
 	week, _ := made.Newest()
 	newest := week.Date
-	b.say("%s written (%s), %d unchanged, %d removed", amount(r.Written, "page", "pages"), size(r.Bytes), r.Unchanged, r.Removed)
+	b.say("%s written (%s), %d unchanged, %d removed", diag.Amount(r.Written, "page", "pages"), size(r.Bytes), r.Unchanged, r.Removed)
 	b.say("open         %s", filepath.Join(public, "index.html"))
 	b.say("newest week  %s", filepath.Join(public, newest+".html"))
 	if b.out == "" {

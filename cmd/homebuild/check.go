@@ -1,9 +1,9 @@
 package main
 
 import (
-	"fmt"
 	"os"
 	"path/filepath"
+	"strings"
 
 	"github.com/spf13/cobra"
 
@@ -60,9 +60,9 @@ func (c *checking) look() (diag.Diagnostics, error) {
 	if !c.published { // weeks to come are looked at, too, but not looked for
 		in.On = ""
 	}
-	progress := c.progress("checking")
-	report, problems, err := check.Site(in, progress.step)
-	progress.end()
+	step, end := c.progress("checking")
+	report, problems, err := check.Site(in, step)
+	end()
 	if err != nil || len(problems) > 0 {
 		return c.from.Locate(problems), err
 	}
@@ -89,15 +89,15 @@ func (c *checking) look() (diag.Diagnostics, error) {
 // summary tells a teacher what was found.
 func (c checking) summary() error {
 	r := c.report
-	c.say("%s in %s, %s", amount(r.Weeks, "week", "weeks"), amount(len(r.Languages), "language", "languages"), amount(r.Pages, "page", "pages"))
+	c.say("%s in %s, %s", diag.Amount(r.Weeks, "week", "weeks"), diag.Amount(len(r.Languages), "language", "languages"), diag.Amount(r.Pages, "page", "pages"))
 	c.say("heaviest page   %s, compressed: %s", size(int64(r.Heaviest.Bytes)), r.Heaviest.Name)
 	c.say("heaviest week   %s, compressed: %s", size(int64(r.Week.Bytes)), r.Week.Name)
 	for _, l := range r.Reading {
-		c.say("%s", readingLevel(l))
+		c.say("reading level   %s", l)
 	}
 	if c.published {
-		c.say("worked out again on %s: %s, %s, %s", amount(c.again.Pages, "published page", "published pages"),
-			amount(c.again.Equations, "equation", "equations"), amount(c.again.Stories, "story", "stories"), amount(c.again.Choices, "answer to tap", "answers to tap"))
+		c.say("worked out again on %s: %s, %s, %s", diag.Amount(c.again.Pages, "published page", "published pages"),
+			diag.Amount(c.again.Equations, "equation", "equations"), diag.Amount(c.again.Stories, "story", "stories"), diag.Amount(c.again.Choices, "answer to tap", "answers to tap"))
 	}
 	for _, line := range waiting(c.waiting) {
 		c.say("%s", line)
@@ -113,7 +113,7 @@ func (c checking) summary() error {
 				c.say("\n%s", about)
 			}
 			toKnow++
-			c.sayFinding(f)
+			c.say("  %s", strings.ReplaceAll(f.String(), "\n", "\n  "))
 		}
 	}
 	c.say("\n%s to mend, %s to know", amountOrNothing(len(toMend)), amountOrNothing(toKnow))
@@ -131,17 +131,7 @@ func amountOrNothing(n int) string {
 	if n == 0 {
 		return "nothing"
 	}
-	return amount(n, "thing", "things")
-}
-
-// sayFinding writes something to know as part of the result.
-func (s *streams) sayFinding(f check.Finding) {
-	hint := f.Hint
-	f.Hint = ""
-	s.say("  %s", f.Diagnostic)
-	if hint != "" {
-		s.say("    hint: %s", hint)
-	}
+	return diag.Amount(n, "thing", "things")
 }
 
 // writeReport writes what was found for another program.
@@ -162,15 +152,4 @@ func (c checking) writeReport(problems diag.Diagnostics) error {
 		return errReported
 	}
 	return nil
-}
-
-// readingLevel says how hard a language's pages are to read, with the source of
-// the formula.
-func readingLevel(l check.ReadingLevel) string {
-	if l.Tag == "es" {
-		return fmt.Sprintf("reading level   es: words to families %.0f, stories %.0f (Szigriszt 1993, INFLESZ scale: above 65 is fairly easy)",
-			l.Family.Szigriszt, l.Stories.Szigriszt)
-	}
-	return fmt.Sprintf("reading level   %s: words to families grade %.1f (Flesch-Kincaid, Kincaid et al. 1975), stories grade %.1f (Spache 1974)",
-		l.Tag, l.Family.Grade, l.Stories.Spache)
 }

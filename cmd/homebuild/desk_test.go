@@ -24,7 +24,7 @@ func TestDeskSameBytes(t *testing.T) {
 	}
 	name := filepath.Join(t.TempDir(), "all.zip")
 	var out bytes.Buffer
-	if code := run([]string{"build", folder, "--on", today, "--zip", name, "--out", t.TempDir(), "--quiet"}, nil, &out, &out); code != exitFine {
+	if code := newStreams(nil, &out, &out).run([]string{"build", folder, "--on", today, "--zip", name, "--out", t.TempDir(), "--quiet"}); code != exitFine {
 		t.Fatalf("the build ended with %d:\n%s", code, &out)
 	}
 	built, err := os.ReadFile(name)

@@ -10,9 +10,7 @@ import (
 
 	"homebuild/internal/diag"
 	"homebuild/internal/i18n"
-	"homebuild/internal/picture"
 	"homebuild/internal/school"
-	"homebuild/internal/strategy"
 	"homebuild/locales"
 )
 
@@ -100,12 +98,9 @@ func targetWords() []string {
 	return each(school.Targets(), func(t school.Target) string { return t.ID })
 }
 
-func focusWords() []string {
-	return append(each(strategy.Names(), strategy.Name.String), school.None)
-}
-
-func pictureWords() []string {
-	return append(each(picture.Kinds(), picture.Kind.String), school.None)
+// wordsOf are those of a list, and others.
+func wordsOf[T fmt.Stringer](list []T, more ...string) func() []string {
+	return func() []string { return append(each(list, T.String), more...) }
 }
 
 func languageWords() []string { return i18n.Tags(locales.Files) }

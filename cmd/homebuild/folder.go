@@ -1,7 +1,6 @@
 package main
 
 import (
-	"bytes"
 	"errors"
 	"fmt"
 	"io/fs"
@@ -164,26 +163,12 @@ func isSchool(folder string) bool {
 }
 
 // schoolsNear finds the schools that a person may mean who is in a folder that
-// is none: the one above, or those in it. The example is not meant.
+// is none: the one above, or those in it.
 func schoolsNear(folder string) (above string, below []string) {
 	if up := filepath.Join(folder, ".."); isSchool(up) {
 		return up, nil
 	}
-	ours, err := fs.ReadFile(example.Files, week.SiteFile)
-	if err != nil {
-		panic(err) // it is part of the program
-	}
-	entries, _ := os.ReadDir(folder) // what cannot be read is not near
-	for _, e := range entries {
-		inside := filepath.Join(folder, e.Name())
-		if !isSchool(inside) {
-			continue
-		}
-		if text, err := os.ReadFile(filepath.Join(inside, week.SiteFile)); err == nil && !bytes.Equal(text, ours) {
-			below = append(below, inside)
-		}
-	}
-	return "", below
+	return "", each(school.Below(os.DirFS(folder)), func(name string) string { return filepath.Join(folder, name) })
 }
 
 // folderMissing is what is told of a folder that is not there, with the one of

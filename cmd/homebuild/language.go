@@ -6,6 +6,7 @@ import (
 	"io/fs"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 
 	"github.com/spf13/cobra"
@@ -19,12 +20,7 @@ func newLanguageCmd(s *streams) *cobra.Command {
 		Use:   "language",
 		Short: "add a language, or look after one",
 		Args:  cobra.ArbitraryArgs,
-		RunE: func(cmd *cobra.Command, args []string) error {
-			if len(args) == 0 {
-				return cmd.Help()
-			}
-			return unknownCommand(cmd, args[0])
-		},
+		RunE:  helpOrUnknown,
 	}
 	cmd.AddCommand(newLanguageNewCmd(s), newLanguageNextCmd(s), newLanguageCheckCmd(s), newLanguageSampleCmd(s),
 		newLanguageStatusCmd(s), newLanguageStampCmd(s), newLanguageSignCmd(s))
@@ -60,24 +56,31 @@ func (f *folder) ownLanguage(tag string) ([]byte, error) {
 	return data, err
 }
 
-// languageCommand is a command about a language and, if one likes, a folder.
+// languageCommand is a command about a language and, if one likes, a folder. With
+// "[xx]" in its use the language may be left out, too: a word alone is a folder when
+// there is one of that name and no such language.
 func languageCommand(use, short string, do func(cmd *cobra.Command, from *folder, tag string) error) *cobra.Command {
-	return &cobra.Command{Use: use, Short: short, ValidArgsFunction: tagsAndFolders, Args: tagAndFolder, RunE: func(cmd *cobra.Command, args []string) error {
-		from, err := openLanguages(strings.Join(args[1:], ""))
+	open := strings.Contains(use, "[xx]")
+	cmd := &cobra.Command{Use: use, Short: short, ValidArgsFunction: tagsAndFolders, RunE: func(cmd *cobra.Command, args []string) error {
+		words := append(slices.Clone(args), "")
+		if open && (len(args) == 0 || len(args) == 1 && isFolder(args[0]) && !slices.Contains(languageWords(), args[0])) {
+			words = append([]string{""}, words...) // no language
+		}
+		tag, path := words[0], words[1]
+		from, err := openLanguages(path)
 		if err != nil {
 			return err
 		}
 		defer from.close()
-		return do(cmd, from, args[0])
+		return do(cmd, from, tag)
 	}}
-}
-
-// tagAndFolder is the rule for the words of such a command.
-func tagAndFolder(cmd *cobra.Command, args []string) error {
-	if len(args) < 1 || len(args) > 2 {
-		return wrongUse(fmt.Sprintf("%s takes a language and, if you wish, a folder", cmd.Name()), fmt.Sprintf("%s so my-class", cmd.CommandPath()))
+	cmd.Args = func(cmd *cobra.Command, args []string) error {
+		if len(args) > 2 || len(args) < 1 && !open {
+			return wrongUse(fmt.Sprintf("%s takes a language and, if you wish, a folder", cmd.Name()), fmt.Sprintf("%s so my-class", cmd.CommandPath()))
+		}
+		return nil
 	}
-	return nil
+	return cmd
 }
 
 // tagsAndFolders proposes languages first, then folders.

@@ -1,34 +1,27 @@
 package main
 
 import (
-	"errors"
 	"fmt"
-	"io/fs"
 	"path/filepath"
-	"slices"
 
 	"github.com/spf13/cobra"
 
-	"homebuild/internal/diag"
 	"homebuild/internal/output"
 	"homebuild/internal/publish"
 	"homebuild/internal/translate"
-	"homebuild/locales"
 )
 
 func newLanguageNewCmd(s *streams) *cobra.Command {
-	return languageCommand("new xx [folder]", "begin the file of a language", func(_ *cobra.Command, from *folder, tag string) error {
-		return newLanguage(s, from, tag)
-	})
+	return languageCommand("new xx [folder]", "begin the file of a language", s.newLanguage)
 }
 
 // newLanguage writes the file and says how to go on.
-func newLanguage(s *streams, from *folder, tag string) error {
+func (s *streams) newLanguage(_ *cobra.Command, from *folder, tag string) error {
 	if from.path == "" {
 		return wrongUse(`there is neither "site.toml" nor a folder "locales" here`,
 			"give a school's folder: homebuild language new "+tag+" my-class; homebuild start my-class makes one")
 	}
-	data, copied, err := newLanguageFile(from, tag)
+	data, copied, err := translate.Begin(tag, from.Languages()...)
 	if err != nil {
 		return err
 	}
@@ -55,18 +48,4 @@ func newLanguage(s *streams, from *folder, tag string) error {
 	s.say("still to do  homebuild language check %s%s", tag, argument(from.path))
 	s.say(`on pages     add "%s" to languages in site.toml when check finds nothing`, tag)
 	return nil
-}
-
-// newLanguageFile is an empty file, or a copy of the program's own.
-func newLanguageFile(from *folder, tag string) (data []byte, copied bool, err error) {
-	if slices.Contains(languageWords(), tag) {
-		data, err = fs.ReadFile(locales.Files, tag+".toml")
-		return data, true, err
-	}
-	data, err = translate.NewFile(tag, from.Languages()...)
-	var problems diag.Diagnostics
-	if err != nil && !errors.As(err, &problems) {
-		return nil, false, wrongUse(err.Error(), "")
-	}
-	return data, false, err
 }

@@ -3,6 +3,7 @@ package main
 import (
 	"github.com/spf13/cobra"
 
+	"homebuild/internal/diag"
 	"homebuild/internal/school"
 	"homebuild/internal/translate"
 )
@@ -32,7 +33,7 @@ func (s *streams) next(from *folder, draft *translate.Draft, layers []school.Lay
 	tag := draft.Status.Tag
 	if len(draft.Problems) > 0 {
 		s.problems(from.Locate(from.fewProblems(tag, draft.Problems)))
-		s.tell(amount(len(draft.Problems), "thing", "things")+" to mend first", "")
+		s.tell(diag.Amount(len(draft.Problems), "thing", "things")+" to mend first", "")
 		return errReported
 	}
 	first := true
@@ -55,7 +56,7 @@ func (s *streams) hour(file string, l school.Layer) {
 	for i, w := range l.Wanted {
 		if words += w.Words; words > wordsAnHour && i > 0 {
 			s.say("")
-			s.say("that is about an hour; %s more after it", amount(len(l.Wanted)-i, "text", "texts"))
+			s.say("that is about an hour; %s more after it", diag.Amount(len(l.Wanted)-i, "text", "texts"))
 			break
 		}
 		s.say("")

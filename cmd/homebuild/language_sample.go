@@ -40,7 +40,7 @@ func writeSample(s *streams, from *folder, tag string) error {
 	if err != nil {
 		return err
 	}
-	s.say("%s", languageSummary(begun))
+	s.say("%s", begun.Summary())
 	s.say("to read  %s", filepath.Join(desk, sample.Path))
 	return s.foreign(desk, report)
 }
@@ -61,7 +61,7 @@ func watchSample(s *streams, cmd *cobra.Command, from *folder, tag string, port 
 		notify: func(c preview.Changed) {
 			s.problems(c.Problems)
 			if begun != nil {
-				s.say("%s  (%d ms)", languageSummary(begun), c.Took.Milliseconds())
+				s.say("%s  (%d ms)", begun.Summary(), c.Took.Milliseconds())
 			}
 		},
 	})

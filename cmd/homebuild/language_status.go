@@ -2,16 +2,12 @@ package main
 
 import (
 	"fmt"
-	"slices"
 	"strings"
 
 	"github.com/spf13/cobra"
 
-	"homebuild/internal/i18n"
-	"homebuild/internal/phrase"
-	"homebuild/internal/problem"
+	"homebuild/internal/diag"
 	"homebuild/internal/school"
-	"homebuild/internal/story"
 	"homebuild/internal/translate"
 )
 
@@ -37,11 +33,8 @@ func newLanguageStatusCmd(s *streams) *cobra.Command {
 
 // statusEntry is a language as people and other programs read it.
 type statusEntry struct {
-	translate.Status
-	Missing int          `json:"missing"`
-	Untold  []string     `json:"untold"` // kinds of stories that it cannot tell
-	Review  string       `json:"review"` // "source", "draft", or who signed it and when
-	Layers  []layerEntry `json:"layers"` // what families get by what is still to be written
+	translate.Summary
+	Layers []layerEntry `json:"layers"` // what families get by what is still to be written
 }
 
 func languageStatus(s *streams, from *folder, asJSON bool) error {
@@ -50,7 +43,7 @@ func languageStatus(s *streams, from *folder, asJSON bool) error {
 		return from.Locate(problems)
 	}
 	english := school.English()
-	entries := each(status, func(s translate.Status) statusEntry { return newStatusEntry(s, english) })
+	entries := each(status, func(s translate.Status) statusEntry { return statusEntry{s.Summary(english), entriesOf(nil)} })
 	for i := range entries {
 		if e := &entries[i]; e.Missing > 0 && e.Problems == 0 {
 			_, layers, problems := from.Layers(e.Tag)
@@ -67,21 +60,6 @@ func languageStatus(s *streams, from *folder, asJSON bool) error {
 	return nil
 }
 
-func newStatusEntry(s translate.Status, english *i18n.Language) statusEntry {
-	review := "draft"
-	switch {
-	case s.Source:
-		review = "source"
-	case s.Reviewed != "":
-		review = s.Reviewed
-		if s.Unread > 0 {
-			review += fmt.Sprintf(" (%d not read)", s.Unread)
-		}
-	}
-	s.LeftOut = append([]string{}, s.LeftOut...) // [] in JSON
-	return statusEntry{s, s.Missing(), losses(s.Lost, english), review, entriesOf(nil)}
-}
-
 // layerEntry is some of the pages that a language could have.
 type layerEntry struct {
 	Name  string `json:"name"`
@@ -95,9 +73,9 @@ type layerEntry struct {
 func (l layerEntry) String() string {
 	switch {
 	case l.Texts > 0:
-		return fmt.Sprintf("%s: %s to write, %d words", l.Name, amount(l.Texts, "text", "texts"), l.Words)
+		return fmt.Sprintf("%s: %s to write, %d words", l.Name, diag.Amount(l.Texts, "text", "texts"), l.Words)
 	case l.Made < l.Pages:
-		return fmt.Sprintf("%s: %d of %s, the others wait for the texts above", l.Name, l.Made, amount(l.Pages, "page", "pages"))
+		return fmt.Sprintf("%s: %d of %s, the others wait for the texts above", l.Name, l.Made, diag.Amount(l.Pages, "page", "pages"))
 	}
 	return l.Name + ": made"
 }
@@ -127,21 +105,4 @@ func (s *streams) statusTable(entries []statusEntry) {
 			s.say("%s  %s", e.Tag, l)
 		}
 	}
-}
-
-// losses says what weeks lose by the events that a language leaves out, in the
-// words of the answer key.
-func losses(lost []story.Loss, english *i18n.Language) []string {
-	if len(lost) == len(problem.Kinds()) && !slices.ContainsFunc(lost, func(l story.Loss) bool { return l.Beyond > 0 }) {
-		return []string{"every kind of story"}
-	}
-	out := []string{} // [] in JSON
-	for _, l := range lost {
-		name := english.Plain(phrase.Say("kind." + l.Kind.String() + ".name"))
-		if l.Beyond > 0 {
-			name += fmt.Sprintf(" beyond %d", l.Beyond)
-		}
-		out = append(out, name)
-	}
-	return out
 }

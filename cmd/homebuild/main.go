@@ -2,14 +2,11 @@
 // files. The words of the command line are here, and nothing else.
 package main
 
-import (
-	"io"
-	"os"
-)
+import "os"
 
 func main() {
 	tuneMemory(0)
-	os.Exit(run(os.Args[1:], os.Stdin, os.Stdout, os.Stderr))
+	os.Exit(newStreams(os.Stdin, os.Stdout, os.Stderr).run(os.Args[1:]))
 }
 
 // Exit codes.
@@ -18,11 +15,6 @@ const (
 	exitProblems = 1 // something in the files, or on the disk, needs a person
 	exitWrongUse = 2 // the command line cannot be understood
 )
-
-// run is the whole program but for its end.
-func run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
-	return newStreams(stdin, stdout, stderr).run(args)
-}
 
 // run runs a command line and gives the exit code.
 func (s *streams) run(args []string) int {

@@ -11,6 +11,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"homebuild/internal/diag"
 	"homebuild/internal/preview"
 	"homebuild/internal/school"
 )
@@ -88,13 +89,13 @@ func (f *folder) preview() preview.Result {
 func (s *streams) previewed(c preview.Changed) {
 	s.problems(c.Problems)
 	if len(c.Problems) > 0 {
-		s.tell(amount(len(c.Problems), "thing", "things")+" to mend; the last good pages stay", "")
+		s.tell(diag.Amount(len(c.Problems), "thing", "things")+" to mend; the last good pages stay", "")
 		return
 	}
 	// What an editor writes beside a file for a moment has no ending.
 	files := slices.DeleteFunc(slices.Clone(c.Files), func(name string) bool { return path.Ext(name) == "" })
 	if len(files) == 0 {
-		s.say("%s ready", amount(len(c.Pages), "page", "pages"))
+		s.say("%s ready", diag.Amount(len(c.Pages), "page", "pages"))
 		return
 	}
 	s.say("%s: made anew in %d ms", strings.Join(files, ", "), c.Took.Milliseconds())

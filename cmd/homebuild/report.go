@@ -74,12 +74,9 @@ func (s *streams) writeJSON(value any) error {
 	return encoder.Encode(value)
 }
 
-// usageError is a command line that cannot be understood.
-type usageError struct{ text, hint string }
-
-func (e *usageError) Error() string { return e.text }
-
-func wrongUse(text, hint string) error { return &usageError{text, hint} }
+// wrongUse is the error for a command line that cannot be understood: a problem that
+// is in no file.
+func wrongUse(text, hint string) error { return diag.Diagnostics{{Text: text, Hint: hint}} }
 
 // refused is wrongUse for an answer or a flag that cannot stand; nil for one
 // that can.
@@ -90,33 +87,24 @@ func refused(p *diag.Diagnostic) error {
 	return wrongUse(p.Text, p.Hint)
 }
 
-// told is the error for problems: wrongUse where the first is a wish that cannot
-// stand, and is in no file.
-func told(problems diag.Diagnostics) error {
-	if problems[0].File == "" {
-		return refused(&problems[0])
-	}
-	return problems
-}
-
 // errReported says that the person has been told all there is.
 var errReported = errors.New("reported already")
 
 // exitCode tells an error and gives the exit code.
 func (s *streams) exitCode(err error) int {
-	var usage *usageError
 	var problems diag.Diagnostics
 	var disk *publish.Error
 	switch {
 	case err == nil:
 		return exitFine
 	case errors.Is(err, errReported):
-	case errors.As(err, &usage):
-		s.tell(usage.text, usage.hint)
-		return exitWrongUse
 	case errors.As(err, &problems):
+		if problems[0].File == "" {
+			s.tell(problems[0].Text, problems[0].Hint)
+			return exitWrongUse
+		}
 		s.problems(problems)
-		s.tell(amount(len(problems), "thing", "things")+" to mend; nothing was written", "")
+		s.tell(diag.Amount(len(problems), "thing", "things")+" to mend; nothing was written", "")
 	case errors.As(err, &disk):
 		s.tell(disk.Text, disk.Hint)
 	default:
@@ -195,19 +183,11 @@ func (s *streams) paint(code, text string) string {
 	return "\x1b[" + code + "m" + text + "\x1b[0m"
 }
 
-// amount is a number with its noun.
-func amount(n int, one, many string) string {
-	if n == 1 {
-		return "1 " + one
-	}
-	return fmt.Sprintf("%d %s", n, many)
-}
-
 // size is a number of bytes as people read it.
 func size(n int64) string {
 	switch {
 	case n < 1000:
-		return amount(int(n), "byte", "bytes")
+		return diag.Amount(int(n), "byte", "bytes")
 	case n < 1_000_000:
 		return fmt.Sprintf("%d kB", (n+500)/1000)
 	}

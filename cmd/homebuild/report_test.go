@@ -73,11 +73,11 @@ func TestProgress(t *testing.T) {
 		want    string // a part
 	}{{true, fewPages, "\rmaking pages  200 of 400  50%\r"}, {true, fewPages - 1, ""}, {false, fewPages, ""}} {
 		out.Reset()
-		p := (&streams{err: &out, watched: row.watched}).progress("making pages")
+		step, end := (&streams{err: &out, watched: row.watched}).progress("making pages")
 		for range row.pages {
-			p.step(row.pages)
+			step(row.pages)
 		}
-		p.end()
+		end()
 		if got := out.String(); !strings.Contains(got, row.want) || (row.want == "") != (got == "") {
 			t.Errorf("%d pages, watched %t: want %q, got %q", row.pages, row.watched, row.want, got)
 		} else if row.want != "" && strings.TrimSpace(got[strings.LastIndex(strings.TrimSuffix(got, "\r"), "\r"):]) != "" {

@@ -46,12 +46,12 @@ func (r reuse) run(s *streams, cmd *cobra.Command, folder string, ask bool) erro
 		made, problems = from.Reuse(r.Reuse)
 	}
 	if len(problems) > 0 {
-		return told(problems)
+		return problems
 	}
 	if err := s.create(folder, made.Files, "this file is there already", "choose another folder, or move these away"); err != nil {
 		return err
 	}
-	s.say("%q is ready, with %s:", filepath.ToSlash(folder), amount(len(made.Weeks), "week", "weeks"))
+	s.say("%q is ready, with %s:", filepath.ToSlash(folder), diag.Amount(len(made.Weeks), "week", "weeks"))
 	for _, m := range made.Weeks {
 		s.say("  %s  was %s", m.To, m.From)
 	}
@@ -70,6 +70,7 @@ func (r reuse) run(s *streams, cmd *cobra.Command, folder string, ask bool) erro
 
 // ask asks for the first Monday and for the days off.
 func (r *reuse) ask(s *streams, from *folder, proposed string) error {
+	a := &asker{streams: s}
 	check := func(string) *diag.Diagnostic {
 		if _, problems := from.Reuse(r.Reuse); len(problems) > 0 {
 			return &problems[0]
@@ -78,15 +79,13 @@ func (r *reuse) ask(s *streams, from *folder, proposed string) error {
 	}
 	if r.First == "" {
 		r.First = proposed
-		if err := s.line("First Monday, year-month-day", &r.First, check); err != nil {
-			return err
-		}
+		a.line("First Monday, year-month-day", &r.First, check)
 	}
-	if len(r.DaysOff) > 0 {
-		return nil
+	if len(r.DaysOff) == 0 {
+		a.ask("Days without school, such as 2027-11-25, 2027-12-20 to 2027-12-31; enter for none yet:", func(typed string) *diag.Diagnostic {
+			r.DaysOff = strings.FieldsFunc(typed, func(c rune) bool { return c == ',' })
+			return check(typed)
+		})
 	}
-	return s.ask("Days without school, such as 2027-11-25, 2027-12-20 to 2027-12-31; enter for none yet:", func(typed string) *diag.Diagnostic {
-		r.DaysOff = strings.FieldsFunc(typed, func(c rune) bool { return c == ',' })
-		return check(typed)
-	})
+	return a.err
 }

@@ -21,12 +21,7 @@ func newRootCmd(s *streams) *cobra.Command {
 		Args:          cobra.ArbitraryArgs,
 		SilenceErrors: true,
 		SilenceUsage:  true,
-		RunE: func(cmd *cobra.Command, args []string) error {
-			if len(args) == 0 {
-				return cmd.Help()
-			}
-			return unknownCommand(cmd, args[0])
-		},
+		RunE:          helpOrUnknown,
 	}
 	on := cmd.PersistentFlags().String("on", "", "take this `date` for today: 2026-09-14")
 	cmd.PersistentPreRunE = func(*cobra.Command, []string) (err error) {
@@ -72,6 +67,14 @@ var otherWords = map[string]string{
 	"send": "share", "message": "share", "mail": "share", "families": "share", "print": "preview", "open": "preview", "show": "preview", "view": "preview", "look": "preview",
 	"new": "start", "init": "start", "reuse": "start", "make": "build", "publish": "build", "remove": "build", "zip": "build", "test": "check",
 	"change": "swap", "replace": "swap", "list": "targets", "next": "week", "year": "plan", "story": "help own-stories",
+}
+
+// helpOrUnknown runs a command that only holds others.
+func helpOrUnknown(cmd *cobra.Command, args []string) error {
+	if len(args) == 0 {
+		return cmd.Help()
+	}
+	return unknownCommand(cmd, args[0])
 }
 
 // unknownCommand names the nearest command there is.

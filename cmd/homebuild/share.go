@@ -10,6 +10,7 @@ import (
 	"github.com/atotto/clipboard"
 	"github.com/spf13/cobra"
 
+	"homebuild/internal/diag"
 	"homebuild/internal/publish"
 	"homebuild/internal/school"
 	"homebuild/internal/site"
@@ -30,7 +31,7 @@ func newShareCmd(s *streams) *cobra.Command {
 func runShare(s *streams, from *folder, date, language string) error {
 	made, problems := from.Week(date, s.program)
 	if len(problems) > 0 {
-		return told(problems)
+		return problems
 	}
 	date, messages, files := made.Send()
 	if err := s.copyMessage(messages, language); err != nil {
@@ -42,7 +43,7 @@ func runShare(s *streams, from *folder, date, language string) error {
 		return err
 	}
 	for _, m := range messages {
-		s.say("%s  (%s)\n%s\n", m.Tag, amount(m.SMS.Parts, "text message", "text messages"), m.Text)
+		s.say("%s  (%s)\n%s\n", m.Tag, diag.Amount(m.SMS.Parts, "text message", "text messages"), m.Text)
 	}
 	s.say("on the desk  %s", filepath.Join(desk, date))
 	s.say("to send      %s, one file for each language", filepath.Join(desk, date, "to-send"))

@@ -109,71 +109,48 @@ func missing(d school.Draft) error {
 // askStart asks what no flag has answered. Each answer is checked among the
 // others as they stand.
 func (s *streams) askStart(given school.Draft, d *school.Draft) error {
+	a := &asker{streams: s}
 	check := func(string) *diag.Diagnostic { return d.Check() }
-	var ask []func() error
 	if given.Name == "" {
 		d.Name = ""
-		ask = append(ask, func() error { return s.line("School or class, as families know it", &d.Name, check) })
+		a.line("School or class, as families know it", &d.Name, check)
 	}
 	if len(given.Languages) == 0 {
-		ask = append(ask, func() (err error) {
-			d.Languages, err = s.askLanguages()
-			return err
-		})
+		d.Languages = a.languages()
 	}
 	if given.Week.Date == "" {
-		ask = append(ask, func() error { return s.line("First Monday, year-month-day", &d.Week.Date, check) })
+		a.line("First Monday, year-month-day", &d.Week.Date, check)
 	}
 	if given.Week.Target == "" {
-		ask = append(ask, func() error { return s.askFirstTarget(given.Grade == nil, d) })
+		if given.Grade == nil {
+			grades := school.Grades()
+			d.Grade = &grades[a.choose("Grade", each(grades, school.GradeName), slices.Index(grades, school.UsualGrade))]
+		}
+		d.Week.Target = a.target("What is the first week about?", school.FirstTargetOf(*d.Grade), school.TargetsOf(*d.Grade))
 	}
 	if given.Address == "" {
-		ask = append(ask, func() error {
-			return s.line("Where will the pages live? A web address; enter for none yet", &d.Address, check)
-		})
+		a.line("Where will the pages live? A web address; enter for none yet", &d.Address, check)
 	}
-	return inTurn(ask)
+	return a.err
 }
 
-// askLanguages asks for the class's language and for the others at home.
-func (s *streams) askLanguages() ([]string, error) {
+// languages asks for the class's language and for the others at home.
+func (a *asker) languages() []string {
 	ready := school.Ready()
 	english := slices.IndexFunc(ready, func(l school.Language) bool { return l.Tag == i18n.SourceTag })
-	i, err := s.choose("Language of the class", each(ready, school.Language.String), english)
-	if err != nil {
-		return nil, err
-	}
+	i := a.choose("Language of the class", each(ready, school.Language.String), english)
 	tags, others := []string{ready[i].Tag}, slices.Delete(slices.Clone(ready), i, i+1)
-	chosen, err := s.chooseSome("Other languages at home", each(others, school.Language.String))
-	for _, i := range chosen {
+	for _, i := range a.chooseSome("Other languages at home", each(others, school.Language.String)) {
 		tags = append(tags, others[i].Tag)
 	}
-	return tags, err
+	return tags
 }
 
-// askFirstTarget asks for the grade, where that is open, and for one of its targets.
-func (s *streams) askFirstTarget(whichGrade bool, d *school.Draft) error {
-	if whichGrade {
-		grades := school.Grades()
-		i, err := s.choose("Grade", each(grades, school.GradeName), slices.Index(grades, school.UsualGrade))
-		if err != nil {
-			return err
-		}
-		d.Grade = &grades[i]
-	}
-	id := school.FirstTargetOf(*d.Grade)
-	err := s.askTarget("What is the first week about?", &id, slices.DeleteFunc(school.Targets(), func(t school.Target) bool { return t.Grade != *d.Grade }))
-	d.Week.Target = id
-	return err
-}
-
-// askTarget asks for a target by what a child can say at the end of the week.
-// Where the proposed one is not among them, the first is.
-func (s *streams) askTarget(question string, id *string, targets []school.Target) error {
-	proposed := max(0, slices.IndexFunc(targets, func(t school.Target) bool { return t.ID == *id }))
-	i, err := s.choose(question, each(targets, func(t school.Target) string { return t.Can + "  " + t.ID }), proposed)
-	*id = targets[i].ID
-	return err
+// target asks for a target by what a child can say at the end of the week. Where the
+// proposed one is not among them, the first is.
+func (a *asker) target(question, proposed string, targets []school.Target) string {
+	at := max(0, slices.IndexFunc(targets, func(t school.Target) bool { return t.ID == proposed }))
+	return targets[a.choose(question, each(targets, func(t school.Target) string { return t.Can + "  " + t.ID }), at)].ID
 }
 
 // started says what there is now and how to go on.

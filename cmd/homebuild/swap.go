@@ -1,17 +1,15 @@
 package main
 
 import (
-	"errors"
 	"fmt"
-	"io/fs"
 	"os"
+	"path"
 	"path/filepath"
 	"strconv"
 
 	"github.com/spf13/cobra"
 
 	"homebuild/internal/activity"
-	"homebuild/internal/output"
 	"homebuild/internal/problem"
 	"homebuild/internal/publish"
 	"homebuild/internal/school"
@@ -52,20 +50,17 @@ func newSwapCmd(s *streams) *cobra.Command {
 	flags.BoolVar(&easier, "easier", false, "give it easier numbers")
 	flags.BoolVar(&harder, "harder", false, "give it harder numbers")
 	flags.BoolVar(&wish.Another, "another", false, "keep the numbers, and tell another tale")
-	proposes(cmd, "kind", kindWords)
+	proposes(cmd, "kind", wordsOf(problem.Kinds()))
 	return cmd
 }
-
-func kindWords() []string { return each(problem.Kinds(), problem.Kind.String) }
 
 // runSwap writes the week's stories with another one.
 func runSwap(s *streams, from *folder, wish school.Swap) error {
 	swapped, problems := from.Swap(wish)
 	if len(problems) > 0 {
-		return told(problems)
+		return problems
 	}
-	name := filepath.Join(from.path, filepath.FromSlash(swapped.File.Path))
-	if err := putWhole(from.path, name, swapped.File); err != nil {
+	if err := publish.Put(from.path, swapped.File); err != nil {
 		return err
 	}
 	say := func(label, event string, p problem.Problem) {
@@ -73,29 +68,11 @@ func runSwap(s *streams, from *folder, wish school.Swap) error {
 	}
 	say("was", swapped.Was.Event, swapped.Was.Problem)
 	say("now", swapped.Now.Event, swapped.Now.Problem)
-	s.say("kept in %s", filepath.ToSlash(name))
+	s.say("kept in %s", path.Join(filepath.ToSlash(from.path), swapped.File.Path))
 	if _, err := os.Stat(filepath.Join(from.path, publicFolder, wish.Date+".html")); err == nil {
 		s.say("families may have this week on paper, as it was; homebuild build%s changes the pages", argument(from.path))
 		return nil
 	}
 	s.say("next: homebuild preview%s shows it", argument(from.path))
 	return nil
-}
-
-// putWhole creates a file of a school's folder, or gives the one that is there
-// other bytes.
-func putWhole(folder, name string, f output.File) error {
-	before, err := os.ReadFile(name)
-	if errors.Is(err, fs.ErrNotExist) {
-		_, err = publish.Create(folder, []output.File{f})
-		return err
-	}
-	if err != nil {
-		return err
-	}
-	after, err := f.Render()
-	if err != nil {
-		return err
-	}
-	return publish.Replace(name, before, after)
 }

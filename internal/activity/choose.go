@@ -45,6 +45,7 @@ func (p *planner) choose(r Request, kind problem.Kind, place int) (best *candida
 		p.judged[key] = known
 	}
 	box := r.Target.box(kind)
+	half := p.memory.halfFor(r, place)
 	considered, looked := 0, 0
 	for at := range shuffled(box.size(), draw(r.Key, r.Week, strconv.Itoa(place))) {
 		c := known[at]
@@ -58,7 +59,7 @@ func (p *planner) choose(r Request, kind problem.Kind, place int) (best *candida
 		if !c.holds || r.allows != nil && !r.allows(c.problem) {
 			continue
 		}
-		if now := p.rankNow(c, r, place); best == nil || now.compare(bestRank) < 0 {
+		if now := p.rankNow(c, r, place, half); best == nil || now.compare(bestRank) < 0 {
 			best, bestRank = c, now
 		}
 		if considered++; bestRank == (rank{}) || considered == mostConsidered {
@@ -70,13 +71,16 @@ func (p *planner) choose(r Request, kind problem.Kind, place int) (best *candida
 
 // rankNow is a candidate's rank for a class that has met what it has met. When a
 // target returns, every other story is to be harder than before.
-func (p *planner) rankNow(c *candidate, r Request, place int) rank {
+func (p *planner) rankNow(c *candidate, r Request, place int, wished half) rank {
 	now := c.rank
 	m := p.memory
 	odd := place%2 == 1
 	now.met, now.last = m.acquaintance(c, r.Target, !odd)
-	if odd && r.Target.Limits.PartMost > 0 {
-		now.stale = min(now.met, 1)
+	if r.Target.aboutFacts() {
+		now.stale = c.staleness(now.met, wished)
+	}
+	if wished != eitherHalf && r.Target.halfOf(c.problem) != wished {
+		now.half = 1
 	}
 	if met, ok := m.tasks[c.task]; ok {
 		now.seen = met.times
@@ -93,10 +97,23 @@ func (p *planner) rankNow(c *candidate, r Request, place int) rank {
 	return now
 }
 
+// staleness orders the facts of a week about facts: those that the class has not met
+// come first, and of the easy ones those with a 1 and then the smallest, so that what
+// is left for the end of the year is worth it.
+func (c *candidate) staleness(met int, wished half) int {
+	switch {
+	case met > 0:
+		return 1 + largestFact
+	case wished == lowerHalf && !hasOne(c.problem):
+		return largest(c.problem)
+	}
+	return 0
+}
+
 // acquaintance is how often the class met a candidate's facts, and in which week
 // last. Where the range has addition facts of one-digit numbers, digits asks for
-// them: all others count as met. So do facts with a 1, of which one a week is
-// enough, but in a week about facts, and none in two steps.
+// them: all others count as met. So do facts with a 1 beyond ten, but in a week about
+// facts.
 func (m *memory) acquaintance(c *candidate, t Target, digits bool) (times, week int) {
 	for _, f := range c.facts {
 		met := m.facts[f]
@@ -105,7 +122,7 @@ func (m *memory) acquaintance(c *candidate, t Target, digits bool) (times, week 
 		}
 		times, week = times+met.times, max(week, met.week)
 	}
-	if c.rank.flaws >= withOne && (len(c.facts) > 1 || m.ones == m.week && t.Limits.PartMost == 0) {
+	if c.rank.flaws >= withOne && !t.aboutFacts() {
 		times = max(times, 1)
 	}
 	return times, week

@@ -53,11 +53,9 @@ func Cover(weeks []WeekPlan, grade problem.Grade) Coverage {
 	for _, k := range problem.Kinds() {
 		c.Kinds = append(c.Kinds, *rows[k])
 	}
-	for a := 1; a <= mostAddend; a++ {
-		for b := a; b <= mostAddend; b++ {
-			if c.Facts[a-1][b-1] == 0 {
-				c.Missing = append(c.Missing, problem.Pair{First: a, Second: b})
-			}
+	for _, pair := range allFacts() {
+		if c.Facts[pair.First-1][pair.Second-1] == 0 {
+			c.Missing = append(c.Missing, pair)
 		}
 	}
 	c.Lacks = c.lacks(grade)

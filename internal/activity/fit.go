@@ -11,8 +11,9 @@ import (
 // BestFocus is the strategy that helps with the most stories of a week that
 // comes after the earlier ones: of those that suit the target, in their order,
 // but one that the target had already after the others, and the one that is asked
-// for before them. It says with how many stories it helps, of how many; one that
-// comes back from an earlier week does not count.
+// for before them. One that has led its share of the last weeks leads only where no
+// other helps with half of the stories. It says with how many stories it helps, of
+// how many; one that comes back from an earlier week does not count.
 func BestFocus(earlier []Request, r Request) (best strategy.Name, helps, stories int) {
 	p := plannerBefore(earlier, r)
 	had := map[strategy.Name]int{}
@@ -22,9 +23,15 @@ func BestFocus(earlier []Request, r Request) (best strategy.Name, helps, stories
 		}
 	}
 	had[r.Focus] = -1
+	led := ledBefore(earlier, r)
 	names := slices.Clone(r.Target.Strategies)
-	slices.SortStableFunc(names, func(a, b strategy.Name) int { return cmp.Compare(had[a], had[b]) })
+	slices.SortStableFunc(names, func(a, b strategy.Name) int {
+		return cmp.Or(cmp.Compare(min(led[a], share)/share, min(led[b], share)/share), cmp.Compare(had[a], had[b]))
+	})
 	for _, name := range names {
+		if led[name] >= share && 2*helps >= stories && helps > 0 {
+			break
+		}
 		r.Focus = name
 		n := 0
 		stories = 0
@@ -42,6 +49,25 @@ func BestFocus(earlier []Request, r Request) (best strategy.Name, helps, stories
 		}
 	}
 	return best, helps, stories
+}
+
+// A way leads at most so many of so many weeks, where a target has others: four of
+// the eighteen weeks of half a year. Common practice, no published source.
+const (
+	share   = 4
+	shareOf = 18
+)
+
+// ledBefore counts how many of the weeks before r that its share is counted over each
+// strategy led; none for the one that is asked for.
+func ledBefore(earlier []Request, r Request) map[strategy.Name]int {
+	before := slices.DeleteFunc(inOrder(earlier), func(e Request) bool { return e.Week >= r.Week })
+	led := map[strategy.Name]int{}
+	for _, e := range before[max(0, len(before)-(shareOf-1)):] {
+		led[e.Focus]++
+	}
+	led[r.Focus] = 0
+	return led
 }
 
 // BestPicture is the picture that can show the most stories of a week that

@@ -87,7 +87,7 @@ func (p *planner) other(r Request, now problem.Problem, kind problem.Kind, chang
 		if !c.holds || c.rank.untold > 0 || !change.allows(c.problem, now) {
 			continue
 		}
-		rank := p.rankNow(c, r, 0)
+		rank := p.rankNow(c, r, 0, eitherHalf)
 		if rank.again > 0 {
 			continue
 		}

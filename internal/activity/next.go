@@ -79,7 +79,7 @@ const factsEvery = 4
 func (y past) facts(options []Suggestion, weeks int) (best Suggestion, due bool) {
 	last := -1
 	for _, s := range options {
-		if s.Target.Limits.PartMost == 0 {
+		if !s.Target.aboutFacts() {
 			continue
 		}
 		if at, ok := y.last[s.Target.ID]; ok {

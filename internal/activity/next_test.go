@@ -45,6 +45,10 @@ func TestProposedYears(t *testing.T) {
 		plans, whys := proposed(t, grade)
 		checkWhys(t, plans, whys)
 		checkYear(t, plans, grade)
+		checkReturns(t, plans)
+		if grade > 0 { // kindergarten has three ways in all
+			checkShares(t, plans)
+		}
 		name := []string{"Kindergarten", "Grade 1", "Grade 2", "Grade 3"}[grade]
 		fmt.Fprintf(&b, "### %s\n\n| week | target | focus | stories |\n| --- | --- | --- | --- |\n", name)
 		for i, w := range plans {
@@ -97,7 +101,7 @@ func checkYear(t *testing.T, plans []WeekPlan, grade problem.Grade) {
 		if late := slices.ContainsFunc(target.Kinds, problem.Kind.Difficult); grade == 1 && late && at < 18 {
 			t.Errorf("%s, which grade 2 masters, comes in week %d of grade 1", target.ID, at+1)
 		}
-		if target.Steps() > 1 && grade == 2 && at < 18 {
+		if twoSteps(target) && grade == 2 && at < 18 {
 			t.Errorf("%s comes in week %d of grade 2", target.ID, at+1)
 		}
 	}
@@ -112,6 +116,40 @@ func checkYear(t *testing.T, plans []WeekPlan, grade problem.Grade) {
 	}
 	if list+1 < len(plans) && sameList(plans[list+1:], plans[:len(plans)-list-1]) {
 		t.Errorf("grade %d: after week %d the list comes again", grade, list+1)
+	}
+}
+
+// checkReturns wants what comes back to be worth it: a story of an earlier week from
+// the upper half of its range, and in the second half of the year no facts that
+// everybody knows.
+func checkReturns(t *testing.T, plans []WeekPlan) {
+	t.Helper()
+	for i, w := range plans {
+		for _, a := range w.All() {
+			most := 0
+			for _, n := range a.Problem.Quantities() {
+				most = max(most, n.Value)
+			}
+			if a.Returns && a.within > 10 && 2*most <= a.within {
+				t.Errorf("week %d: %v comes back, of the lower half of %d", i+1, a.Problem.Equation(), a.within)
+			}
+			if late := i >= len(plans)/2; late && !a.Returns && w.Request.Target.aboutFacts() && (most < 8 || hasOne(a.Problem)) {
+				t.Errorf("week %d is about %v, so late", i+1, a.Problem.Equation())
+			}
+		}
+	}
+}
+
+// checkShares wants no way of working to lead more than four of any eighteen weeks.
+func checkShares(t *testing.T, plans []WeekPlan) {
+	t.Helper()
+	for i := range plans[:len(plans)-17] {
+		led := map[strategy.Name]int{}
+		for _, w := range plans[i : i+18] {
+			if led[w.Request.Focus]++; led[w.Request.Focus] > 4 {
+				t.Errorf("weeks %d to %d: %v leads more than four of them", i+1, i+18, w.Request.Focus)
+			}
+		}
 	}
 }
 

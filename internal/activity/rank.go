@@ -17,7 +17,8 @@ import (
 type rank struct {
 	untold    int // 1: no story bears such amounts
 	again     int // 1: the numbers are in this week already
-	stale     int // 1: the class met the facts, and new ones come before all
+	half      int // 1: not of the half of the range that is wished for
+	stale     int // more: the class met the facts, and new ones come before all; see staleness
 	unfocused int // 1: the strategy of the week is not at its best here; 2: it does not help
 	met       int // how often the class met the facts
 	seen      int // how often the class met the very same numbers
@@ -29,7 +30,7 @@ type rank struct {
 func (r rank) compare(other rank) int {
 	return cmp.Or(
 		cmp.Compare(r.untold, other.untold), cmp.Compare(r.again, other.again),
-		cmp.Compare(r.stale, other.stale),
+		cmp.Compare(r.half, other.half), cmp.Compare(r.stale, other.stale),
 		cmp.Compare(r.unfocused, other.unfocused), cmp.Compare(r.met, other.met), cmp.Compare(r.seen, other.seen), cmp.Compare(r.last, other.last),
 		cmp.Compare(r.flaws, other.flaws), cmp.Compare(r.echo, other.echo),
 	)

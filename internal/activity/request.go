@@ -27,6 +27,7 @@ type Request struct {
 	Ladder []Beside
 
 	allows func(problem.Problem) bool // nil allows all
+	review bool                       // for a story that brings an earlier week's skill back
 }
 
 // Given is the problem of a story that the teacher wrote: it is given, not chosen.

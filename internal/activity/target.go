@@ -73,26 +73,6 @@ func (t Target) line(part string) phrase.Line {
 	return phrase.Say("target." + t.ID + "." + part)
 }
 
-// Steps is 2 when the target has chains, else 1.
-func (t Target) Steps() int {
-	for _, k := range t.Kinds {
-		if k.Steps() != nil {
-			return 2
-		}
-	}
-	return 1
-}
-
-// Parts is 3 when the target has sums of three, else 2.
-func (t Target) Parts() int {
-	for _, k := range t.Kinds {
-		if k == problem.TogetherThree {
-			return 3
-		}
-	}
-	return 2
-}
-
 // KindName is the line that names a kind in the teacher's key.
 func KindName(k problem.Kind) phrase.Line { return phrase.Say("kind." + k.String() + ".name") }
 

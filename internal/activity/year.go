@@ -97,6 +97,7 @@ func (p *planner) pick(r Request, kind problem.Kind, place int, mayReturn bool) 
 	if r.Review && mayReturn {
 		if s, earlier, ok := p.memory.due(); ok {
 			kind, c.of, c.returns = s.kind, r.returning(earlier), true
+			c.of.review = true
 		}
 	}
 	best, rank, ok := p.choose(c.of, kind, place)

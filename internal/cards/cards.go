@@ -15,6 +15,7 @@ import (
 	"html"
 	"io/fs"
 	"path"
+	"slices"
 	"strings"
 )
 
@@ -29,18 +30,19 @@ const (
 	standY = 26
 )
 
+var (
+	characters = ids("character", "fox", "hedgehog", "heron", "beetle", "tortoise", "otter",
+		"grandfather", "baker", "captain", "gardener", "kite-flyer", "inventor")
+	settings = ids("setting", "harbour", "market", "forest", "garden", "library", "night-train",
+		"kitchen", "playground", "mountain-hut", "desert-well", "rainy-street", "reef")
+)
+
 // Characters lists the ids of the characters in the order of the page, animals
 // first.
-func Characters() []string {
-	return ids("character", "fox", "hedgehog", "heron", "beetle", "tortoise", "otter",
-		"grandfather", "baker", "captain", "gardener", "kite-flyer", "inventor")
-}
+func Characters() []string { return slices.Clone(characters) }
 
 // Settings lists the ids of the settings in the order of the page.
-func Settings() []string {
-	return ids("setting", "harbour", "market", "forest", "garden", "library", "night-train",
-		"kitchen", "playground", "mountain-hut", "desert-well", "rainy-street", "reef")
-}
+func Settings() []string { return slices.Clone(settings) }
 
 func ids(group string, names ...string) []string {
 	all := make([]string, len(names))
@@ -156,7 +158,7 @@ func stand(i, of int) string {
 	if of == 1 {
 		return fmt.Sprintf("translate(%d %d)", standX, standY)
 	}
-	return fmt.Sprintf("translate(%d 53)scale(.76)", 72*i-6)
+	return fmt.Sprintf("translate(%d 56)scale(.73)", 68*i)
 }
 
 // Scene is a place with one or two characters in it, all of the page's Symbols.
@@ -177,10 +179,13 @@ func frame(id, shapes string) string {
 	return fmt.Sprintf("<svg class=\"k\" viewBox=%q aria-hidden=\"true\">%s</svg>", viewBox(group), shapes)
 }
 
-// symbol is the id that a drawing has in a page: "c-fox" for "character.fox".
+// symbol is the id that a drawing has in a page, by its place in its list: "c1" for
+// "character.fox". Names would weigh 200 bytes on a page with all of them.
 func symbol(id string) string {
-	group, name, _ := strings.Cut(id, ".")
-	return group[:1] + "-" + name
+	if i := slices.Index(settings, id); i >= 0 {
+		return fmt.Sprintf("s%d", i+1)
+	}
+	return fmt.Sprintf("c%d", slices.Index(characters, id)+1)
 }
 
 func (d *Deck) find(id string) (string, error) {

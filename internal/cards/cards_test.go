@@ -100,7 +100,7 @@ func TestSymbols(t *testing.T) {
 		}
 	}
 	two := must(t)(d.Symbols("setting.reef", "character.otter"))
-	if n := strings.Count(two, " id="); n != 2 || !strings.Contains(two, `"s-reef"`) || !strings.Contains(two, `"c-otter"`) {
+	if n := strings.Count(two, " id="); n != 2 || !strings.Contains(two, `"s12"`) || !strings.Contains(two, `"c6"`) {
 		t.Errorf("want the two that were asked for, got\n%s", two)
 	}
 }

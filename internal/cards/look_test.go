@@ -5,6 +5,8 @@ import (
 	"compress/gzip"
 	"encoding/xml"
 	"flag"
+	"io"
+	"io/fs"
 	"math"
 	"os"
 	"regexp"
@@ -39,23 +41,9 @@ func (b *box) add(x, y float64) {
 	b.left, b.top, b.right, b.bottom = min(b.left, x), min(b.top, y), max(b.right, x), max(b.bottom, y)
 }
 
-// nib is the slanted pen that all lines are drawn with: x in the file is x + y
-// on the page.
-const nib = "matrix(1 0 -1 1 0 0)"
-
-// pens is how far each pen's ink reaches up and down from where it goes; to the
+// reaches is how far each pen's ink reaches up and down from where it goes; to the
 // sides it is 1.4 times as far.
-var pens = map[string]float64{"k-ink": 1, "k-far": 1, "k-bold": 3}
-
-// pen is the class of the line that an element has, or none.
-func pen(e xml.StartElement) string {
-	for _, c := range strings.Fields(attribute(e, "class")) {
-		if pens[c] > 0 {
-			return c
-		}
-	}
-	return ""
-}
+var reaches = map[string]float64{"k-ink": 1, "k-far": 1, "k-bold": 3}
 
 // bounds is what the pens and the colours cover, but for the outside of bends.
 func bounds(t *testing.T, svg string) box {
@@ -64,8 +52,8 @@ func bounds(t *testing.T, svg string) box {
 		if e.Name.Local != "path" {
 			t.Fatalf("cannot measure <%s>", e.Name.Local)
 		}
-		reach, shear := pens[pen(e)], 0.0
-		if attribute(e, "transform") == nib {
+		reach, shear := reaches[pen(e)], 0.0
+		if pen(e) != "" {
 			shear = 1
 		}
 		walk(t, attribute(e, "d"), func(x, y float64) {
@@ -118,15 +106,42 @@ func walk(t *testing.T, data string, visit func(x, y float64)) {
 	}
 }
 
-// Every line, and nothing else, goes through the nib: one hand drew them all.
+// Every line, and nothing else, goes through the nib: one hand drew them all. A file
+// says it for programs for drawing, the style for pages.
 func TestOnePen(t *testing.T) {
-	d := deck(t)
-	for id := range d.shapes {
-		for _, e := range elements(t, must(t)(d.Draw(id)))[1:] {
+	names, err := fs.Glob(files, "art/*/*.svg")
+	if err != nil {
+		t.Fatal(err)
+	}
+	lines := 0
+	for _, name := range names {
+		text, err := files.ReadFile(name)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for d := xml.NewDecoder(bytes.NewReader(text)); ; {
+			token, err := d.Token()
+			if err == io.EOF {
+				break
+			}
+			if err != nil {
+				t.Fatal(err)
+			}
+			e, ok := token.(xml.StartElement)
+			if !ok {
+				continue
+			}
 			if (pen(e) != "") != (attribute(e, "transform") == nib) {
-				t.Errorf("%s: want transform=%q where there is a line, and only there, got %v", id, nib, e.Attr)
+				t.Errorf("%s: want transform=%q where there is a line, and only there, got %v", name, nib, e.Attr)
+			}
+			if pen(e) != "" {
+				lines++
 			}
 		}
+	}
+	css, _, _, _ := style(t)
+	if want := ".k-ink, .k-far, .k-bold { transform: skewX(-45deg) }"; lines == 0 || !strings.Contains(css, want) {
+		t.Errorf("%d lines; want the style to have %s: x less y, as %s says", lines, want, nib)
 	}
 }
 
@@ -150,11 +165,11 @@ func TestWeight(t *testing.T) {
 	for _, id := range everyCard() {
 		page += must(t)(d.Use(id))
 	}
-	if got := zipped(t, symbols); got > 5800 {
-		t.Errorf("want the symbols within 5800 bytes compressed, got %d", got)
+	if got := zipped(t, symbols); got > 5450 {
+		t.Errorf("want the symbols within 5450 bytes compressed, got %d", got)
 	}
-	if got := zipped(t, page); got > 6150 {
-		t.Errorf("want symbols, cards and stage within 6150 bytes compressed, got %d", got)
+	if got := zipped(t, page); got > 5750 {
+		t.Errorf("want symbols, cards and stage within 5750 bytes compressed, got %d", got)
 	}
 	t.Logf("symbols %d bytes, compressed %d; with all cards and a stage %d", len(symbols), zipped(t, symbols), zipped(t, page))
 }

@@ -38,6 +38,24 @@ var values = map[string]*regexp.Regexp{
 	"transform": regexp.MustCompile(`^((matrix|translate|scale|rotate)\([0-9,. -]+\) ?)+$`),
 }
 
+// nib is the slanted pen that all lines are drawn with: x in the file is x + y on
+// the page. A program for drawing reads it with each line; for a page the style of
+// the pens says it once (themes/base/cards.css).
+const nib = "matrix(1 0 -1 1 0 0)"
+
+// pens are the classes of lines.
+var pens = []string{"k-ink", "k-far", "k-bold"}
+
+// pen is the class of the line that a shape has, or none.
+func pen(e xml.StartElement) string {
+	for _, class := range strings.Fields(attribute(e, "class")) {
+		if slices.Contains(pens, class) {
+			return class
+		}
+	}
+	return ""
+}
+
 var number = regexp.MustCompile(`^-?[0-9]+(\.[0-9]+)?$`)
 
 // reader turns a file into the shapes that a page needs.
@@ -211,7 +229,8 @@ func (r *reader) repeat(e xml.StartElement) error {
 	})
 }
 
-// tag writes the start of an element without its id, which only the file needs.
+// tag writes the start of an element without its id and without the pen of a line,
+// which only the file needs.
 func (r *reader) tag(e xml.StartElement, end string) error {
 	name := e.Name.Local
 	allowed, ok := attributes[name]
@@ -230,6 +249,7 @@ func (r *reader) tag(e xml.StartElement, end string) error {
 			return fmt.Errorf("<%s %s=%q>: leave it out; colours and lines are classes", name, key, a.Value)
 		case !form.MatchString(a.Value):
 			return fmt.Errorf("<%s %s=%q>: want a value like %s", name, key, a.Value, form)
+		case key == "transform" && a.Value == nib && pen(e) != "":
 		case key != "id":
 			fmt.Fprintf(&r.out, ` %s="%s"`, key, strings.Join(strings.Fields(a.Value), " "))
 		}

@@ -63,7 +63,13 @@ type subject struct {
 
 // checks are those that are made, one for each thing that can go wrong. A new
 // one is a function and a line here.
-var checks = []func(subject) []Finding{plan, days, languages, notes, hardNotes, weights}
+var checks = []struct {
+	about About
+	find  func(subject) diag.Diagnostics
+}{
+	{Plan, func(s subject) diag.Diagnostics { return s.notices }}, // what the plan of the year could not meet
+	{Plan, days}, {Languages, languages}, {Notes, notes}, {Notes, copied}, {Notes, hardNotes}, {Weight, weights},
+}
 
 // Site checks a school. Problems are those of Assemble, and keep everything else
 // from being checked. The function rendered, if any, is called after each page
@@ -82,16 +88,9 @@ func Site(in site.Input, rendered func(of int)) (Report, diag.Diagnostics, error
 	r.Heaviest = slices.MaxFunc(pages, func(a, b weighed) int { return a.Bytes - b.Bytes }).Weighed
 	r.Reading = readingLevels(planned, in.Site.Languages)
 	for _, check := range checks {
-		r.Findings = append(r.Findings, check(subject{in, notices, pages})...)
+		for _, d := range check.find(subject{in, notices, pages}) {
+			r.Findings = append(r.Findings, Finding{About: check.about, Diagnostic: d})
+		}
 	}
 	return r, nil, nil
-}
-
-// plan gives what the plan of the year could not meet.
-func plan(s subject) []Finding {
-	var out []Finding
-	for _, n := range s.notices {
-		out = append(out, Finding{About: Plan, Diagnostic: n})
-	}
-	return out
 }

@@ -166,8 +166,7 @@ func TestWeight(t *testing.T) {
 		page("en/2026-09-14-print.html", 24_000), page("en/check/7.html", 14_500), page("2026-09-14.html", 2_000),
 	}
 	var got []string
-	for _, f := range weights(subject{in: in, pages: pages}) {
-		p := f.Diagnostic
+	for _, p := range weights(subject{in: in, pages: pages}) {
 		p.Hint = ""
 		got = append(got, p.String())
 	}
@@ -208,7 +207,7 @@ func TestPublished(t *testing.T) {
 		var lines []string
 		for _, f := range r.Findings {
 			if f.About == Published && f.Mend {
-				lines = append(lines, f.Diagnostic.String())
+				lines = append(lines, f.String())
 			}
 		}
 		return r, strings.Join(lines, "\n")

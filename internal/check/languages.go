@@ -10,32 +10,29 @@ import (
 	"homebuild/internal/week"
 )
 
-// shown is how many names are told before "and 3 more".
-const shown = 6
-
 // languages says which language keeps what out of every page, and which are
 // drafts.
-func languages(s subject) []Finding {
-	var out []Finding
+func languages(s subject) diag.Diagnostics {
+	var out diag.Diagnostics
 	for _, tag := range s.in.Site.Languages {
 		if missing := missingIn(s, tag); len(missing) > 0 {
-			out = append(out, Finding{About: Languages, Diagnostic: diag.Diagnostic{
+			out = append(out, diag.Diagnostic{
 				File: week.SiteFile, Text: fmt.Sprintf("%s leaves out %s; so no language of this site uses them", tag, strings.Join(missing, "; ")),
 				Hint: "the stories use the others; who knows the language can write what is missing",
-			}})
+			})
 		}
 	}
 	if drafts := languagesThat(s, (*i18n.Language).Draft); len(drafts) > 0 {
-		out = append(out, Finding{About: Languages, Diagnostic: diag.Diagnostic{
+		out = append(out, diag.Diagnostic{
 			File: week.SiteFile, Text: "no fluent reader has signed the words of " + strings.Join(drafts, ", ") + " yet; the pages say so",
 			Hint: "ask somebody who knows the language well to read a page",
-		}})
+		})
 	}
 	if partly := languagesThat(s, (*i18n.Language).PartlyRead); len(partly) > 0 {
-		out = append(out, Finding{About: Languages, Diagnostic: diag.Diagnostic{
+		out = append(out, diag.Diagnostic{
 			File: week.SiteFile, Text: "some words of " + strings.Join(partly, ", ") + " are newer than their signature; the pages say so",
 			Hint: "\"homebuild language check\" says which; a fluent reader reads them and signs again",
-		}})
+		})
 	}
 	return out
 }
@@ -77,9 +74,4 @@ func missingIn(s subject, tag string) []string {
 }
 
 // some names the first few of a list and counts the rest.
-func some(words []string) string {
-	if len(words) <= shown {
-		return strings.Join(words, ", ")
-	}
-	return fmt.Sprintf("%s and %d more", strings.Join(slices.Clone(words[:shown]), ", "), len(words)-shown)
-}
+func some(words []string) string { return diag.Some(words, 6) }

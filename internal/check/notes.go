@@ -10,8 +10,8 @@ import (
 
 // notes finds weeks without a note, and notes that a language shows in another,
 // for want of its own.
-func notes(s subject) []Finding {
-	var out []Finding
+func notes(s subject) diag.Diagnostics {
+	var out diag.Diagnostics
 	var none []string
 	without := map[string][]string{}
 	for _, w := range s.in.Site.Weeks {
@@ -25,10 +25,10 @@ func notes(s subject) []Finding {
 		}
 	}
 	if len(none) > 0 {
-		out = append(out, Finding{About: Notes, Diagnostic: diag.Diagnostic{
+		out = append(out, diag.Diagnostic{
 			File: week.Folder, Text: "no note to families for " + some(newestFirst(none)) + "; they read a greeting of ours, in their language",
 			Hint: "write yours into the week, below a line [note]",
-		}})
+		})
 	}
 	for _, tag := range s.in.Site.Languages {
 		dates := without[tag]
@@ -42,38 +42,38 @@ func notes(s subject) []Finding {
 		if tag == s.in.Site.School {
 			p.Text = fmt.Sprintf("no note in %s, the class's own language, for %s", week.LanguageName(tag), some(newestFirst(dates)))
 		}
-		out = append(out, Finding{About: Notes, Diagnostic: p})
+		out = append(out, p)
 	}
-	return append(out, copied(s)...)
+	return out
 }
 
 // copied finds notes of the newest week that an earlier week has word for word:
 // a copied file whose note nobody changed.
-func copied(s subject) []Finding {
+func copied(s subject) diag.Diagnostics {
 	weeks := s.in.Site.Weeks
 	newest := weeks[len(weeks)-1]
-	var out []Finding
+	var out diag.Diagnostics
 	for _, tag := range s.in.Site.Languages {
 		note := newest.Notes[tag]
 		i := slices.IndexFunc(weeks[:len(weeks)-1], func(w week.Week) bool { return note != "" && w.Notes[tag] == note })
 		if i < 0 {
 			continue
 		}
-		out = append(out, Finding{About: Notes, Diagnostic: newest.Problem("", fmt.Sprintf("the note in %s is that of %s, word for word", week.LanguageName(tag), weeks[i].Date),
-			"if the week was copied from the other, write what is new")})
+		out = append(out, newest.Problem("", fmt.Sprintf("the note in %s is that of %s, word for word", week.LanguageName(tag), weeks[i].Date),
+			"if the week was copied from the other, write what is new"))
 	}
 	return out
 }
 
 // days finds weeks that begin on another day of the week than the one before:
 // most likely a slip in the date.
-func days(s subject) []Finding {
-	var out []Finding
+func days(s subject) diag.Diagnostics {
+	var out diag.Diagnostics
 	weeks := s.in.Site.Weeks
 	for i, w := range weeks {
 		if day := w.Weekday(); i > 0 && day != weeks[i-1].Weekday() && day != weeks[0].Weekday() {
-			out = append(out, Finding{About: Plan, Diagnostic: w.Problem("", fmt.Sprintf("%s is a %s, and the week before begins on a %s", w.Date, day, weeks[i-1].Weekday()),
-				"if the date is a slip, name the file by the day that your weeks begin on")})
+			out = append(out, w.Problem("", fmt.Sprintf("%s is a %s, and the week before begins on a %s", w.Date, day, weeks[i-1].Weekday()),
+				"if the date is a slip, name the file by the day that your weeks begin on"))
 		}
 	}
 	return out

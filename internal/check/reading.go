@@ -1,8 +1,10 @@
 package check
 
 import (
+	"fmt"
 	"strings"
 
+	"homebuild/internal/diag"
 	"homebuild/internal/readability"
 	"homebuild/internal/site"
 )
@@ -12,6 +14,16 @@ import (
 type ReadingLevel struct {
 	Tag             string
 	Family, Stories readability.Level
+}
+
+// String says it with the source of the formula.
+func (l ReadingLevel) String() string {
+	if l.Tag == "es" {
+		return fmt.Sprintf("es: words to families %.0f, stories %.0f (Szigriszt 1993, INFLESZ scale: above 65 is fairly easy)",
+			l.Family.Szigriszt, l.Stories.Szigriszt)
+	}
+	return fmt.Sprintf("%s: words to families grade %.1f (Flesch-Kincaid, Kincaid et al. 1975), stories grade %.1f (Spache 1974)",
+		l.Tag, l.Family.Grade, l.Stories.Spache)
 }
 
 // readingLevels measures the languages that there is a formula for.
@@ -30,8 +42,8 @@ func readingLevels(p *site.Planned, tags []string) []ReadingLevel {
 
 // hardNotes says which notes are harder to read than they could be, in the
 // languages that there is a formula for.
-func hardNotes(s subject) []Finding {
-	var out []Finding
+func hardNotes(s subject) diag.Diagnostics {
+	var out diag.Diagnostics
 	for _, w := range s.in.Site.Weeks {
 		for _, tag := range s.in.Site.Languages {
 			note := w.Notes[tag]
@@ -39,8 +51,8 @@ func hardNotes(s subject) []Finding {
 				continue
 			}
 			for _, m := range readability.Texts(tag, paragraphs(note)).Misses {
-				out = append(out, Finding{About: Notes, Diagnostic: w.Problem("note."+tag, "in the note, "+m.Why,
-					"families read it on a phone, at the end of a day: shorter sentences and everyday words help")})
+				out = append(out, w.Problem("note."+tag, "in the note, "+m.Why,
+					"families read it on a phone, at the end of a day: shorter sentences and everyday words help"))
 			}
 		}
 	}

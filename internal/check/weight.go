@@ -7,7 +7,6 @@ import (
 	"path"
 	"runtime"
 	"slices"
-	"strings"
 
 	"golang.org/x/sync/errgroup"
 
@@ -51,20 +50,19 @@ func weigh(files []site.File, rendered func(of int)) ([]weighed, error) {
 }
 
 // weights finds pages and weeks that take long to arrive on a weak connection.
-func weights(s subject) []Finding {
+func weights(s subject) diag.Diagnostics {
 	const hint = "ask for fewer stories, or shorten the note"
 	byDate := map[string]week.Week{}
 	for _, w := range s.in.Site.Weeks {
 		byDate[w.Date] = w
 	}
-	at := func(name, text string) Finding {
-		date, _, _ := strings.Cut(path.Base(name), ".")
-		if w, ok := byDate[date[:min(len("2026-09-14"), len(date))]]; ok {
-			return Finding{About: Weight, Diagnostic: w.Problem("stories", text, hint)}
+	at := func(name, text string) diag.Diagnostic {
+		if w, ok := byDate[site.DateOf(name)]; ok {
+			return w.Problem("stories", text, hint)
 		}
-		return Finding{About: Weight, Diagnostic: diag.Diagnostic{Text: text}}
+		return diag.Diagnostic{Text: text}
 	}
-	var out []Finding
+	var out diag.Diagnostics
 	for _, p := range s.pages {
 		if p.Bytes > weight.Page {
 			out = append(out, at(p.Name, fmt.Sprintf("the page %s has %d bytes, compressed; it opens at once up to %d", p.Name, p.Bytes, weight.Page)))

@@ -1,6 +1,7 @@
 package desk
 
 import (
+	"slices"
 	"strings"
 	"testing"
 
@@ -196,6 +197,25 @@ func TestOwn(t *testing.T) {
 	lay(t, d, ask[Act](t, d, "story", StoryWish{Date: first, Story: 1, Do: "remove"}))
 	if s := sheetOf(t, d).Stories[1]; s.Own != nil {
 		t.Error("her story is still there")
+	}
+}
+
+// A number that she puts aside does not count, and what she marked stays marked.
+func TestOwnNumbers(t *testing.T) {
+	d := newDesk(t, "en")
+	own := OwnStory{Date: first, Texts: map[string]string{"en": "[Room 4 =] has 12 kites, 3 shells and 5 more kites. How many kites?"}}
+	own.Numbers = ask[Offer](t, d, "own", own).Numbers
+	for i := range own.Numbers {
+		own.Numbers[i].Counts = own.Numbers[i].Value == 12 || own.Numbers[i].Value == 5
+	}
+	offer := ask[Offer](t, d, "own", own)
+	at := slices.IndexFunc(offer.Readings, func(r Reading) bool { return r.Kind.ID == "together-total" })
+	if at < 0 || offer.Readings[at].Answer != "17" {
+		t.Fatalf("12 and 5 count: %+v", offer.Readings)
+	}
+	lay(t, d, ask[Act](t, d, "use", UseOwn{OwnStory: own, Line: offer.Readings[at].Line}))
+	if text := d.text(week.Path(first)); !strings.Contains(text, `"[Room 4 =] has [12] kites, 3 shells and [5] more kites. How many kites?"`) {
+		t.Errorf("her marks:\n%s", text)
 	}
 }
 

@@ -118,7 +118,7 @@ func (d *Desk) pictureChoices(s *sheet) []Choice {
 				continue
 			}
 			if c.Picture == "" {
-				c.Picture = draw.draw(ofKind(p, k))
+				c.Picture = draw.draw(picture.OrBars(p, k, picture.Open))
 			}
 		}
 		c.Fits, c.Why = len(not) == 0, strings.Join(not, ", ")

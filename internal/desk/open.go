@@ -79,7 +79,7 @@ func (d *Desk) Put(p Put) (None, error) {
 // Begin makes the files of a new desk: see [Calls].
 func (d *Desk) Begin(b Begin) (Act, error) {
 	grade := problem.Grade(b.Grade)
-	draft := school.Draft{Grade: &grade, Name: b.Name, Languages: b.Languages, Week: school.Wishes{Date: b.Monday, Target: school.FirstOf(problem.Grade(b.Grade))}}
+	draft := school.Draft{Grade: &grade, Name: b.Name, Languages: b.Languages, Week: school.Wishes{Date: b.Monday, Target: school.EasiestOf(grade)}}
 	if draft.Week.Date == "" {
 		draft.Week.Date = school.MondayFrom(d.today)
 	}

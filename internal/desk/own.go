@@ -48,7 +48,7 @@ func (s *sheet) marked(o OwnStory) (ownstory.Text, string, error) {
 	plain := strings.Join(strings.Fields(o.Texts[school]), " ")
 	text, err := lang.Read(plain)
 	if err == nil && slices.ContainsFunc(o.Numbers, func(n OwnNumber) bool { return !n.Counts }) {
-		plain = mark(text, o.Numbers)
+		plain = text.Mark(counted(text, o.Numbers))
 		text, err = lang.Read(plain)
 	}
 	if err != nil {
@@ -61,24 +61,20 @@ func (s *sheet) marked(o OwnStory) (ownstory.Text, string, error) {
 	return text, plain, nil
 }
 
-// mark marks the numbers that count, where she put another one aside.
-func mark(text ownstory.Text, numbers []OwnNumber) string {
-	var b strings.Builder
-	at, next := 0, 0
-	for _, n := range text.Numerals {
-		words := text.Plain[n.Start:n.End]
-		if next == len(numbers) || numbers[next].Words != words || numbers[next].Value != n.Value {
+// counted are the places of the numbers that she lets count.
+func counted(text ownstory.Text, numbers []OwnNumber) []int {
+	var out []int
+	next := 0
+	for i, n := range text.Numerals {
+		if next == len(numbers) || numbers[next].Words != text.Plain[n.Start:n.End] || numbers[next].Value != n.Value {
 			continue
 		}
-		b.WriteString(text.Plain[at:n.Start])
 		if numbers[next].Counts {
-			words = "[" + words + "]"
+			out = append(out, i)
 		}
-		b.WriteString(words)
-		at = n.End
 		next++
 	}
-	return b.String() + text.Plain[at:]
+	return out
 }
 
 func numbersOf(text ownstory.Text, counted []int) []OwnNumber {

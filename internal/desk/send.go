@@ -4,10 +4,10 @@ import (
 	"bytes"
 	"path"
 	"slices"
-	"strings"
 
 	"homebuild/internal/archive"
 	"homebuild/internal/output"
+	"homebuild/internal/school"
 	"homebuild/internal/tomlfile"
 	"homebuild/internal/week"
 )
@@ -144,15 +144,5 @@ func (d *Desk) Site(None) (File, error) {
 	if err := archive.Write(&zip, "public", s.plan.Pages()); err != nil {
 		return File{}, err
 	}
-	return File{Name: d.plainName(s) + "-pages.zip", Type: "application/zip", Bytes: zip.Bytes()}, nil
-}
-
-// plainName is the school's name as every computer takes it for a file.
-func (d *Desk) plainName(s sheets) string {
-	notPlain := func(c rune) bool { return (c < 'a' || c > 'z') && (c < '0' || c > '9') }
-	name := strings.Join(strings.FieldsFunc(strings.ToLower(s.Site.Name.In(s.Site.School, s.Site.School)), notPlain), "-")
-	if name == "" {
-		return "families"
-	}
-	return name
+	return File{Name: school.PlainName(s.Site.Name.In(s.Site.School, s.Site.School), "families") + "-pages.zip", Type: "application/zip", Bytes: zip.Bytes()}, nil
 }

@@ -65,7 +65,9 @@ func (d *Desk) opened(date, text string, laid bool, overlay []fileText) (*sheet,
 		return nil, refuse(date, diag.Diagnostic{Text: "the desk has no such week"})
 	}
 	out := &sheet{sheets: s, Week: s.Site.Weeks[at], text: text, laid: laid}
-	out.target, _ = s.find(out.Week.Target)
+	if t := s.Target(out.Week.Target); t != nil {
+		out.target = *t
+	}
 	if t, err := out.OwnTarget(); err == nil {
 		out.target = t
 	}

@@ -8,6 +8,7 @@ import (
 	"homebuild/internal/activity"
 	"homebuild/internal/diag"
 	"homebuild/internal/i18n"
+	"homebuild/internal/picture"
 	"homebuild/internal/problem"
 	"homebuild/internal/school"
 	"homebuild/internal/story"
@@ -231,6 +232,6 @@ func (d *Desk) Kinds(of StoryOf) ([]Reading, error) {
 func (s *sheet) reading(p problem.Problem, draw *pictures, words *i18n.Language) Reading {
 	return Reading{
 		Kind: kindOf(p.Kind(), words), Equation: s.class().Equation(p.Equation()), Answer: answer(s.class(), p),
-		Picture: draw.draw(ofKind(p, s.drawn())),
+		Picture: draw.draw(picture.OrBars(p, s.drawn(), picture.Open)),
 	}
 }

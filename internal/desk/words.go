@@ -1,8 +1,6 @@
 package desk
 
 import (
-	"slices"
-
 	"homebuild/internal/activity"
 	"homebuild/internal/i18n"
 	"homebuild/internal/phrase"
@@ -52,18 +50,6 @@ func (p *pictures) draw(of picture.Picture) string {
 	return svg.Draw(of, svg.Options{ID: p.prefix + string(rune('0'+p.drawn/10)) + string(rune('0'+p.drawn%10)), Say: p.words.Plain, Number: p.words.Number})
 }
 
-// ofKind draws a problem by a kind of picture, or in bars where that does not fit.
-func ofKind(p problem.Problem, kind picture.Kind) picture.Picture {
-	if !picture.Fits(kind, p) {
-		kind = picture.BarModel
-	}
-	out, err := picture.OfProblem(p, kind, picture.Open)
-	if err != nil {
-		panic(err) // bars fit everything
-	}
-	return out
-}
-
 // target is a sentence in the desk's words.
 func (d *Desk) target(t activity.Target, met map[string]string) Target {
 	words := d.spoken()
@@ -102,13 +88,4 @@ func (s sheets) met() map[string]string {
 		out[w.Target] = w.Date
 	}
 	return out
-}
-
-// find finds a target of the list.
-func (s sheets) find(id string) (activity.Target, bool) {
-	i := slices.IndexFunc(s.Targets, func(t activity.Target) bool { return t.ID == id })
-	if i < 0 {
-		return activity.Target{}, false
-	}
-	return s.Targets[i], true
 }

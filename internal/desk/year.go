@@ -63,7 +63,7 @@ func (s sheets) grade(otherwise activity.Target) problem.Grade {
 		return *s.Site.Grade
 	}
 	for _, w := range slices.Backward(s.Site.Weeks) {
-		if t, ok := s.find(w.Target); ok {
+		if t := s.Target(w.Target); t != nil {
 			return t.Grade
 		}
 	}
@@ -104,7 +104,7 @@ func (d *Desk) next(s sheets) (YearWeek, school.Proposal) {
 	p := *s.next.Proposal
 	why := ""
 	if n := len(s.Site.Weeks); n > 0 {
-		if before, ok := s.find(s.Site.Weeks[n-1].Target); ok {
+		if before := s.Target(s.Site.Weeks[n-1].Target); before != nil {
 			why = d.spoken().Plain(before.CanLine())
 		}
 	}
@@ -183,7 +183,7 @@ func (d *Desk) yearWeek(s sheets, w week.Week) YearWeek {
 	if d.had(w) {
 		out.State = StateShown
 	}
-	if t, ok := s.find(w.Target); ok {
+	if t := s.Target(w.Target); t != nil {
 		out.Can = d.spoken().Plain(t.CanLine())
 	} else if t, err := w.OwnTarget(); err == nil {
 		out.Can = d.spoken().Plain(t.CanLine())

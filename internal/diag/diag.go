@@ -63,6 +63,14 @@ func (ps Diagnostics) Sort() {
 	})
 }
 
+// Amount is a number with its noun: "1 page", "3 pages".
+func Amount(n int, one, many string) string {
+	if n == 1 {
+		return "1 " + one
+	}
+	return fmt.Sprintf("%d %s", n, many)
+}
+
 // manyWords is the length from which a list is better asked for than read.
 const manyWords = 12
 
@@ -78,7 +86,15 @@ func Choice(typed string, allowed []string) string {
 	case near != "":
 		return didYouMean(near)
 	}
-	return fmt.Sprintf("there are: %s and %d more", strings.Join(allowed[:manyWords], ", "), len(allowed)-manyWords)
+	return "there are: " + Some(allowed, manyWords)
+}
+
+// Some lists the first words of a list, at most so many, and counts the rest.
+func Some(words []string, most int) string {
+	if len(words) <= most {
+		return strings.Join(words, ", ")
+	}
+	return fmt.Sprintf("%s and %d more", strings.Join(words[:most], ", "), len(words)-most)
 }
 
 // Suggest asks whether the nearest of the allowed words was meant; where none

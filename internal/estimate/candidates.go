@@ -106,13 +106,19 @@ func each(c problem.Calculation, m Method, round func(int) int, tolerance int) c
 	return candidate{m, friendly, tolerance}
 }
 
-// one makes one of two numbers friendly and leaves the other, the second first.
+// one makes one of two numbers friendly and leaves the other, the second first. Of a
+// difference it is what is taken away: a friendly number is easy to take from any, and
+// nothing is easier to take from a friendly one (800 - 544).
 func one(c problem.Calculation, m Method, round func(int) int, tolerance int) []candidate {
 	if len(c.Numbers) != 2 {
 		return nil
 	}
 	a, b := c.Numbers[0], c.Numbers[1]
-	return []candidate{{m, []int{a, round(b)}, tolerance}, {m, []int{round(a), b}, tolerance}}
+	list := []candidate{{m, []int{a, round(b)}, tolerance}}
+	if c.Op == problem.Plus {
+		list = append(list, candidate{m, []int{round(a), b}, tolerance})
+	}
+	return list
 }
 
 // double takes the smaller of two close numbers twice.

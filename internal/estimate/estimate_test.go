@@ -29,6 +29,8 @@ func TestFor(t *testing.T) {
 		{minus(64, 29), []int{93, 45}, "60 - 30 = 30", estimate.Tens, nil, "45 is farther off than ten"},
 		{plus(256, 178), []int{78, 404}, "256 + 200 = 456", estimate.OneHundred, nil, "hundreds would take 404 for near"},
 		{plus(345, 268), []int{77, 603, 513}, "345 + 270 = 615", estimate.OneTen, nil, "both to tens is seven too many"},
+		{minus(788, 544), []int{1332}, "788 - 540 = 248", estimate.OneTen, nil, "800 - 544 would be no easier"},
+		{minus(74, 28), []int{102, 56}, "74 - 30 = 44", estimate.OneTen, nil, "70 - 28 would be no easier"},
 	}
 	for _, test := range tests {
 		e, ok := estimate.For(test.c, test.wrong, 2)
@@ -101,6 +103,9 @@ func check(t *testing.T, c problem.Calculation, answer int, wrong []int) {
 	if outside := c.Op == problem.Minus && e.Value+within > c.Numbers[0] ||
 		c.Op == problem.Plus && e.Value-within < slices.Max(c.Numbers); outside || e.Value > problem.RangeOf(c.Largest()) {
 		t.Fatalf("%v: %v is not possible", c, e.Equation)
+	}
+	if c.Op == problem.Minus && e.Friendly[1] == c.Numbers[1] && c.Numbers[1]%5 != 0 {
+		t.Fatalf("%v: %v takes away as much as before, and is no easier", c, e.Equation)
 	}
 	var missed []int
 	for _, n := range wrong {

@@ -19,6 +19,7 @@ type header struct {
 	turkic       bool // small i becomes capital İ
 	reviewed     Signatures
 	open         bool // something is not what was read and signed
+	korean       bool // particles follow the sound before them
 	source       bool // English: written here, not translated
 }
 
@@ -59,6 +60,7 @@ func (b *builder) header(tag language.Tag) {
 	base, _ := tag.Base()
 	l.tag, l.script = b.file.Tag, scriptOf(tag)
 	l.turkic = slices.Contains([]string{"tr", "az", "crh", "tt", "gag"}, base.String())
+	l.korean = base.String() == "ko"
 	l.name = b.headerWord("name", nil)
 	l.rtl = b.headerWord("direction", directions) == Direction(true)
 	script := RightToLeft(tag)

@@ -56,8 +56,11 @@ func (l *Language) Try(line phrase.Line) (Text, error) {
 		s := &t[i]
 		if s.place == "" {
 			text := s.text
-			if i > 0 && t[i-1].form == numberForm {
+			if i > 0 && (t[i-1].form == numberForm || t[i-1].place == "N") {
 				text = unparted(text)
+			}
+			if l.korean && len(out) > 0 {
+				text = withParticle(out[len(out)-1].Text, text)
 			}
 			out = append(out, Run{RunPlain, text})
 			continue
@@ -141,8 +144,8 @@ func cutEvent(id string) (event, key string, ok bool) {
 	return id[:dot], id[dot+1:], true
 }
 
-// unparted is a text that stands behind a number, with a space between them that
-// no line breaks at.
+// unparted is a text that stands behind a number that it agrees with, with a space
+// between them that no line breaks at.
 func unparted(text string) string {
 	if rest, ok := strings.CutPrefix(text, " "); ok {
 		return noBreakSpace + rest

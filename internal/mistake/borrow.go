@@ -50,10 +50,9 @@ func borrowNoDecrement(c problem.Calculation) (int, bool) {
 }
 
 // tenNotGiven is borrowNoDecrement where the ones are too few, as what is asked then
-// says; and the same where a hundred was opened, too, and that one paid. A hundred that
-// the tens alone got is a hundred away.
+// says; and the same where a hundred was opened, too, and that one paid.
 func tenNotGiven(r reading) []wrong {
-	if r.small() || r.calc.Op != problem.Minus || len(r.calc.Numbers) != 2 || r.calc.Numbers[0]%10 >= r.calc.Numbers[1]%10 {
+	if !r.opens(problem.TensPlace) {
 		return nil
 	}
 	var out []wrong
@@ -64,6 +63,24 @@ func tenNotGiven(r reading) []wrong {
 		out = append(out, wrong{answer: r.calc.Value() + 10})
 	}
 	return out
+}
+
+// hundredNotGiven opened a hundred for the tens, which was not taken from the
+// hundreds. A hundred that was opened through a 0 for the ones has causes of its own.
+func hundredNotGiven(r reading) []wrong {
+	if !r.opens(problem.HundredsPlace) || r.opens(problem.TensPlace) && problem.PlacesOf(r.calc.Numbers[0])[problem.TensPlace] == 0 {
+		return nil
+	}
+	return []wrong{{answer: r.calc.Value() + 100}}
+}
+
+// opens reports whether a written difference opens one of a place, since the numbers
+// to the right of it are too few to take from.
+func (r reading) opens(place int) bool {
+	if r.small() || r.calc.Op != problem.Minus || len(r.calc.Numbers) != 2 {
+		return false
+	}
+	return r.trades(units[place])
 }
 
 func zeroInsteadOfBorrow(c problem.Calculation) (int, bool) {

@@ -35,6 +35,7 @@ const (
 // Causes of working in columns alone.
 const (
 	BorrowNoDecrement   Cause = "borrow-no-decrement"    // opened a ten but left it standing
+	HundredNoDecrement  Cause = "hundred-no-decrement"   // opened a hundred but left it standing
 	BothDigitsWritten   Cause = "both-digits-written"    // wrote both digits of a column's sum
 	OnesWithTens        Cause = "ones-with-tens"         // lined up ones under tens
 	BorrowFromZero      Cause = "borrow-from-zero"       // 0 became 9, nothing further left changed
@@ -53,7 +54,7 @@ func Causes() []Cause {
 	}
 	return append(all, ReversedComparison, AddedInstead, SubtractedInstead, SecondTurned, StepsTurned, FirstStepOnly,
 		PartOnly, UsedExtra, ReversedDigits, SideBySide, AllDigitsAdded, SmallerFromLarger,
-		BorrowNoDecrement, BothDigitsWritten, OnesWithTens, BorrowFromZero, BorrowAcrossZero, StopsBorrowAtZero,
+		BorrowNoDecrement, HundredNoDecrement, BothDigitsWritten, OnesWithTens, BorrowFromZero, BorrowAcrossZero, StopsBorrowAtZero,
 		ZeroMinus, ZeroResult, ZeroInsteadOfBorrow)
 }
 

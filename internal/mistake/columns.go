@@ -13,7 +13,8 @@ import (
 var columnRules = []rule{
 	{BothDigitsWritten, whereLarge(problem.Plus, bothDigitsWritten)},
 	{OnesWithTens, whereLarge(problem.Plus, onesWithTens)},
-	{BorrowNoDecrement, tenNotGiven},
+	{BorrowNoDecrement, inEachStep(tenNotGiven)},
+	{HundredNoDecrement, inEachStep(hundredNotGiven)},
 	{ZeroInsteadOfBorrow, whereLarge(problem.Minus, zeroInsteadOfBorrow)},
 	{ZeroMinus, whereLarge(problem.Minus, zeroMinus)},
 	{ZeroResult, whereLarge(problem.Minus, zeroResult)},

@@ -16,12 +16,15 @@ func (r replying) opener(i int) phrase.Line {
 	return phrase.Say("reply.opener." + strconv.Itoa((r.turn+i)%openers+1))
 }
 
-// general puts n with the reply of its sort, or begins that.
+// general puts n with the reply of its sort, or begins that; of two steps, numbers on
+// either side of the first result are asked for other steps.
 func (r replying) general(all []Reply, n int) []Reply {
 	sort := r.sortOf(n)
-	i := slices.IndexFunc(all, func(reply Reply) bool { return reply.Sort == sort })
+	i := slices.IndexFunc(all, func(reply Reply) bool {
+		return reply.Sort == sort && r.firstIsOff(reply.Numbers[0]) == r.firstIsOff(n)
+	})
 	if i < 0 {
-		i, all = len(all), append(all, Reply{Sort: sort, Lines: r.lines(sort)})
+		i, all = len(all), append(all, Reply{Sort: sort, Lines: r.lines(sort, n)})
 	}
 	all[i].Numbers = append(all[i].Numbers, n)
 	return all
@@ -40,17 +43,17 @@ func (r replying) sortOf(n int) Sort {
 	return TooBig
 }
 
-// lines are the general reply of a sort.
-func (r replying) lines(sort Sort) []phrase.Line {
+// lines are the general reply of a sort, to a number that is of it.
+func (r replying) lines(sort Sort, n int) []phrase.Line {
 	switch sort {
 	case OutOfReach:
 		return []phrase.Line{r.opener(0), r.reach()}
 	case Close:
-		return append([]phrase.Line{phrase.Say("reply.close")}, r.first()...)
+		return append([]phrase.Line{phrase.Say("reply.close")}, r.next(n)...)
 	case TooSmall:
-		return append([]phrase.Line{r.opener(1), r.direction("small")}, r.first()...)
+		return append([]phrase.Line{r.opener(1), r.direction("small")}, r.next(n)...)
 	}
-	return append([]phrase.Line{r.opener(2), r.direction("big")}, r.first()...)
+	return append([]phrase.Line{r.opener(2), r.direction("big")}, r.next(n)...)
 }
 
 // close reports whether a number is near the answer: within 2 of numbers to 20, 5
@@ -60,7 +63,7 @@ func (r replying) close(n int) bool {
 		return false
 	}
 	near := 10
-	switch problem.RangeOf(r.largest()) {
+	switch problem.RangeOf(r.most) {
 	case 10, 20:
 		near = 2
 	case 100:
@@ -79,6 +82,16 @@ func (r replying) direction(way string) phrase.Line {
 	return phrase.Say("reply.too-" + way)
 }
 
+// next is what to say to a child whose number n is of no known cause: of two steps,
+// the one that went another way, or both in their turn; else the first hint of the
+// week's way.
+func (r replying) next(n int) []phrase.Line {
+	if r.chain() && !r.firstIsOff(n) {
+		return []phrase.Line{r.inTurn()}
+	}
+	return r.first()
+}
+
 // first is what to say first to a child who is stuck: of two steps, to take one;
 // else the first hint of the week's way.
 func (r replying) first() []phrase.Line {
@@ -86,8 +99,7 @@ func (r replying) first() []phrase.Line {
 	case r.kind() == problem.TogetherBoth:
 		return nil
 	case r.chain():
-		first := r.Problem.Steps()[0].Calculation().Expression()
-		return []phrase.Line{phrase.Say("reply.first-step", phrase.Expression("First", first))}
+		return []phrase.Line{r.takeFirst()}
 	case len(r.Ways) > 0 && !r.leads() && len(r.calc.Numbers) == 2:
 		return []phrase.Line{r.easySteps()}
 	case len(r.Ways) > 0 && r.Ways[0].Hint.ID != "" && !r.tells(r.Ways[0].Hint):

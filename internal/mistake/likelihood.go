@@ -36,7 +36,7 @@ func (c Cause) likelihood() likelihood {
 		return signs
 	case UsedExtra, LeftOut:
 		return otherSet
-	case Cause(strategy.PartLost), Cause(strategy.JumpLost):
+	case Cause(strategy.PartLost), Cause(strategy.JumpLost), Cause(strategy.StepLost):
 		return vague
 	}
 	return exact

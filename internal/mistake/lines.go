@@ -51,11 +51,12 @@ func samples() []sample {
 		{problem.TogetherTotal, []int{8, 6}, 5}, {problem.TogetherTotal, []int{28, 17}, 0},
 		{problem.TogetherTotal, []int{147, 5}, 0}, {problem.TogetherTotal, []int{567, 278}, 0}, {problem.AddToResult, []int{4, 8}, 0},
 		{problem.AddToChange, []int{8, 6}, 0}, {problem.AddToStart, []int{8, 6}, 0}, {problem.TakeFromStart, []int{13, 4}, 0},
-		{problem.TakeFromResult, []int{13, 4}, 0}, {problem.TakeFromResult, []int{103, 45}, 0},
+		{problem.TakeFromResult, []int{13, 4}, 0}, {problem.TakeFromResult, []int{103, 45}, 0}, {problem.TakeFromResult, []int{857, 167}, 0},
 		{problem.TakeFromResult, []int{304, 75}, 0}, {problem.TakeFromResult, []int{500, 283}, 0},
 		{problem.TakeFromResult, []int{62, 44}, 0}, {problem.TakeFromResult, []int{50, 23}, 0},
-		{problem.TogetherAddend, []int{8, 6}, 0}, {problem.TogetherBoth, []int{4, 8}, 0}, {problem.TogetherThree, []int{5, 4, 6}, 0},
+		{problem.TogetherAddend, []int{8, 6}, 0}, {problem.TogetherBoth, []int{4, 8}, 0}, {problem.TogetherThree, []int{5, 4, 6}, 0}, {problem.TogetherThree, []int{28, 37, 19}, 0},
+		{problem.TogetherThree, []int{388, 80, 342}, 0},
 		{problem.DifferenceMore, []int{14, 9}, 0}, {problem.BiggerMore, []int{8, 5}, 0}, {problem.SmallerMore, []int{12, 3}, 0},
-		{problem.AddThenTake, []int{8, 5, 4}, 0}, {problem.BiggerThenTogether, []int{8, 5}, 0},
+		{problem.AddThenTake, []int{8, 5, 4}, 0}, {problem.TakeThenAdd, []int{8, 3, 4}, 0}, {problem.BiggerThenTogether, []int{8, 5}, 0},
 	}
 }

@@ -148,7 +148,7 @@ func (l *list) ofWeeksWay(n int) bool {
 // isNew reports whether a cause gives a wrong number, and is not listed with it.
 func (l *list) isNew(cause Cause, answer int) bool {
 	known := func(m Mistake) bool { return m.Cause == cause && m.Answer == answer }
-	return answer >= 0 && answer != l.Problem.Answer() && !slices.ContainsFunc(l.found, known)
+	return answer >= 0 && answer != l.answer && !slices.ContainsFunc(l.found, known)
 }
 
 // add adds a mistake whose hint does not tell the answer.

@@ -11,12 +11,18 @@ import (
 // reading is a question as the rules see it.
 type reading struct {
 	Question
-	calc problem.Calculation // the one that finds the answer
-	told []int               // the numbers that the story gives and the question needs
+	calc   problem.Calculation // the one that finds the answer
+	told   []int               // the numbers that the story gives and the question needs
+	answer int
+	middle int // what the first of two steps comes to
+	most   int // the largest number on the way to the answer, the extra one included
 }
 
 func newReading(q Question) reading {
-	r := reading{Question: q, calc: q.Problem.Calculation()}
+	r := reading{Question: q, calc: q.Problem.Calculation(), answer: q.Problem.Answer(), most: q.largest()}
+	if steps := q.Problem.Steps(); len(steps) > 1 {
+		r.middle = steps[0].Calculation().Value()
+	}
 	for _, t := range q.Problem.Given() {
 		r.told = append(r.told, t.Value)
 	}
@@ -64,7 +70,7 @@ func (r reading) away(n int) string {
 	if r.small() || r.kind() == problem.TogetherBoth {
 		return ""
 	}
-	off := n - r.Problem.Answer()
+	off := n - r.answer
 	switch off = max(off, -off); {
 	case off == 1:
 		return "reply.away.one"
@@ -79,7 +85,7 @@ func (r reading) away(n int) string {
 // tells reports whether the answer can be read in a line, other than as a number
 // that the story tells, or as a digit of one (7 - 4 for the ones of 44 - 37).
 func (r reading) tells(line phrase.Line) bool {
-	answer := r.Problem.Answer()
+	answer := r.answer
 	if slices.Contains(r.told, answer) {
 		return false
 	}

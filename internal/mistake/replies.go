@@ -1,6 +1,7 @@
 package mistake
 
 import (
+	"cmp"
 	"slices"
 
 	"homebuild/internal/phrase"
@@ -57,7 +58,7 @@ func (h Help) All() []Reply { return slices.Concat([]Reply{h.Right}, h.Specific,
 
 // mostReplies is how many replies a story has at most, so that a page of stories
 // stays light.
-const mostReplies = 16
+const mostReplies = 17
 
 // Help gives the replies to the numbers from 0 to within. For both addends unknown
 // the number is what the two that a child picked make together. The openers of the
@@ -80,7 +81,7 @@ func (h Help) size() int { return 1 + len(h.Specific) + len(h.General) }
 func (r *replying) dropLeast() bool {
 	var least Mistake
 	for _, m := range r.mistakes {
-		if m.origin >= least.origin {
+		if cmp.Or(cmp.Compare(m.origin, least.origin), cmp.Compare(m.Cause.likelihood(), least.Cause.likelihood())) >= 0 {
 			least = m
 		}
 	}
@@ -101,8 +102,8 @@ func (r replying) help(within int) Help {
 			help.Right.Numbers = []int{n}
 		} else if reply, ok := known[n]; ok {
 			help.Specific = gather(help.Specific, n, reply)
-		} else if id := r.away(n); id != "" {
-			help.Specific = gather(help.Specific, n, Reply{Sort: Away, Lines: []phrase.Line{phrase.Say(id)}})
+		} else if lines := r.awayLines(n); len(lines) > 0 {
+			help.Specific = gather(help.Specific, n, Reply{Sort: Away, Lines: lines})
 		} else {
 			help.General = r.general(help.General, n)
 		}
@@ -146,7 +147,7 @@ func (r replying) asked() int {
 	if r.kind() == problem.TogetherBoth {
 		return r.calc.Value()
 	}
-	return r.Problem.Answer()
+	return r.answer
 }
 
 func (r replying) right() phrase.Line {

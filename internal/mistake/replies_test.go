@@ -147,14 +147,15 @@ func spread(t *testing.T, kind problem.Kind, a, b, third int, f func(p problem.P
 func checkHelp(t *testing.T, q Question, help Help, within int) {
 	t.Helper()
 	var seen []int
+	asked, answer := newReading(q), count(q.Problem)
 	for i, r := range help.All() {
 		for _, n := range r.Numbers {
-			checkSort(t, q, r, n)
+			checkSort(t, q, r, n, answer, asked.most)
 		}
 		for _, line := range r.Lines {
 			if r.Sort != Right { // of a reply to many numbers, the outermost show a fault
-				checkLine(t, q, r.Numbers[0], line)
-				checkLine(t, q, r.Numbers[len(r.Numbers)-1], line)
+				checkLine(t, asked, r.Numbers[0], line)
+				checkLine(t, asked, r.Numbers[len(r.Numbers)-1], line)
 			}
 		}
 		for _, earlier := range help.All()[:i] {
@@ -173,17 +174,17 @@ func checkHelp(t *testing.T, q Question, help Help, within int) {
 	}
 	for _, w := range q.Ways[:min(1, len(q.Ways))] {
 		for _, s := range w.Slips {
-			if r, ok := help.To(s.Answer); ok && !slices.Contains(r.Causes, Cause(s.Name)) && s.Answer != count(q.Problem) && !newReading(q).tells(s.Ask) {
+			if r, ok := help.To(s.Answer); ok && !slices.Contains(r.Causes, Cause(s.Name)) && s.Answer != count(q.Problem) && !asked.tells(s.Ask) {
 				t.Errorf("%v by %v: the slip %s is not known in %d", q.Problem.Equation(), w.Name, s.Name, s.Answer)
 			}
 		}
 	}
 }
 
-// checkSort wants the reply to n to be of a sort that is true of n.
-func checkSort(t *testing.T, q Question, r Reply, n int) {
+// checkSort wants the reply to n to be of a sort that is true of n, where the largest
+// number on the way to the answer is most.
+func checkSort(t *testing.T, q Question, r Reply, n, answer, most int) {
 	t.Helper()
-	answer := count(q.Problem)
 	off := max(n-answer, answer-n)
 	fits := false
 	switch r.Sort {
@@ -195,7 +196,7 @@ func checkSort(t *testing.T, q Question, r Reply, n int) {
 		fits = off == 1 || off == 10 || off == 100
 	case Close:
 		near := 10
-		if most := q.largest(); most <= 20 {
+		if most <= 20 {
 			near = 2
 		} else if most <= 100 {
 			near = 5
@@ -216,41 +217,40 @@ func checkSort(t *testing.T, q Question, r Reply, n int) {
 
 // columnIDs are hints in the language of columns.
 var columnIDs = []string{
-	"borrow-no-decrement", "both-digits-written", "ones-with-tens", "borrow-from-zero", "borrow-across-zero",
+	"borrow-no-decrement", "hundred-no-decrement", "both-digits-written", "ones-with-tens", "borrow-from-zero", "borrow-across-zero",
 	"stops-borrow-at-zero", "zero-minus", "zero-result", "zero-instead-of-borrow", "smaller-from-larger.hint",
 }
 
 // checkLine wants a line to be true of n, of the size of the numbers and of the kind
 // of story.
-func checkLine(t *testing.T, q Question, n int, line phrase.Line) {
+func checkLine(t *testing.T, r reading, n int, line phrase.Line) {
 	t.Helper()
-	p := q.Problem
+	q, p := r.Question, r.Problem
 	says := func(ids ...string) bool {
 		return slices.ContainsFunc(ids, func(id string) bool { return strings.Contains(line.ID, id) })
 	}
-	chain, situation, calc := p.Kind().Steps() != nil, p.Kind().Situation(), p.Calculation()
+	chain, situation, most := p.Kind().Steps() != nil, p.Kind().Situation(), r.calc.Largest()
 	counts := slices.ContainsFunc(q.Ways, func(w strategy.Way) bool {
 		return slices.ContainsFunc(w.Slips, func(s strategy.Slip) bool { return s.Name == strategy.OneTooFar })
 	})
-	for why, fault := range map[string]bool{
-		"tells the answer":                       newReading(q).tells(line),
-		"speaks of columns":                      says(columnIDs...) && !q.Columns,
-		"counts dots or boxes above ten":         says("each-once", "boxes-again", "count-all") && calc.Largest() > 10,
-		"counts by ones above twenty":            says("mistake.counted-start", "mistake.one-too-far") && calc.Largest() > 20 && !counts,
-		"is away below twenty":                   says("reply.away") && calc.Largest() <= 20,
-		"asks for part and whole without them":   says("wrong-operation.parts", "reach.whole", "reach.part") && situation != problem.PutTogether,
-		"asks what happens where nothing does":   says("first-step-only.hint", "second-turned", "steps-turned") && (!chain || situation == problem.Compare),
-		"asks for the first step of one":         says("reply.first-step") && !chain,
-		"compares where nothing is compared":     says("reversed-comparison", "reach.bigger", "reach.smaller", "wrong-operation.difference") && situation != problem.Compare,
-		"says that it grows, and it does not":    says("reach.grows") && situation != problem.AddTo,
-		"says that it shrinks, and it does not":  says("reach.shrinks") && situation != problem.TakeFrom,
-		"says of a part that it is not the sum":  says("reach.whole", "reach.grows", "reach.bigger", "reach.shrinks") && n >= slices.Max(newReading(q).told),
-		"says of less than the whole it is more": says("reach.part", "reach.ends", "reach.begins", "reach.smaller") && n <= slices.Max(newReading(q).told),
-	} {
-		if fault {
+	fault := func(is bool, why string) {
+		if is {
 			t.Errorf("%v by %v, reply to %d: %s %s", p.Equation(), q.Ways[0].Name, n, line.ID, why)
 		}
 	}
+	fault(r.tells(line), "tells the answer")
+	fault(says(columnIDs...) && !q.Columns, "speaks of columns")
+	fault(says("each-once", "boxes-again", "count-all") && most > 10, "counts dots or boxes above ten")
+	fault(says("mistake.counted-start", "mistake.one-too-far") && most > 20 && !counts, "counts by ones above twenty")
+	fault(says("reply.away") && most <= 20, "is away below twenty")
+	fault(says("wrong-operation.parts", "reach.whole", "reach.part") && situation != problem.PutTogether, "asks for part and whole without them")
+	fault(says("first-step-only.hint", "second-turned", "steps-turned") && (!chain || situation == problem.Compare), "asks what happens where nothing does")
+	fault(says("reply.first-step", "reply.in-turn") && !chain, "asks for the first step of one")
+	fault(says("reversed-comparison", "reach.bigger", "reach.smaller", "wrong-operation.difference") && situation != problem.Compare, "compares where nothing is compared")
+	fault(says("reach.grows") && situation != problem.AddTo, "says that it grows, and it does not")
+	fault(says("reach.shrinks") && situation != problem.TakeFrom, "says that it shrinks, and it does not")
+	fault(says("reach.whole", "reach.grows", "reach.bigger", "reach.shrinks") && n >= slices.Max(r.told), "says of a part that it is not the sum")
+	fault(says("reach.part", "reach.ends", "reach.begins", "reach.smaller") && n <= slices.Max(r.told), "says of less than the whole it is more")
 	for _, v := range line.Values {
 		if sides := v.Equation.Sides(); v.Name == "Equation" && line.ID != "mistake.tens-counted.hint" && strings.HasPrefix(line.ID, "mistake.") && len(sides) > 1 && sides[1].Value() != n {
 			t.Errorf("%v, reply to %d: %s shows %v", p.Equation(), n, line.ID, v.Equation)
@@ -307,12 +307,17 @@ func TestReplies(t *testing.T) {
 		{problem.AddToResult, []int{500, 300}, strategy.SplitTens, 8, Known, "mistake.all-digits-added.hundreds"},
 		{problem.AddToResult, []int{774, 218}, strategy.SplitTens, 982, Known, "mistake.carry-dropped.hint"},
 		{problem.AddToResult, []int{774, 283}, strategy.SplitTens, 957, Known, "mistake.carry-dropped.hundred"},
+		{problem.TogetherThree, []int{388, 80, 342}, strategy.TwoParts, 610, Known, "mistake.carry-dropped.hundreds"},
+		{problem.TogetherThree, []int{28, 37, 19}, strategy.SplitTens, 64, Known, "mistake.carry-dropped.tens"},
 		{problem.TogetherTotal, []int{45, 39}, strategy.FriendlyJump, 86, Known, "mistake.mended-wrong.hint"},
 		{problem.TogetherTotal, []int{45, 39}, strategy.FriendlyJump, 83, Away, "reply.away.one"},
 		{problem.TakeFromResult, []int{62, 24}, strategy.JumpUp, 39, Away, "reply.away.one"},
 		{problem.TakeFromResult, []int{65, 49}, strategy.JumpOnLine, 26, Known, "mistake.landing.hint"},
 		{problem.TakeFromResult, []int{65, 49}, strategy.Expanded, 26, Known, "mistake.borrow-no-decrement.hint"},
-		{problem.TakeFromResult, []int{907, 876}, strategy.Expanded, 131, Away, "reply.away.hundred"},
+		{problem.TakeFromResult, []int{907, 876}, strategy.Expanded, 131, Known, "mistake.hundred-no-decrement.hint"},
+		{problem.TakeFromResult, []int{857, 167}, strategy.Expanded, 790, Known, "mistake.hundred-no-decrement.hint"},
+		{problem.TakeFromResult, []int{857, 169}, strategy.Expanded, 788, Known, "mistake.hundred-no-decrement.hint"},
+		{problem.TakeFromResult, []int{857, 167}, strategy.Expanded, 590, Away, "reply.away.hundred"},
 		{problem.TakeFromResult, []int{65, 47}, strategy.JumpUp, 22, Known, "mistake.smaller-from-larger.ones-turned"},
 		{problem.TakeFromResult, []int{44, 37}, strategy.JumpUp, 13, Known, "mistake.smaller-from-larger.ones-turned"},
 		{problem.TakeFromResult, []int{13, 9}, strategy.BridgeBack, 6, Known, "mistake.smaller-from-larger.ones-turned"},
@@ -325,7 +330,12 @@ func TestReplies(t *testing.T) {
 		{problem.TogetherTotal, []int{9, 10}, strategy.NearDoubles, 18, Known, "mistake.counted-start.hint"},
 		{problem.DifferenceMore, []int{14, 9}, strategy.ThinkAddition, 16, OutOfReach, "reply.opener.1 reply.reach.smaller"},
 		{problem.AddThenTake, []int{8, 5, 4}, 0, 17, Known, "mistake.second-turned.hint"},
-		{problem.AddThenTake, []int{8, 5, 4}, 0, 1, TooSmall, "reply.opener.2 reply.too-small reply.first-step"},
+		{problem.AddThenTake, []int{8, 5, 4}, 0, 1, TooSmall, "reply.opener.2 reply.too-small reply.in-turn.take"},
+		{problem.AddThenTake, []int{8, 5, 4}, 0, 15, TooBig, "reply.opener.3 reply.too-big reply.first-step"},
+		{problem.TakeThenAdd, []int{85, 58, 11}, 0, 48, Away, "reply.away.ten reply.first-step"},
+		{problem.TakeThenAdd, []int{85, 58, 11}, strategy.Expanded, 48, Known, "mistake.borrow-no-decrement.hint"},
+		{problem.TakeThenAdd, []int{85, 58, 11}, 0, 39, Away, "reply.away.one reply.in-turn.add"},
+		{problem.BiggerThenTogether, []int{8, 5}, 0, 15, TooSmall, "reply.opener.2 reply.too-small reply.in-turn.compare"},
 		{problem.BiggerThenTogether, []int{8, 5}, 0, 13, Known, "mistake.first-step-only.compare"},
 		{problem.TogetherBoth, []int{4, 6}, 0, 7, TooSmall, "reply.opener.2 reply.parts-too-small"},
 		{problem.TogetherBoth, []int{4, 6}, 0, 10, Right, "reply.right-parts"},

@@ -133,7 +133,7 @@ func usedExtra(r reading) []wrong {
 
 // reversedDigits writes the tens and the ones of the answer in each other's place.
 func reversedDigits(r reading) []wrong {
-	n := r.Problem.Answer()
+	n := r.answer
 	ones, tens := n%10, n/10%10
 	if n < 10 || ones == 0 || tens == 0 {
 		return nil

@@ -10,7 +10,7 @@ import (
 var workingRules = []rule{
 	{CountedStart, countedStart},
 	{OneTooFar, oneTooFar},
-	{CarryDropped, carryDropped},
+	{CarryDropped, inEachStep(carryDropped)},
 	{SmallerFromLarger, digitsTurned},
 	{AllDigitsAdded, digitsAdded},
 }
@@ -33,34 +33,45 @@ func (r reading) counted(off int) []wrong {
 	return []wrong{{answer: r.calc.Value() + off}}
 }
 
-// carryDropped forgets the ten that the ones of a sum make, or the hundred that its
-// tens make, or both; of two steps, in either of them.
+// carryDropped forgets the tens that the ones of a sum make, or the hundreds that its
+// tens make, or one of each.
 func carryDropped(r reading) []wrong {
-	var lost []wrong
-	if r.calc.Op == problem.Plus {
-		lost = tenLost(r)
+	if r.calc.Op != problem.Plus {
+		return nil
 	}
+	lost := tenLost(r)
 	if len(lost) > 1 {
-		lost = append(lost, wrong{answer: lost[0].answer + lost[1].answer - r.calc.Value()})
-	}
-	return append(lost, r.firstTenLost()...)
-}
-
-// firstTenLost is off by what the first of two steps loses, where this is a sum.
-func (r reading) firstTenLost() []wrong {
-	if !r.chain() || r.compares() || r.small() {
-		return nil
-	}
-	first := r
-	first.calc = r.Problem.Steps()[0].Calculation()
-	if first.calc.Op == problem.Minus {
-		return nil
-	}
-	lost := tenLost(first)
-	for i := range lost {
-		lost[i].answer += r.calc.Value() - first.calc.Value()
+		const both = 110
+		if n := lost[0].answer + lost[1].answer - r.calc.Value(); r.calc.Value()-n == both {
+			lost = append(lost, wrong{answer: n})
+		}
 	}
 	return lost
+}
+
+// inEachStep looks for what a rule finds in the last of two steps, which finds the
+// answer, and in the first, which makes the answer as wrong as itself.
+func inEachStep(find func(r reading) []wrong) func(r reading) []wrong {
+	return func(r reading) []wrong {
+		out := find(r)
+		if first, ok := r.firstStep(); ok {
+			for _, w := range find(first) {
+				w.answer += r.calc.Value() - first.calc.Value()
+				out = append(out, w)
+			}
+		}
+		return out
+	}
+}
+
+// firstStep is the reading of the first of two steps; false where there is one step,
+// and where the first result is used twice.
+func (r reading) firstStep() (reading, bool) {
+	if !r.chain() || r.compares() {
+		return reading{}, false
+	}
+	r.calc = r.Problem.Steps()[0].Calculation()
+	return r, true
 }
 
 // tenLost is off by the ten, or by the hundred, that a sum makes on the way or a

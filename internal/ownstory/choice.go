@@ -4,7 +4,6 @@ import (
 	"slices"
 	"strconv"
 
-	"homebuild/internal/picture"
 	"homebuild/internal/problem"
 )
 
@@ -36,15 +35,6 @@ func (c Choice) Asks() string { return sentences[c.Problem.Kind()] }
 
 // Equation is the story's: "8 + ? = 14".
 func (c Choice) Equation() problem.Equation { return c.Problem.Equation() }
-
-// Picture is the story's bar, its unknown open.
-func (c Choice) Picture() picture.Picture {
-	p, err := picture.OfProblem(c.Problem, picture.BarModel, picture.Open)
-	if err != nil {
-		panic("ownstory: " + err.Error()) // showable has asked
-	}
-	return p
-}
 
 // Answer says what the story's answer is: "The answer is 6."
 func (c Choice) Answer() string {

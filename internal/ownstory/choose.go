@@ -114,10 +114,8 @@ func unknown[T fmt.Stringer](setting, typed, what string, known []T) error {
 		ids = append(ids, k.String())
 	}
 	hint := "write one of " + strings.Join(ids, ", ")
-	if near := diag.Nearest(typed, ids); near != "" {
-		hint = fmt.Sprintf("did you mean %q?", near)
-	} else if len(ids) > MostShown {
+	if len(ids) > MostShown {
 		hint = `take the line away, and you are shown what the story can tell; "homebuild help own-stories" lists the kinds`
 	}
-	return &Error{setting, fmt.Sprintf("%q %s", typed, what), hint}
+	return &Error{setting, fmt.Sprintf("%q %s", typed, what), diag.Suggest(typed, ids, hint)}
 }

@@ -217,13 +217,13 @@ func runs(numbers []int) (out [][2]int) {
 // group is the name of the place's radio buttons in story n.
 func (p place) group(n int) string { return id(p.class, n) }
 
-// runs names numbers to a reader: "3, 5–9".
+// runs names numbers to a reader: "3, 5…9". A dash before a number would be a minus.
 func (s *state) runs(numbers []int) string {
 	var all []string
 	for _, r := range runs(numbers) {
 		text := s.Language.Number(r[0])
 		if r[1] > r[0] {
-			text += "–" + s.Language.Number(r[1])
+			text += "…" + s.Language.Number(r[1])
 		}
 		all = append(all, text)
 	}

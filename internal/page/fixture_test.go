@@ -55,7 +55,8 @@ func (f fixture) views() map[string]View {
 		"invent.html": &Invent{WeekPage: f.week("es/2026-09-14-story.html"),
 			Characters: cardsOf(cards.Characters()), Settings: cardsOf(cards.Settings()),
 			Two: true, Numbers: line("how-many"), Strip: f.numbers("check/"), Pairs: []Pair{{38, 27, "check/2026-09-14.html#pair-38-27"}},
-			Story: []phrase.Line{line("blank", PickedWho("Blank")), line("blank", phrase.Blank("Blank", "")), line("how-many")}, Answer: f.story().AnswerFrame},
+			Story: []phrase.Line{line("blank", PickedWho("Blank")), line("blank", phrase.Blank("Blank", "")), line("how-many")}, Answer: f.story().AnswerFrame,
+			Equation: f.story().Problem.Equation()},
 		"print.html": &Print{WeekPage: f.week("es/2026-09-14-print.html"),
 			Words: []phrase.Line{line("strategy"), line("picture")}, Class: f.class, Worked: f.learn().Worked,
 			Stories: []story.Story{f.story(), f.story()}, Ladder: []PrintRung{{SmallerSteps, []story.Story{f.story()}}}, Answers: true,
@@ -90,7 +91,7 @@ func (f fixture) learn() *Learn {
 		WarmUp: &WarmUp{"warm-up.reach", line("reach"), []phrase.Line{line("reach-text")}, line("reach-text")},
 		Note:   &Note{Markdown: "Dear families,\n\nthis week we **make a ten first**. Ask your child to tell you *why* it works.", Tag: "en"},
 		Worked: &Worked{
-			Story: f.story(), Scene: fixtureScene, Amounts: []picture.Picture{nil, f.bar(picture.FirstPart), nil, nil}, Solved: f.bar(picture.Solved),
+			Story: f.story(), Scene: fixtureScene, Amounts: []Amount{{}, {Picture: f.bar(picture.FirstPart)}, {}, {}}, Solved: f.bar(picture.Solved),
 			Growing: []Panel{
 				{f.bar(picture.FirstPart), []phrase.Line{line("first")}}, {f.bar(picture.SecondPart), []phrase.Line{line("second")}}, {f.bar(picture.Open), []phrase.Line{line("open")}},
 			},

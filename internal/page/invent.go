@@ -5,6 +5,7 @@ import (
 
 	"homebuild/internal/i18n"
 	"homebuild/internal/phrase"
+	"homebuild/internal/problem"
 )
 
 // Invent is the page where a child makes up a story: one character or two, a
@@ -13,12 +14,13 @@ type Invent struct {
 	WeekPage
 	Characters []Card
 	Settings   []Card
-	Two        bool          // the story is about two
-	Numbers    phrase.Line   // which numbers the story may have
-	Strip      []Number      // numbers to choose from, each with its page
-	Pairs      []Pair        // or pairs of numbers
-	Story      []phrase.Line // the story with blanks, a sentence each
-	Answer     phrase.Line   // the answer frame
+	Two        bool             // the story is about two
+	Numbers    phrase.Line      // which numbers the story may have
+	Strip      []Number         // numbers to choose from, each with its page
+	Pairs      []Pair           // or pairs of numbers
+	Story      []phrase.Line    // the story with blanks, a sentence each
+	Answer     phrase.Line      // the answer frame
+	Equation   problem.Equation // one of the form that the story has
 }
 
 // Card is a character or a setting to pick.

@@ -279,7 +279,7 @@ func (v *Invent) component(s *state) templ.Component {
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
-			templ_7745c5c3_Err = blankEquation(ownSlots()).Render(ctx, templ_7745c5c3_Buffer)
+			templ_7745c5c3_Err = blankEquation(equationSlots(v.Equation)).Render(ctx, templ_7745c5c3_Buffer)
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}

@@ -11,6 +11,8 @@ type Learn struct {
 	WeekPage
 	About   []phrase.Line // what the week is about, one or two sentences
 	Minutes int           // how long it takes; 0 to say nothing
+	// Counters says that small things help: no number is too large to lay it out.
+	Counters bool
 	// Class is the language of the class: its words stand beside the
 	// family's, unless it is the page's own language.
 	Class  *i18n.Language
@@ -29,9 +31,9 @@ type WarmUp struct {
 	Seated phrase.Line // the same for someone who sits
 }
 
-var learnKind = &kind{class: "learn", css: []string{"base.css", "work.css", "tiles.css", "signs.css", pictureCSS, "cards.css", "learn.css", walkCSS}, parts: walkParts}
+var learnKind = &kind{class: "learn", css: []string{"base.css", "work.css", "tiles.css", "radio.css", "signs.css", pictureCSS, "cards.css", "learn.css", walkCSS}, parts: walkParts}
 
-func minutes(n int) phrase.Line { return phrase.Say("learn.minutes", phrase.Number("Minutes", n)) }
+func minutes(n int) phrase.Line { return phrase.Say("learn.about-minutes", phrase.Number("N", n)) }
 
 func noteLanguage(n *Note) phrase.Line {
 	return phrase.Say("learn.note.language", phrase.Text("Language", n.Name))

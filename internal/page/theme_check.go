@@ -3,6 +3,7 @@ package page
 import (
 	"fmt"
 	"strings"
+	"unicode"
 
 	"homebuild/internal/diag"
 )
@@ -34,8 +35,18 @@ func checkCSS(name, css string) *diag.Diagnostic {
 			}
 		}
 	}
-	return nil
+	if at := strings.IndexFunc(css, turns); at >= 0 {
+		return &diag.Diagnostic{File: name, Line: 1 + strings.Count(css[:at], "\n"), Text: "an invisible sign stands here that turns the direction of a text", Hint: "delete the line and type it anew"}
+	}
+	if wrong := checkBalance(name, css); wrong != nil {
+		return wrong
+	}
+	return checkShown(name, css)
 }
+
+// turns reports whether a sign changes the direction of what follows (Unicode
+// Standard Annex #9, "Unicode Bidirectional Algorithm", 2.1 to 2.6).
+func turns(c rune) bool { return unicode.Is(unicode.Bidi_Control, c) }
 
 // inSmallLetters changes the letters of ASCII alone, so that places stay.
 func inSmallLetters(css string) string {

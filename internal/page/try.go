@@ -43,7 +43,7 @@ var (
 
 func newTryKinds(more ...string) (all []*kind) {
 	for _, n := range boxCounts {
-		css := []string{"base.css", "work.css", "tiles.css", "signs.css", pictureCSS, "cards.css", "try.css", answerCSS(n)}
+		css := []string{"base.css", "work.css", "tiles.css", "radio.css", "signs.css", pictureCSS, "cards.css", "try.css", answerCSS(n)}
 		all = append(all, &kind{class: "try", css: append(css, more...)})
 	}
 	return all

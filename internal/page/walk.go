@@ -12,13 +12,21 @@ import (
 type Worked struct {
 	Story   story.Story
 	Scene   Scene
-	Amounts []picture.Picture // what each sentence of the story counts; nil for nothing
+	Amounts []Amount // what each sentence of the story counts
 	// Growing is the picture as the story goes on: first part, second part,
 	// then the "?".
 	Growing []Panel
 	Solved  picture.Picture
 	Solution
 	Another *Working // another way; nil for none
+}
+
+// Amount is what a sentence counts, drawn by itself.
+type Amount struct {
+	Picture picture.Picture // nil where it counts nothing
+	// Outline says that nothing lies there: the amount goes away, or tells how many
+	// more or fewer there are. Crossing out is left to the child's own drawing.
+	Outline bool
 }
 
 // Panel is a picture with what to do or see in it.

@@ -681,7 +681,7 @@ func (s *state) told(w *Worked, of []int) templ.Component {
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}
-				var templ_7745c5c3_Var32 = []any{"said", roleNames[w.Story.Sentences[i].Role]}
+				var templ_7745c5c3_Var32 = []any{"said", roleNames[w.Story.Sentences[i].Role], templ.KV("outline", w.Amounts[i].Outline)}
 				templ_7745c5c3_Err = templ.RenderCSSItems(ctx, templ_7745c5c3_ElementWriter, templ_7745c5c3_Var32...)
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
@@ -721,8 +721,8 @@ func (s *state) told(w *Worked, of []int) templ.Component {
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
-			if w.Amounts[i] != nil {
-				templ_7745c5c3_Err = s.picture(w.Amounts[i]).Render(ctx, templ_7745c5c3_Buffer)
+			if w.Amounts[i].Picture != nil {
+				templ_7745c5c3_Err = s.picture(w.Amounts[i].Picture).Render(ctx, templ_7745c5c3_Buffer)
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}
@@ -1401,7 +1401,7 @@ func (s *state) makeSense(w *Worked) templ.Component {
 			return templ_7745c5c3_Err
 		}
 		var templ_7745c5c3_Var60 string
-		templ_7745c5c3_Var60, templ_7745c5c3_Err = templ.JoinStringErrs(s.word("learn.sense.text"))
+		templ_7745c5c3_Var60, templ_7745c5c3_Err = templ.JoinStringErrs(s.word("learn.sense.open"))
 		if templ_7745c5c3_Err != nil {
 			return templ.Error{Err: templ_7745c5c3_Err, FileName: `walk.templ`, Line: 244, Col: 32}
 		}

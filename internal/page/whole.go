@@ -33,7 +33,7 @@ const (
 	printPart  = "paper"
 )
 
-var wholeKind = &kind{class: "whole", css: []string{"base.css", "work.css", "tiles.css", "signs.css", pictureCSS, "cards.css", "learn.css", walkCSS, "try.css", "steps.css", answerCSS(mostBoxes), "own.css", picksCSS, "print.css", "whole.css"}}
+var wholeKind = &kind{class: "whole", css: []string{"base.css", "work.css", "tiles.css", "radio.css", "signs.css", pictureCSS, "cards.css", "learn.css", walkCSS, "try.css", "steps.css", answerCSS(mostBoxes), "own.css", picksCSS, "print.css", "whole.css"}}
 
 // scoped are the styles that a whole page keeps to the part of their class.
 var scoped = map[string]string{

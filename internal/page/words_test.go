@@ -25,8 +25,9 @@ type stock struct {
 	versions  []Version
 }
 
-// pageWords are the messages of the pages themselves, from the English source.
-func pageWords(t testing.TB) string {
+// pageWords are the messages of the pages themselves, from the English source, in the
+// plural forms of a language.
+func pageWords(t testing.TB, tag string) string {
 	t.Helper()
 	source, err := fs.ReadFile(locales.Files, "en.toml")
 	if err != nil {
@@ -39,6 +40,7 @@ func pageWords(t testing.TB) string {
 	maps.DeleteFunc(all, func(family string, _ any) bool {
 		return !slices.Contains([]string{"page", "month", "care", "learn", "try", "own", "print", "check", "index", "desk", "share"}, family)
 	})
+	inForms(all, tag)
 	words, err := toml.Marshal(all)
 	if err != nil {
 		t.Fatal(err)
@@ -46,13 +48,41 @@ func pageWords(t testing.TB) string {
 	return string(words)
 }
 
-// forms gives the made-up languages the plural forms that theirs needs: CLDR
-// 48, cardinal rules of English, Spanish, Arabic and Chinese.
-var forms = map[string]string{
-	"en":      `one = "{{.N}} shell", other = "{{.N}} shells"`,
-	"es":      `one = "{{.N}} shell", many = "{{.N}} shells", other = "{{.N}} shells"`,
-	"ar":      `zero = "{{.N}} shells", one = "{{.N}} shell", two = "{{.N}} shells", few = "{{.N}} shells", many = "{{.N}} shells", other = "{{.N}} shells"`,
-	"zh-Hans": `other = "{{.N}} shells"`,
+// categories are the plural forms that each language needs: CLDR 48, cardinal rules
+// of English, Spanish, Arabic and Chinese.
+var categories = map[string][]string{
+	"en": {"one", "other"}, "es": {"one", "many", "other"},
+	"ar": {"zero", "one", "two", "few", "many", "other"}, "zh-Hans": {"other"},
+}
+
+// shells is the thing of the made-up stories in the forms of a language.
+func shells(tag string) string {
+	var all []string
+	for _, c := range categories[tag] {
+		text := "{{.N}} shells"
+		if c == "one" {
+			text = "{{.N}} shell"
+		}
+		all = append(all, fmt.Sprintf("%s = %q", c, text))
+	}
+	return strings.Join(all, ", ")
+}
+
+// inForms gives every message with plural forms those of a language.
+func inForms(words map[string]any, tag string) {
+	other, plural := words["other"].(string)
+	if _, one := words["one"]; plural && one {
+		clear(words)
+		for _, c := range categories[tag] {
+			words[c] = other
+		}
+		return
+	}
+	for _, inner := range words {
+		if table, ok := inner.(map[string]any); ok {
+			inForms(table, tag)
+		}
+	}
 }
 
 var names = map[string][3]string{
@@ -65,7 +95,6 @@ var order = []string{"en", "es", "ar", "zh-Hans"}
 
 func newStock(t testing.TB) stock {
 	t.Helper()
-	words := pageWords(t)
 	week, err := os.ReadFile("testdata/week.toml")
 	if err != nil {
 		t.Fatal(err)
@@ -73,7 +102,7 @@ func newStock(t testing.TB) stock {
 	files := fstest.MapFS{}
 	for tag, n := range names {
 		head := fmt.Sprintf("[language]\nname = %q\ndirection = %q\ndigits = \"latn\"\nequations = \"ltr\"\nreview = %q\n", n[0], n[1], n[2])
-		text := head + words + strings.ReplaceAll(string(week), forms["en"], forms[tag])
+		text := head + pageWords(t, tag) + strings.ReplaceAll(string(week), shells("en"), shells(tag))
 		files[tag+".toml"] = &fstest.MapFile{Data: []byte(text)}
 	}
 	catalog, problems := i18n.Load(order, files)

@@ -1,6 +1,8 @@
 package picture
 
 import (
+	"slices"
+
 	"homebuild/internal/phrase"
 	"homebuild/internal/problem"
 )
@@ -127,19 +129,11 @@ func shown(fact problem.Fact, state func(problem.Quantity) state) amounts {
 }
 
 // undivided reports whether no part is drawn yet.
-func (s amounts) undivided() bool { return s.all(func(a amount) bool { return !a.drawn() }) }
+func (s amounts) undivided() bool { return !slices.ContainsFunc(s.parts, amount.drawn) }
 
 // asksAll reports whether no part is known: both addends unknown.
-func (s amounts) asksAll() bool { return s.all(func(a amount) bool { return a.state == asked }) }
-
-// all reports whether every part is so.
-func (s amounts) all(so func(amount) bool) bool {
-	for _, a := range s.parts {
-		if !so(a) {
-			return false
-		}
-	}
-	return true
+func (s amounts) asksAll() bool {
+	return !slices.ContainsFunc(s.parts, func(a amount) bool { return a.state != asked })
 }
 
 // only returns the one amount that is drawn, if it is the only one.

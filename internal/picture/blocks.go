@@ -1,6 +1,8 @@
 package picture
 
 import (
+	"slices"
+
 	"homebuild/internal/phrase"
 	"homebuild/internal/problem"
 )
@@ -108,12 +110,7 @@ func (b blocks) say(id string, values ...phrase.Value) blocks {
 
 // hasHundreds reports whether a number is so large that it has hundreds.
 func (b blocks) hasHundreds() bool {
-	for _, r := range b.rows {
-		if r.n >= 100 {
-			return true
-		}
-	}
-	return false
+	return slices.ContainsFunc(b.rows, func(r blockRow) bool { return r.n >= 100 })
 }
 
 // blockSizes says where each place starts, and how far apart its blocks are.

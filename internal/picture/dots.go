@@ -1,6 +1,8 @@
 package picture
 
 import (
+	"slices"
+
 	"homebuild/internal/phrase"
 	"homebuild/internal/problem"
 )
@@ -25,7 +27,7 @@ func dotsOf(p problem.Problem, stage Stage) Picture {
 // heap reports whether the dots lie in one heap: something is crossed out, or
 // only the whole can be seen.
 func (p dots) heap() bool {
-	return p.taken || p.all(func(a amount) bool { return !a.written() })
+	return p.taken || !slices.ContainsFunc(p.parts, amount.written)
 }
 
 // dotSize is the room for a dot, and the columns of a group, when there are

@@ -47,6 +47,19 @@ func Kinds() []Kind {
 	return all
 }
 
+// OrBars draws a problem by a kind of picture where that fits, else in bars, which
+// always do.
+func OrBars(p problem.Problem, kind Kind, stage Stage) Picture {
+	if !Fits(kind, p) {
+		kind = BarModel
+	}
+	out, err := OfProblem(p, kind, stage)
+	if err != nil {
+		panic("picture: " + err.Error())
+	}
+	return out
+}
+
 // ParseKind finds a kind by its id, as written in week files.
 func ParseKind(id string) (Kind, bool) {
 	for _, k := range Kinds() {

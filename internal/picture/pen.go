@@ -110,16 +110,7 @@ func (d *Pen) whole(s span, a amount) {
 		return
 	}
 	const top = 4
-	d.group("whole", func() {
-		if a.state == empty {
-			d.RoundRect(s.middle()-20, top, 40, plateHeight, 5, "unknown")
-		}
-		d.number(s.middle(), top+plateHeight/2, a)
-		half := s.w / 2
-		d.path("brace", new(path).move(s.x, top+plateHeight+2+braceHeight).
-			bend(0, -6, 6, -6).by(half-12, 0).bend(6, 0, 6, -6).
-			bend(0, 6, 6, 6).by(s.w-half-12, 0).bend(6, 0, 6, 6))
-	})
+	d.group("whole", func() { d.braced(s, top, top+plateHeight+2+braceHeight, -1, a) })
 }
 
 // wholeBelow writes a number with a brace above it, whose tip points down to
@@ -128,17 +119,20 @@ func (d *Pen) wholeBelow(s span, y int, a amount) {
 	if !a.drawn() {
 		return
 	}
-	d.group("under", func() {
-		number := y + braceHeight + 2
-		if a.state == empty {
-			d.RoundRect(s.middle()-20, number, 40, plateHeight, 5, "unknown")
-		}
-		d.number(s.middle(), number+plateHeight/2, a)
-		half := s.w / 2
-		d.path("brace", new(path).move(s.x, y).
-			bend(0, 6, 6, 6).by(half-12, 0).bend(6, 0, 6, 6).
-			bend(0, -6, 6, -6).by(s.w-half-12, 0).bend(6, 0, 6, -6))
-	})
+	d.group("under", func() { d.braced(s, y+braceHeight+2, y, 1, a) })
+}
+
+// braced writes a number, its plate's top at plate, and a brace whose ends lie at y;
+// its tip points up (-1) or down (1).
+func (d *Pen) braced(s span, plate, y, tip int, a amount) {
+	if a.state == empty {
+		d.RoundRect(s.middle()-20, plate, 40, plateHeight, 5, "unknown")
+	}
+	d.number(s.middle(), plate+plateHeight/2, a)
+	half, bow := s.w/2, 6*tip
+	d.path("brace", new(path).move(s.x, y).
+		bend(0, bow, 6, bow).by(half-12, 0).bend(6, 0, 6, bow).
+		bend(0, -bow, 6, -bow).by(s.w-half-12, 0).bend(6, 0, 6, -bow))
 }
 
 // below is where parts begin: under their whole, at the top before the story

@@ -1,6 +1,10 @@
 package picture
 
-import "homebuild/internal/problem"
+import (
+	"slices"
+
+	"homebuild/internal/problem"
+)
 
 // Suits reports whether a picture of a calculation that is worked out tells the
 // same story as the one-step problem that the calculation answers. It does not
@@ -29,10 +33,5 @@ func crossesOut(p Picture) bool {
 }
 
 func anyCrossed(labels []label) bool {
-	for _, l := range labels {
-		if l.cell.mark == crossed {
-			return true
-		}
-	}
-	return false
+	return slices.ContainsFunc(labels, func(l label) bool { return l.cell.mark == crossed })
 }

@@ -2,6 +2,7 @@ package problem
 
 import (
 	"fmt"
+	"slices"
 	"strconv"
 	"strings"
 )
@@ -86,12 +87,7 @@ func (e Expression) Value() int {
 
 // Asks reports whether a term of e is unknown.
 func (e Expression) Asks() bool {
-	for _, t := range e {
-		if t.Unknown {
-			return true
-		}
-	}
-	return false
+	return slices.ContainsFunc(e, func(t Term) bool { return t.Unknown })
 }
 
 // Equation is two or more expressions that are the same number. A chain of
@@ -124,14 +120,7 @@ func (q Equation) Sides() []Expression { return q.sides }
 func (q Equation) IsZero() bool { return len(q.sides) == 0 }
 
 // Asks reports whether q has an unknown.
-func (q Equation) Asks() bool {
-	for _, s := range q.sides {
-		if s.Asks() {
-			return true
-		}
-	}
-	return false
-}
+func (q Equation) Asks() bool { return slices.ContainsFunc(q.sides, Expression.Asks) }
 
 // Solved returns q with every unknown filled in.
 func (q Equation) Solved() Equation {

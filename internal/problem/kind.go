@@ -25,15 +25,6 @@ const (
 	Smaller
 )
 
-// Wording is the relation word of a Compare story.
-type Wording uint8
-
-const (
-	NoWording Wording = iota
-	More
-	Fewer
-)
-
 // Grade is a school year: 0 is kindergarten.
 type Grade int
 
@@ -73,7 +64,6 @@ type cell struct {
 	id        string
 	situation Situation
 	unknown   Unknown
-	wording   Wording
 	first     Grade // the grade that first works with it
 	mastered  Grade // the grade by which it is to be mastered
 	misleads  bool  // the relation word points to the wrong operation (table, footnote 4)
@@ -90,12 +80,12 @@ var cells = [lastKind + 1]cell{
 	TogetherTotal:   {id: "together-total", situation: PutTogether, unknown: Total, first: 0, mastered: 1},
 	TogetherAddend:  {id: "together-addend", situation: PutTogether, unknown: Addend, first: 1, mastered: 1},
 	TogetherBoth:    {id: "together-both", situation: PutTogether, unknown: BothAddends, first: 0, mastered: 1},
-	DifferenceMore:  {id: "compare-difference-more", situation: Compare, unknown: DifferenceUnknown, wording: More, first: 1, mastered: 1},
-	DifferenceFewer: {id: "compare-difference-fewer", situation: Compare, unknown: DifferenceUnknown, wording: Fewer, first: 1, mastered: 1},
-	BiggerMore:      {id: "compare-bigger-more", situation: Compare, unknown: Bigger, wording: More, first: 1, mastered: 1},
-	BiggerFewer:     {id: "compare-bigger-fewer", situation: Compare, unknown: Bigger, wording: Fewer, first: 1, mastered: 2, misleads: true},
-	SmallerMore:     {id: "compare-smaller-more", situation: Compare, unknown: Smaller, wording: More, first: 1, mastered: 2, misleads: true},
-	SmallerFewer:    {id: "compare-smaller-fewer", situation: Compare, unknown: Smaller, wording: Fewer, first: 1, mastered: 1},
+	DifferenceMore:  {id: "compare-difference-more", situation: Compare, unknown: DifferenceUnknown, first: 1, mastered: 1},
+	DifferenceFewer: {id: "compare-difference-fewer", situation: Compare, unknown: DifferenceUnknown, first: 1, mastered: 1},
+	BiggerMore:      {id: "compare-bigger-more", situation: Compare, unknown: Bigger, first: 1, mastered: 1},
+	BiggerFewer:     {id: "compare-bigger-fewer", situation: Compare, unknown: Bigger, first: 1, mastered: 2, misleads: true},
+	SmallerMore:     {id: "compare-smaller-more", situation: Compare, unknown: Smaller, first: 1, mastered: 2, misleads: true},
+	SmallerFewer:    {id: "compare-smaller-fewer", situation: Compare, unknown: Smaller, first: 1, mastered: 1},
 
 	TogetherThree:      {id: "together-three", situation: PutTogether, unknown: Total, first: 1, mastered: 1},
 	AddThenAdd:         {id: "add-then-add", situation: AddTo, unknown: Result, first: 2, mastered: 2, steps: []Kind{AddToResult, AddToResult}},
@@ -103,7 +93,7 @@ var cells = [lastKind + 1]cell{
 	TakeThenAdd:        {id: "take-then-add", situation: TakeFrom, unknown: Result, first: 2, mastered: 2, steps: []Kind{TakeFromResult, AddToResult}},
 	TakeThenTake:       {id: "take-then-take", situation: TakeFrom, unknown: Result, first: 2, mastered: 2, steps: []Kind{TakeFromResult, TakeFromResult}},
 	TogetherThenTake:   {id: "together-then-take", situation: PutTogether, unknown: Result, first: 2, mastered: 2, steps: []Kind{TogetherTotal, TakeFromResult}},
-	BiggerThenTogether: {id: "bigger-then-together", situation: Compare, unknown: Total, wording: More, first: 2, mastered: 2, steps: []Kind{BiggerMore, TogetherTotal}},
+	BiggerThenTogether: {id: "bigger-then-together", situation: Compare, unknown: Total, first: 2, mastered: 2, steps: []Kind{BiggerMore, TogetherTotal}},
 }
 
 // Kinds lists every kind in the table's order.
@@ -141,9 +131,6 @@ func (k Kind) Situation() Situation { return cells[k].situation }
 
 // Unknown is the column of the table.
 func (k Kind) Unknown() Unknown { return cells[k].unknown }
-
-// Wording is More or Fewer for Compare kinds.
-func (k Kind) Wording() Wording { return cells[k].wording }
 
 // FirstGrade is the grade that first works with k.
 func (k Kind) FirstGrade() Grade { return cells[k].first }

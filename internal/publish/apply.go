@@ -1,6 +1,7 @@
 package publish
 
 import (
+	"cmp"
 	"errors"
 	"io/fs"
 	"path"
@@ -80,9 +81,8 @@ func (r *run) remove() error {
 	return nil
 }
 
-// obsolete lists the files of ours that are no longer made: those to be removed,
-// from the last name to the first, so that es/index.html goes before the pages that
-// it leads to; and those that stay, where nobody has taken them away.
+// obsolete lists the files of ours that are no longer made: those to be removed, in
+// the order of [leadingFirst]; and those that stay, where nobody has taken them away.
 func (r *run) obsolete() (gone, kept []string) {
 	made := make(map[string]bool, len(r.files))
 	for _, f := range r.files {
@@ -99,9 +99,19 @@ func (r *run) obsolete() (gone, kept []string) {
 			}
 		}
 	}
-	slices.SortFunc(gone, func(a, b string) int { return strings.Compare(b, a) })
+	slices.SortFunc(gone, leadingFirst)
 	slices.Sort(kept)
 	return gone, kept
+}
+
+// leadingFirst is the order in which pages are removed: those that families hold a
+// link to before those that they lead to, so that nobody is led to a page that is
+// gone. 2026-09-14.html goes before es/2026-09-14.html, and es/index.html before that.
+func leadingFirst(a, b string) int {
+	return cmp.Or(
+		cmp.Compare(strings.Count(a, "/"), strings.Count(b, "/")),
+		strings.Compare(b, a),
+	)
 }
 
 func (r *run) removeOne(name string) error {

@@ -37,7 +37,7 @@ func diskError(path string, err error) error {
 	switch {
 	case errors.Is(err, syscall.ENOSPC), errors.Is(err, syscall.EDQUOT):
 		e.Text = fmt.Sprintf("the disk is full: no room for %q", path)
-		e.Hint = "make room and build again; every page on disk is whole"
+		e.Hint = "make room, and give the same command again; what is on the disk is whole"
 	case errors.Is(err, syscall.EROFS):
 		e.Text = fmt.Sprintf("%q is on a disk that cannot be written to", path)
 		e.Hint = "choose another folder"

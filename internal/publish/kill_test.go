@@ -33,7 +33,8 @@ func TestMain(m *testing.M) {
 }
 
 // linkedSite is a site whose pages lead to their neighbours and whose indexes
-// lead to every page of their language. The versions share half their pages.
+// lead to every page of their language; the link that families hold leads to a page
+// in each language. The versions share half their pages.
 func linkedSite(version string) []File {
 	from := map[string]int{"a": 0, "b": 60}[version]
 	languages := map[string][]string{"a": {"en", "es"}, "b": {"en", "ar"}}[version]
@@ -50,6 +51,13 @@ func linkedSite(version string) []File {
 		roots = append(roots, tag+"/index.html")
 		files = append(files, linked(version, tag+"/index.html", pages...))
 	}
+	for i := range 120 {
+		var pages []string
+		for _, tag := range languages {
+			pages = append(pages, fmt.Sprintf("%s/%d.html", tag, from+i))
+		}
+		files = append(files, linked(version, fmt.Sprintf("%d.html", from+i), pages...))
+	}
 	return append(files, linked(version, "index.html", roots...))
 }
 
@@ -65,7 +73,7 @@ func linked(version, name string, to ...string) File {
 var linkIn = regexp.MustCompile(`<(.*)>`)
 
 // checkWhole looks at every page on the disk, and at every page that can be
-// reached from the first.
+// reached from the first and from those that families hold a link to.
 func checkWhole(t *testing.T, when string, files map[string]string) {
 	t.Helper()
 	for name, data := range files {
@@ -80,7 +88,12 @@ func checkWhole(t *testing.T, when string, files map[string]string) {
 	if files["index.html"] == "" {
 		return // nobody can be here yet
 	}
-	reached, todo := map[string]bool{"index.html": true}, []string{"index.html"}
+	reached, todo := map[string]bool{}, []string{}
+	for name := range files {
+		if path.Dir(name) == "." && path.Ext(name) == ".html" && !isTemp(name) {
+			reached[name], todo = true, append(todo, name)
+		}
+	}
 	for len(todo) > 0 {
 		from := todo[0]
 		todo = todo[1:]

@@ -34,6 +34,25 @@ func Replace(name string, before, after []byte) error {
 	return err
 }
 
+// Put creates a file in a folder that a person keeps, or gives the one that is
+// there other bytes.
+func Put(dir string, f File) error {
+	name := filepath.Join(dir, filepath.FromSlash(f.Path))
+	before, err := os.ReadFile(name)
+	if errors.Is(err, fs.ErrNotExist) {
+		_, err = Create(dir, []File{f})
+		return err
+	}
+	if err != nil {
+		return diskError(name, err)
+	}
+	after, err := f.Render()
+	if err != nil {
+		return err
+	}
+	return Replace(name, before, after)
+}
+
 // replaceWhole fills a temporary file beside its place, has it reach the disk,
 // and renames it into place when ready, asked last, has no objection. It gives
 // the size.

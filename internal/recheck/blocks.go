@@ -44,14 +44,14 @@ func (f *figure) blockFaults() {
 // such a block wherever there are more than nine of a place.
 func (f *figure) blockTrades() {
 	for _, g := range f.all("whole", "part") {
-		opened, many := 0, 0
+		many := 0
 		for _, place := range []string{"one", "ten"} {
 			like := func(m mark) bool { class, _, _ := strings.Cut(m.class, " "); return class == place }
 			if len(pick(g.marks, like)) > 9 {
 				many++
 			}
 		}
-		opened = len(pick(g.marks, func(m mark) bool { return strings.HasPrefix(m.class, "opened ") }))
+		opened := len(pick(g.marks, func(m mark) bool { return strings.HasPrefix(m.class, "opened ") }))
 		if arrows := len(g.those("ll", "move")); arrows != opened || opened < many {
 			f.fault("blocks: %d places have ten more, %d blocks were opened with %d arrows", many, opened, arrows)
 		}

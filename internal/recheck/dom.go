@@ -44,11 +44,22 @@ func filter(nodes iter.Seq[*html.Node], want string) []*html.Node {
 	return out
 }
 
-// all lists the elements below n that match, in the order of the page.
-func all(n *html.Node, want string) []*html.Node { return filter(n.Descendants(), want) }
+// all lists the elements below n that match, in the order of the page; below nothing
+// is nothing.
+func all(n *html.Node, want string) []*html.Node {
+	if n == nil {
+		return nil
+	}
+	return filter(n.Descendants(), want)
+}
 
-// children lists the elements directly below n that match.
-func children(n *html.Node, want string) []*html.Node { return filter(n.ChildNodes(), want) }
+// children lists the elements directly below n that match; below nothing is nothing.
+func children(n *html.Node, want string) []*html.Node {
+	if n == nil {
+		return nil
+	}
+	return filter(n.ChildNodes(), want)
+}
 
 // inside reports whether n stands below an element that matches.
 func inside(n *html.Node, want string) bool { return len(filter(n.Ancestors(), want)) > 0 }

@@ -52,21 +52,7 @@ var token = regexp.MustCompile(`[0-9]+|\S`)
 func (q equation) String() string {
 	var sides []string
 	for _, s := range q {
-		var b strings.Builder
-		for i, t := range s {
-			switch {
-			case t.sign < 0:
-				b.WriteString(" − ")
-			case i > 0:
-				b.WriteString(" + ")
-			}
-			if t.asked {
-				b.WriteString("?")
-			} else {
-				b.WriteString(strconv.Itoa(t.n))
-			}
-		}
-		sides = append(sides, b.String())
+		sides = append(sides, s.String())
 	}
 	return strings.Join(sides, " = ")
 }

@@ -16,14 +16,11 @@ func (p *page) model() {
 	if n == nil {
 		return
 	}
-	p.found.Stories++
-	s := &story{name: "the model"}
-	s.told, s.hidden = told(find(n, "p.say"))
-	if !p.ownEquation(s, children(n, "p.big")) {
-		p.add("%s: there is no equation with a question mark and an answer", s.name)
+	say := all(n, "p.say")
+	s := p.storyOf("the model", say[:min(1, len(say))], children(n, "p.big"), false)
+	if s == nil {
 		return
 	}
-	p.toldNumbers(s, false)
 	p.solvedBy(s, n)
 	p.solvedPicture(s, n)
 	p.crossings(s, n)

@@ -71,6 +71,7 @@ var pictureFaults = []struct {
 	{"a tile leads to the reply of another", bars, try, instead(`class="l k\d"`, `class="l"`), "is shown to"},
 	{"another number is called right", compare, try, instead(`class="l( *[^"]*"> *\d+</label><label class="num"><input type="radio" name="o1" class="e")`, `class="e$1`), "gets 2 replies"},
 	{"an answer gets two replies", bonds, try, instead(`class="reply r1"`, `class="reply r1 large"`), "gets 2 replies"},
+	{"a story is worked out nowhere", bars, try, instead(`class="way"`, `class="wy"`), "story 1: there is no equation"},
 	{"a picture is ahead of its story", bonds, learn, ahead, "before it is told"},
 
 	// Groups that say what they are not, or are not as many as they say.

@@ -86,7 +86,7 @@ func (p *page) reply(s *story, reply *html.Node, from []answer) {
 	}
 }
 
-// runs reads a list of numbers: "3, 5–9".
+// runs reads a list of numbers: "3, 5…9".
 func runs(s string) []int {
 	var out []int
 	for _, part := range strings.Split(s, ",") {

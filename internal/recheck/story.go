@@ -31,23 +31,35 @@ func (s *story) tells(n int) bool {
 	return slices.Contains(s.told, n) || slices.Contains(s.own.numbers(), n)
 }
 
+// storyOf reads a story from the sentences that tell it and its equations; nil where
+// there is none to hold the rest against. Of a strict one every number is needed.
+func (p *page) storyOf(name string, say, equations []*html.Node, strict bool) *story {
+	p.found.Stories++
+	s := &story{name: name}
+	for _, x := range say {
+		said, hidden := told(x)
+		s.told, s.hidden = append(s.told, said...), s.hidden+hidden
+	}
+	if !p.ownEquation(s, equations) {
+		p.add("%s: there is no equation with a question mark and an answer", name)
+		return nil
+	}
+	p.toldNumbers(s, strict)
+	return s
+}
+
 // stories rechecks the stories to try.
 func (p *page) stories() {
 	for i, n := range all(p.root, "section.story") {
-		p.found.Stories++
-		s := &story{name: fmt.Sprintf("story %d", i+1)}
-		say := children(n, "p.say")
+		name, say, details := fmt.Sprintf("story %d", i+1), children(n, "p.say"), find(n, "details.whole")
 		if len(say) == 0 {
-			p.add("%s: there is no story", s.name)
+			p.add("%s: there is no story", name)
 			continue
 		}
-		s.told, s.hidden = told(say[0])
-		details := find(n, "details.whole")
-		if details == nil || !p.ownEquation(s, children(find(details, ".way"), "p.big")) {
-			p.add("%s: there is no equation with a question mark and an answer", s.name)
+		s := p.storyOf(name, say[:1], children(find(details, ".way"), "p.big"), false)
+		if s == nil {
 			continue
 		}
-		p.toldNumbers(s, false)
 		p.replies(s, n)
 		p.solvedBy(s, details)
 		p.signs(s, details)

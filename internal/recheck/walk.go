@@ -14,17 +14,11 @@ func (p *page) walk() {
 	if n == nil {
 		return
 	}
-	p.found.Stories++
-	s := &story{name: "the worked story"}
-	for _, x := range all(n, ".known") {
-		said, hidden := told(x)
-		s.told, s.hidden = append(s.told, said...), s.hidden+hidden
-	}
-	if !p.ownEquation(s, walkEquations(n)) {
-		p.add("%s: there is no equation with a question mark and an answer", s.name)
+	// written: the story's own equation and the one that finds the answer.
+	s := p.storyOf("the worked story", all(n, ".known"), written(find(n, ".in-number")), true)
+	if s == nil {
 		return
 	}
-	p.toldNumbers(s, true)
 	p.solvedBy(s, n)
 	p.signs(s, n)
 	p.grows(s, n)
@@ -42,9 +36,6 @@ func (p *page) walk() {
 		}
 	}
 }
-
-// walkEquations are the story's own equation and the one that finds the answer.
-func walkEquations(walk *html.Node) []*html.Node { return written(find(walk, ".in-number")) }
 
 // written are the equations below n that stand there whole, uncovered by a tap or
 // by the right sign: not the one whose sign is still to be chosen.

@@ -76,15 +76,6 @@ func (s *Site) Newest() (newest week.Week, ok bool) {
 	return showing[len(showing)-1], true
 }
 
-// Messages are the texts that send a week home, by language. The problem says
-// that there is no week of the date.
-func (s *Site) Messages(date string) ([]site.Message, *diag.Diagnostic) {
-	if wrong := noWeek(s.Input, date); wrong != nil {
-		return nil, wrong
-	}
-	return s.Planned.Messages(date), nil
-}
-
 // Send lists what sends the last week home: its messages, by language, and the files
 // of its folder on the desk.
 func (s *Site) Send() (date string, messages []site.Message, files []output.File) {

@@ -1,6 +1,7 @@
 package school
 
 import (
+	"cmp"
 	"crypto/sha256"
 	"fmt"
 	"path/filepath"
@@ -9,12 +10,11 @@ import (
 	"strings"
 	"testing/fstest"
 
-	"github.com/pelletier/go-toml/v2"
-
 	"homebuild/internal/diag"
 	"homebuild/internal/i18n"
 	"homebuild/internal/output"
 	"homebuild/internal/problem"
+	"homebuild/internal/tomlfile"
 	"homebuild/internal/week"
 	"homebuild/locales"
 )
@@ -112,7 +112,7 @@ func (d Draft) settings() string {
 		grade = strconv.Itoa(int(*d.Grade))
 	}
 	return fill("site.toml.tmpl", map[string]string{
-		"Name": quoted(name), "Tags": remark(each(i18n.Tags(locales.Files), func(tag string) string { return week.LanguageList([]string{tag}) })),
+		"Name": tomlfile.Quote(name), "Tags": remark(each(i18n.Tags(locales.Files), func(tag string) string { return week.LanguageList([]string{tag}) })),
 		"Languages": strings.Join(each(d.Languages, strconv.Quote), ", "), "Address": quotedOrNone(d.Address), "Key": keyOf(name), "Grade": grade,
 	})
 }
@@ -121,40 +121,29 @@ const readmeFile = "README.txt"
 
 // readme says how to go on, week by week.
 func (d Draft) readme(date string) output.File {
-	zip := strings.Join(strings.FieldsFunc(strings.ToLower(d.Name), notPlain), "-")
-	if zip == "" {
-		zip = "pages"
-	}
 	address := d.Address
 	if address == "" {
 		address = "https://your-school.example/home/"
 	}
 	return output.Text(readmeFile, fill("README.txt.tmpl", map[string]string{
-		"Title": d.Name, "Line": strings.Repeat("=", len([]rune(d.Name))), "Link": address + date + ".html", "Zip": zip,
+		"Title": d.Name, "Line": strings.Repeat("=", len([]rune(d.Name))), "Link": address + date + ".html", "Zip": PlainName(d.Name, "pages"),
 		"Date": date,
 	}))
 }
 
-// notPlain is what some computer does not take in the name of a file.
-func notPlain(c rune) bool { return (c < 'a' || c > 'z') && (c < '0' || c > '9') }
-
-// quoted is a text as TOML, in straight double quotes where it can be.
-func quoted(text string) string {
-	if !strings.ContainsAny(text, `"\`) && !strings.ContainsFunc(text, func(c rune) bool { return c < ' ' || c == 0x7f }) {
-		return `"` + text + `"`
-	}
-	data, err := toml.Marshal(map[string]string{"v": text})
-	if err != nil {
-		panic(err) // a text can always be written
-	}
-	return strings.TrimSpace(strings.TrimPrefix(string(data), "v = "))
+// PlainName is a name as every computer takes it for a file; the other where no
+// letter of it is left.
+func PlainName(name, otherwise string) string {
+	notPlain := func(c rune) bool { return (c < 'a' || c > 'z') && (c < '0' || c > '9') }
+	return cmp.Or(strings.Join(strings.FieldsFunc(strings.ToLower(name), notPlain), "-"), otherwise)
 }
 
+// quotedOrNone is a text as TOML; nothing for none.
 func quotedOrNone(text string) string {
 	if text == "" {
 		return ""
 	}
-	return quoted(text)
+	return tomlfile.Quote(text)
 }
 
 // keyWords make a key that is easy to copy by hand.

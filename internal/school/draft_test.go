@@ -82,16 +82,6 @@ func TestDraftFiles(t *testing.T) {
 	}
 }
 
-func TestQuoted(t *testing.T) {
-	for _, row := range []struct{ text, want string }{
-		{"Pebble Lane", `"Pebble Lane"`}, {"l'École", `"l'École"`}, {`The "Heron" class`, `'The "Heron" class'`}, {`a\b`, `'a\b'`}, {"a\nb", `"a\nb"`},
-	} {
-		if got := quoted(row.text); got != row.want {
-			t.Errorf("quoted(%s): want %s, got %s", row.text, row.want, got)
-		}
-	}
-}
-
 // The same name gives the same key, another name another.
 func TestKeyOf(t *testing.T) {
 	if a, b := keyOf("Pebble Lane School"), keyOf("Pebble Lane"); a != "heron-mitten" || a == b {

@@ -20,14 +20,11 @@ const FirstTarget = "add-within-20"
 
 // FirstTargetOf is proposed for the first week of a grade.
 func FirstTargetOf(grade problem.Grade) string {
-	targets := Targets()
-	of := func(id string) bool {
-		return slices.ContainsFunc(targets, func(t Target) bool { return t.ID == id && t.Grade == grade })
-	}
-	if of(FirstTarget) {
+	targets := TargetsOf(grade)
+	if slices.ContainsFunc(targets, func(t Target) bool { return t.ID == FirstTarget }) {
 		return FirstTarget
 	}
-	return targets[slices.IndexFunc(targets, func(t Target) bool { return t.Grade == grade })].ID
+	return targets[0].ID
 }
 
 // None is the wish that leaves a setting out.

@@ -1,17 +1,16 @@
 package school
 
 import (
-	"fmt"
 	"io/fs"
 	"regexp"
 	"slices"
-	"strconv"
 	"strings"
 	"testing/fstest"
 	"time"
 
 	"homebuild/internal/diag"
 	"homebuild/internal/output"
+	"homebuild/internal/tomlfile"
 	"homebuild/internal/week"
 )
 
@@ -110,7 +109,6 @@ func schoolWeeks(site week.Site, from, to string) int {
 }
 
 var (
-	daysOffSetting = regexp.MustCompile(`(?m)^(?:days-off\s*=\s*\[[^\]]*\]|# days-off = .*$)`)
 	showFromDay    = regexp.MustCompile(`(?m)^((?:# )?show-from\s*=\s*["']?)(\d{4}-\d\d-\d\d)`)
 	oddDateSetting = regexp.MustCompile(`(?m)^(?:# The date is meant as it is:\n)?odd-date\s*=.*\n`)
 )
@@ -118,7 +116,10 @@ var (
 // moved is a file of the earlier school, at its new place and with its new days.
 func (r Reused) moved(name, text string, daysOff []week.Days) (string, string) {
 	if name == week.SiteFile {
-		return name, withDaysOff(text, daysOff)
+		if len(daysOff) > 0 {
+			text = tomlfile.Set(text, "days-off", tomlfile.QuoteList(each(daysOff, week.Days.String)))
+		}
+		return name, text
 	}
 	if name == readmeFile {
 		return name, strings.ReplaceAll(text, r.Weeks[0].From, r.Weeks[0].To)
@@ -139,16 +140,4 @@ func (r Reused) moved(name, text string, daysOff []week.Days) (string, string) {
 		return parts[1] + must(time.Parse(time.DateOnly, m.To)).Add(-before).Format(time.DateOnly)
 	})
 	return week.Path(m.To), oddDateSetting.ReplaceAllString(text, "")
-}
-
-// withDaysOff gives the settings of a school other days off, at their place.
-func withDaysOff(text string, days []week.Days) string {
-	if len(days) == 0 {
-		return text
-	}
-	setting := fmt.Sprintf("days-off = [%s]", strings.Join(each(days, func(d week.Days) string { return strconv.Quote(d.String()) }), ", "))
-	if at := daysOffSetting.FindStringIndex(text); at != nil {
-		return text[:at[0]] + setting + text[at[1]:]
-	}
-	return setting + "\n" + text
 }

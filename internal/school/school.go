@@ -1,6 +1,7 @@
 package school
 
 import (
+	"bytes"
 	"io/fs"
 	"path"
 	"slices"
@@ -15,6 +16,7 @@ import (
 	"homebuild/internal/site"
 	"homebuild/internal/story"
 	"homebuild/internal/strategy"
+	"homebuild/internal/textfile"
 	"homebuild/internal/week"
 	example "homebuild/site"
 )
@@ -63,6 +65,19 @@ func IsSchool(files fs.FS) bool {
 	return slices.ContainsFunc(entries, func(e fs.DirEntry) bool { return strings.HasPrefix(strings.ToLower(e.Name()), "site.") })
 }
 
+// Below lists the folders in a folder that are schools. The example is not meant.
+func Below(files fs.FS) []string {
+	ours := must(fs.ReadFile(example.Files, week.SiteFile))
+	entries, _ := fs.ReadDir(files, ".") // what cannot be read is not near
+	var out []string
+	for _, e := range entries {
+		if text, err := fs.ReadFile(files, path.Join(e.Name(), week.SiteFile)); err == nil && !bytes.Equal(text, ours) {
+			out = append(out, e.Name())
+		}
+	}
+	return out
+}
+
 // Load reads everything that the site is made from. With problems there is
 // nothing to make it from.
 func (s *School) Load() (site.Input, diag.Diagnostics) {
@@ -93,7 +108,7 @@ func (s *School) read() (site.Input, diag.Diagnostics) {
 		}
 		problems = append(problems, found...)
 	}
-	in.Theme, found = s.look(in.Site.Theme)
+	in.Theme, found = s.Theme(in.Site.Theme)
 	problems = append(problems, found...)
 	problems.Sort()
 	return in, problems
@@ -105,7 +120,25 @@ func (s *School) readFiles() (site.Input, diag.Diagnostics) {
 	var problems diag.Diagnostics
 	in.Site, problems = week.Read(s.files, s.allowed(in))
 	in.On = s.Today
+	problems = append(problems, s.links()...)
 	return in, append(problems, in.Site.OddDates(s.Today)...)
+}
+
+// links are the folders of languages and looks that are links: passed over, they
+// would leave families with other words than the school's own.
+func (s *School) links() diag.Diagnostics {
+	folders := []string{LocalesFolder, ThemesFolder}
+	looks, _ := fs.ReadDir(s.files, ThemesFolder) // no folder, no looks
+	for _, look := range looks {
+		folders = append(folders, path.Join(ThemesFolder, look.Name()))
+	}
+	var found diag.Diagnostics
+	for _, folder := range folders {
+		if linked := textfile.Link(s.files, folder); linked != nil {
+			found = append(found, *linked)
+		}
+	}
+	return found
 }
 
 // allowed are the words that the school's files may hold.
@@ -117,7 +150,7 @@ func (s *School) allowed(in site.Input) week.Allowed {
 		Pictures:     each(picture.Kinds(), picture.Kind.String),
 		Places:       each(in.Places, func(p story.Place) string { return p.ID }),
 		WarmUps:      each(in.WarmUps, func(w site.WarmUp) string { return w.ID }),
-		Themes:       s.themes(),
+		Themes:       s.Themes(),
 		Kinds:        each(problem.Kinds(), problem.Kind.String),
 		Languages:    i18n.Tags(s.Languages()...),
 	}

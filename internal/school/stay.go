@@ -33,7 +33,7 @@ func (s *Site) Stays(remove []string) (func(path string) bool, *diag.Diagnostic)
 	}
 	all := slices.Contains(remove, RemoveAll)
 	return func(path string) bool {
-		date := site.WeekOf(path)
+		date := site.DateOf(path)
 		return date != "" && !slices.Contains(showing, date) && !all && !slices.Contains(remove, date)
 	}, nil
 }
@@ -41,12 +41,12 @@ func (s *Site) Stays(remove []string) (func(path string) bool, *diag.Diagnostic)
 // StillThere names the weeks that pages that stay are of, in order; and how to name
 // them all to [Site.Stays]. Both are empty for no pages.
 func (s *Site) StillThere(paths []string) (names, all string) {
-	dates := each(paths, site.WeekOf)
+	dates := each(paths, site.DateOf)
 	slices.Sort(dates)
 	dates = slices.Compact(dates)
 	const told = 3
-	if len(dates) > told {
-		return fmt.Sprintf("%s and %d more", strings.Join(dates[:told], ", "), len(dates)-told), RemoveAll
+	if all = RemoveAll; len(dates) <= told {
+		all = strings.Join(dates, ",")
 	}
-	return strings.Join(dates, ", "), strings.Join(dates, ",")
+	return diag.Some(dates, told), all
 }

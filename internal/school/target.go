@@ -2,11 +2,13 @@ package school
 
 import (
 	"fmt"
+	"slices"
 	"strconv"
 	"strings"
 
 	"homebuild/internal/activity"
 	"homebuild/internal/diag"
+	"homebuild/internal/i18n"
 	"homebuild/internal/picture"
 	"homebuild/internal/problem"
 	"homebuild/internal/strategy"
@@ -27,16 +29,20 @@ type Target struct {
 // Targets lists all that a week can be about, from easy to hard.
 func Targets() []Target { return FindTargets("") }
 
+// TargetsOf lists those of a grade.
+func TargetsOf(grade problem.Grade) []Target {
+	return slices.DeleteFunc(Targets(), func(t Target) bool { return t.Grade != grade })
+}
+
 // FindTargets lists the targets that a teacher may mean, the likeliest first: the one
 // that she names without doubt, or those of [activity.Find]. The words are those that
 // a child and a parent read in English.
 func FindTargets(query string) []Target {
-	english, targets := English(), must(activity.Targets())
-	can := func(t activity.Target) string { return english.Plain(t.CanLine()) }
-	found := activity.Named(query, targets, can)
+	english := English()
+	found := named(query, english)
 	if len(found) != 1 {
-		found = activity.Find(query, targets, func(t activity.Target) string {
-			return can(t) + " " + english.Plain(t.AboutLine())
+		found = activity.Find(query, must(activity.Targets()), func(t activity.Target) string {
+			return english.Plain(t.CanLine()) + " " + english.Plain(t.AboutLine())
 		})
 	}
 	var out []Target
@@ -51,11 +57,14 @@ func FindTargets(query string) []Target {
 	return out
 }
 
-// namedTargets are the ids of the targets that words in a file name without doubt.
+// named are the targets that words name without doubt.
+func named(typed string, english *i18n.Language) []activity.Target {
+	return activity.Named(typed, must(activity.Targets()), func(t activity.Target) string { return english.Plain(t.CanLine()) })
+}
+
+// namedTargets are their ids.
 func namedTargets(typed string) []string {
-	english := English()
-	can := func(t activity.Target) string { return english.Plain(t.CanLine()) }
-	return each(activity.Named(typed, must(activity.Targets()), can), func(t activity.Target) string { return t.ID })
+	return each(named(typed, English()), func(t activity.Target) string { return t.ID })
 }
 
 // ParseGrade reads a grade as people write it: "2", "grade 2", "K". It is nil for an
@@ -81,12 +90,10 @@ func GradeName(grade problem.Grade) string {
 	return []string{"kindergarten", "grade 1", "grade 2", "grade 3"}[grade]
 }
 
-// FirstOf is the target that a grade begins with: the first of the list.
-func FirstOf(grade problem.Grade) string {
-	for _, t := range must(activity.Targets()) {
-		if t.Grade >= grade {
-			return t.ID
-		}
+// EasiestOf is the target that a grade begins with in the list.
+func EasiestOf(grade problem.Grade) string {
+	if of := TargetsOf(grade); len(of) > 0 {
+		return of[0].ID
 	}
 	return FirstTarget
 }

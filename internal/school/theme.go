@@ -19,14 +19,8 @@ const (
 	oldColours  = "theme.toml" // what it was called once
 )
 
-// Theme reads the look of a name; the plain one where there is none.
-func (s *School) Theme(name string) (*page.Theme, diag.Diagnostics) { return s.look(name) }
-
-// Themes lists the looks there are.
-func (s *School) Themes() []string { return s.themes() }
-
-// look reads the theme of a name; the plain one where there is none.
-func (s *School) look(name string) (*page.Theme, diag.Diagnostics) {
+// Theme reads the theme of a name; the plain one where there is none.
+func (s *School) Theme(name string) (*page.Theme, diag.Diagnostics) {
 	if name == "" {
 		name = plainTheme
 	}
@@ -64,8 +58,8 @@ func (s *School) readTheme(name string) (*page.Theme, diag.Diagnostics) {
 	return wrong(fmt.Sprintf("the theme has no file %q", coloursFile), "leave theme out for the plain look")
 }
 
-// themes lists the themes there are.
-func (s *School) themes() []string {
+// Themes lists the themes there are.
+func (s *School) Themes() []string {
 	var names []string
 	for _, folder := range s.themeFolders() {
 		entries, _ := fs.ReadDir(folder, ".") // no folder, no themes

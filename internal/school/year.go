@@ -62,6 +62,14 @@ func (y *Year) Tellable() []activity.Target {
 	})
 }
 
+// TargetsOf lists those of a grade, in words.
+func (y *Year) TargetsOf(grade problem.Grade) []Target {
+	tellable := y.Tellable()
+	return slices.DeleteFunc(TargetsOf(grade), func(t Target) bool {
+		return !slices.ContainsFunc(tellable, func(told activity.Target) bool { return told.ID == t.ID })
+	})
+}
+
 // factsKnown is the grade by whose end the addition facts are known by heart
 // (CCSS-M 2010, 2.OA.B.2).
 const factsKnown = 2

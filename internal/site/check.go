@@ -81,7 +81,7 @@ func checkResult(kind problem.Kind, x, y int, grade problem.Grade) page.CheckRes
 		panic("site: " + err.Error()) // the pairs are in range
 	}
 	out := page.CheckResult{
-		Equation: p.Equation().Solved(), Picture: drawn(p, picture.BarModel, picture.Solved), Sense: checkSense(p, grade),
+		Equation: p.Equation().Solved(), Picture: picture.OrBars(p, picture.BarModel, picture.Solved), Sense: checkSense(p, grade),
 	}
 	if best, ok := strategy.Best(p.Calculation(), grade); ok {
 		out.Way = plainWorking(best)

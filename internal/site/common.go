@@ -42,7 +42,7 @@ func newCommon(in Input) *common {
 		lang := in.language(tag)
 		l := &language{Language: lang, school: in.Site.Name.In(tag, in.Site.School)}
 		l.ideas = map[problem.Situation]map[string][]phrase.Line{}
-		for s := range situations {
+		for s := problem.AddTo; s <= problem.Compare; s++ {
 			l.ideas[s] = ideas(in.Places.Only(lang.Has), s)
 		}
 		l.cards = sync.OnceValues(l.newCards)

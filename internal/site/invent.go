@@ -23,14 +23,19 @@ func (p inventPage) path() string { return inventPath(p.Language.Tag(), p.Lesson
 
 func (p inventPage) view(c *common) page.View {
 	l, tag := p.Lesson, p.Language.Tag()
-	v := &page.Invent{WeekPage: c.week(p.Language, l, inventPath), Two: ofTwo[l.situation()], Numbers: l.numbersToPick()}
+	f := l.frame()
+	who, with := page.PickedWho("Who"), page.PickedWith("With")
+	v := &page.Invent{
+		WeekPage: c.week(p.Language, l, inventPath), Two: f.two,
+		Numbers: phrase.Say("own.numbers."+f.numbers, phrase.Number("Within", l.target.Within)),
+		Story:   f.story(who, with), Answer: f.say(f.answer, who, with), Equation: l.worked.Problem.Equation(),
+	}
 	characters, settings := p.Language.cards()
 	v.Characters = characters
 	for _, card := range settings {
 		card.Ideas = p.Ideas[card.Symbol]
 		v.Settings = append(v.Settings, card)
 	}
-	v.Story, v.Answer = l.blankStory(page.PickedWho("Who"), page.PickedWith("With"))
 	if l.numbers() != nil {
 		check := c.link(v.Path, weekCheckPath(tag, l.date))
 		for _, pair := range l.pairs() {
@@ -48,39 +53,24 @@ func (p inventPage) view(c *common) page.View {
 	return v
 }
 
-// situation is what happens in a child's own story: the same as in the worked one.
+// situation is what happens in a child's own story: as in the worked one.
 func (l *lesson) situation() problem.Situation { return l.worked.Problem.Kind().Situation() }
 
-// adds reports whether a story's two numbers are put together.
-func adds(s problem.Situation) bool { return s == problem.AddTo || s == problem.PutTogether }
-
-// ofTwo are the situations whose story is about two: who has and who gets, or those
-// who are looked at together.
-var ofTwo = map[problem.Situation]bool{problem.TakeFrom: true, problem.PutTogether: true, problem.Compare: true}
-
-// numbersToPick tells which numbers a child's own story may have.
-func (l *lesson) numbersToPick() phrase.Line {
-	which := "parts"
-	switch l.situation() {
-	case problem.TakeFrom:
-		which = "take"
-	case problem.Compare:
-		which = "compare"
-	}
-	return phrase.Say("own.numbers."+which, phrase.Number("Within", l.target.Within))
-}
-
 // pairs are the large numbers that the week's stories tell two by two, and whose check
-// page knows both: the bigger one first. Where a story puts them together, they make
-// no more than the week's range.
+// page knows both: the bigger one first. Where a child's own story puts them together,
+// they make no more than the week's range; one of other numbers gets none.
 func (l *lesson) pairs() (out []page.Pair) {
+	f := l.frame()
+	if !f.pairs() {
+		return nil
+	}
 	for _, e := range l.exercises() {
 		given := e.Problem.Given()
 		if len(given) != 2 || !slices.Contains(l.numbers(), given[0].Value) || !slices.Contains(l.numbers(), given[1].Value) {
 			continue
 		}
 		pair := page.Pair{First: max(given[0].Value, given[1].Value), Second: min(given[0].Value, given[1].Value)}
-		if adds(l.situation()) && pair.First+pair.Second > l.target.Within {
+		if f.numbers == "parts" && pair.First+pair.Second > l.target.Within {
 			continue
 		}
 		if pair.First > checkLargest && pair.First > pair.Second && !slices.Contains(out, pair) {
@@ -119,8 +109,8 @@ func (l *language) told(ids []string) []string {
 	return told
 }
 
-// mostIdeas is how many a setting has on a page, which has no room for more.
-const mostIdeas = 1
+// mostIdeas is how many a setting has on a page, whose weight has no room for more.
+const mostIdeas = 2
 
 // ideas are what can happen in each setting in a situation; where nothing there is of
 // the kind, what can happen at all.
@@ -136,22 +126,4 @@ func ideas(places story.Places, of problem.Situation) map[string][]phrase.Line {
 		}
 	}
 	return out
-}
-
-// situations names the blank stories in the language files.
-var situations = map[problem.Situation]string{
-	problem.AddTo: "add-to", problem.TakeFrom: "take-from",
-	problem.PutTogether: "put-together", problem.Compare: "compare",
-}
-
-// blankStory is the week's sort of story with gaps to fill in; who and with are those
-// that it is about.
-func (l *lesson) blankStory(who, with phrase.Value) (sentences []phrase.Line, answer phrase.Line) {
-	say := func(part string) phrase.Line {
-		return phrase.Say("own.frame."+situations[l.situation()]+"."+part, who, with, phrase.Blank("Gap", ""))
-	}
-	for _, part := range []string{"first", "second", "ask"} {
-		sentences = append(sentences, say(part))
-	}
-	return sentences, say("answer")
 }

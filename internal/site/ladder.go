@@ -15,11 +15,11 @@ func (in Input) ladder(w week.Week, target activity.Target) []activity.Beside {
 	var out []activity.Beside
 	for _, rung := range activity.Rungs() {
 		b := activity.Beside{Rung: rung}
-		for t := in.target(target.Neighbor(rung)); t != nil; t = in.target(t.Neighbor(rung)) {
+		for t := in.Target(target.Neighbor(rung)); t != nil; t = in.Target(t.Neighbor(rung)) {
 			b.Targets = append(b.Targets, *t)
 		}
 		for _, kept := range w.KeptOn(rung) {
-			b.Kept = append(b.Kept, activity.Kept{Problem: kept.Problem, Of: in.target(kept.Of)})
+			b.Kept = append(b.Kept, activity.Kept{Problem: kept.Problem, Of: in.Target(kept.Of)})
 		}
 		out = append(out, b)
 	}

@@ -1,6 +1,8 @@
 package site
 
 import (
+	"slices"
+
 	"homebuild/internal/page"
 	"homebuild/internal/phrase"
 	"homebuild/internal/week"
@@ -29,9 +31,14 @@ func (p learnPage) view(c *common) page.View {
 		note = noteIn(p.Language, p.Language.Word("learn.note.greeting"))
 	}
 	return &page.Learn{
-		WeekPage: c.week(p.Language, l, learnPath), About: []phrase.Line{l.target.AboutLine()}, Minutes: p.Minutes,
+		WeekPage: c.week(p.Language, l, learnPath), About: []phrase.Line{l.target.AboutLine()}, Minutes: p.Minutes, Counters: l.counted(),
 		Class: p.Class.Language, Words: l.words(), WarmUp: p.WarmUp, Note: note, Worked: l.walk(),
 	}
+}
+
+// counted reports whether the week's numbers can all be laid out with small things.
+func (l *lesson) counted() bool {
+	return !slices.ContainsFunc(l.exercises(), func(e exercise) bool { return largest(e) > mostDots })
 }
 
 func noteIn(of *language, text string) *page.Note {

@@ -7,7 +7,6 @@ import (
 	"homebuild/internal/page"
 	"homebuild/internal/phrase"
 	"homebuild/internal/picture"
-	"homebuild/internal/problem"
 	"homebuild/internal/story"
 )
 
@@ -40,20 +39,7 @@ func (l *lesson) exercises() []exercise { return append([]exercise{l.worked}, l.
 // pictureOf draws the story's problem the class's way where that fits, else as
 // a bar model, which always does. What is compared is written to its bars.
 func (l *lesson) pictureOf(e exercise, stage picture.Stage) picture.Picture {
-	kind := l.picture
-	if !picture.Fits(kind, e.Problem) {
-		kind = picture.BarModel
-	}
-	return named(drawn(e.Problem, kind, stage), e.Story)
-}
-
-// drawn draws a problem by a kind of picture that fits it; bars always do.
-func drawn(p problem.Problem, kind picture.Kind, stage picture.Stage) picture.Picture {
-	out, err := picture.OfProblem(p, kind, stage)
-	if err != nil {
-		panic("site: " + err.Error())
-	}
-	return out
+	return named(picture.OrBars(e.Problem, l.picture, stage), e.Story)
 }
 
 // answerOf draws the answer; where every pair of parts is one, all of them as a

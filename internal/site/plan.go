@@ -139,7 +139,7 @@ func requests(in Input) (out []activity.Request, stories [][]ownStory, problems 
 				problems = append(problems, w.KeptProblem(i, misfit.Setting, misfit.Text, misfit.Hint))
 			}
 			if kept.Rung == activity.WeeksOwn {
-				r.Kept = append(r.Kept, activity.Kept{Problem: kept.Problem, Of: in.target(kept.Of)})
+				r.Kept = append(r.Kept, activity.Kept{Problem: kept.Problem, Of: in.Target(kept.Of)})
 			}
 		}
 		if w.Ladder {
@@ -158,14 +158,14 @@ func (in Input) targetOf(w week.Week) (activity.Target, error) {
 	if w.Spec != nil {
 		return w.Spec.Target()
 	}
-	if t := in.target(w.Target); t != nil {
+	if t := in.Target(w.Target); t != nil {
 		return *t, nil
 	}
 	return activity.Target{}, fmt.Errorf("%q is not a target", w.Target)
 }
 
-// target finds a target of the list; nil for none.
-func (in Input) target(id string) *activity.Target {
+// Target finds a target of the list; nil for none.
+func (in Input) Target(id string) *activity.Target {
 	i := slices.IndexFunc(in.Targets, func(t activity.Target) bool { return t.ID == id })
 	if i < 0 {
 		return nil

@@ -33,7 +33,7 @@ func (p printPage) view(c *common) page.View {
 		}
 		v.Ladder = append(v.Ladder, on)
 	}
-	v.Blank, _ = l.blankStory(phrase.Blank("Who", ""), phrase.Blank("With", ""))
+	v.Blank = l.frame().story(phrase.Blank("Who", ""), phrase.Blank("With", ""))
 	if c.address != "" {
 		v.WeekURL = c.address + weeklyPath(l.date)
 	}

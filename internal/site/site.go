@@ -94,7 +94,7 @@ func (p *Planned) Choices(date string) []week.KeptStory {
 		for _, e := range slices.Concat(l.exercises(), l.ladder) {
 			if l.date == date && !e.Given {
 				kept := week.KeptStory{Choice: e.Story.Choice(), Rung: e.Rung}
-				if (e.Returns || e.Rung != activity.WeeksOwn) && p.in.target(e.Of) != nil {
+				if (e.Returns || e.Rung != activity.WeeksOwn) && p.in.Target(e.Of) != nil {
 					kept.Of = e.Of
 				}
 				out = append(out, kept)

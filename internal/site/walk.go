@@ -83,13 +83,13 @@ func (l *lesson) mixed() bool {
 	return met[0] && met[1]
 }
 
-// mostDots is the largest amount that is drawn as single dots.
+// mostDots is the largest amount that is drawn as single dots, and laid out on a table.
 const mostDots = 20
 
 // amounts are what the sentences of a story count, each drawn by itself: single
 // dots as long as they can be counted, then hundreds, tens and ones.
-func amounts(e exercise) []picture.Picture {
-	out := make([]picture.Picture, len(e.Story.Sentences))
+func amounts(e exercise) []page.Amount {
+	out := make([]page.Amount, len(e.Story.Sentences))
 	for i, x := range e.Story.Sentences {
 		n := 0
 		switch x.Role {
@@ -97,16 +97,32 @@ func amounts(e exercise) []picture.Picture {
 			for _, q := range e.Problem.Quantities() {
 				if q.Role == x.Quantity {
 					n = q.Value
+					out[i].Outline = !isThere(e.Problem, q.Role)
 				}
 			}
 		case story.Extra:
 			n = e.ExtraNumber
 		}
 		if n > 0 {
-			out[i] = amount(n)
+			out[i].Picture = amount(n)
 		}
 	}
 	return out
+}
+
+// isThere reports whether a quantity of a problem is an amount that can be laid out:
+// not one that goes away, nor the difference of two others.
+func isThere(p problem.Problem, role problem.Role) bool {
+	steps := p.Steps()
+	switch role {
+	case problem.RoleDifference:
+		return false
+	case problem.RoleChange:
+		return steps[0].Kind().Situation() != problem.TakeFrom
+	case problem.RoleLater:
+		return steps[1].Kind().Situation() != problem.TakeFrom
+	}
+	return true
 }
 
 // amount is the first part of a picture that gets no other.
@@ -170,7 +186,7 @@ func working(w strategy.Way, of problem.Problem, in story.Story) page.Working {
 	for i, s := range w.Steps {
 		out.Steps[i].Picture = s.Picture
 		if s.Picture != nil && !picture.Suits(s.Picture, of) {
-			out.Steps[i].Picture = named(drawn(of, picture.BarModel, picture.Solved), in)
+			out.Steps[i].Picture = named(picture.OrBars(of, picture.BarModel, picture.Solved), in)
 		}
 	}
 	return out

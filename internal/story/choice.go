@@ -64,16 +64,9 @@ func (all Places) Tell(c Choice, inWords bool) (Story, error) {
 
 // list names the first few events.
 func list(events []*Event) string {
-	const shown = 6
-	text := ""
+	ids := make([]string, len(events))
 	for i, e := range events {
-		switch {
-		case i == shown:
-			return fmt.Sprintf("%s and %d more", text, len(events)-shown)
-		case i > 0:
-			text += ", "
-		}
-		text += e.ID
+		ids[i] = e.ID
 	}
-	return text
+	return diag.Some(ids, 6)
 }

@@ -33,22 +33,22 @@ var jumpUp = method{
 		}
 		w.step("together", made(jumps...), number("Answer", c.Value()))
 		w.hint("hint", number("From", stops[0]), number("To", at))
-		w.jumpsLost(jumps)
+		w.forgotten(JumpLost, jumps)
+		if slices.ContainsFunc(jumps, func(by int) bool { return by >= 10 }) {
+			w.tenAway()
+		}
 		w.chain(problem.Sum(jumps...))
 		w.walk(stops...)
 	},
 }
 
-// jumpsLost are the slips of adding up jumps: one of them forgotten, or only one
-// of them taken; a jump of tens that landed ten away.
-func (w *working) jumpsLost(jumps []int) {
-	all := problem.Sum(jumps...).Value()
-	for _, by := range jumps {
-		w.slipTo(JumpLost, all-by)
-		w.slipTo(JumpLost, by)
-	}
-	if slices.ContainsFunc(jumps, func(by int) bool { return by >= 10 }) {
-		w.tenAway()
+// forgotten are the slips of adding up the parts of a way: one of them left out, or
+// only one of them taken.
+func (w *working) forgotten(name SlipName, parts []int) {
+	all := problem.Sum(parts...).Value()
+	for _, by := range parts {
+		w.slipTo(name, all-by)
+		w.slipTo(name, by)
 	}
 }
 

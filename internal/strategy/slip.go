@@ -28,6 +28,7 @@ const (
 	CarryDropped  SlipName = "carry-dropped"  // the ones made a ten, which got lost
 	LeftOut       SlipName = "left-out"       // one of three numbers was left out
 	JumpLost      SlipName = "jump-lost"      // a jump was not counted
+	StepLost      SlipName = "step-lost"      // a step on the way up was not counted
 	Landing       SlipName = "landing"        // a jump landed ten away
 	TensCounted   SlipName = "tens-counted"   // the number of tens was given as the answer
 	StepOff       SlipName = "step-off"       // a step of the way was one off
@@ -37,7 +38,7 @@ const (
 func SlipNames() []SlipName {
 	return []SlipName{
 		CountedStart, OneTooFar, EachOnce, BoxesAgain, OtherDouble, NotMended, MendedWrong, NotTaken, RestForgotten,
-		WholeUsed, TurnedAround, PartLost, CarryDropped, LeftOut, JumpLost, Landing, TensCounted, StepOff,
+		WholeUsed, TurnedAround, PartLost, CarryDropped, LeftOut, JumpLost, StepLost, Landing, TensCounted, StepOff,
 	}
 }
 

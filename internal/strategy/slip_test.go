@@ -51,7 +51,7 @@ func TestSlips(t *testing.T) {
 		{plus(6, 12), strategy.TenAndMore, strategy.RestForgotten, []int{8, 16}, "2 + 6, or 10 + 6"},
 		{plus(8, 4, 2), strategy.FriendlyPair, strategy.LeftOut, []int{12, 10, 6}, "two of the three"},
 		{minus(80, 50), strategy.CountInTens, strategy.TensCounted, []int{3}, "three tens"},
-		{minus(12, 8), strategy.ThinkAddition, strategy.JumpLost, []int{2}, "2 and 2"},
+		{minus(12, 8), strategy.ThinkAddition, strategy.StepLost, []int{2}, "2 and 2"},
 	}
 	for _, test := range tests {
 		w, err := strategy.Work(test.by, test.c)

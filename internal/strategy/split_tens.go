@@ -119,16 +119,21 @@ func (w *working) carriesDropped() {
 	}
 }
 
-// CarryLine is what to ask a child who lost so much of a sum: the ten that its ones
-// make, the hundred that its tens make, or both.
+// CarryLine is what to ask a child who lost so much of a sum: the ten, or the tens,
+// that its ones make, the hundred or hundreds that its tens make, or one of each.
 func CarryLine(lost int) phrase.Line {
+	end := "both"
 	switch {
+	case lost == 10:
+		end = "hint"
 	case lost < 100:
-		return ask(CarryDropped)
+		end = "tens"
+	case lost == 100:
+		end = "hundred"
 	case lost%100 == 0:
-		return phrase.Say("mistake.carry-dropped.hundred")
+		end = "hundreds"
 	}
-	return phrase.Say("mistake.carry-dropped.both")
+	return phrase.Say("mistake.carry-dropped." + end)
 }
 
 // join puts the results of the places together, at once where every place

@@ -33,7 +33,7 @@ var tenAndMore = method{
 		case teen(big):
 			w.hint("hint-ones")
 		default:
-			w.hint("hint")
+			w.hint("hint-open", number("A", big), number("Ten", big-10), number("More", 10), number("B", small))
 		}
 		switch {
 		case wholeAndMore(c) && c.Op == problem.Plus:

@@ -43,7 +43,7 @@ var thinkAddition = method{
 		case len(jumps) == c.Value(): // by ones
 			w.countingSlips(problem.Minus)
 		case len(jumps) > 1:
-			w.jumpsLost(jumps)
+			w.forgotten(StepLost, jumps)
 			w.stepOff(missing(part, stops[1]))
 		}
 		w.chain(problem.Sum(jumps...))

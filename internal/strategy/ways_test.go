@@ -222,7 +222,11 @@ func TestLinesAreComplete(t *testing.T) {
 			walkLines(minus(a+b, b))
 		}
 	}
-	walkLines(plus(40, 25, 60))
+	for a := 0; a <= 400; a += 29 {
+		walkLines(plus(a, 37, 19))
+		walkLines(plus(a, 80, 342))
+		walkLines(plus(a, 25, 60))
+	}
 	for id := range known {
 		if !used[id] {
 			t.Errorf("Lines has %s, which nothing asks for", id)

@@ -37,6 +37,15 @@ func IsMissing(fsys fs.FS, name string) bool {
 	return errors.Is(err, fs.ErrNotExist)
 }
 
+// Link tells that a folder is a link, which is not followed; nil where it is none.
+func Link(fsys fs.FS, folder string) *diag.Diagnostic {
+	info, err := fs.Lstat(fsys, folder)
+	if err != nil || info.Mode()&fs.ModeSymlink == 0 {
+		return nil
+	}
+	return &diag.Diagnostic{File: folder, Text: "this is a link to another place", Hint: "put the folder itself here; links are not followed"}
+}
+
 // read gives the bytes of a real file, up to MaxSize.
 func read(fsys fs.FS, name string) ([]byte, *diag.Diagnostic) {
 	info, err := fs.Lstat(fsys, name) // Stat would open a pipe, and wait
@@ -48,7 +57,7 @@ func read(fsys fs.FS, name string) ([]byte, *diag.Diagnostic) {
 	case info.Mode()&fs.ModeSymlink != 0:
 		return nil, &diag.Diagnostic{Text: "this is a link to another place", Hint: "put the file itself here; links are not followed"}
 	case !info.Mode().IsRegular():
-		return nil, &diag.Diagnostic{Text: "this is not a file"}
+		return nil, &diag.Diagnostic{Text: "this is not a file", Hint: "take it away, or put a text file of this name in its place"}
 	}
 	file, err := fsys.Open(name)
 	if err != nil {

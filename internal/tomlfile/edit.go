@@ -16,10 +16,7 @@ import (
 // behind the others.
 func Set(text, name, value string) string {
 	e := newEdit(text)
-	table, key, inTable := strings.Cut(name, ".")
-	if !inTable {
-		table, key = "", name
-	}
+	table, key := split(name)
 	line := key + " = " + value
 	if v := e.find(table, key); v != nil && !v.Parent.onOneLine() {
 		if v.Parent.origin == dotted {
@@ -27,7 +24,7 @@ func Set(text, name, value string) string {
 		}
 		return e.replace(e.block(v), line)
 	}
-	if !inTable {
+	if table == "" {
 		return e.add(line)
 	}
 	v := e.find("", table)
@@ -51,11 +48,7 @@ func Set(text, name, value string) string {
 // Remove takes a setting, or a whole table, out of the text of a file.
 func Remove(text, name string) string {
 	e := newEdit(text)
-	table, key, inTable := strings.Cut(name, ".")
-	if !inTable {
-		table, key = "", name
-	}
-	v := e.find(table, key)
+	v := e.find(split(name))
 	if v == nil {
 		return text
 	}
@@ -130,6 +123,14 @@ type span struct{ from, to int }
 func newEdit(text string) edit {
 	text = strings.ReplaceAll(text, "\r\n", "\n")
 	return edit{Parse("", text, 1), strings.Split(text, "\n")}
+}
+
+// split parts the name of a setting: in no table, or in one.
+func split(name string) (table, key string) {
+	if table, key, inTable := strings.Cut(name, "."); inTable {
+		return table, key
+	}
+	return "", name
 }
 
 func (e edit) find(table, key string) *Value {
@@ -236,11 +237,7 @@ func At(text string, line int) (name string, index int) {
 // text where it is one; empty where it is left out, or holds nothing.
 func Get(text, name string) string {
 	e := newEdit(text)
-	table, key, inTable := strings.Cut(name, ".")
-	if !inTable {
-		table, key = "", name
-	}
-	v := e.find(table, key)
+	v := e.find(split(name))
 	switch {
 	case v == nil:
 		return ""

@@ -103,3 +103,12 @@ func TestQuote(t *testing.T) {
 		}
 	}
 }
+
+// A text stands as a person would write it.
+func TestQuoteIsPlain(t *testing.T) {
+	for text, want := range map[string]string{"l'École": `"l'École"`, `The "Heron" class`: `'The "Heron" class'`, `a\b`: `'a\b'`} {
+		if got := Quote(text); got != want {
+			t.Errorf("Quote(%s): want %s, got %s", text, want, got)
+		}
+	}
+}

@@ -11,6 +11,7 @@ import (
 	"golang.org/x/text/language"
 	"golang.org/x/text/language/display"
 
+	"homebuild/internal/diag"
 	"homebuild/internal/i18n"
 )
 
@@ -35,6 +36,16 @@ brackets: GENDERS`,
 //go:embed newevents.txt
 var eventsHead string
 
+// Begin is the file that a translator begins with: a copy of that in the first folder,
+// the program's own, or else an empty one.
+func Begin(tag string, folders ...fs.FS) (text []byte, copied bool, err error) {
+	if text, err = fs.ReadFile(folders[0], tag+".toml"); err == nil {
+		return text, true, nil
+	}
+	text, err = NewFile(tag, folders...)
+	return text, false, err
+}
+
 // NewFile writes an empty language file for a translator: every message with
 // its note and its English text, and the plural categories that the language
 // needs. What is guessed is marked.
@@ -45,7 +56,7 @@ func NewFile(tag string, folders ...fs.FS) ([]byte, error) {
 	}
 	parsed, wrong := i18n.ParseTag(tag)
 	if wrong != nil {
-		return nil, fmt.Errorf("%s; %s", wrong.Text, wrong.Hint)
+		return nil, diag.Diagnostics{*wrong}
 	}
 	rule, err := i18n.NewPlurals(parsed)
 	if err != nil {

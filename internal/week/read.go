@@ -48,8 +48,8 @@ func (r *reader) add(file string, line int, text, hint string) {
 
 // weeks reads the week folder.
 func (r *reader) weeks(site *Site) {
-	if info, err := fs.Lstat(r.fsys, Folder); err == nil && info.Mode()&fs.ModeSymlink != 0 {
-		r.add(Folder, 0, "this is a link to another place", "put the folder itself here; links are not followed")
+	if linked := textfile.Link(r.fsys, Folder); linked != nil {
+		r.problems = append(r.problems, *linked)
 		return
 	}
 	entries, err := fs.ReadDir(r.fsys, Folder)

@@ -2,7 +2,9 @@
 package weight
 
 import (
+	"bytes"
 	"compress/gzip"
+	"errors"
 	"path"
 	"regexp"
 )
@@ -18,26 +20,16 @@ const (
 
 // Of is what a page weighs.
 func Of(page []byte) int {
-	var n counter
-	w, err := gzip.NewWriterLevel(&n, gzip.BestCompression)
+	var packed bytes.Buffer
+	w, err := gzip.NewWriterLevel(&packed, gzip.BestCompression)
 	if err != nil {
 		panic(err) // the level is gzip's own
 	}
-	if _, err := w.Write(page); err != nil {
-		panic(err) // a counter takes everything
+	_, err = w.Write(page)
+	if err := errors.Join(err, w.Close()); err != nil {
+		panic(err) // a buffer takes everything
 	}
-	if err := w.Close(); err != nil {
-		panic(err)
-	}
-	return int(n)
-}
-
-// counter counts what is written to it.
-type counter int
-
-func (n *counter) Write(b []byte) (int, error) {
-	*n += counter(len(b))
-	return len(b), nil
+	return packed.Len()
 }
 
 var inWeek = regexp.MustCompile(`^([^/]+)/(\d{4}-\d{2}-\d{2})[-.]`)

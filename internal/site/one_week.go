@@ -27,7 +27,7 @@ func (p *Planned) Exercises(date string) []Exercise {
 	for _, e := range l.exercises() {
 		x := Exercise{Story: e.Story, Picture: l.pictureOf(e, picture.Open)}
 		if e.Returns {
-			x.Returns = p.in.target(e.Of)
+			x.Returns = p.in.Target(e.Of)
 		}
 		out = append(out, x)
 	}

@@ -30,6 +30,14 @@ func (l *Language) Telling(lacks func(id string)) *Language {
 	return &telling
 }
 
+// Heard is the language while somebody listens: each message that is said, alone or
+// inside another one, is told with its words.
+func (l *Language) Heard(by func(id string, t Text)) *Language {
+	heard := *l
+	heard.hears = by
+	return &heard
+}
+
 // lacking tells what a line lacks that cannot be said: a message, and what stands in its
 // places, in the form that all have.
 func (l *Language) lacking(line phrase.Line, err error) error {

@@ -22,7 +22,8 @@ type Language struct {
 	digits   digits
 	sum      string
 	missing  diag.Diagnostics
-	lacks    func(id string) // is told what is missing; nil in a language that pages are made in
+	lacks    func(id string)         // is told what is missing; nil in a language that pages are made in
+	hears    func(id string, t Text) // is told what is said; nil in one that nobody listens to
 }
 
 // Sum names the files that the language was made from: its own and the English
@@ -83,6 +84,9 @@ func (l *Language) Word(id string) string {
 			return ""
 		}
 		panic("i18n: " + l.tag + " has no word " + id)
+	}
+	if l.hears != nil {
+		l.hears(id, m.text.around(Run{}))
 	}
 	return m.word()
 }

@@ -80,6 +80,9 @@ func (l *Language) Try(line phrase.Line) (Text, error) {
 			out[first].Text = l.capitalise(out[first].Text)
 		}
 	}
+	if l.hears != nil {
+		l.hears(line.ID, out)
+	}
 	return out, nil
 }
 
@@ -175,7 +178,7 @@ func (l *Language) Gender(id string) string {
 }
 
 // fill writes a value in a form.
-func (l *Language) fill(out Text, v *phrase.Value, form string) (Text, error) {
+func (l *Language) fill(out Text, v *phrase.Value, form string) (filled Text, err error) {
 	switch {
 	case v.Kind == phrase.KindNumber:
 		return append(out, Run{RunNumber, l.number(v, form, "")}), nil
@@ -195,6 +198,10 @@ func (l *Language) fill(out Text, v *phrase.Value, form string) (Text, error) {
 		return append(out, Run{RunPlain, t.with("")}), nil
 	}
 	m := l.message(v, form)
+	if l.hears != nil {
+		first := len(out)
+		defer func() { l.hears(l.formID(v, form), filled[first:]) }()
+	}
 	switch {
 	case !m.written():
 		return out, &gap{l.formID(v, form), fmt.Sprintf("%q in {{.%s}} has no form %q", v.ID, v.Name, form)}

@@ -146,7 +146,7 @@ func (p *Planned) Withheld() diag.Diagnostics {
 		}
 		own := 0
 		for path := range unmade {
-			if strings.HasPrefix(path, tag+"/") {
+			if isOf(path, tag) {
 				own++
 			}
 		}
@@ -159,5 +159,8 @@ func (p *Planned) Withheld() diag.Diagnostics {
 	}
 	return out
 }
+
+// isOf reports whether a page is one of a language's.
+func isOf(path, tag string) bool { return strings.HasPrefix(path, tag+"/") }
 
 func withName(l *i18n.Language) string { return fmt.Sprintf("%s (%s)", l.Tag(), l.Name()) }

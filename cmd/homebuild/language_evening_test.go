@@ -2,9 +2,11 @@ package main
 
 import (
 	"encoding/json"
+	"hash/fnv"
 	"os"
 	"path/filepath"
 	"regexp"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -91,6 +93,13 @@ var (
 	places    = regexp.MustCompile(`\{\{\.\w+(\.\w+)?\}\}`)
 )
 
+// word is an invented word for a message, so that no two read alike.
+func word(id string) string {
+	sum := fnv.New32a()
+	sum.Write([]byte(id))
+	return strings.NewReplacer("0", "ą", "1", "ć", "2", "ę", "3", "ł", "4", "ń", "5", "ó", "6", "ś", "7", "ź", "8", "ż", "9", "w").Replace(strconv.Itoa(int(sum.Sum32())))
+}
+
 // writeAll fills the texts that a layer waits for.
 func writeAll(t *testing.T, folder string, l school.Layer) {
 	t.Helper()
@@ -101,7 +110,7 @@ func writeAll(t *testing.T, folder string, l school.Layer) {
 	}
 	lines := strings.Split(string(data), "\n")
 	for _, w := range l.Wanted {
-		text := "Żółw " + strings.Join(places.FindAllString(w.English, -1), " ")
+		text := "Żółw " + word(w.ID) + " " + strings.Join(places.FindAllString(w.English, -1), " ")
 		text = strings.TrimSpace(regexp.MustCompile(`(\{\{\.\w+)\.\w+`).ReplaceAllString(text, "$1"))
 		if end := w.English[len(w.English)-1:]; strings.Contains(".?!", end) {
 			text += end

@@ -22,6 +22,11 @@ func TestOneGate(t *testing.T) {
 		{"forms of a message without a number", "ru", `other = "Что дальше?"`, `one = "Что?", few = "Что?", many = "Что?"`, `page.more.title has no number, so it has one text and no form "one"`},
 		{"a place left out", "es", `other = "Semana del {{.Day}} de {{.Month}} de {{.Year}}"`, `other = "Semana del {{.Day}} de {{.Month}}"`, `page.week: the place {{.Year}} is missing`},
 		{"a place misspelt", "es", `{{.Day}} de {{.Month}} de`, `{{.Day}} de {{.Mont}} de`, `page.week has no place {{.Mont}}`},
+		{"few and many exchanged", "ru", `few = "{{.N}} письма", many = "{{.N}} писем"`, `few = "{{.N}} писем", many = "{{.N}} письма"`, `thing.letter.count: the forms few and many look exchanged`},
+		{"a question mark of another script", "ar", `هل وجدتم خطأ؟`, `هل وجدتم خطأ?`, `page.draft has the mark "?" of another script`},
+		{"English but for a letter", "es", `"Ir al contenido"`, `"Skip to the pagé itself"`, `page.skip is the English but for a letter or two`},
+		{"copied from the opposite", "es", `"Buscamos un número mayor."`, `"Buscamos un número menor."`, `reply.too-big reads like reply.too-small, which says the opposite`},
+		{"a number word twice", "es", `2 = "dos"`, `2 = "uno"`, `words.2 is "uno", and so is words.1`},
 		{"curly quotes", "es", `"La gente sube al ferry y baja de él."`, `“La gente sube al ferry y baja de él.”`, `"“" is a curly quote`},
 	}
 	for _, slip := range slips {

@@ -6,7 +6,6 @@ import (
 	"strings"
 
 	"homebuild/internal/diag"
-	"homebuild/internal/i18n"
 	"homebuild/internal/week"
 )
 
@@ -22,13 +21,14 @@ func languages(s subject) diag.Diagnostics {
 			})
 		}
 	}
-	if drafts := languagesThat(s, (*i18n.Language).Draft); len(drafts) > 0 {
+	drafts, partly := unread(s)
+	if len(drafts) > 0 {
 		out = append(out, diag.Diagnostic{
 			File: week.SiteFile, Text: "no fluent reader has signed the words of " + strings.Join(drafts, ", ") + " yet; the pages say so",
 			Hint: "ask somebody who knows the language well to read a page",
 		})
 	}
-	if partly := languagesThat(s, (*i18n.Language).PartlyRead); len(partly) > 0 {
+	if len(partly) > 0 {
 		out = append(out, diag.Diagnostic{
 			File: week.SiteFile, Text: "some words of " + strings.Join(partly, ", ") + " are newer than their signature; the pages say so",
 			Hint: "\"homebuild language check\" says which; a fluent reader reads them and signs again",
@@ -37,14 +37,19 @@ func languages(s subject) diag.Diagnostics {
 	return out
 }
 
-func languagesThat(s subject, are func(*i18n.Language) bool) []string {
-	var out []string
+// unread are the languages that no fluent reader has signed, and those of which some
+// words are newer than that.
+func unread(s subject) (drafts, partly []string) {
 	for _, lang := range s.in.Catalog.Languages() {
-		if are(lang) {
-			out = append(out, fmt.Sprintf("%s (%s)", lang.Tag(), lang.Name()))
+		name := fmt.Sprintf("%s (%s)", lang.Tag(), lang.Name())
+		switch {
+		case lang.Draft():
+			drafts = append(drafts, name)
+		case lang.PartlyRead():
+			partly = append(partly, name)
 		}
 	}
-	return out
+	return drafts, partly
 }
 
 // missingIn says which stories a language does not tell: the places of which it

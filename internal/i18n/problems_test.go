@@ -256,3 +256,17 @@ func TestFormProblems(t *testing.T) {
 			  hint: write one text for it`},
 	})
 }
+
+// Texts that were copied from the message that says the opposite, and names that have
+// none.
+func TestOpposite(t *testing.T) {
+	tests := []struct{ name, want string }{
+		{"ask-more", "ask-fewer"}, {"ask-fewer", "ask-more"}, {"first", "second"}, {"own.frame.more", "own.frame.fewer"},
+		{"later-in", "later-out"}, {"reply.too-big", "reply.too-small"}, {"bigger-more", ""}, {"open", ""}, {"strategy.spin", ""}, {"outer", ""},
+	}
+	for _, test := range tests {
+		if got := opposite(test.name); got != test.want {
+			t.Errorf("opposite(%q): want %q, got %q", test.name, test.want, got)
+		}
+	}
+}

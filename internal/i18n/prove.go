@@ -107,6 +107,9 @@ func (b *builder) build() bool {
 		return false
 	}
 	b.checkWords()
+	b.checkSameWord()
+	b.checkFewMany()
+	b.checkOpposites()
 	b.checkThings()
 	b.checkForms()
 	b.checkGenders()

@@ -25,6 +25,9 @@ type slips struct {
 func newSlips(tag language.Tag, script string) slips {
 	base, _ := tag.Base()
 	s := slips{tag: tag.String(), writing: writings[script], spanish: base.String() == "es"}
+	if slices.Contains(withFullStopOfUrdu, base.String()) {
+		s.writing.ends[0] = "۔…"
+	}
 	if s.writing.letters != nil {
 		s.own = s.writing.own()
 	}
@@ -44,6 +47,9 @@ func (s slips) alone(text string) *diag.Diagnostic {
 		return &diag.Diagnostic{Text: " begins or ends with a space", Hint: "take it out"}
 	case strings.IndexByte(text, '&') >= 0 && entity.MatchString(text):
 		return &diag.Diagnostic{Text: fmt.Sprintf(": %s would stand on the page as it is", entity.FindString(text)), Hint: "write the sign itself; for a space that no line breaks at, a plain space will do"}
+	case s.writing.foreign != "" && strings.ContainsAny(text, s.writing.foreign):
+		mark := strings.IndexAny(text, s.writing.foreign)
+		return &diag.Diagnostic{Text: fmt.Sprintf(" has the mark %q of another script", text[mark:mark+1]), Hint: "write the mark of your own"}
 	case s.spanish && strings.Count(text, "?")+strings.Count(text, "!") != strings.Count(text, "¿")+strings.Count(text, "¡"):
 		return &diag.Diagnostic{Text: ": a question or exclamation is not opened or not closed", Hint: "write ¿ ... ? and ¡ ... !"}
 	}
@@ -94,6 +100,8 @@ func (b *builder) messageSlips(m *Message, line int, text string, t template) {
 	switch {
 	case !m.translated():
 		wrong = b.slips.alone(text)
+	case text != english && nearlyEnglish(text, english):
+		wrong = &diag.Diagnostic{Text: " is the English but for a letter or two", Hint: m.Suggestion()}
 	case stillEnglish(text, english):
 		wrong = &diag.Diagnostic{Text: " is still English", Hint: m.Suggestion()}
 	default:
@@ -113,6 +121,8 @@ func (p *eventProof) eventSlips(i int, t template) {
 	switch {
 	case english == nil || p.event.English == p.event:
 		wrong = p.slips.alone(s.Text)
+	case s.Text != english.Text && nearlyEnglish(s.Text, english.Text):
+		wrong = &diag.Diagnostic{Text: " is the English but for a letter or two", Hint: fmt.Sprintf("tell it in %s: %q", p.slips.tag, english.Text)}
 	case stillEnglish(s.Text, english.Text):
 		wrong = &diag.Diagnostic{Text: " is still English", Hint: fmt.Sprintf("tell it in %s: %q", p.slips.tag, english.Text)}
 	default:

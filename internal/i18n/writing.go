@@ -12,8 +12,13 @@ type writing struct {
 	letters []*unicode.RangeTable
 	// ends are the marks that end a statement, a question and an exclamation;
 	// an empty list means that the script needs none.
-	ends [3]string
+	ends    [3]string
+	foreign string // marks of other scripts that are typed by mistake
 }
+
+// withFullStopOfUrdu are languages in Arabic letters that end a statement with ۔
+// (Unicode Standard, U+06D4 ARABIC FULL STOP: "Urdu"; the others from memory).
+var withFullStopOfUrdu = []string{"ur", "pnb", "skr"}
 
 var westernEnds = [3]string{".…", "?", "!"}
 
@@ -21,39 +26,39 @@ var westernEnds = [3]string{".…", "?", "!"}
 // the scripts; that they end sentences in children's books of each language is
 // from memory, so a fluent reader decides.
 var writings = map[string]writing{
-	"Latn": {tables("Latin"), westernEnds},
-	"Cyrl": {tables("Cyrillic"), westernEnds},
-	"Grek": {tables("Greek"), [3]string{".…", ";\u037e", "!"}},
-	"Armn": {tables("Armenian"), [3]string{"։", "", ""}},
-	"Geor": {tables("Georgian"), westernEnds},
-	"Hebr": {tables("Hebrew"), westernEnds},
-	"Arab": {tables("Arabic"), [3]string{".۔…", "؟", "!"}},
-	"Syrc": {tables("Syriac"), [3]string{".", "؟", "!"}},
-	"Thaa": {tables("Thaana"), [3]string{".", "؟", "!"}},
-	"Nkoo": {tables("Nko"), [3]string{".", "؟", "߹!"}},
-	"Adlm": {tables("Adlam"), [3]string{".", "?\U0001E95F", "!\U0001E95E"}},
-	"Deva": {tables("Devanagari"), [3]string{"।.…", "?", "!"}},
-	"Beng": {tables("Bengali"), [3]string{"।", "?", "!"}},
-	"Guru": {tables("Gurmukhi"), [3]string{"।", "?", "!"}},
-	"Gujr": {tables("Gujarati"), westernEnds},
-	"Orya": {tables("Oriya"), [3]string{"।", "?", "!"}},
-	"Taml": {tables("Tamil"), westernEnds},
-	"Telu": {tables("Telugu"), westernEnds},
-	"Knda": {tables("Kannada"), westernEnds},
-	"Mlym": {tables("Malayalam"), westernEnds},
-	"Sinh": {tables("Sinhala"), westernEnds},
-	"Thai": {tables("Thai"), [3]string{}},
-	"Laoo": {tables("Lao"), [3]string{}},
-	"Khmr": {tables("Khmer"), [3]string{"។", "?", "!"}},
-	"Mymr": {tables("Myanmar"), [3]string{"။", "?။", "!။"}},
-	"Tibt": {tables("Tibetan"), [3]string{"།", "།", "།"}},
-	"Ethi": {tables("Ethiopic"), [3]string{"።", "?፧", "!"}},
-	"Hans": {tables("Han", "Bopomofo"), [3]string{"。", "？", "！"}},
-	"Hant": {tables("Han", "Bopomofo"), [3]string{"。", "？", "！"}},
-	"Jpan": {tables("Han", "Hiragana", "Katakana"), [3]string{"。", "？", "！"}},
-	"Kore": {tables("Hangul", "Han"), westernEnds},
-	"Cher": {tables("Cherokee"), westernEnds},
-	"Hmnp": {tables("Nyiakeng_Puachue_Hmong"), westernEnds},
+	"Latn": {tables("Latin"), westernEnds, ""},
+	"Cyrl": {tables("Cyrillic"), westernEnds, ""},
+	"Grek": {tables("Greek"), [3]string{".…", ";\u037e", "!"}, ""},
+	"Armn": {tables("Armenian"), [3]string{"։", "", ""}, ""},
+	"Geor": {tables("Georgian"), westernEnds, ""},
+	"Hebr": {tables("Hebrew"), westernEnds, ""},
+	"Arab": {tables("Arabic"), [3]string{".۔…", "؟", "!"}, "?,;"},
+	"Syrc": {tables("Syriac"), [3]string{".", "؟", "!"}, ""},
+	"Thaa": {tables("Thaana"), [3]string{".", "؟", "!"}, ""},
+	"Nkoo": {tables("Nko"), [3]string{".", "؟", "߹!"}, ""},
+	"Adlm": {tables("Adlam"), [3]string{".", "?\U0001E95F", "!\U0001E95E"}, ""},
+	"Deva": {tables("Devanagari"), [3]string{"।.…", "?", "!"}, ""},
+	"Beng": {tables("Bengali"), [3]string{"।", "?", "!"}, ""},
+	"Guru": {tables("Gurmukhi"), [3]string{"।", "?", "!"}, ""},
+	"Gujr": {tables("Gujarati"), westernEnds, ""},
+	"Orya": {tables("Oriya"), [3]string{"।", "?", "!"}, ""},
+	"Taml": {tables("Tamil"), westernEnds, ""},
+	"Telu": {tables("Telugu"), westernEnds, ""},
+	"Knda": {tables("Kannada"), westernEnds, ""},
+	"Mlym": {tables("Malayalam"), westernEnds, ""},
+	"Sinh": {tables("Sinhala"), westernEnds, ""},
+	"Thai": {tables("Thai"), [3]string{}, ""},
+	"Laoo": {tables("Lao"), [3]string{}, ""},
+	"Khmr": {tables("Khmer"), [3]string{"។", "?", "!"}, ""},
+	"Mymr": {tables("Myanmar"), [3]string{"။", "?။", "!။"}, ""},
+	"Tibt": {tables("Tibetan"), [3]string{"།", "།", "།"}, ""},
+	"Ethi": {tables("Ethiopic"), [3]string{"።", "?፧", "!"}, ""},
+	"Hans": {tables("Han", "Bopomofo"), [3]string{"。", "？", "！"}, "?!,;"},
+	"Hant": {tables("Han", "Bopomofo"), [3]string{"。", "？", "！"}, "?!,;"},
+	"Jpan": {tables("Han", "Hiragana", "Katakana"), [3]string{"。", "？", "！"}, ""},
+	"Kore": {tables("Hangul", "Han"), westernEnds, ""},
+	"Cher": {tables("Cherokee"), westernEnds, ""},
+	"Hmnp": {tables("Nyiakeng_Puachue_Hmong"), westernEnds, ""},
 }
 
 func tables(names ...string) []*unicode.RangeTable {

@@ -50,8 +50,8 @@ func TestCheck(t *testing.T) {
 			locales/es.toml:78: event.kitchen.soup.ask-out: a question or exclamation is not opened or not closed
 			  hint: write ¿ ... ? and ¡ ... !`},
 		{"European question mark", "ar", `الأعلى؟`, `الأعلى?`, `
-			locales/ar.toml:76: event.kitchen.soup.ask-out ends without '؟', where the English ends with '?'
-			  hint: write '؟' at the end, or say it as the English does`},
+			locales/ar.toml:76: event.kitchen.soup.ask-out has the mark "?" of another script
+			  hint: write the mark of your own`},
 		{"Latin word", "ar", `"في الميناء"`, `"في port الميناء"`, `
 			locales/ar.toml:33: setting.harbour.at: "port" has letters of another script
 			  hint: write it in the script of ar`},

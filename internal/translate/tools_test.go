@@ -87,10 +87,10 @@ func fill(letter, file string) string {
 			if word[0] == '{' {
 				return word
 			}
-			return letter
+			return strings.Repeat(letter, len(word)) // two texts stay two
 		})
 		if letter == "ب" {
-			text = strings.ReplaceAll(text, "?", "؟")
+			text = strings.NewReplacer("?", "؟", ",", "،").Replace(text)
 		}
 		return text
 	}

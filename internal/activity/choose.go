@@ -69,6 +69,9 @@ func (p *planner) choose(r Request, kind problem.Kind, place int) (best *candida
 	return best, bestRank, best != nil
 }
 
+// recent is for how many weeks a class remembers the very same numbers.
+const recent = 6
+
 // rankNow is a candidate's rank for a class that has met what it has met. When a
 // target returns, every other story is to be harder than before.
 func (p *planner) rankNow(c *candidate, r Request, place int, wished half) rank {
@@ -86,6 +89,9 @@ func (p *planner) rankNow(c *candidate, r Request, place int, wished half) rank 
 		now.seen = met.times
 		if met.week == m.week {
 			now.again = 1
+		}
+		if m.week-met.week <= recent {
+			now.recent = 1
 		}
 	}
 	if odd && m.targets[r.Target.ID] > 0 && !c.hard {

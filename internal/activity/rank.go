@@ -20,6 +20,7 @@ type rank struct {
 	half      int // 1: not of the half of the range that is wished for
 	stale     int // more: the class met the facts, and new ones come before all; see staleness
 	unfocused int // 1: the strategy of the week is not at its best here; 2: it does not help
+	recent    int // 1: the very same numbers were there in the last weeks
 	met       int // how often the class met the facts
 	seen      int // how often the class met the very same numbers
 	last      int // the week that last had the fact, 0 for none: the oldest is the best to repeat
@@ -31,7 +32,7 @@ func (r rank) compare(other rank) int {
 	return cmp.Or(
 		cmp.Compare(r.untold, other.untold), cmp.Compare(r.again, other.again),
 		cmp.Compare(r.half, other.half), cmp.Compare(r.stale, other.stale),
-		cmp.Compare(r.unfocused, other.unfocused), cmp.Compare(r.met, other.met), cmp.Compare(r.seen, other.seen), cmp.Compare(r.last, other.last),
+		cmp.Compare(r.unfocused, other.unfocused), cmp.Compare(r.recent, other.recent), cmp.Compare(r.met, other.met), cmp.Compare(r.seen, other.seen), cmp.Compare(r.last, other.last),
 		cmp.Compare(r.flaws, other.flaws), cmp.Compare(r.echo, other.echo),
 	)
 }

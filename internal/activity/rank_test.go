@@ -40,8 +40,8 @@ func TestJudge(t *testing.T) {
 
 // A weightier wish is never given up for lighter ones.
 func TestRankOrder(t *testing.T) {
-	inOrder := []rank{{}, {echo: 1}, {flaws: 1}, {flaws: 15, echo: 1}, {last: 1}, {last: 2, flaws: 1}, {met: 1},
-		{unfocused: 1}, {unfocused: 2}, {again: 1}, {untold: 1}, {untold: 1, again: 1, unfocused: 2, met: 9, last: 9, flaws: 15, echo: 1}}
+	inOrder := []rank{{}, {echo: 1}, {flaws: 1}, {flaws: 15, echo: 1}, {last: 1}, {last: 2, flaws: 1}, {met: 1}, {recent: 1},
+		{unfocused: 1}, {unfocused: 2}, {again: 1}, {untold: 1}, {untold: 1, again: 1, unfocused: 2, recent: 1, met: 9, last: 9, flaws: 15, echo: 1}}
 	for i := range inOrder[1:] {
 		if inOrder[i].compare(inOrder[i+1]) >= 0 {
 			t.Errorf("%+v does not come before %+v", inOrder[i], inOrder[i+1])

@@ -8,7 +8,7 @@ import (
 
 // estimate is what an answer must be near.
 type estimate struct {
-	sum       side
+	sum, easy side
 	exact     int // what the sum really comes to
 	near      int // the friendly number
 	low, high int
@@ -17,7 +17,8 @@ type estimate struct {
 
 // senses rechecks every estimate of a page: the friendly equation is true, the
 // answer lies within the bounds that are said and is not itself called close, no
-// bound is one that part and whole do not allow, and none is about numbers to ten.
+// bound is one that part and whole do not allow, it is easier than the calculation,
+// and none is about numbers to ten.
 func (p *page) senses() {
 	for _, h := range append(all(p.root, "h3"), all(p.root, "summary")...) {
 		e, isEstimate, fault := estimateAfter(h)
@@ -36,6 +37,8 @@ func (p *page) senses() {
 			p.add("%q: the answer %d is called close to itself", text(h), e.exact)
 		case !e.possible():
 			p.add("%q: from %d to %d is more than %v allows", text(h), e.low, e.high, e.sum)
+		case !e.eases():
+			p.add("%q: %v takes away as much as %v, and is no easier", text(h), e.easy, e.sum)
 		case max(e.exact, slices.Max(e.sum.numbers())) <= 10:
 			p.add("%q: numbers to ten need no estimate", text(h))
 		}
@@ -57,6 +60,13 @@ func (e estimate) possible() bool {
 	return e.low >= most
 }
 
+// eases reports whether a difference becomes easier: what is taken away changes, or is
+// a five or ten already. Nothing is easier to take from a friendly number (800 - 544).
+func (e estimate) eases() bool {
+	isDifference := len(e.sum) == 2 && len(e.easy) == 2 && e.exact < e.sum[0].n
+	return !isDifference || e.easy[1] != e.sum[1] || e.sum[1].n%5 == 0
+}
+
 // estimateAfter reads the estimate under a heading. It is one when it closes
 // with a single equation and works nothing out step by step.
 func estimateAfter(h *html.Node) (e estimate, isEstimate bool, fault string) {
@@ -73,6 +83,7 @@ func estimateAfter(h *html.Node) (e estimate, isEstimate bool, fault string) {
 	if err != nil || len(friendly) != 2 {
 		return e, true, "the friendly equation cannot be read"
 	}
+	e.easy = friendly[0]
 	e.near, _ = friendly[1].value()
 	if fault := e.readSums(paragraphs[0], friendly); fault != "" {
 		return e, true, fault

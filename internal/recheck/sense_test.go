@@ -28,6 +28,7 @@ func TestPlantedEstimatesAreFound(t *testing.T) {
 		{"close to itself", estimateHTML("15 + 25", "10 + 30", 40, 30, 50), "called close to itself"},
 		{"a sum below a part", estimateHTML("73 + 11", "70 + 10", 80, 70, 90), "more than 73 + 11 allows"},
 		{"a difference above the whole", estimateHTML("47 − 11", "50 − 10", 40, 30, 50), "more than 47 − 11 allows"},
+		{"no easier", estimateHTML("788 − 544", "800 − 544", 256, 206, 306), "no easier"},
 		{"within ten", estimateHTML("5 + 4", "5 + 5", 10, 8, 12), "need no estimate"},
 	} {
 		root, err := html.Parse(strings.NewReader(row.html))

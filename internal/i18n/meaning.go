@@ -56,9 +56,18 @@ func (b *builder) checkOpposites() {
 			b.alike(other.Line, other.ID, m.ID)
 		}
 	}
+	keys := map[string]string{} // with their opposites: events have the same ones
 	for _, e := range b.file.Events {
 		for _, s := range e.Sentences {
-			if other := e.Sentence(s.Group, opposite(s.Key)); other != nil && other.Line > s.Line && other.Text == s.Text && s.Text != "" {
+			against, known := keys[s.Key]
+			if !known {
+				against = opposite(s.Key)
+				keys[s.Key] = against
+			}
+			if against == "" {
+				continue
+			}
+			if other := e.Sentence(s.Group, against); other != nil && other.Line > s.Line && other.Text == s.Text && s.Text != "" {
 				b.alike(other.Line, e.ID+"."+other.Name(), s.Key)
 			}
 		}

@@ -36,7 +36,7 @@ func (p *Proof) Problems() diag.Diagnostics {
 func (s *Source) Prove(f *File, upTo int) *Proof {
 	s.Hold(f)
 	b := &builder{
-		file: f, source: s, most: upTo, wanted: map[wanted][]asker{}, broken: map[string]bool{},
+		file: f, source: s, most: upTo, wanted: map[wanted]int{}, broken: map[string]bool{},
 		lang: &Language{
 			messages: make(map[string]*ready, len(f.Messages)),
 			order:    make([]string, 0, len(f.Messages)),
@@ -56,9 +56,10 @@ type builder struct {
 	source *Source
 	lang   *Language
 	asked  []askedForm
-	wanted map[wanted][]asker // forms of things
-	broken map[string]bool    // blocks with something missing
-	most   int                // problems to gather
+	wanted map[wanted]int // forms of things, each with its last asker in askers
+	askers []asker
+	broken map[string]bool // blocks with something missing
+	most   int             // problems to gather
 	proof  Proof
 
 	slips    slips

@@ -2,6 +2,7 @@ package i18n
 
 import (
 	"fmt"
+	"iter"
 	"slices"
 	"strings"
 	"unicode/utf8"
@@ -192,9 +193,9 @@ func (p *eventProof) places(i int, t template, text story.EventText) {
 		if s.place == string(story.RoleExtra) {
 			thing = p.needs.Extra.Thing
 		}
-		p.wants(wanted{thing, "count", s.form}, asker{p.event, i})
+		p.wants(wanted{thing, "count", s.form}, asker{event: p.event, sentence: i})
 		if text.Answers {
-			p.wants(wanted{thing, "blank", s.form}, asker{p.event, i})
+			p.wants(wanted{thing, "blank", s.form}, asker{event: p.event, sentence: i})
 		}
 	}
 }
@@ -222,42 +223,52 @@ func (w wanted) id() string {
 	return w.thing + "." + w.key + "-" + w.form
 }
 
-// asker is the first sentence that asks for something, by its place in its event.
+// asker is a sentence that asks for something, by its place in its event: the first
+// one of the event.
 type asker struct {
 	event    *Event
 	sentence int
+	before   int // the asker before it in builder.askers, from 1; 0 for none
+}
+
+// asking yields those who ask for a form, the last one first.
+func (b *builder) asking(w wanted) iter.Seq[asker] {
+	return func(yield func(asker) bool) {
+		for i := b.wanted[w]; i > 0 && yield(b.askers[i-1]); i = b.askers[i-1].before {
+		}
+	}
 }
 
 func (b *builder) wants(w wanted, by asker) {
 	if w.form == numberForm {
 		return
 	}
-	asking := b.wanted[w]
-	if n := len(asking); n == 0 || asking[n-1].event != by.event {
-		b.wanted[w] = append(asking, by)
+	if by.before = b.wanted[w]; by.before == 0 || b.askers[by.before-1].event != by.event {
+		b.askers = append(b.askers, by)
+		b.wanted[w] = len(b.askers)
 	}
 }
 
 // checkThings proves that things have the forms that sentences ask them for.
 func (b *builder) checkThings() {
 	var missing []wanted
-	for w, asking := range b.wanted {
+	for w := range b.wanted {
 		m := b.file.byID[w.id()]
 		switch {
 		case m == nil:
 			missing = append(missing, w)
 		case b.broken[w.thing]:
-			for _, by := range asking {
+			for by := range b.asking(w) {
 				b.broken[by.event.ID] = true
 			}
 		}
 	}
 	slices.SortFunc(missing, func(x, y wanted) int { return strings.Compare(x.id(), y.id()) })
 	for _, w := range missing {
-		for _, by := range b.wanted[w] {
+		var by asker // the first of them
+		for by = range b.asking(w) {
 			b.broken[by.event.ID] = true
 		}
-		by := b.wanted[w][0]
 		asking := by.event.Sentences[by.sentence]
 		hint := "add it there, or say the sentence without the form"
 		if forms := b.formsOf(w); len(forms) > 0 && w.form != "" {

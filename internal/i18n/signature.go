@@ -50,8 +50,9 @@ type mark struct {
 }
 
 func parseMark(text string) mark {
-	parts := append(strings.Fields(text), "", "")
-	return mark{parts[0], parts[1]}
+	english, rest, _ := strings.Cut(text, " ")
+	read, _, _ := strings.Cut(rest, " ")
+	return mark{english, read}
 }
 
 func marked(english, own string, by int) string {

@@ -30,19 +30,21 @@ func (s *streams) checkLanguages(_ *cobra.Command, from *folder, tag string) err
 			s.problems(from.Locate(problems))
 			continue
 		}
-		toMend += len(begun.ToDo())
+		toMend += len(begun.Problems)
 		summary = append(summary, begun.Summary())
 		if tag != "" {
 			s.notices(from.Locate(begun.Advice))
 		}
+		s.notices(from.Locate(begun.Stale))
+		s.notices(from.Locate(from.fewProblems(each, begun.Unread)))
 		s.problems(from.Locate(begun.Problems))
-		s.untranslated(from.Locate(begun.Empty))
+		s.untranslated(from.Locate(begun.Missing))
 	}
 	for _, line := range summary {
 		s.say("%s", line)
 	}
 	if toMend > 0 {
-		s.tell(diag.Amount(toMend, "thing", "things")+" to do", "")
+		s.tell(diag.Amount(toMend, "thing", "things")+" to mend", "")
 		return errReported
 	}
 	return nil
@@ -55,7 +57,7 @@ const maxEmpty = 8
 // the first ones.
 func (s *streams) untranslated(texts diag.Diagnostics) {
 	shown := min(len(texts), maxEmpty)
-	s.problems(texts[:shown])
+	s.notices(texts[:shown])
 	if more := len(texts) - shown; more > 0 {
 		s.tell(fmt.Sprintf("%s %s still to be written", s.bold(texts[0].File+":"), diag.Amount(more, "more text", "more texts")), "")
 	}

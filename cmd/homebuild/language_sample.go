@@ -66,8 +66,8 @@ func watchSample(s *streams, cmd *cobra.Command, from *folder, tag string, port 
 	return err
 }
 
-// makeSample makes the sample from the files as they are now, and the families'
-// pages when the language is whole.
+// makeSample makes the sample from the files as they are now, and those of the
+// families' pages that the language can say all of.
 func (s *streams) makeSample(f *folder, tag string) sampleserver.Made {
 	start := s.now()
 	sample, begun, problems := f.Sample(tag)
@@ -75,7 +75,7 @@ func (s *streams) makeSample(f *folder, tag string) sampleserver.Made {
 		s.problems(problems)
 		return sampleserver.Made{Mend: problems}
 	}
-	made := sampleserver.Made{Pages: []output.File{sample}, Mend: f.fewProblems(tag, begun.Problems), Whole: begun.Whole()}
+	made := sampleserver.Made{Pages: []output.File{sample}, Mend: f.fewProblems(tag, begun.Problems), Whole: len(begun.Problems) == 0}
 	if made.Whole {
 		pages, problems := f.PagesIn(tag)
 		made.Pages, made.Mend = append(made.Pages, pages...), append(made.Mend, problems...)

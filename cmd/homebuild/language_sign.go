@@ -37,6 +37,9 @@ func newLanguageSignCmd(s *streams) *cobra.Command {
 		if _, err := time.Parse(time.DateOnly, date); err != nil {
 			return wrongUse(fmt.Sprintf("--date cannot be %q", date), "write year, month and day: 2026-10-01")
 		}
+		if date > s.today {
+			return wrongUse(fmt.Sprintf("--date %s is still to come", date), "give the day on which the reading was finished")
+		}
 		if _, err := from.rewrite(tag, func(languages []fs.FS) ([]byte, error) { return translate.Sign(tag, by, date, languages...) }); err != nil {
 			return err
 		}

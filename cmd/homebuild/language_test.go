@@ -69,9 +69,9 @@ func edit(t *testing.T, folder, tag, old, new string) {
 	}
 }
 
-// A signature ends by itself when the English changes, and comes back only
-// when somebody signs again.
-func TestChangedEnglishEndsASignature(t *testing.T) {
+// A message is open again when its English changes, and signed only when somebody
+// signs again, on a day that has come.
+func TestChangedEnglishIsOpenAgain(t *testing.T) {
 	folder := schoolWith(t, "en", "vi")
 	sign := []string{"language", "sign", "vi", folder, "--by", "T. T.", "--date", "2026-10-01"}
 	said(t, exitFine, "language", "stamp", "vi", folder)
@@ -80,15 +80,16 @@ func TestChangedEnglishEndsASignature(t *testing.T) {
 		t.Errorf("after signing: %s", got)
 	}
 	edit(t, folder, "en", `other = "Start the story"`, `other = "Begin the story"`)
-	got := said(t, exitProblems, "language", "check", "vi", folder)
-	told := regexp.MustCompile(`vi\.toml:(\d+): learn\.start: the English has changed since this was translated\n.* write hash = "([0-9a-f]+)"`).FindStringSubmatch(got)
+	got := said(t, exitFine, "language", "check", "vi", folder)
+	told := regexp.MustCompile(`vi\.toml:(\d+): note: learn\.start: the English has changed since this was translated\n.* write hash = "([0-9a-f]+)"`).FindStringSubmatch(got)
 	if told == nil {
 		t.Fatalf("after a change of the English: %s", got)
 	}
-	if got := said(t, exitFine, "language", "status", folder); !regexp.MustCompile(`(?m)^vi .* 1 .* draft `).MatchString(got) {
-		t.Errorf("after a change of the English, want one stale message and a draft: %s", got)
+	if got := said(t, exitFine, "language", "status", folder); !regexp.MustCompile(`(?m)^vi .* 1 .* T\. T\., 2026-10-01 `).MatchString(got) {
+		t.Errorf("after a change of the English, want one stale message and the signature of the others: %s", got)
 	}
 	said(t, exitProblems, sign...)
+	said(t, exitWrongUse, "language", "sign", "vi", folder, "--by", "T. T.", "--date", "2031-10-01")
 	line, err := strconv.Atoi(told[1])
 	if err != nil {
 		t.Fatal(err)
@@ -99,7 +100,7 @@ func TestChangedEnglishEndsASignature(t *testing.T) {
 		t.Fatal(err)
 	}
 	file := strings.Split(string(data), "\n")
-	file[line-1] = regexp.MustCompile(`hash = "[0-9a-f]+"`).ReplaceAllString(file[line-1], `hash = "`+told[2]+`"`)
+	file[line-1] = regexp.MustCompile(`hash = "[^"]+"`).ReplaceAllString(file[line-1], `hash = "`+told[2]+`"`)
 	if err := os.WriteFile(path, []byte(strings.Join(file, "\n")), 0o644); err != nil {
 		t.Fatal(err)
 	}

@@ -21,23 +21,35 @@ func languages(s subject) diag.Diagnostics {
 			})
 		}
 	}
-	if drafts := draftsOf(s); len(drafts) > 0 {
+	drafts, partly := unread(s)
+	if len(drafts) > 0 {
 		out = append(out, diag.Diagnostic{
 			File: week.SiteFile, Text: "no fluent reader has signed the words of " + strings.Join(drafts, ", ") + " yet; the pages say so",
 			Hint: "ask somebody who knows the language well to read a page",
 		})
 	}
+	if len(partly) > 0 {
+		out = append(out, diag.Diagnostic{
+			File: week.SiteFile, Text: "some words of " + strings.Join(partly, ", ") + " are newer than their signature; the pages say so",
+			Hint: "\"homebuild language check\" says which; a fluent reader reads them and signs again",
+		})
+	}
 	return out
 }
 
-func draftsOf(s subject) []string {
-	var drafts []string
+// unread are the languages that no fluent reader has signed, and those of which some
+// words are newer than that.
+func unread(s subject) (drafts, partly []string) {
 	for _, lang := range s.in.Catalog.Languages() {
-		if lang.Draft() {
-			drafts = append(drafts, fmt.Sprintf("%s (%s)", lang.Tag(), lang.Name()))
+		name := fmt.Sprintf("%s (%s)", lang.Tag(), lang.Name())
+		switch {
+		case lang.Draft():
+			drafts = append(drafts, name)
+		case lang.PartlyRead():
+			partly = append(partly, name)
 		}
 	}
-	return drafts
+	return drafts, partly
 }
 
 // missingIn says which stories a language does not tell: the places of which it

@@ -15,11 +15,12 @@ import (
 // for each sentence, and tables in it for sentences that stories of some kinds
 // say in a way of their own.
 type Event struct {
-	ID        string // "event.harbour.board"
-	Line      int
-	Note      string // for translators: what happens, and who is in it; the English file has it
-	Source    string // names the English that it was told from; empty for none
-	Sentences []Sentence
+	ID         string // "event.harbour.board"
+	Line       int
+	Note       string // for translators: what happens, and who is in it; the English file has it
+	Source     string // names the English that it was told from, and what was read; empty for none
+	SourceLine int
+	Sentences  []Sentence
 
 	English *Event // that it is held against; an empty one for none
 
@@ -88,7 +89,7 @@ func (e *Event) translated() bool { return e.English.ID != "" && e.English != e 
 // Stale reports whether the English sentences have changed since the event was
 // told from them.
 func (e *Event) Stale() bool {
-	return e.translated() && e.Source != "" && e.Source != e.English.hash
+	return e.translated() && e.Source != "" && parseMark(e.Source).english != e.English.hash
 }
 
 // Unheld reports whether the event does not say which English it was told from.
@@ -143,7 +144,7 @@ func (r *fileReader) readEvent(v *tomlfile.Value) {
 		case child.Key == noteKey:
 			e.Note = child.Text
 		case child.Key == sourceKey:
-			e.Source = child.Text
+			e.Source, e.SourceLine = child.Text, child.Line
 		default:
 			r.sentence(e, "", child)
 		}

@@ -132,7 +132,7 @@ out = "C, {{.Change}}."
 		name, source string
 		stale        bool
 	}{{"no source", "", true}, {"old source", "source = \"0123456789\"", true}} {
-		if l := load(strings.Replace(signed, "[event.kitchen.soup]", "[event.kitchen.soup]\n"+row.source, 1)); !l.stale {
+		if l := load(strings.Replace(signed, "[event.kitchen.soup]", "[event.kitchen.soup]\n"+row.source, 1)); !l.open {
 			t.Errorf("%s: want the language stale", row.name)
 		}
 	}

@@ -2,7 +2,6 @@ package i18n
 
 import (
 	"fmt"
-	"regexp"
 	"slices"
 
 	"golang.org/x/text/language"
@@ -18,23 +17,18 @@ type header struct {
 	rtl          bool
 	equationsRTL bool
 	turkic       bool // small i becomes capital İ
+	reviewed     Signatures
+	open         bool // something is not what was read and signed
 	korean       bool // particles follow the sound before them
-	reviewed     string
-	stale        bool
 	source       bool // English: written here, not translated
 }
 
 // headerKeys are the keys of [language].
-var headerKeys = []string{"name", "direction", "digits", "equations", "review", "reviewed", "plurals"}
+var headerKeys = []string{"name", "direction", "digits", "equations", "review", "reviewed", "read", "plurals"}
 
 // rightToLeftScripts are those of Unicode's bidirectional classes R and AL
 // that are in use for home languages.
 var rightToLeftScripts = []string{"Adlm", "Arab", "Hebr", "Mand", "Nkoo", "Rohg", "Samr", "Syrc", "Thaa"}
-
-var signature = regexp.MustCompile(`^\S.*, \d{4}-\d{2}-\d{2}$`)
-
-// IsSignature reports whether a text is a name or initials, a comma and a day.
-func IsSignature(text string) bool { return signature.MatchString(text) }
 
 // ParseTag checks that a word is a language tag in its usual spelling, so that
 // a file has one name only.
@@ -150,9 +144,12 @@ func (b *builder) headerReview() {
 		b.lang.source = true
 	case review != nil && review.Other != "draft":
 		b.problem(review.Line, fmt.Sprintf("review is %q", review.Other), hint)
-	case reviewed != nil && !IsSignature(reviewed.Other):
-		b.problem(reviewed.Line, fmt.Sprintf("reviewed is %q; it needs a name or initials, a comma and a date", reviewed.Other), hint)
 	case reviewed != nil:
-		b.lang.reviewed = reviewed.Other
+		signatures, ok := ParseSignatures(reviewed.Other)
+		if !ok {
+			b.problem(reviewed.Line, fmt.Sprintf("reviewed is %q; it needs a name or initials, a comma and a date", reviewed.Other), hint)
+			return
+		}
+		b.lang.reviewed = signatures
 	}
 }

@@ -24,7 +24,7 @@ func (b *builder) checkIDs() {
 	for _, m := range b.source.File.Messages {
 		needed := (m.Block == "" || b.lang.blocks[m.Block]) && m.Needed()
 		if needed && b.file.byID[m.ID] == nil && len(b.file.All(m.ID)) == 0 {
-			b.problem(b.file.lineNear(m.ID), m.ID+" is missing", m.Suggestion())
+			b.missing(m.Block, b.file.lineNear(m.ID), m.ID+" is missing", m.Suggestion())
 		}
 	}
 }

@@ -5,6 +5,7 @@ import (
 	"strconv"
 	"strings"
 
+	"homebuild/internal/diag"
 	"homebuild/internal/phrase"
 )
 
@@ -20,6 +21,9 @@ type Language struct {
 	plural   *Plurals
 	digits   digits
 	sum      string
+	missing  diag.Diagnostics
+	lacks    func(id string)         // is told what is missing; nil in a language that pages are made in
+	hears    func(id string, t Text) // is told what is said; nil in one that nobody listens to
 }
 
 // Sum names the files that the language was made from: its own and the English
@@ -54,31 +58,35 @@ func (l *Language) RightToLeft() bool { return l.rtl }
 // from left to right.
 func (l *Language) EquationsRightToLeft() bool { return l.equationsRTL }
 
-// Draft reports whether no fluent reader has signed the file as it stands: it
-// was never reviewed, or the English has changed since. The source itself is
+// Draft reports whether no fluent reader has signed the file. The source itself is
 // not a draft.
-func (l *Language) Draft() bool { return !l.source && (l.reviewed == "" || l.stale) }
+func (l *Language) Draft() bool { return !l.source && l.reviewed == nil }
 
-// Reviewed is who reviewed the file and when, as they wrote it; empty for a
-// draft.
-func (l *Language) Reviewed() string {
-	if l.Draft() {
-		return ""
-	}
-	return l.reviewed
-}
+// PartlyRead reports whether the file was signed, and some of it is not what was read:
+// it was changed since, or its English was.
+func (l *Language) PartlyRead() bool { return l.reviewed != nil && l.open }
 
-// Has reports whether the language has the message with this id, or the whole
-// block of messages under it: "thing.shell", "setting.harbour",
+// Reviewed is who reviewed the file and when, as they signed it; empty for a draft.
+func (l *Language) Reviewed() string { return l.reviewed.String() }
+
+// Has reports whether the language has a text for the message with this id, or for
+// the whole block of messages under it: "thing.shell", "setting.harbour",
 // "event.harbour.board".
-func (l *Language) Has(id string) bool { return l.messages[id] != nil || l.blocks[id] }
+func (l *Language) Has(id string) bool { return l.messages[id].written() || l.blocks[id] }
 
 // Word is a message without places, as it stands. An unknown id or a message
 // with places is a bug of the caller and panics.
 func (l *Language) Word(id string) string {
 	m := l.messages[id]
 	if m == nil || m.word() == "" {
+		if l.lacks != nil {
+			l.lacks(id)
+			return ""
+		}
 		panic("i18n: " + l.tag + " has no word " + id)
+	}
+	if l.hears != nil {
+		l.hears(id, m.text.around(Run{}))
 	}
 	return m.word()
 }
@@ -103,7 +111,7 @@ func (l *Language) Plain(line phrase.Line) string {
 func (l *Language) NumberWords() map[string]int {
 	out := map[string]int{}
 	for id, m := range l.messages {
-		if strings.HasPrefix(id, "words.") {
+		if strings.HasPrefix(id, "words.") && m.word() != "" {
 			n, _ := strconv.Atoi(id[strings.LastIndexByte(id, '.')+1:])
 			out[strings.ToLower(m.word())] = n
 		}
@@ -150,7 +158,7 @@ func (l *Language) Forms() []Form {
 }
 
 func (r *ready) form(id, gender string) Form {
-	f := Form{ID: id, Gender: gender, Plural: r.plural != nil, Written: r.plural != nil || r.text != nil}
+	f := Form{ID: id, Gender: gender, Plural: r.plural != nil, Written: r.written()}
 	texts := []template{r.text}
 	if r.plural != nil {
 		texts = r.plural[:]

@@ -29,7 +29,8 @@ type Catalog struct {
 // is always read, to hold the others against it.
 //
 // Every problem of every file is returned, sorted; a language with problems is
-// not in the catalog, and without a sound English the catalog is nil.
+// not in the catalog, and without a sound English the catalog is nil. A text that
+// is still to be written is no problem: see [Language.Missing].
 func Load(tags []string, folders ...fs.FS) (*Catalog, diag.Diagnostics) {
 	return NewLoader(folders...).Load(tags...)
 }
@@ -61,9 +62,8 @@ func (l *Loader) Load(tags ...string) (*Catalog, diag.Diagnostics) {
 	var problems diag.Diagnostics
 	for _, tag := range tags {
 		p := l.proofs[tag]
-		wrong := p.Problems()
-		problems = append(problems, wrong...)
-		if len(wrong) == 0 && !slices.Contains(c.languages, p.Language) {
+		problems = append(problems, p.Wrong...)
+		if len(p.Wrong) == 0 && !slices.Contains(c.languages, p.Language) {
 			c.languages = append(c.languages, p.Language)
 		}
 	}
@@ -180,6 +180,18 @@ func (c *Catalog) Language(tag string) (*Language, bool) {
 		}
 	}
 	return nil, false
+}
+
+// With is the catalog with another language in the place of that of its tag.
+func (c *Catalog) With(l *Language) *Catalog {
+	with := *c
+	with.languages = slices.Clone(c.languages)
+	for i := range with.languages {
+		if with.languages[i].tag == l.tag {
+			with.languages[i] = l
+		}
+	}
+	return &with
 }
 
 // Languages lists the languages in the order in which they were asked for.

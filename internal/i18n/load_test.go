@@ -78,7 +78,7 @@ func TestLoadProblems(t *testing.T) {
 func TestLoadKeepsSoundLanguages(t *testing.T) {
 	folder := fstest.MapFS{
 		"en.toml": {Data: fixture(t, "en", "", "")}, "ru.toml": {Data: fixture(t, "ru", "", "")},
-		"es.toml": {Data: fixture(t, "es", `"Idioma"`, `""`)},
+		"es.toml": {Data: fixture(t, "es", `"Idioma"`, `"Idioma "`)},
 	}
 	c, problems := Load([]string{"es", "ru"}, folder)
 	if _, ok := c.Language("es"); ok || len(problems) != 1 {

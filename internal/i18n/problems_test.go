@@ -20,7 +20,8 @@ func fixture(t testing.TB, tag, old, new string) []byte {
 	return []byte(strings.Replace(string(data), old, new, 1))
 }
 
-// problemsOf loads a language whose file was changed.
+// problemsOf loads a language whose file was changed, and gives what is wrong with it
+// and what it lacks.
 func problemsOf(t testing.TB, tag, old, new string) string {
 	t.Helper()
 	folder := fstest.MapFS{"en.toml": {Data: fixture(t, "en", "", "")}}
@@ -30,6 +31,10 @@ func problemsOf(t testing.TB, tag, old, new string) string {
 		if _, ok := c.Language(tag); ok {
 			t.Errorf("%s has problems and is in the catalog", tag)
 		}
+	}
+	source, english := LoadSource(folder)
+	if f, unread := ReadFile(tag, folder); len(english)+len(unread) == 0 {
+		problems = source.Prove(f, maxProblems).Problems()
 	}
 	return problems.Error()
 }
@@ -85,7 +90,7 @@ func TestHeaderProblems(t *testing.T) {
 			  hint: write review = "draft", or reviewed = "M. G., 2026-10-01" once a fluent reader has signed it`},
 		{"unknown key", "es", `review = "draft"`, "review = \"draft\"\ndigit = \"latn\"", `
 			locales/es.toml:7: [language] has no "digit"
-			  hint: did you mean "digits"? there are: name, direction, digits, equations, review, reviewed, plurals`},
+			  hint: did you mean "digits"? there are: name, direction, digits, equations, review, reviewed, read, plurals`},
 		{"rule of no language", "es", `review = "draft"`, "review = \"draft\"\nplurals = \"xx\"", `
 			locales/es.toml:7: plurals: "xx" is not a language tag
 			  hint: write the tag of a language with the same plural rule, or "other" where nouns never change`},
@@ -250,4 +255,18 @@ func TestFormProblems(t *testing.T) {
 			locales/es.toml:24: page.language is not about a person, so it has no feminine form
 			  hint: write one text for it`},
 	})
+}
+
+// Texts that were copied from the message that says the opposite, and names that have
+// none.
+func TestOpposite(t *testing.T) {
+	tests := []struct{ name, want string }{
+		{"ask-more", "ask-fewer"}, {"ask-fewer", "ask-more"}, {"first", "second"}, {"own.frame.more", "own.frame.fewer"},
+		{"later-in", "later-out"}, {"reply.too-big", "reply.too-small"}, {"bigger-more", ""}, {"open", ""}, {"strategy.spin", ""}, {"outer", ""},
+	}
+	for _, test := range tests {
+		if got := opposite(test.name); got != test.want {
+			t.Errorf("opposite(%q): want %q, got %q", test.name, test.want, got)
+		}
+	}
 }

@@ -20,12 +20,14 @@ const (
 type Proof struct {
 	Language *Language        // to be used by families only when nothing is wrong; nil when nothing can be said
 	Wrong    diag.Diagnostics // to mend
-	Empty    diag.Diagnostics // texts that are there and still to be written
+	Missing  diag.Diagnostics // texts still to be written: pages that need them are not made
+	Stale    diag.Diagnostics // made from another English text: to be held against it again
+	Unread   diag.Diagnostics // in a signed file: not what was read
 }
 
-// Problems are all that keeps the file from being used.
+// Problems are all that keeps some page from being made.
 func (p *Proof) Problems() diag.Diagnostics {
-	all := slices.Concat(p.Wrong, p.Empty)
+	all := slices.Concat(p.Wrong, p.Missing)
 	all.Sort()
 	return all
 }
@@ -34,7 +36,7 @@ func (p *Proof) Problems() diag.Diagnostics {
 func (s *Source) Prove(f *File, upTo int) *Proof {
 	s.Hold(f)
 	b := &builder{
-		file: f, source: s, most: upTo, wanted: map[wanted]asker{},
+		file: f, source: s, most: upTo, wanted: map[wanted]int{}, broken: map[string]bool{},
 		lang: &Language{
 			messages: make(map[string]*ready, len(f.Messages)),
 			order:    make([]string, 0, len(f.Messages)),
@@ -54,10 +56,13 @@ type builder struct {
 	source *Source
 	lang   *Language
 	asked  []askedForm
-	wanted map[wanted]asker // forms of things
-	most   int              // problems to gather
+	wanted map[wanted]int // forms of things, each with its last asker in askers
+	askers []asker
+	broken map[string]bool // blocks with something missing
+	most   int             // problems to gather
 	proof  Proof
 
+	slips    slips
 	segments template // room for the segments of the next messages
 	readies  []ready  // room for the next messages
 }
@@ -66,9 +71,18 @@ func (b *builder) problem(line int, text, hint string) {
 	b.proof.Wrong = append(b.proof.Wrong, diag.Diagnostic{File: b.file.Path, Line: line, Text: text, Hint: hint})
 }
 
+// missing tells of a text that is still to be written; the optional block that it
+// belongs to, if it does, is not to be used until it is.
+func (b *builder) missing(block string, line int, text, hint string) {
+	b.proof.Missing = append(b.proof.Missing, diag.Diagnostic{File: b.file.Path, Line: line, Text: text, Hint: hint})
+	if block != "" {
+		b.broken[block] = true
+	}
+}
+
 // full reports that more problems would not help anybody. It also bounds the
 // work that a hostile file can cause.
-func (b *builder) full() bool { return len(b.proof.Wrong)+len(b.proof.Empty) >= b.most }
+func (b *builder) full() bool { return len(b.proof.Wrong) >= b.most }
 
 // build makes the language, and reports whether something can be said in it.
 func (b *builder) build() bool {
@@ -79,6 +93,7 @@ func (b *builder) build() bool {
 	}
 	b.proof.Language = b.lang
 	b.header(tag)
+	b.slips = newSlips(tag, b.lang.script)
 	if !b.rule(tag) {
 		return false
 	}
@@ -93,10 +108,22 @@ func (b *builder) build() bool {
 		return false
 	}
 	b.checkWords()
+	b.checkSameWord()
+	b.checkFewMany()
+	b.checkOpposites()
 	b.checkThings()
 	b.checkForms()
 	b.checkGenders()
-	b.lang.stale = slices.ContainsFunc(b.file.Messages, b.isStale) || slices.ContainsFunc(b.file.Events, b.isStaleEvent)
+	for block := range b.broken {
+		delete(b.lang.blocks, block)
+	}
+	b.proof.Missing.Sort()
+	b.lang.missing = b.proof.Missing
+	b.staleness()
+	if b.lang.reviewed != nil {
+		b.unread()
+	}
+	b.lang.open = len(b.proof.Stale)+len(b.proof.Unread) > 0
 	return true
 }
 
@@ -136,6 +163,7 @@ func (b *builder) message(m *Message) {
 	if m.Key == "gender" {
 		b.checkGender(m)
 	}
+	b.checkNumberless(m)
 	if len(b.readies) == cap(b.readies) {
 		b.readies = make([]ready, 0, 64)
 	}
@@ -159,6 +187,20 @@ func (b *builder) message(m *Message) {
 	l.messages[id].byGender[m.Gender] = r
 }
 
+// checkNumberless refuses plural forms of a message that has no number to choose
+// among them: pages ask for its one text.
+func (b *builder) checkNumberless(m *Message) {
+	if m.numbered() {
+		return
+	}
+	for _, c := range Categories()[:Other] {
+		if m.Wrote(c) && b.lang.plural.knows(c) {
+			b.problem(m.LineOf(c.String()), fmt.Sprintf("%s has no number, so it has one text and no form %q", m.ID, c), `write its text as other = "..."`)
+			return
+		}
+	}
+}
+
 // categories lists the plural categories that the language needs.
 func (b *builder) categories() []string {
 	var names []string
@@ -175,7 +217,12 @@ func (b *builder) categories() []string {
 func (m *Message) isPlural() bool {
 	kind, _ := formOf(m.Key)
 	return kind == "count" && Counted(m.Family) || m.English.plural ||
-		m.lines[Zero]+m.lines[One]+m.lines[Two]+m.lines[Few]+m.lines[Many] > 0
+		m.numbered() && m.lines[Zero]+m.lines[One]+m.lines[Two]+m.lines[Few]+m.lines[Many] > 0
+}
+
+// numbered reports whether a message has a number that its form can follow.
+func (m *Message) numbered() bool {
+	return m.English.plural || Counted(m.Family) && m.Key != "gender" || slices.Contains(m.English.places, "N")
 }
 
 // pluralForms makes every form that some number from 0 to 1000 needs; nil when
@@ -190,7 +237,7 @@ func (b *builder) pluralForms(m *Message) *[Other + 1]template {
 			whole = whole && forms[c] != nil
 		case p.Needs(c):
 			whole = false
-			b.lacksText(m, c, fmt.Sprintf("%s has no form for the plural category %s, as in %d", m.ID, c, p.Examples(c, 1)[0]), fmt.Sprintf("write %s = %q", c, "{{.N}} ..."))
+			b.missing(m.Block, m.LineOf(c.String()), fmt.Sprintf("%s has no form for the plural category %s, as in %d", m.ID, c, p.Examples(c, 1)[0]), fmt.Sprintf("write %s = %q", c, "{{.N}} ..."))
 		}
 	}
 	if !whole {
@@ -207,24 +254,13 @@ func (b *builder) pluralForms(m *Message) *[Other + 1]template {
 	return &forms
 }
 
-// lacksText tells of a text that is not there: still to be written where the
-// file has its place ready, and forgotten otherwise.
-func (b *builder) lacksText(m *Message, c Category, text, hint string) {
-	p := diag.Diagnostic{File: b.file.Path, Line: m.LineOf(c.String()), Text: text, Hint: hint}
-	if m.Wrote(c) {
-		b.proof.Empty = append(b.proof.Empty, p)
-	} else {
-		b.proof.Wrong = append(b.proof.Wrong, p)
-	}
-}
-
 // text makes one text ready and holds its places against English; nil when it
 // is empty or cannot be read.
 func (b *builder) text(m *Message, c Category, mayDropN bool) template {
 	text, line := m.Text(c), m.LineOf(c.String())
 	if text == "" {
 		if m.Key != "gender" {
-			b.lacksText(m, c, m.ID+" has no text", m.Suggestion())
+			b.missing(m.Block, line, m.ID+" has no text", m.Suggestion())
 		}
 		return nil
 	}
@@ -234,6 +270,7 @@ func (b *builder) text(m *Message, c Category, mayDropN bool) template {
 		return nil
 	}
 	b.checkPlaces(m, line, t, mayDropN)
+	b.messageSlips(m, line, text, t)
 	for _, s := range t {
 		if s.form != "" {
 			b.asked = append(b.asked, askedForm{by: m, place: s.place, form: s.form, line: line})
@@ -254,13 +291,21 @@ func (b *builder) room(text string) template {
 	return b.segments[from : from : from+need]
 }
 
-// isStale reports whether the English of a message has changed since it was
-// translated. In a reviewed file a message that keeps no hash counts as
-// changed, as nobody can tell.
-func (b *builder) isStale(m *Message) bool {
-	return m.Stale() || b.lang.reviewed != "" && m.Unheld()
-}
-
-func (b *builder) isStaleEvent(e *Event) bool {
-	return e.Stale() || b.lang.reviewed != "" && e.Unheld()
+// staleness lists what was made from an English text that has changed.
+func (b *builder) staleness() {
+	stale := func(line int, text, hint string, args ...any) {
+		b.proof.Stale = append(b.proof.Stale, diag.Diagnostic{File: b.file.Path, Line: line, Text: text, Hint: fmt.Sprintf(hint, args...)})
+	}
+	for _, m := range b.file.Messages {
+		if m.Stale() {
+			stale(m.LineOf("hash"), m.ID+": the English has changed since this was translated",
+				"the English is %q; where the text fits it, write hash = %q in its table", m.English.Other, m.EnglishHash())
+		}
+	}
+	for _, e := range b.file.Events {
+		if e.Stale() {
+			stale(e.Line, e.ID+": the English has changed since this was told",
+				"read the English again; where the telling fits it, write source = %q below [%s]", e.SourceHash(), e.ID)
+		}
+	}
 }

@@ -2,6 +2,7 @@ package i18n
 
 import (
 	"fmt"
+	"iter"
 	"slices"
 	"strings"
 	"unicode/utf8"
@@ -85,7 +86,7 @@ func (p *eventProof) read() {
 	for i, s := range p.event.Sentences {
 		p.tale[i] = said{group: s.Group, key: s.Key}
 		if s.Text == "" {
-			p.proof.Empty = append(p.proof.Empty, diag.Diagnostic{File: p.file.Path, Line: s.Line, Text: p.name(i) + " has no text", Hint: p.suggestion(s)})
+			p.missing(p.event.ID, s.Line, p.name(i)+" has no text", p.suggestion(s))
 			continue
 		}
 		t, wrong := p.template(s.Text)
@@ -93,6 +94,7 @@ func (p *eventProof) read() {
 			p.problem(s.Line, p.name(i)+wrong.Text, wrong.Hint)
 		}
 		p.tale[i].template = t
+		p.eventSlips(i, t)
 	}
 }
 
@@ -144,10 +146,10 @@ func (p *eventProof) whyUnused(s Sentence) string {
 func (p *eventProof) need(groups []string, text story.EventText, kind string) {
 	i := p.tale.find(groups, text.Key)
 	if i < 0 {
-		if !slices.Contains(p.lacks, text.Key) && !p.full() {
+		if !slices.Contains(p.lacks, text.Key) {
 			p.lacks = append(p.lacks, text.Key)
 			s := Sentence{Key: text.Key}
-			p.problem(p.event.Line, fmt.Sprintf("%s.%s is missing%s", p.event.ID, text.Key, of(kind)), p.suggestion(s))
+			p.missing(p.event.ID, p.event.Line, fmt.Sprintf("%s.%s is missing%s", p.event.ID, text.Key, of(kind)), p.suggestion(s))
 		}
 		return
 	}
@@ -191,9 +193,9 @@ func (p *eventProof) places(i int, t template, text story.EventText) {
 		if s.place == string(story.RoleExtra) {
 			thing = p.needs.Extra.Thing
 		}
-		p.wants(wanted{thing, "count", s.form}, asker{p.event, i})
+		p.wants(wanted{thing, "count", s.form}, asker{event: p.event, sentence: i})
 		if text.Answers {
-			p.wants(wanted{thing, "blank", s.form}, asker{p.event, i})
+			p.wants(wanted{thing, "blank", s.form}, asker{event: p.event, sentence: i})
 		}
 	}
 }
@@ -221,18 +223,29 @@ func (w wanted) id() string {
 	return w.thing + "." + w.key + "-" + w.form
 }
 
-// asker is the first sentence that asks for something, by its place in its event.
+// asker is a sentence that asks for something, by its place in its event: the first
+// one of the event.
 type asker struct {
 	event    *Event
 	sentence int
+	before   int // the asker before it in builder.askers, from 1; 0 for none
+}
+
+// asking yields those who ask for a form, the last one first.
+func (b *builder) asking(w wanted) iter.Seq[asker] {
+	return func(yield func(asker) bool) {
+		for i := b.wanted[w]; i > 0 && yield(b.askers[i-1]); i = b.askers[i-1].before {
+		}
+	}
 }
 
 func (b *builder) wants(w wanted, by asker) {
 	if w.form == numberForm {
 		return
 	}
-	if _, known := b.wanted[w]; !known {
-		b.wanted[w] = by
+	if by.before = b.wanted[w]; by.before == 0 || b.askers[by.before-1].event != by.event {
+		b.askers = append(b.askers, by)
+		b.wanted[w] = len(b.askers)
 	}
 }
 
@@ -240,16 +253,22 @@ func (b *builder) wants(w wanted, by asker) {
 func (b *builder) checkThings() {
 	var missing []wanted
 	for w := range b.wanted {
-		if b.file.byID[w.id()] == nil {
+		m := b.file.byID[w.id()]
+		switch {
+		case m == nil:
 			missing = append(missing, w)
+		case b.broken[w.thing]:
+			for by := range b.asking(w) {
+				b.broken[by.event.ID] = true
+			}
 		}
 	}
 	slices.SortFunc(missing, func(x, y wanted) int { return strings.Compare(x.id(), y.id()) })
 	for _, w := range missing {
-		if b.full() {
-			return
+		var by asker // the first of them
+		for by = range b.asking(w) {
+			b.broken[by.event.ID] = true
 		}
-		by := b.wanted[w]
 		asking := by.event.Sentences[by.sentence]
 		hint := "add it there, or say the sentence without the form"
 		if forms := b.formsOf(w); len(forms) > 0 && w.form != "" {
@@ -259,7 +278,7 @@ func (b *builder) checkThings() {
 		if !b.lang.blocks[w.thing] {
 			line, hint = asking.Line, fmt.Sprintf("write [%s] with all that is said of it", w.thing)
 		}
-		b.problem(line, fmt.Sprintf("%s is missing; %s.%s asks for it in line %d", w.id(), by.event.ID, asking.Name(), asking.Line), hint)
+		b.missing("", line, fmt.Sprintf("%s is missing; %s.%s asks for it in line %d", w.id(), by.event.ID, asking.Name(), asking.Line), hint)
 	}
 }
 

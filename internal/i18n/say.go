@@ -20,6 +20,11 @@ type ready struct {
 	byGender map[string]*ready    // forms by the gender of the person it is about
 }
 
+// written reports whether there is a text to say.
+func (r *ready) written() bool {
+	return r != nil && (r.text != nil || r.plural != nil || r.byGender != nil)
+}
+
 // word is the text, when it has no place.
 func (r *ready) word() string {
 	if len(r.text) == 1 {
@@ -44,7 +49,7 @@ func (l *Language) Say(line phrase.Line) Text {
 func (l *Language) Try(line phrase.Line) (Text, error) {
 	t, err := l.template(line)
 	if err != nil {
-		return nil, err
+		return nil, l.lacking(line, err)
 	}
 	out := make(Text, 0, len(t)+2)
 	for i := range t {
@@ -54,7 +59,7 @@ func (l *Language) Try(line phrase.Line) (Text, error) {
 			if i > 0 && (t[i-1].form == numberForm || t[i-1].place == "N") {
 				text = unparted(text)
 			}
-			if l.korean && i > 0 {
+			if l.korean && len(out) > 0 {
 				text = withParticle(out[len(out)-1].Text, text)
 			}
 			out = append(out, Run{RunPlain, text})
@@ -66,11 +71,17 @@ func (l *Language) Try(line phrase.Line) (Text, error) {
 		}
 		first := len(out)
 		if out, err = l.fill(out, v, s.form); err != nil {
-			return nil, err
+			if err = l.lacking(phrase.Line{}, err); err != nil {
+				return nil, err
+			}
+			continue
 		}
 		if s.capital && v.Kind != phrase.KindText {
 			out[first].Text = l.capitalise(out[first].Text)
 		}
+	}
+	if l.hears != nil {
+		l.hears(line.ID, out)
 	}
 	return out, nil
 }
@@ -91,15 +102,18 @@ func (l *Language) template(line phrase.Line) (template, error) {
 	}
 	m := l.messages[line.ID]
 	if m == nil {
-		return nil, errors.New("there is no such message")
+		return nil, &gap{line.ID, "there is no such message"}
 	}
 	if m.byGender != nil {
-		m = m.byGender[l.gender(line)]
-		if m == nil {
-			return nil, fmt.Errorf("no form for the gender of %q", line.Subject)
+		gender := l.gender(line)
+		if m = m.byGender[gender]; m == nil {
+			return nil, &gap{cmp.Or(line.Subject+".gender", line.ID), fmt.Sprintf("no form for the gender of %q", line.Subject)}
 		}
 	}
-	if m.plural == nil {
+	switch {
+	case !m.written():
+		return nil, &gap{line.ID, "it is not written yet"}
+	case m.plural == nil:
 		return m.text, nil
 	}
 	n := value(line.Values, "N")
@@ -115,11 +129,11 @@ func (l *Language) sentence(event, key string, groups []string) (template, error
 	i := t.find(groups, key)
 	switch {
 	case t == nil:
-		return nil, errors.New("there is no such event")
+		return nil, &gap{event + "." + key, "there is no such event"}
 	case i < 0:
-		return nil, errors.New("there is no such sentence")
+		return nil, &gap{event + "." + key, "there is no such sentence"}
 	case t[i].template == nil:
-		return nil, errors.New("it is not written yet")
+		return nil, &gap{event + "." + key, "it is not written yet"}
 	}
 	return t[i].template, nil
 }
@@ -164,7 +178,7 @@ func (l *Language) Gender(id string) string {
 }
 
 // fill writes a value in a form.
-func (l *Language) fill(out Text, v *phrase.Value, form string) (Text, error) {
+func (l *Language) fill(out Text, v *phrase.Value, form string) (filled Text, err error) {
 	switch {
 	case v.Kind == phrase.KindNumber:
 		return append(out, Run{RunNumber, l.number(v, form, "")}), nil
@@ -179,14 +193,18 @@ func (l *Language) fill(out Text, v *phrase.Value, form string) (Text, error) {
 	case v.Kind == phrase.KindMessage && strings.HasPrefix(v.ID, eventFamily+"."):
 		t, err := l.template(phrase.Say(v.ID))
 		if err != nil {
-			return nil, err
+			return out, err
 		}
 		return append(out, Run{RunPlain, t.with("")}), nil
 	}
 	m := l.message(v, form)
+	if l.hears != nil {
+		first := len(out)
+		defer func() { l.hears(l.formID(v, form), filled[first:]) }()
+	}
 	switch {
-	case m == nil || m.text == nil && m.plural == nil:
-		return nil, fmt.Errorf("%q in {{.%s}} has no form %q", v.ID, v.Name, form)
+	case !m.written():
+		return out, &gap{l.formID(v, form), fmt.Sprintf("%q in {{.%s}} has no form %q", v.ID, v.Name, form)}
 	case m.plural != nil:
 		return append(out, Run{RunCounted, m.plural[l.plural.Of(v.N)].with(l.number(v, form, v.ID))}), nil
 	case v.Kind == phrase.KindBlank:
@@ -210,6 +228,22 @@ func (l *Language) message(v *phrase.Value, form string) *ready {
 		return l.inner(v.ID, form)
 	}
 	return nil
+}
+
+// formID is the id of the message that stands for a value in a form.
+func (l *Language) formID(v *phrase.Value, form string) string {
+	key := map[phrase.Kind]string{phrase.KindCounted: "count", phrase.KindBlank: "blank"}[v.Kind]
+	switch {
+	case v.Kind == phrase.KindPerson:
+		return v.ID + "." + cmp.Or(form, "name")
+	case key != "" && form != "":
+		return v.ID + "." + key + "-" + form
+	case key != "":
+		return v.ID + "." + key
+	case l.messages[v.ID] != nil && form != "":
+		return v.ID + "-" + form
+	}
+	return v.ID + "." + cmp.Or(form, "name")
 }
 
 // form is a message of a thing: "count", or its form "count-accusative".

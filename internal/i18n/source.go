@@ -166,7 +166,9 @@ func (m *Message) translated() bool {
 
 // Stale reports whether the English has changed since a message was made from
 // it.
-func (m *Message) Stale() bool { return m.translated() && m.Hash != "" && m.Hash != m.English.hash }
+func (m *Message) Stale() bool {
+	return m.translated() && m.Hash != "" && parseMark(m.Hash).english != m.English.hash
+}
 
 // Unheld reports whether a message does not say which English it was made from.
 func (m *Message) Unheld() bool { return m.translated() && m.Hash == "" }

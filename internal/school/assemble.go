@@ -35,6 +35,9 @@ func (s *School) plan(in site.Input, program func() string) (*Site, diag.Diagnos
 		in.Program = program()
 	}
 	planned, notices, problems := site.Plan(in)
+	if len(problems) == 0 {
+		notices = append(notices, planned.Withheld()...)
+	}
 	return &Site{in, planned, s.Locate(notices)}, s.Locate(problems)
 }
 

@@ -1,7 +1,9 @@
 package school
 
 import (
+	"fmt"
 	"io/fs"
+	"slices"
 
 	"homebuild/internal/activity"
 	"homebuild/internal/diag"
@@ -47,6 +49,25 @@ func (s *School) Words(tag string) (*i18n.Language, bool) {
 	return catalog.Language(tag)
 }
 
+// mostMissing is how many texts that the class's own language lacks are told one by
+// one.
+const mostMissing = 8
+
+// classIsWhole tells what the class's own language lacks: the others may have some pages
+// and not others, but what is in no other language is in this one.
+func classIsWhole(in site.Input) diag.Diagnostics {
+	class, _ := in.Catalog.Language(in.Site.School)
+	if class.Whole() {
+		return nil
+	}
+	missing := class.Missing()
+	problems := slices.Clone(missing[:min(mostMissing, len(missing))])
+	return append(problems, diag.Diagnostic{
+		File: week.SiteFile, Text: fmt.Sprintf("%s is the class's own language, and %d texts of it are still to be written", class.Tag(), len(missing)),
+		Hint: "until then write a language that is whole first in languages",
+	})
+}
+
 // English are the words of the program's own language.
 func English() *i18n.Language {
 	catalog, problems := i18n.Load([]string{i18n.SourceTag}, locales.Files)
@@ -87,7 +108,7 @@ func (s *School) Sample(tag string) (site.File, *translate.Draft, diag.Diagnosti
 	if len(problems) > 0 {
 		return site.File{}, nil, s.Locate(problems)
 	}
-	begun.Problems, begun.Advice, begun.Empty = s.Locate(begun.Problems), s.Locate(begun.Advice), s.Locate(begun.Empty)
+	begun.Problems, begun.Unread, begun.Stale, begun.Advice, begun.Missing = s.Locate(begun.Problems), s.Locate(begun.Unread), s.Locate(begun.Stale), s.Locate(begun.Advice), s.Locate(begun.Missing)
 	catalog, problems := s.catalog(i18n.SourceTag)
 	theme, more := s.Theme("")
 	if problems = append(problems, more...); len(problems) > 0 {
@@ -101,21 +122,10 @@ func (s *School) Sample(tag string) (site.File, *translate.Draft, diag.Diagnosti
 // PagesIn are the families' pages in the class's language and in the given one,
 // those of the example where the folder holds language files alone.
 func (s *School) PagesIn(tag string) ([]site.File, diag.Diagnostics) {
-	weeks := s
-	if _, err := fs.Stat(s.files, week.SiteFile); err != nil {
-		weeks = Example()
-	}
-	in, problems := weeks.Load()
+	in, problems := s.inputFor(tag)
 	if len(problems) > 0 {
 		return nil, problems
 	}
-	in.Site.Languages = []string{in.Site.School}
-	if tag != in.Site.School {
-		in.Site.Languages = append(in.Site.Languages, tag)
-	}
-	if in.Catalog, problems = i18n.Load(in.Site.Languages, s.Languages()...); len(problems) > 0 {
-		return nil, s.Locate(problems)
-	}
 	files, _, problems := site.Assemble(in)
-	return files, weeks.Locate(problems)
+	return files, s.Locate(problems)
 }

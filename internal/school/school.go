@@ -107,6 +107,11 @@ func (s *School) read() (site.Input, diag.Diagnostics) {
 	var found diag.Diagnostics
 	if len(in.Site.Languages) > 0 {
 		in.Catalog, found = s.catalog(in.Site.Languages...)
+		if len(found) == 0 {
+			if found = classIsWhole(in); len(found) > 0 {
+				in.Catalog = nil
+			}
+		}
 		problems = append(problems, found...)
 	}
 	in.Theme, found = s.Theme(in.Site.Theme)

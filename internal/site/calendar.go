@@ -22,14 +22,23 @@ type listedWeek struct {
 
 func (p *Planned) calendar() (c calendar) {
 	for _, l := range p.shown {
-		place := slices.IndexFunc(p.in.Targets, func(t activity.Target) bool { return t.ID == l.target.ID })
-		if place < 0 {
-			place = len(p.in.Targets)
-		}
-		c = append(c, listedWeek{l.date, l.target.CanLine(), place, problem.RangeOf(l.target.Within)})
+		c = append(c, p.listed(l))
 	}
 	slices.Reverse(c)
 	return c
+}
+
+func (p *Planned) listed(l *lesson) listedWeek {
+	place := slices.IndexFunc(p.in.Targets, func(t activity.Target) bool { return t.ID == l.target.ID })
+	if place < 0 {
+		place = len(p.in.Targets)
+	}
+	return listedWeek{l.date, l.target.CanLine(), place, problem.RangeOf(l.target.Within)}
+}
+
+// only keeps some of the weeks.
+func (c calendar) only(keep func(listedWeek) bool) calendar {
+	return slices.DeleteFunc(slices.Clone(c), func(w listedWeek) bool { return !keep(w) })
 }
 
 // links leads from a page to the weeks.

@@ -27,7 +27,7 @@ func (p weekCheckPage) view(c *common) page.View {
 	return &page.WeekCheck{
 		WeekPage: c.week(p.Language, p.Lesson, weekCheckPath), Numbers: numbers,
 		Pairs: checkPairs(numbers, problem.RangeOf(slices.Max(numbers)), p.Lesson.target.Grade),
-		Small: link(p.path(), checkPath(p.Language.Tag())),
+		Small: c.link(p.path(), checkPath(p.Language.Tag())),
 	}
 }
 

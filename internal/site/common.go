@@ -18,8 +18,9 @@ type common struct {
 	languages []*language
 	class     *language // the language of the class
 	checks    func() [][]page.CheckPair
-	buffers   sync.Pool // of *bytes.Buffer, to render into
-	sum       string    // names what every page says of all this
+	buffers   sync.Pool       // of *bytes.Buffer, to render into
+	unmade    map[string]bool // paths of pages that their language cannot say yet
+	sum       string          // names what every page says of all this
 }
 
 // language is a language of the site.
@@ -73,7 +74,7 @@ func (c *common) layout(lang *language, own string, versions func(tag string) st
 		Language: lang.Language, Theme: c.theme, Path: own, School: lang.school,
 		Address: c.address, Indexed: c.indexed,
 	}
-	if home := indexPath(lang.Tag()); own != home {
+	if home := indexPath(lang.Tag()); own != home && !c.unmade[home] {
 		l.Home = link(own, home)
 	}
 	if pick != "" && pick != own {
@@ -90,6 +91,9 @@ func (c *common) layout(lang *language, own string, versions func(tag string) st
 func (c *common) versions(own string, to func(tag string) string) []page.Version {
 	var out []page.Version
 	for _, l := range c.languages {
+		if c.unmade[to(l.Tag())] {
+			continue
+		}
 		v := page.Version{Language: l.Language, Href: link(own, to(l.Tag())), Class: l == c.class}
 		if v.Class {
 			out = slices.Insert(out, 0, v)
@@ -106,7 +110,7 @@ func (c *common) week(lang *language, l *lesson, path func(tag, date string) str
 	versions := func(tag string) string { return path(tag, l.date) }
 	return page.WeekPage{
 		Layout: c.layout(lang, own, versions, weeklyPath(l.date)),
-		Week:   l.date, Target: l.target.CanLine(), Links: links(lang.Tag(), l, own),
+		Week:   l.date, Target: l.target.CanLine(), Links: c.links(lang.Tag(), l, own),
 	}
 }
 
@@ -116,7 +120,7 @@ func (c *common) deskLayout(own string) page.Layout {
 }
 
 // links leads from one page of a week to the others.
-func links(tag string, l *lesson, own string) page.Links {
+func (c *common) links(tag string, l *lesson, own string) page.Links {
 	date, check := l.date, checkPath(tag)
 	if l.numbers() != nil {
 		check = weekCheckPath(tag, date)
@@ -125,7 +129,7 @@ func links(tag string, l *lesson, own string) page.Links {
 		if path == own {
 			return ""
 		}
-		return link(own, path)
+		return c.link(own, path)
 	}
 	return page.Links{
 		Learn: to(learnPath(tag, date)), Try: to(tryPath(tag, date)), Invent: to(inventPath(tag, date)),

@@ -17,7 +17,7 @@ func (p indexPage) view(c *common) page.View {
 	to := func(date string) string { return learnPath(tag, date) }
 	v := &page.Index{
 		Layout: c.layout(p.Language, own, indexPath, frontPath), This: p.Calendar[:1].links(own, to)[0],
-		Check: link(own, checkPath(tag)),
+		Check: c.link(own, checkPath(tag)),
 	}
 	for _, t := range p.Calendar[1:].topics() {
 		v.Earlier = append(v.Earlier, page.Topic{Name: t.name, Weeks: t.weeks.links(own, to)})

@@ -37,14 +37,18 @@ func (p inventPage) view(c *common) page.View {
 		v.Settings = append(v.Settings, card)
 	}
 	if l.numbers() != nil {
+		check := c.link(v.Path, weekCheckPath(tag, l.date))
 		for _, pair := range l.pairs() {
-			pair.Href = link(v.Path, weekCheckPath(tag, l.date)+"#"+page.PairID(pair.First, pair.Second))
-			v.Pairs = append(v.Pairs, pair)
+			if pair.Href = check + "#" + page.PairID(pair.First, pair.Second); check != "" {
+				v.Pairs = append(v.Pairs, pair)
+			}
 		}
 		return v
 	}
 	for n := 1; n <= min(l.target.Within, checkLargest); n++ {
-		v.Strip = append(v.Strip, page.Number{N: n, Href: link(v.Path, checkFirstPath(tag, n))})
+		if href := c.link(v.Path, checkFirstPath(tag, n)); href != "" {
+			v.Strip = append(v.Strip, page.Number{N: n, Href: href})
+		}
 	}
 	return v
 }
@@ -79,21 +83,30 @@ func (l *lesson) pairs() (out []page.Pair) {
 // newCards are the characters and the settings that the language has a name
 // for.
 func (l *language) newCards() (characters, settings []page.Card) {
-	for _, id := range cards.Characters() {
-		if l.Has(id) {
-			who := phrase.Person("Who", id)
-			characters = append(characters, page.Card{
-				Symbol: id, Name: phrase.Say(id + ".name"),
-				Starter: phrase.Say("own.starter.character", who).About(id),
-			})
-		}
+	for _, id := range l.told(cards.Characters()) {
+		who := phrase.Person("Who", id)
+		characters = append(characters, page.Card{
+			Symbol: id, Name: phrase.Say(id + ".name"),
+			Starter: phrase.Say("own.starter.character", who).About(id),
+		})
 	}
-	for _, id := range cards.Settings() {
-		if l.Has(id) {
-			settings = append(settings, page.Card{Symbol: id, Name: phrase.Say(id + ".name"), Starter: phrase.Say(id + ".scene")})
-		}
+	for _, id := range l.told(cards.Settings()) {
+		settings = append(settings, page.Card{Symbol: id, Name: phrase.Say(id + ".name"), Starter: phrase.Say(id + ".scene")})
 	}
 	return characters, settings
+}
+
+// fewCards are enough for a child's story.
+const fewCards = 3
+
+// told are the cards that the language has words for. In one that is not whole and has
+// none the first are asked for, as no story can be made up without any.
+func (l *language) told(ids []string) []string {
+	told := slices.DeleteFunc(slices.Clone(ids), func(id string) bool { return !l.Has(id) })
+	if len(told) == 0 && !l.Whole() {
+		return ids[:fewCards]
+	}
+	return told
 }
 
 // mostIdeas is how many a setting has on a page, whose weight has no room for more.

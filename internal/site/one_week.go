@@ -44,7 +44,7 @@ func (p *Planned) lesson(date string) *lesson {
 
 // With are the same weeks, worked out already, with other words of the teacher's or
 // in another look: what no story follows from.
-func (p *Planned) With(in Input) *Planned { return &Planned{in, p.lessons, p.requests} }
+func (p *Planned) With(in Input) *Planned { return newPlanned(in, p.lessons, p.requests) }
 
 // WeekPages are the pages of one week in one of the site's languages, whether or
 // not families see it: to learn, to try, to invent, to check, the sheet of paper.
@@ -92,6 +92,6 @@ func (p *Planned) Slips(date string) (f File, ok bool) {
 	if l.address == "" || p.lesson(date) == nil {
 		return File{}, false
 	}
-	l.page(slipsPage{l.languages, date, l.address + weeklyPath(date)})
+	l.page(slipsPage{l.sayingSlips(date), date, l.address + weeklyPath(date)})
 	return l.files[0], true
 }

@@ -58,9 +58,11 @@ func Year(in Input) ([]activity.WeekPlan, diag.Diagnostics) {
 	return activity.Year(requests), nil
 }
 
-// SharedEvents are the events that every language of the site tells.
+// SharedEvents are the events that stories are chosen from: those that every language
+// with a say in it tells.
 func (in Input) SharedEvents() story.Places {
-	return in.Places.Only(func(id string) bool { return len(in.Catalog.Without(id)) == 0 })
+	_, told := in.choosing()
+	return told
 }
 
 // silent are the languages that leave events out, the one that tells fewest first.

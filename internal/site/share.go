@@ -19,18 +19,26 @@ type Message struct {
 	SMS  sms.Count
 }
 
-// Messages are the texts of a week, in the site's order of languages: with the
+// Messages are the texts of a week to the families that have a page of it, in the
+// site's order of languages: with the
 // link, or, where the site has no address, with the name of the file that goes
 // with them. There must be such a week.
 func (p *Planned) Messages(date string) []Message {
 	i := slices.IndexFunc(p.lessons, func(l *lesson) bool { return l.date == date })
-	site := p.in.Site
+	site, unmade := p.in.Site, p.unmade()
 	var out []Message
 	for _, tag := range site.Languages {
-		lang := p.in.language(tag)
+		lang, sent := p.in.language(tag), learnPath(tag, date)
 		id, with := "share.link", phrase.Text("Link", site.Address+weeklyPath(date))
 		if site.Address == "" {
-			id, with = "share.file", phrase.Text("File", path.Base(WholePath(tag, date)))
+			sent = WholePath(tag, date)
+			id, with = "share.file", phrase.Text("File", path.Base(sent))
+		}
+		if unmade[sent] {
+			continue
+		}
+		if !lang.Has(id) { // the teacher's own words may stay in the school's language
+			lang = p.in.language(site.School)
 		}
 		text := lang.Plain(phrase.Say(id, phrase.Text("School", site.Name.In(tag, site.School)),
 			phrase.Text("Can", lang.Plain(p.lessons[i].target.CanLine())), phrase.Text("Time", lang.Plain(page.AboutMinutes(site.Weeks[i].Minutes))), with))

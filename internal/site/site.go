@@ -2,6 +2,7 @@ package site
 
 import (
 	"slices"
+	"sync"
 
 	"homebuild/internal/activity"
 	"homebuild/internal/diag"
@@ -36,6 +37,13 @@ type Planned struct {
 	in       Input
 	lessons  []*lesson // of the weeks of the site, in their order: oldest first
 	requests []activity.Request
+	unmade   func() map[string]bool // paths of pages that their language cannot say; worked out once
+}
+
+func newPlanned(in Input, lessons []*lesson, requests []activity.Request) *Planned {
+	p := &Planned{in: in, lessons: lessons, requests: requests}
+	p.unmade = sync.OnceValue(p.findUnmade)
+	return p
 }
 
 // Plan works out every week. Problems are for the teacher to mend; when there
@@ -45,7 +53,7 @@ func Plan(in Input) (p *Planned, notices, problems diag.Diagnostics) {
 	if len(problems) > 0 {
 		return nil, notices, problems
 	}
-	return &Planned{in, lessons, requests}, notices, nil
+	return newPlanned(in, lessons, requests), notices, nil
 }
 
 // Request is what the mathematics was asked for the i-th week.
@@ -61,7 +69,11 @@ func Assemble(in Input) (files []File, notices, problems diag.Diagnostics) {
 }
 
 func (p *Planned) lister() *lister {
-	return &lister{common: newCommon(p.in), program: p.in.Program}
+	c := newCommon(p.in)
+	if c.unmade = p.unmade(); len(c.unmade) > 0 {
+		c.sum = digest(c.sum, c.unmade)
+	}
+	return &lister{common: c, program: p.in.Program}
 }
 
 // shown yields the weeks that families see, with their lessons.
@@ -102,10 +114,7 @@ func (p *Planned) Pages() []File {
 		}
 	}
 	for _, lang := range l.languages {
-		l.page(checkIndexPage{lang})
-		for first := range checkLargest + 1 {
-			l.page(checkPage{lang, first})
-		}
+		l.eachCheckPage(lang, l.page)
 	}
 	pages := len(l.files)
 	shown := map[string]string{}
@@ -115,9 +124,10 @@ func (p *Planned) Pages() []File {
 	}
 	calendar := p.calendar()
 	for _, lang := range l.languages {
-		l.page(indexPage{lang, calendar})
-		if l.address != "" {
-			l.data(newFeed(l.address, lang, calendar, shown))
+		own := calendar.only(func(w listedWeek) bool { return !l.unmade[learnPath(lang.Tag(), w.date)] })
+		l.page(indexPage{lang, own})
+		if l.address != "" && !l.unmade[feedPath(lang.Tag())] {
+			l.data(newFeed(l.address, lang, own, shown))
 		}
 	}
 	l.page(frontPage{l.languages, calendar})
@@ -133,27 +143,37 @@ func (p *Planned) Pages() []File {
 
 // weekPages lists the pages of one week in one language.
 func (p *Planned) weekPages(l *lister, lang *language, of *lesson, w week.Week) {
-	whole := p.whole(l, lang, of, w)
-	l.page(whole.Learn)
+	l.eachWeekPage(lang, of, p.whole(l, lang, of, w), l.page)
+}
+
+func (l *lister) eachWeekPage(lang *language, of *lesson, whole wholeFile, page func(pageSource)) {
+	page(whole.Learn)
 	first := 0
 	for place, end := range pagesToTry(of.stories) {
-		l.page(tryPage{lang, of, place, first, end})
+		page(tryPage{lang, of, place, first, end})
 		first = end
 	}
 	for place, rungs := range of.pagesOfSteps() {
-		l.page(stepsPage{lang, of, place, rungs})
+		page(stepsPage{lang, of, place, rungs})
 	}
-	l.page(whole.Invent)
+	page(whole.Invent)
 	if of.numbers() != nil {
-		l.page(weekCheckPage{lang, of})
+		page(weekCheckPage{lang, of})
 	}
-	l.page(whole.Print)
+	page(whole.Print)
+}
+
+func (l *lister) eachCheckPage(lang *language, page func(pageSource)) {
+	page(checkIndexPage{lang})
+	for first := range checkLargest + 1 {
+		page(checkPage{lang, first})
+	}
 }
 
 // whole are the pages of one week in one language.
 func (p *Planned) whole(l *lister, lang *language, of *lesson, w week.Week) wholeFile {
 	return wholeFile{
-		Learn:  learnPage{lang, l.class, of, w.Minutes, warmUp(p.in.WarmUps, w.WarmUp, of), l.note(w, lang)},
+		Learn:  learnPage{lang, l.class, of, w.Minutes, warmUp(p.in.WarmUps, w.WarmUp, of), !w.HasNote, l.note(w, lang)},
 		Try:    tryPage{lang, of, 0, 0, len(of.stories)},
 		Invent: inventPage{lang, of, lang.ideas[of.situation()]},
 		Print:  printPage{lang, l.class, of, p.in.Site.Answers != week.AnswersLink},
@@ -180,7 +200,9 @@ func (p *Planned) Desk(send ...string) []File {
 			for _, lang := range l.languages {
 				whole := p.whole(l, lang, lesson, p.in.Site.Weeks[i])
 				l.page(whole)
-				sheets.Sheets = append(sheets.Sheets, whole.Print)
+				if !l.unmade[whole.Print.path()] {
+					sheets.Sheets = append(sheets.Sheets, whole.Print)
+				}
 			}
 			l.page(sheets)
 		}
@@ -190,7 +212,7 @@ func (p *Planned) Desk(send ...string) []File {
 		address := l.address + weeklyPath(lesson.date)
 		l.data(codePNG{lesson.date, address})
 		l.data(codeSVG{lesson.date, address})
-		l.page(slipsPage{l.languages, lesson.date, address})
+		l.page(slipsPage{l.sayingSlips(lesson.date), lesson.date, address})
 	}
 	return l.files
 }

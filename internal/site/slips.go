@@ -1,6 +1,8 @@
 package site
 
 import (
+	"slices"
+
 	"homebuild/internal/i18n"
 	"homebuild/internal/page"
 )
@@ -10,6 +12,13 @@ type slipsPage struct {
 	Languages []*language
 	Date      string
 	Link      string
+}
+
+// sayingSlips are the languages that have a page of the week, and words for the slips.
+func (c *common) sayingSlips(date string) []*language {
+	return slices.DeleteFunc(slices.Clone(c.languages), func(l *language) bool {
+		return c.unmade[learnPath(l.Tag(), date)] || !l.Has("share.slip")
+	})
 }
 
 func (p slipsPage) path() string { return p.Date + "/slips.html" }

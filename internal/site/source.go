@@ -34,9 +34,12 @@ type lister struct {
 	files   []File
 }
 
-// page lists a page. Its view is made only when it is rendered, so that memory
+// page lists a page that its language can say. Its view is made only when it is rendered, so that memory
 // does not grow with the site.
 func (l *lister) page(p pageSource) {
+	if l.unmade[p.path()] {
+		return
+	}
 	render := func() ([]byte, error) { return l.render(p) }
 	l.files = append(l.files, File{Path: p.path(), Key: l.key(l.sum, p), Render: render})
 }

@@ -25,7 +25,7 @@ func familyText(s translate.Sample) bool {
 // of its languages, and the names of people, which are easy words.
 func (p *Planned) Texts(tag string) (texts []readability.Text, names []string) {
 	lang, ok := p.in.Catalog.Language(tag)
-	if !ok {
+	if !ok || !lang.Whole() {
 		return nil, nil
 	}
 	const five = 5 // one number stands for all: the words around it are the same

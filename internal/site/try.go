@@ -48,13 +48,14 @@ func (p tryPage) view(c *common) page.View {
 		First:    p.First + 1, Stories: l.tryStories()[p.First:p.End], Scene: l.scene(),
 	}
 	if p.End < len(l.stories) {
-		v.Next = link(v.Path, tryPagePath(p.Language.Tag(), l.date, p.Place+1))
+		v.Next = c.link(v.Path, tryPagePath(p.Language.Tag(), l.date, p.Place+1))
 		return v
 	}
 	for place, rungs := range l.pagesOfSteps() {
 		for _, rung := range rungs {
-			href := link(v.Path, stepsPath(p.Language.Tag(), l.date, place)) + "#" + rungWords[rung].ID
-			v.Ladder = append(v.Ladder, page.RungLink{Words: rungWords[rung], Href: href})
+			if href := c.link(v.Path, stepsPath(p.Language.Tag(), l.date, place)); href != "" {
+				v.Ladder = append(v.Ladder, page.RungLink{Words: rungWords[rung], Href: href + "#" + rungWords[rung].ID})
+			}
 		}
 	}
 	return v

@@ -2,6 +2,7 @@ package translate
 
 import (
 	"io/fs"
+	"regexp"
 	"strings"
 	"testing"
 	"testing/fstest"
@@ -11,14 +12,14 @@ import (
 	"homebuild/locales"
 )
 
-// toDo is everything that is wrong with a language file.
-func toDo(t *testing.T, tag string, folder fs.FS) diag.Diagnostics {
+// toDo is everything that is wrong with a language file, or to be read again.
+func toDo(t *testing.T, tag string, folders ...fs.FS) diag.Diagnostics {
 	t.Helper()
-	draft, problems := Open(tag, folder)
+	draft, problems := Open(tag, folders...)
 	if len(problems) > 0 {
 		return problems
 	}
-	return draft.ToDo()
+	return append(draft.ToDo(), draft.Stale...)
 }
 
 func TestCheckFixtures(t *testing.T) {
@@ -49,8 +50,8 @@ func TestCheck(t *testing.T) {
 			locales/es.toml:78: event.kitchen.soup.ask-out: a question or exclamation is not opened or not closed
 			  hint: write ¿ ... ? and ¡ ... !`},
 		{"European question mark", "ar", `الأعلى؟`, `الأعلى?`, `
-			locales/ar.toml:76: event.kitchen.soup.ask-out ends without '؟', where the English ends with '?'
-			  hint: write '؟' at the end, or say it as the English does`},
+			locales/ar.toml:76: event.kitchen.soup.ask-out has the mark "?" of another script
+			  hint: write the mark of your own`},
 		{"Latin word", "ar", `"في الميناء"`, `"في port الميناء"`, `
 			locales/ar.toml:33: setting.harbour.at: "port" has letters of another script
 			  hint: write it in the script of ar`},
@@ -88,39 +89,66 @@ func TestCheck(t *testing.T) {
 	}
 }
 
-// A signature covers what was signed: a message without a hash, or one whose
-// English has changed, makes the language a draft again.
-func TestReviewedFallsBackToDraft(t *testing.T) {
-	english := fixture(t, "en", "", "")
-	stamped := stamp(t, "es")
-	signed := strings.Replace(string(stamped), `review = "draft"`, `reviewed = "test only, 2026-10-01"`, 1)
+// A signature covers the very words that were read: what changes afterwards is open
+// again, alone, and the language says that some of it is newer.
+func TestSignatureCoversExactWords(t *testing.T) {
+	english := string(fixture(t, "en", "", ""))
+	folder := fstest.MapFS{"en.toml": {Data: []byte(english)}, "es.toml": {Data: stamp(t, "es")}}
+	data, err := Sign("es", "M. G.", "2026-10-01", folder)
+	if err != nil {
+		t.Fatal(err)
+	}
+	signed := string(data)
+	edited := func(old, new string) string {
+		if !strings.Contains(signed, old) {
+			t.Fatalf("the signed file has no %q", old)
+		}
+		return strings.Replace(signed, old, new, 1)
+	}
 	tests := []struct {
 		name, en, es string
-		draft        bool
-		reviewed     string
-		checks       int
+		open         string // what is open again; empty for nothing
 	}{
-		{"signed", string(english), signed, false, "test only, 2026-10-01", 0},
-		{"not signed", string(english), string(stamped), true, "", 0},
-		{"English changed", strings.Replace(string(english), "with big spoons", "with spoons", 1), signed, true, "", 1},
-		{"note changed", strings.Replace(string(english), "Top of the page", "Head of the page", 1), signed, false, "test only, 2026-10-01", 0},
-		{"a message without a hash", string(english), strings.Replace(signed, `language = { hash = "802e6425d4", other = "Idioma" }`, `language = "Idioma"`, 1), true, "", 1},
+		{"as it was signed", english, signed, ""},
+		{"a note changed", strings.Replace(english, "Top of the page", "Head of the page", 1), signed, ""},
+		{"a remark changed", english, edited("[language]", "# ours\n[language]"), ""},
+		{"English changed", strings.Replace(english, "with big spoons", "with spoons", 1), signed, "event.kitchen.soup"},
+		{"a text changed", english, edited(`"Idioma"`, `"Lengua"`), "page.language"},
+		{"a form changed", english, edited(`one = "{{.N}} piso"`, `one = "{{.N}} planta"`), "thing.floor.count"},
+		{"a sentence changed", english, edited("cucharas enormes", "cucharas grandes"), "event.kitchen.soup"},
+		{"a gender changed", english, edited(`gender = "masculine"`, `gender = "feminine"`), "the head of the file, a number word or a gender"},
+		{"a message without a hash", english, regexp.MustCompile(`language = \{ hash = "[^"]*", other = "Idioma" \}`).ReplaceAllString(signed, `language = "Idioma"`), "page.language"},
 	}
 	for _, test := range tests {
 		t.Run(test.name, func(t *testing.T) {
 			folder := fstest.MapFS{"en.toml": {Data: []byte(test.en)}, "es.toml": {Data: []byte(test.es)}}
-			c, problems := i18n.Load([]string{"es"}, folder)
-			if len(problems) > 0 {
-				t.Fatalf("Load: want no problems, a stale message does not stop a build: %v", problems)
+			es := loaded(t, folder)
+			if es.Draft() || es.Reviewed() != "M. G., 2026-10-01" || es.PartlyRead() != (test.open != "") {
+				t.Errorf("want it signed, partly %v; got draft %v, %q, partly %v", test.open != "", es.Draft(), es.Reviewed(), es.PartlyRead())
 			}
-			es, _ := c.Language("es")
-			if es.Draft() != test.draft || es.Reviewed() != test.reviewed {
-				t.Errorf("want draft %v, reviewed %q; got %v, %q", test.draft, test.reviewed, es.Draft(), es.Reviewed())
+			draft, _ := Open("es", folder)
+			open := append(draft.Stale, draft.Unread...)
+			if test.open == "" && len(open) > 0 || test.open != "" && (len(open) == 0 || !strings.HasPrefix(open[0].Text, test.open)) {
+				t.Errorf("want %q open, got %v", test.open, open)
 			}
-			if got := toDo(t, "es", folder); len(got) != test.checks {
-				t.Errorf("want %d problems, got %v", test.checks, got)
+			if len(draft.ToDo()) > 0 {
+				t.Errorf("want nothing to mend, got %v", draft.ToDo())
 			}
 		})
+	}
+	// Another reader stands for what is new, and for nothing else.
+	folder["es.toml"] = &fstest.MapFile{Data: []byte(edited(`"Idioma"`, `"Lengua"`))}
+	data, err = Sign("es", "A. B.", "2026-11-02", folder)
+	if err != nil {
+		t.Fatal(err)
+	}
+	again := string(data)
+	if !strings.Contains(again, `reviewed = "M. G., 2026-10-01; A. B., 2026-11-02"`) || strings.Count(again, ` 2"`) != 1 || !regexp.MustCompile(`hash = "\w+ \w+ 2", other = "Lengua"`).MatchString(again) {
+		t.Errorf("want the new text signed by the second reader alone, got\n%s", again)
+	}
+	folder["es.toml"] = &fstest.MapFile{Data: data}
+	if es := loaded(t, folder); es.PartlyRead() {
+		t.Error("signed again: want all of it read")
 	}
 }
 

@@ -18,7 +18,9 @@ type Draft struct {
 	Language *i18n.Language // what can be said so far
 	Status   Status
 	Problems diag.Diagnostics // to mend
-	Empty    diag.Diagnostics // texts that are still to be written
+	Missing  diag.Diagnostics // texts that are still to be written
+	Stale    diag.Diagnostics // to hold against the English again, which has changed
+	Unread   diag.Diagnostics // in a signed file: not what was read
 	Advice   diag.Diagnostics // to look at, and perhaps to leave
 
 	file   *i18n.File
@@ -40,10 +42,9 @@ func Open(tag string, folders ...fs.FS) (*Draft, diag.Diagnostics) {
 	if proof.Language == nil { // without a plural rule nothing can be said
 		return nil, proof.Wrong
 	}
-	c := check(file)
 	d := &Draft{
-		Language: proof.Language, Status: statusOf(file, source, proof), Empty: proof.Empty,
-		Problems: append(proof.Wrong, c.problems...), Advice: c.advice, file: file, source: source,
+		Language: proof.Language, Status: statusOf(file, source, proof), Problems: proof.Wrong, Missing: proof.Missing,
+		Stale: proof.Stale, Unread: proof.Unread, Advice: advice(file), file: file, source: source,
 	}
 	d.Problems.Sort()
 	return d, nil
@@ -58,12 +59,12 @@ func fileOf(tag string, source *i18n.Source, folders []fs.FS) (*i18n.File, diag.
 }
 
 // Whole reports whether nothing keeps the file from being used.
-func (d *Draft) Whole() bool { return len(d.Problems)+len(d.Empty) == 0 }
+func (d *Draft) Whole() bool { return len(d.Problems)+len(d.Missing) == 0 }
 
 // ToDo is everything that keeps the file from being used, as it stands in the
 // file.
 func (d *Draft) ToDo() diag.Diagnostics {
-	all := slices.Concat(d.Problems, d.Empty)
+	all := slices.Concat(d.Problems, d.Missing)
 	all.Sort()
 	return all
 }

@@ -17,9 +17,10 @@ type Status struct {
 	Total    int          `json:"total"`    // messages that the file needs with the blocks it has
 	Done     int          `json:"done"`     // of Total, with a text
 	Stale    int          `json:"stale"`    // of Done, made from an English text that has changed
+	Unread   int          `json:"unread"`   // in a signed file: messages that are not what was read
 	LeftOut  []string     `json:"leftOut"`  // events, things, characters and settings that the language leaves out
 	Lost     []story.Loss `json:"-"`        // what weeks lose by the events that are not whole
-	Problems int          `json:"problems"` // that keep it from being used
+	Problems int          `json:"problems"` // slips to mend; texts that are missing are not among them
 	Reviewed string       `json:"-"`        // who signed it and when; empty for a draft
 	Source   bool         `json:"-"`        // English, which the others are made from
 }
@@ -53,12 +54,13 @@ func StatusOf(folders ...fs.FS) ([]Status, diag.Diagnostics) {
 }
 
 func statusOf(file *i18n.File, source *i18n.Source, proof *i18n.Proof) Status {
-	s := Status{Tag: file.Tag, Problems: len(proof.Wrong) + len(proof.Empty), Source: file == source.File}
+	s := Status{Tag: file.Tag, Problems: len(proof.Wrong), Source: file == source.File}
 	if m := file.Message("language.name"); m != nil {
 		s.Name = m.Other
 	}
 	if proof.Language != nil {
 		s.Reviewed = proof.Language.Reviewed()
+		s.Unread = len(proof.Unread)
 	}
 	for _, m := range source.File.Messages {
 		switch {

@@ -14,29 +14,31 @@ import (
 // Summary is a status as people and other programs read it.
 type Summary struct {
 	Status
-	Missing   int      `json:"missing"`
-	WeeksLose []string `json:"weeksLose"` // kinds of stories that it cannot tell
-	Review    string   `json:"review"`    // "source", "draft", or who signed it and when
+	Missing int      `json:"missing"`
+	Untold  []string `json:"untold"` // kinds of stories that it cannot tell
+	Review  string   `json:"review"` // "source", "draft", or who signed it and when
 }
 
 // Summary says a status in the words of the answer key.
 func (s Status) Summary(english *i18n.Language) Summary {
 	s.LeftOut = append([]string{}, s.LeftOut...) // [] in JSON
-	return Summary{s, s.Missing(), losses(s.Lost, english), s.review()}
+	return Summary{s, s.Missing(), untold(s.Lost, english), s.review()}
 }
 
 func (s Status) review() string {
 	switch {
 	case s.Source:
 		return "source"
+	case s.Unread > 0:
+		return fmt.Sprintf("%s (%d not read)", s.Reviewed, s.Unread)
 	case s.Reviewed != "":
 		return s.Reviewed
 	}
 	return "draft"
 }
 
-// losses says what weeks lose by the events that a language leaves out.
-func losses(lost []story.Loss, english *i18n.Language) []string {
+// untold says what a language cannot tell for the events that it leaves out.
+func untold(lost []story.Loss, english *i18n.Language) []string {
 	if len(lost) == len(problem.Kinds()) && !slices.ContainsFunc(lost, func(l story.Loss) bool { return l.Beyond > 0 }) {
 		return []string{"every kind of story"}
 	}
@@ -58,12 +60,17 @@ func (d *Draft) Summary() string {
 	if len(st.LeftOut) > 0 {
 		line += ", " + diag.Amount(len(st.LeftOut), "story or thing", "stories and things") + " left out"
 	}
+	if n := len(d.Stale) + len(d.Unread); n > 0 {
+		line += fmt.Sprintf(", %d to read again", n)
+	}
 	if len(d.Advice) > 0 {
 		line += ", " + diag.Amount(len(d.Advice), "note", "notes")
 	}
 	switch {
-	case !d.Whole():
-		line += fmt.Sprintf("; %s to write and %s to mend before it can be used", diag.Amount(len(d.Empty), "text", "texts"), diag.Amount(len(d.Problems), "thing", "things"))
+	case len(d.Problems) > 0:
+		line += fmt.Sprintf("; %s to write and %s to mend before it can be used", diag.Amount(len(d.Missing), "text", "texts"), diag.Amount(len(d.Problems), "thing", "things"))
+	case len(d.Missing) > 0:
+		line += fmt.Sprintf("; %s to write; pages that need none of them can be made", diag.Amount(len(d.Missing), "text", "texts"))
 	case st.Source:
 		line += "; the source"
 	case st.Reviewed != "":

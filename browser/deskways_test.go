@@ -9,25 +9,25 @@ import (
 	"path/filepath"
 	"strings"
 	"testing"
+	"time"
+
+	"github.com/chromedp/cdproto/page"
 )
 
 // The desk with its own engine inside, from one file, as by a double click.
 func TestDeskFromAFile(t *testing.T) {
 	t.Parallel()
-	file := filepath.Join(t.TempDir(), "desk.html")
-	make := exec.Command("go", "run", "./cmd/desk-file", "-o", file)
-	make.Dir = ".."
-	if out, err := make.CombinedOutput(); err != nil {
-		t.Fatalf("%v\n%s", err, out)
-	}
+	file, err := deskFile()
+	must(t, err)
+	url := "file://" + file
 	b := newProfile(t)
-	b.visit("file://" + file)
+	b.visit(url)
 	b.twoWeeks("Saved in this browser")
 	b.mu.Lock()
 	defer b.mu.Unlock()
-	for _, url := range b.requests {
-		if url != "file://"+file && url != "about:blank" && url != "about:srcdoc" && !strings.HasPrefix(url, "blob:") && !strings.HasPrefix(url, "data:") {
-			t.Errorf("the desk asks for %.100s", url)
+	for _, asked := range b.requests {
+		if asked != url && asked != "about:blank" && asked != "about:srcdoc" && !strings.HasPrefix(asked, "blob:") && !strings.HasPrefix(asked, "data:") {
+			t.Errorf("the desk asks for %.100s", asked)
 		}
 	}
 }
@@ -41,6 +41,55 @@ func TestDeskOverLoopback(t *testing.T) {
 	if out, err := exec.Command("go", "build", "-o", program, "../cmd/homebuild").CombinedOutput(); err != nil {
 		t.Fatalf("%v\n%s", err, out)
 	}
+	b := newProfile(t)
+	must(t, call(b, page.AddScriptToEvaluateOnNewDocument, page.AddScriptToEvaluateOnNewDocumentParams{
+		Source: `window.sources = []; const E = EventSource; window.EventSource = class extends E { constructor(u) { super(u); window.sources.push(this) } }`,
+	}))
+	b.visit(servedDesk(t, program, folder))
+	b.twoWeeks("Saved in its folder")
+	weeks, err := filepath.Glob(filepath.Join(folder, "weeks", "????-??-??.toml"))
+	must(t, err)
+	if len(weeks) < 2 {
+		t.Errorf("the folder has %v, want two weeks", weeks)
+	}
+
+	b.tap("The year")
+	b.wait(`(e => e && (e.click(), true))(document.querySelector(".mondays .monday"))`, "the first week")
+	b.wait(`document.querySelector("[aria-current=date]")?.closest("li").dataset.key == `+quoted(strings.TrimSuffix(filepath.Base(weeks[0]), ".toml"))+` && document.querySelector("#line-place")`, "the first week to lie there")
+
+	// What an editor saves is there at once; a slip is told with its line.
+	edit := func(old, new string) {
+		t.Helper()
+		text, err := os.ReadFile(weeks[0])
+		must(t, err)
+		must(t, os.WriteFile(weeks[0], []byte(strings.Replace(string(text), old, new, 1)), 0o644))
+	}
+	edit("Dear families, call", "Words of an editor")
+	saved := time.Now()
+	b.familiesRead("Words of an editor")
+	t.Logf("from saving to the page: %v", time.Since(saved))
+	b.reads(".last", "Files of the folder changed")
+	edit("\ntarget", "\ntaget")
+	b.reads(".last", "weeks/"+filepath.Base(weeks[0])+", line ")
+	edit("\ntaget", "\ntarget")
+	b.familiesRead("Words of an editor")
+
+	// Where it stands in the way of an act of hers, she is asked.
+	const note = "# by another program\n"
+	eval[bool](b, `!sources.forEach(s => s.close())`)
+	edit("\ntarget", "\n"+note+"target")
+	b.choose("place")
+	b.reads("[role=alert]", "Another program changed this week.")
+	b.tap("Take that one")
+	b.reads(".ledge", "Saved in its folder")
+	if text, err := os.ReadFile(weeks[0]); err != nil || !strings.Contains(string(text), note) {
+		t.Errorf("the other program's words are gone: %v", err)
+	}
+}
+
+// servedDesk starts the program on a folder, and gives the address that it says.
+func servedDesk(t *testing.T, program, folder string) string {
+	t.Helper()
 	run := exec.Command(program, "desk", folder, "--closed")
 	said, err := run.StdoutPipe()
 	must(t, err)
@@ -51,34 +100,13 @@ func TestDeskOverLoopback(t *testing.T) {
 			t.Errorf("ctrl-c: want a clean end, got %v", err)
 		}
 	})
-	var url string
-	for words := bufio.NewScanner(said); url == "" && words.Scan(); {
-		url, _ = strings.CutPrefix(words.Text(), "your desk is at ")
+	for words := bufio.NewScanner(said); words.Scan(); {
+		if url, ok := strings.CutPrefix(words.Text(), "your desk is at "); ok {
+			return url
+		}
 	}
-	b := newProfile(t)
-	b.visit(url)
-	b.twoWeeks("Saved in its folder")
-	weeks, err := filepath.Glob(filepath.Join(folder, "weeks", "????-??-??.toml"))
-	must(t, err)
-	if len(weeks) < 2 {
-		t.Errorf("the folder has %v, want two weeks", weeks)
-	}
-
-	// What another program writes is not written over.
-	note := "\n# by another program\n"
-	text, err := os.ReadFile(weeks[0])
-	must(t, err)
-	must(t, os.WriteFile(weeks[0], append(text, note...), 0o644))
-	b.tap("The year")
-	b.wait(`(e => e && (e.click(), true))(document.querySelector(".mondays .monday"))`, "the first week")
-	b.wait(`document.querySelector("[aria-current=date]")?.closest("li").dataset.key == `+quoted(strings.TrimSuffix(filepath.Base(weeks[0]), ".toml"))+` && document.querySelector("#line-place")`, "the first week to lie there")
-	b.choose("place")
-	b.reads("[role=alert]", "Another program changed this week.")
-	b.tap("Take that one")
-	b.reads(".ledge", "Saved in its folder")
-	if text, err := os.ReadFile(weeks[0]); err != nil || !strings.Contains(string(text), note) {
-		t.Errorf("the other program's words are gone: %v", err)
-	}
+	t.Fatal("the program says no address")
+	return ""
 }
 
 // choose opens a line and takes a choice that is not the one that stands there.

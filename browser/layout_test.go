@@ -98,6 +98,34 @@ func TestPhone(t *testing.T) {
 	})
 }
 
+// turned is a script that lists grids of numbers that do not run from left to right, or
+// in which the order that is heard is another than the one that is seen.
+const turned = `[...document.querySelectorAll(".nums:not(.pairs)")].flatMap(grid => {
+	const all = [...grid.querySelectorAll(".num")].filter(` + seen + `).map(e => ({n: +e.textContent, r: e.getBoundingClientRect()}));
+	return all.slice(1).flatMap((b, i) => {
+		const a = all[i], below = b.r.top > a.r.top + 1;
+		return b.n > a.n && (below ? b.r.left <= a.r.left : b.r.left > a.r.left) ? [] : [a.n + " before " + b.n];
+	});
+})`
+
+// Numbers to tap run as number lines do in every language, those written from right
+// to left, too; and a screen reader says them in that order.
+func TestNumbersRunAsTheLine(t *testing.T) {
+	t.Parallel()
+	b := openTab(t)
+	for _, tag := range closely {
+		for _, path := range []string{week + "-try.html", places + "-try.html", week + "-story.html", "check/9.html", "check/index.html"} {
+			b.visit(file(tag + "/" + path))
+			if grids := eval[int](b, `document.querySelectorAll(".nums:not(.pairs)").length`); grids == 0 {
+				t.Errorf("%s/%s has no grid of numbers", tag, path)
+			}
+			for _, fault := range eval[[]string](b, turned) {
+				t.Errorf("%s/%s: %s", tag, path, fault)
+			}
+		}
+	}
+}
+
 // looks are the ways of reading that nothing may be lost in.
 var looks = []struct {
 	name   string

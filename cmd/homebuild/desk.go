@@ -1,26 +1,23 @@
 package main
 
 import (
+	"context"
 	"crypto/rand"
 	"errors"
+	"fmt"
 	"io"
-	"io/fs"
-	"os"
+	"net"
 	"os/signal"
-	"path/filepath"
-	"slices"
-	"strings"
 	"syscall"
+	"time"
 
 	"github.com/cli/browser"
 	"github.com/spf13/cobra"
 
 	"homebuild/internal/desk"
+	"homebuild/internal/deskfolder"
 	"homebuild/internal/deskserver"
-	"homebuild/internal/preview"
-	"homebuild/internal/publish"
-	"homebuild/internal/school"
-	"homebuild/internal/textfile"
+	"homebuild/internal/loopback"
 )
 
 func newDeskCmd(s *streams) *cobra.Command {
@@ -34,110 +31,76 @@ func newDeskCmd(s *streams) *cobra.Command {
 			if len(args) > 0 {
 				folder = args[0]
 			}
-			return s.desk(cmd, folder, port, !closed)
+			if !isFolder(folder) {
+				return folderMissing(folder)
+			}
+			listener, err := s.listen(port, cmd.CommandPath()+argument(folder))
+			if err != nil {
+				return err
+			}
+			return s.desk(cmd.Context(), folder, listener, deskWishes{open: !closed})
 		},
 	}
-	cmd.Flags().IntVar(&port, "port", 0, "use this `number` (default: the next that is free)")
+	cmd.Flags().IntVar(&port, "port", 0, fmt.Sprintf("use this `number` (default: %d, or the next that is free)", loopback.Port))
 	cmd.Flags().BoolVar(&closed, "closed", false, "open no browser; show the address alone")
 	return cmd
 }
 
+func checkPort(port int) error {
+	if port < 0 || port > 65535 {
+		return wrongUse(fmt.Sprintf("--port cannot be %d", port), "write a number from 1024 to 65535, or leave it out")
+	}
+	return nil
+}
+
+// listen opens a port for a command, or says which one is free.
+func (s *streams) listen(port int, command string) (net.Listener, error) {
+	listener, err := loopback.Listen(port)
+	if inUse := (*loopback.InUse)(nil); errors.As(err, &inUse) {
+		hint := "end what uses it, or choose another --port"
+		if inUse.Free > 0 {
+			hint = fmt.Sprintf("it may be another desk; port %d is free: %s --port %d", inUse.Free, command, inUse.Free)
+		}
+		s.tell(inUse.Error(), hint)
+		return nil, errReported
+	}
+	return listener, err
+}
+
+// deskWishes are how a desk is begun and ended.
+type deskWishes struct {
+	open  bool          // the browser
+	alone time.Duration // ends when its page was not open for so long; 0 for never
+}
+
 // desk serves the desk of a folder until it is told to end.
-func (s *streams) desk(cmd *cobra.Command, folder string, port int, open bool) error {
-	if !isFolder(folder) {
-		return wrongUse("there is no folder \""+folder+"\"", "make it first; the desk writes its files there")
-	}
-	ctx, stop := signal.NotifyContext(cmd.Context(), syscall.SIGINT, syscall.SIGTERM)
+func (s *streams) desk(ctx context.Context, folder string, listener net.Listener, wishes deskWishes) error {
+	ctx, stop := untilTold(ctx)
 	defer stop()
-	listener, err := preview.Listen(port)
-	if err != nil {
-		return err
-	}
-	token := rand.Text()
+	files, token := deskfolder.Folder(folder), rand.Text()
 	address := deskserver.Address(listener, token)
 	s.say("your desk is at %s", address)
-	s.say("its files are in %s; ctrl-c ends it", deskFiles(folder).Name())
-	if open {
+	end := "ctrl-c ends it"
+	if wishes.alone > 0 {
+		end = "it ends when its page was closed"
+	}
+	s.say("its files are in %s; %s", files.Name(), end)
+	if wishes.open {
 		browser.Stdout, browser.Stderr = io.Discard, io.Discard
 		if err := browser.OpenURL(address); err != nil {
 			s.tell("no browser could be opened", "open that address in one")
 		}
 	}
-	return deskserver.Run(ctx, listener, desk.New(deskFiles(folder)), token)
-}
-
-// deskFiles is a folder on the disk as the desk keeps its files there.
-type deskFiles string
-
-// Name is the whole path.
-func (f deskFiles) Name() string {
-	whole, err := filepath.Abs(string(f))
-	if err != nil {
-		return string(f)
-	}
-	return whole
-}
-
-// Read reads the files that pages are made from, and what tells how to go on.
-func (f deskFiles) Read() (desk.Files, error) {
-	root, err := os.OpenRoot(string(f))
-	if err != nil {
-		return nil, err
-	}
-	defer root.Close()
-	out := desk.Files{}
-	for _, source := range append(school.Sources(), "README.txt") {
-		err := fs.WalkDir(root.FS(), source, func(name string, entry fs.DirEntry, err error) error {
-			switch {
-			case errors.Is(err, fs.ErrNotExist), err == nil && entry.IsDir():
-				return nil
-			case err != nil:
-				return err
-			}
-			if text, problem := textfile.Read(root.FS(), name); problem == nil {
-				out[name] = text
-			}
-			return nil
-		})
-		if err != nil {
-			return nil, err
-		}
-	}
-	return out, nil
-}
-
-// Write changes files of the desk, and no others of the folder.
-func (f deskFiles) Write(changes, before desk.Changes) error {
-	root, err := os.OpenRoot(string(f))
-	if err != nil {
+	if err := deskserver.Run(ctx, deskserver.Options{
+		Listener: listener, Desk: desk.New(files), Token: token, Folder: folder, Files: deskfolder.Sources(), Alone: wishes.alone,
+	}); err != nil {
 		return err
 	}
-	defer root.Close()
-	var all []publish.Change
-	for name, text := range changes {
-		if top, _, _ := strings.Cut(name, "/"); !slices.Contains(append(school.Sources(), "README.txt"), top) {
-			return errors.New("the desk has no file " + name)
-		}
-		change := publish.Change{Path: name}
-		if text != nil {
-			change.After = []byte(*text)
-		}
-		// A text may stand on the disk with the line ends of another computer; and
-		// without any word of what was there, she wants hers in its place.
-		now, problem := textfile.Read(root.FS(), name)
-		switch was := before[name]; {
-		case problem == nil && (before == nil || was != nil && *was == now):
-			if change.Before, err = root.ReadFile(name); err != nil {
-				return err
-			}
-		case was != nil:
-			change.Before = []byte(*was)
-		}
-		all = append(all, change)
-	}
-	err = publish.ChangeFiles(string(f), all)
-	if changed := (*publish.Changed)(nil); errors.As(err, &changed) {
-		return desk.ErrChanged
-	}
-	return err
+	s.say("the desk has ended")
+	return nil
+}
+
+// untilTold gives a context that ends with ctrl-c.
+func untilTold(ctx context.Context) (context.Context, context.CancelFunc) {
+	return signal.NotifyContext(ctx, syscall.SIGINT, syscall.SIGTERM)
 }

@@ -11,6 +11,7 @@ import (
 	"testing"
 
 	"homebuild/internal/desk"
+	"homebuild/internal/deskfolder"
 	example "homebuild/site"
 )
 
@@ -31,7 +32,7 @@ func TestDeskSameBytes(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	d := desk.New(deskFiles(folder))
+	d := desk.New(deskfolder.Folder(folder))
 	deskAsk[desk.Opened](t, d, "open", desk.Open{Today: today, Words: "en"})
 	made := deskAsk[desk.File](t, d, "site", desk.None{})
 	if bytes.Equal(built, made.Bytes) {
@@ -94,7 +95,7 @@ func TestDeskFolder(t *testing.T) {
 	if err := os.WriteFile(filepath.Join(folder, "photo.txt"), []byte("hers"), 0o644); err != nil {
 		t.Fatal(err)
 	}
-	d := desk.New(deskFiles(folder))
+	d := desk.New(deskfolder.Folder(folder))
 	opened := deskAsk[desk.Opened](t, d, "open", desk.Open{Today: "2026-09-10", Words: "en"})
 	if !opened.New || len(opened.Files) != 0 {
 		t.Errorf("an empty folder: %+v", opened.Files)

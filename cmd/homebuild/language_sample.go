@@ -4,14 +4,13 @@ import (
 	"fmt"
 	"path/filepath"
 
-	"homebuild/internal/translate"
-
 	"github.com/spf13/cobra"
 
 	"homebuild/internal/diag"
 	"homebuild/internal/output"
-	"homebuild/internal/preview"
 	"homebuild/internal/publish"
+	"homebuild/internal/sampleserver"
+	"homebuild/internal/school"
 )
 
 func newLanguageSampleCmd(s *streams) *cobra.Command {
@@ -50,37 +49,40 @@ func watchSample(s *streams, cmd *cobra.Command, from *folder, tag string, port 
 	if _, _, problems := from.Sample(tag); len(problems) > 0 {
 		return problems // a slip in the language's name, most often
 	}
-	var begun *translate.Draft // nil while the file cannot be understood
-	return s.serve(cmd, from, port, serving{
-		command: fmt.Sprintf("%s %s%s --watch", cmd.CommandPath(), tag, argument(from.path)),
-		begins:  "the sample of " + tag, ends: "the sample is no longer shown",
-		build: func() (result preview.Result) {
-			result, begun = from.previewSample(tag)
-			return result
-		},
-		notify: func(c preview.Changed) {
-			s.problems(c.Problems)
-			if begun != nil {
-				s.say("%s  (%d ms)", begun.Summary(), c.Took.Milliseconds())
-			}
-		},
+	ctx, stop := untilTold(cmd.Context())
+	defer stop()
+	listener, err := s.listen(port, fmt.Sprintf("%s %s%s --watch", cmd.CommandPath(), tag, argument(from.path)))
+	if err != nil {
+		return err
+	}
+	s.say("the sample of %s at http://%s/", tag, listener.Addr())
+	s.say("ctrl-c ends it")
+	err = sampleserver.Run(ctx, sampleserver.Options{
+		Listener: listener, Folder: from.place(), Files: school.Sources(), Make: func() sampleserver.Made { return s.makeSample(from, tag) },
 	})
+	if err == nil {
+		s.say("the sample is no longer shown")
+	}
+	return err
 }
 
-// previewSample makes the sample from the files as they are now, and the
-// families' pages when the language is whole.
-func (f *folder) previewSample(tag string) (preview.Result, *translate.Draft) {
+// makeSample makes the sample from the files as they are now, and the families'
+// pages when the language is whole.
+func (s *streams) makeSample(f *folder, tag string) sampleserver.Made {
+	start := s.now()
 	sample, begun, problems := f.Sample(tag)
 	if len(problems) > 0 {
-		return preview.Result{Problems: problems}, nil
+		s.problems(problems)
+		return sampleserver.Made{Mend: problems}
 	}
-	result := preview.Result{First: sample.Path, Notices: f.fewProblems(tag, begun.Problems)}
-	result.Pages = []output.File{sample}
-	if begun.Whole() {
+	made := sampleserver.Made{Pages: []output.File{sample}, Mend: f.fewProblems(tag, begun.Problems), Whole: begun.Whole()}
+	if made.Whole {
 		pages, problems := f.PagesIn(tag)
-		result.Pages, result.Notices = append(result.Pages, pages...), append(result.Notices, problems...)
+		made.Pages, made.Mend = append(made.Pages, pages...), append(made.Mend, problems...)
+		made.Whole = len(problems) == 0
 	}
-	return result, begun
+	s.say("%s  (%d ms)", begun.Summary(), s.now().Sub(start).Milliseconds())
+	return made
 }
 
 // fewProblems are those that stand beside the page; check tells all.

@@ -162,7 +162,7 @@ func wait(t *testing.T, ask func() string) string {
 	return ""
 }
 
-// shownAt is a page of a preview.
+// shownAt is a page that is served.
 func shownAt(t *testing.T, address string) string {
 	t.Helper()
 	answer, err := http.Get(address)

@@ -6,7 +6,11 @@ import "os"
 
 func main() {
 	tuneMemory(0)
-	os.Exit(newStreams(os.Stdin, os.Stdout, os.Stderr).run(os.Args[1:]))
+	s := newStreams(os.Stdin, os.Stdout, os.Stderr)
+	if doubleClicked() {
+		os.Exit(s.runDoubleClick())
+	}
+	os.Exit(s.run(os.Args[1:]))
 }
 
 // Exit codes.

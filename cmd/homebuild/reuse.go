@@ -64,7 +64,7 @@ func (r reuse) run(s *streams, cmd *cobra.Command, folder string, ask bool) erro
 	if err != nil {
 		return err
 	}
-	s.say("next: read each note once, it may name a day of the year before; homebuild preview%s shows all", argument(folder))
+	s.say("next: read each note once, it may name a day of the year before; homebuild desk%s shows all", argument(folder))
 	return nil
 }
 

@@ -37,7 +37,7 @@ func newRootCmd(s *streams) *cobra.Command {
 		id, title string
 		commands  []*cobra.Command
 	}{
-		{"week", "A week:", []*cobra.Command{newDeskCmd(s), newStartCmd(s), newWeekCmd(s), newSwapCmd(s), newPreviewCmd(s), newCheckCmd(s), newBuildCmd(s), newShareCmd(s)}},
+		{"week", "A week:", []*cobra.Command{newDeskCmd(s), newStartCmd(s), newWeekCmd(s), newSwapCmd(s), newCheckCmd(s), newBuildCmd(s), newShareCmd(s)}},
 		{"year", "The year:", []*cobra.Command{newTargetsCmd(s), newPlanCmd(s)}},
 		{"language", "Languages:", []*cobra.Command{newLanguageCmd(s)}},
 	} {
@@ -64,7 +64,7 @@ func newRootCmd(s *streams) *cobra.Command {
 
 // otherWords are words that people try, and the command that does it.
 var otherWords = map[string]string{
-	"send": "share", "message": "share", "mail": "share", "families": "share", "print": "preview", "open": "preview", "show": "preview", "view": "preview", "look": "preview",
+	"send": "share", "message": "share", "mail": "share", "families": "share", "print": "desk", "open": "desk", "show": "desk", "view": "desk", "look": "desk", "preview": "desk",
 	"new": "start", "init": "start", "reuse": "start", "make": "build", "publish": "build", "remove": "build", "zip": "build", "test": "check",
 	"change": "swap", "replace": "swap", "list": "targets", "next": "week", "year": "plan", "story": "help own-stories",
 }

@@ -24,6 +24,9 @@ func TestMain(m *testing.M) {
 			if os.Getenv(oneProgram) != "" { // the same one all the time, and large
 				s.program = func() string { return "under test" }
 			}
+			if doubleClicked() {
+				os.Exit(s.runDoubleClick())
+			}
 			os.Exit(s.run(os.Args[1:]))
 		},
 	})

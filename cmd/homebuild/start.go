@@ -160,8 +160,8 @@ func (s *streams) started(folder string, files []output.File, target string) {
 	for i, f := range files {
 		s.say("  %-21s  %s", f.Path, about[i])
 	}
-	s.say("next: homebuild preview%s", argument(folder))
-	s.say("then open %s in a text editor, change your note and save: the page follows", path.Join(filepath.ToSlash(folder), files[1].Path))
+	s.say("next: homebuild desk%s", argument(folder))
+	s.say("there you write your letter, or open %s in a text editor: the page follows", path.Join(filepath.ToSlash(folder), files[1].Path))
 }
 
 // create writes new files into a folder. What is there already is told, and then

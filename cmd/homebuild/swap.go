@@ -73,6 +73,6 @@ func runSwap(s *streams, from *folder, wish school.Swap) error {
 		s.say("families may have this week on paper, as it was; homebuild build%s changes the pages", argument(from.path))
 		return nil
 	}
-	s.say("next: homebuild preview%s shows it", argument(from.path))
+	s.say("next: homebuild desk%s shows it", argument(from.path))
 	return nil
 }

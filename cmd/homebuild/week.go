@@ -139,5 +139,5 @@ func (s *streams) explain(p school.Proposal, file string, year *school.Year, fro
 	if settings := year.Settings(p.Habits); len(settings) > 0 {
 		s.say("  wishes   %s, as last week", strings.Join(settings, ", "))
 	}
-	s.say("next: open the file and write your note; homebuild preview%s shows it", argument(from.path))
+	s.say("next: open the file and write your note; homebuild desk%s shows it", argument(from.path))
 }

@@ -3,7 +3,10 @@ package archive
 import (
 	"archive/zip"
 	"bytes"
+	"compress/flate"
+	"encoding/binary"
 	"errors"
+	"fmt"
 	"slices"
 	"strings"
 	"testing"
@@ -57,6 +60,7 @@ func TestPaths(t *testing.T) {
 	bad := []string{
 		"../up.toml", "a/../../up.toml", "/etc/passwd", `..\up.toml`, `C:\up.toml`, "C:up.toml", "a//b.toml", "./a.toml", "a/./b.toml", "a/..",
 		"nul\x00.toml", "line\nend.toml", "dot./a.toml", "space /a.toml", "a.toml.", "star*.toml", "\xff.toml",
+		"~\x7f", "weeks/../../up.toml", "//host/share.toml", `\\?\C:\up.toml`, "a.toml:stream", "nul", "weeks/NUL.toml", "aux.toml", "com1", "lpt¹.txt", "themes/con/colours.toml",
 	}
 	for _, name := range bad {
 		texts, left, err := Read(packed(t, [2]string{name, "x"}, [2]string{"site.toml", "y"}))
@@ -104,6 +108,10 @@ func TestContents(t *testing.T) {
 		{"many files", packed(t, many...), 0, ErrLarge},
 		{"a picture", packed(t, [2]string{"a.png", "\x89PNG\x00"}), 1, nil},
 		{"other letters", packed(t, [2]string{"a", "\xff\xfe"}), 1, nil},
+		{"a name twice, to most disks", packed(t, [2]string{"weeks/A.toml", "1"}, [2]string{"weeks/a.toml", "2"}), 1, nil},
+		{"one file under many names", underManyNames(t, MostFiles), 0, ErrLarge},
+		{"a size that lies", lying(t), 0, ErrBroken},
+		{"packed in a way that nobody knows", strangelyPacked(t), 0, ErrBroken},
 		{"a name twice", packed(t, [2]string{"a", "1"}, [2]string{"a", "2"}), 1, nil},
 		{"a link", link.Bytes(), 1, nil},
 		{"a folder", packed(t, [2]string{"weeks/", ""}), 0, nil},
@@ -116,4 +124,59 @@ func TestContents(t *testing.T) {
 	if _, _, err := Read(spoiled); len(cut) == len(spoiled) && !bytes.Equal(cut, spoiled) && !errors.Is(err, ErrBroken) {
 		t.Errorf("a spoiled file: %v", err)
 	}
+}
+
+// underManyNames is a zip whose list names one file of the largest size again and
+// again: a small file that unpacks into gigabytes.
+func underManyNames(t *testing.T, n int) []byte {
+	t.Helper()
+	const listAt, nameAt = 16, 46 // of the end of the list, and in an entry: APPNOTE.TXT 4.3.12, 4.3.16
+	one := packed(t, [2]string{"0000", strings.Repeat("0", MostFile)})
+	end := one[len(one)-22:]
+	start := binary.LittleEndian.Uint32(end[listAt:])
+	entry := one[start : len(one)-22]
+	var list []byte
+	for i := range n {
+		again := bytes.Clone(entry)
+		copy(again[nameAt:], fmt.Sprintf("%04d", i))
+		list = append(list, again...)
+	}
+	end = bytes.Clone(end)
+	binary.LittleEndian.PutUint16(end[8:], uint16(n))
+	binary.LittleEndian.PutUint16(end[10:], uint16(n))
+	binary.LittleEndian.PutUint32(end[12:], uint32(len(list)))
+	return slices.Concat(one[:start], list, end)
+}
+
+// lying is a zip that states one byte for a file of many.
+func lying(t *testing.T) []byte {
+	t.Helper()
+	var packed bytes.Buffer
+	squeeze, err := flate.NewWriter(&packed, flate.BestCompression)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if _, err := squeeze.Write(bytes.Repeat([]byte{'0'}, 10<<20)); err != nil || squeeze.Close() != nil {
+		t.Fatal(err)
+	}
+	return raw(t, &zip.FileHeader{Name: "site.toml", Method: zip.Deflate, CompressedSize64: uint64(packed.Len()), UncompressedSize64: 1}, packed.Bytes())
+}
+
+func strangelyPacked(t *testing.T) []byte {
+	t.Helper()
+	return raw(t, &zip.FileHeader{Name: "site.toml", Method: 99, CompressedSize64: 1, UncompressedSize64: 1}, []byte("x"))
+}
+
+func raw(t *testing.T, head *zip.FileHeader, data []byte) []byte {
+	t.Helper()
+	var b bytes.Buffer
+	w := zip.NewWriter(&b)
+	to, err := w.CreateRaw(head)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if _, err := to.Write(data); err != nil || w.Close() != nil {
+		t.Fatal(err)
+	}
+	return b.Bytes()
 }

@@ -6,6 +6,7 @@ import (
 	"errors"
 	"io"
 	"path"
+	"regexp"
 	"strings"
 	"unicode/utf8"
 )
@@ -36,16 +37,19 @@ func Read(data []byte) (texts map[string]string, left []string, err error) {
 		return nil, nil, ErrLarge
 	}
 	texts = map[string]string{}
+	seen := map[string]bool{} // in small letters, as most disks tell names apart
 	room := int64(MostBytes)
 	for _, f := range archive.File {
 		name, ok := safe(f.Name)
 		if ok && f.FileInfo().IsDir() {
 			continue
 		}
-		if _, twice := texts[name]; !ok || twice || !f.Mode().IsRegular() {
+		small := strings.ToLower(name)
+		if !ok || seen[small] || !f.Mode().IsRegular() {
 			left = append(left, f.Name)
 			continue
 		}
+		seen[small] = true
 		text, whole, err := unpack(f, min(room, MostFile))
 		switch {
 		case err != nil:
@@ -73,6 +77,10 @@ func unpack(f *zip.File, most int64) (text string, whole bool, err error) {
 	return string(data), int64(len(data)) <= most, err
 }
 
+// device matches names that Windows takes for a device, whatever their ending
+// (Microsoft, "Naming Files, Paths, and Namespaces").
+var device = regexp.MustCompile(`(?i)^(con|prn|aux|nul|com[0-9¹²³]|lpt[0-9¹²³])(\.|$)`)
+
 // safe is a path within a folder, or false for one that leads elsewhere or that
 // some computer does not take.
 func safe(name string) (string, bool) {
@@ -84,7 +92,7 @@ func safe(name string) (string, bool) {
 		return name, false
 	}
 	for part := range strings.SplitSeq(clean, "/") {
-		if strings.TrimRight(part, ". ") != part || strings.ContainsFunc(part, func(c rune) bool { return c < ' ' || c == 0x7f }) {
+		if strings.TrimRight(part, ". ") != part || device.MatchString(part) || strings.ContainsFunc(part, func(c rune) bool { return c < ' ' || c == 0x7f }) {
 			return name, false
 		}
 	}

@@ -47,6 +47,13 @@ func (d *Desk) Open(o Open) (Opened, error) {
 	return out, nil
 }
 
+// Behind reports whether another program changed files of the folder since they
+// were read or written here.
+func (d *Desk) Behind() bool {
+	files, err := d.folder.Read()
+	return err == nil && !maps.Equal(files, d.all())
+}
+
 // all are the files as the page keeps them.
 func (d *Desk) all() Files {
 	out := Files{}

@@ -22,7 +22,7 @@ func (d *Desk) Page(of PageOf) (Page, error) {
 		return Page{}, err
 	}
 	plan := s.plan
-	if plan == nil {
+	if plan == nil || slices.Contains(s.left, of.Date) {
 		return Page{}, wrong(s.findings())
 	}
 	if of.Look != "" {

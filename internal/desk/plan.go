@@ -62,7 +62,11 @@ func (d *Desk) read(laid ...fileText) sheets {
 		return out
 	}
 	out.planned = d.plan(in)
-	out.problems = append(out.problems, out.skipped...)
+	for _, p := range out.skipped {
+		if p.Line > 0 || !slices.ContainsFunc(problems, func(read diag.Diagnostic) bool { return read.File == p.File }) {
+			out.problems = append(out.problems, p) // the others follow from what could not be read
+		}
+	}
 	out.problems.Sort()
 	return out
 }

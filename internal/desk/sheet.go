@@ -65,11 +65,15 @@ func (d *Desk) opened(date, text string, laid bool, overlay []fileText) (*sheet,
 		return nil, refuse(date, diag.Diagnostic{Text: "the desk has no such week"})
 	}
 	out := &sheet{sheets: s, Week: s.Site.Weeks[at], text: text, laid: laid}
+	known := false
 	if t := s.Target(out.Week.Target); t != nil {
-		out.target = *t
+		out.target, known = *t, true
 	}
 	if t, err := out.OwnTarget(); err == nil {
-		out.target = t
+		out.target, known = t, true
+	}
+	if !known {
+		return nil, wrong(of(s.findings(), date))
 	}
 	return out, nil
 }

@@ -125,7 +125,7 @@ func TestStatedPluralRule(t *testing.T) {
 		}
 		return in(t, c, "qu")
 	}
-	if l := quechua("es"); l == nil || l.Say(phrase.Say("page.weeks", phrase.Number("N", 1))).String() != "1 semana" {
+	if l := quechua("es"); l == nil || l.Say(phrase.Say("page.weeks", phrase.Number("N", 1))).String() != "1\u00a0semana" {
 		t.Error("plurals = es: want 1 to be one, as in Spanish")
 	}
 	if l := quechua("other"); l != nil {

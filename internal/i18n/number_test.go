@@ -92,7 +92,7 @@ func TestRuns(t *testing.T) {
 			Text{{RunPerson, "El zorro"}, {RunPlain, " tiene "}, {RunBlank, "____"}, {RunPlain, "."}}},
 		{"equation", phrase.Say("strategy.doubles.fill", phrase.Expression("Equation", problem.Sum(4, 4))),
 			Text{{RunPlain, "Di el doble: "}, {RunEquation, "4 + 4"}, {RunPlain, "."}}},
-		{"number", phrase.Say("page.weeks", phrase.Number("N", 3)), Text{{RunNumber, "3"}, {RunPlain, " semanas"}}},
+		{"number", phrase.Say("page.weeks", phrase.Number("N", 3)), Text{{RunNumber, "3"}, {RunPlain, "\u00a0semanas"}}},
 	}
 	for _, test := range tests {
 		got := es.Say(test.line)

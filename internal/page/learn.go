@@ -33,7 +33,8 @@ type WarmUp struct {
 
 var learnKind = &kind{class: "learn", css: []string{"base.css", "work.css", "tiles.css", "radio.css", "signs.css", pictureCSS, "cards.css", "learn.css", walkCSS}, parts: walkParts}
 
-func minutes(n int) phrase.Line { return phrase.Say("learn.about-minutes", phrase.Number("N", n)) }
+// AboutMinutes tells how long something takes.
+func AboutMinutes(n int) phrase.Line { return phrase.Say("learn.about-minutes", phrase.Number("N", n)) }
 
 func noteLanguage(n *Note) phrase.Line {
 	return phrase.Say("learn.note.language", phrase.Text("Language", n.Name))

@@ -180,7 +180,7 @@ func (s *state) needs(v *Learn) templ.Component {
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
-			templ_7745c5c3_Err = s.say(minutes(v.Minutes)).Render(ctx, templ_7745c5c3_Buffer)
+			templ_7745c5c3_Err = s.say(AboutMinutes(v.Minutes)).Render(ctx, templ_7745c5c3_Buffer)
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}

@@ -66,12 +66,14 @@ func unchanged(root *os.Root, folders *folders, c Change) error {
 		return diskError(c.Path, err)
 	case !info.Mode().IsRegular():
 		return &Error{Text: fmt.Sprintf("%q is not a plain file", c.Path)}
+	case c.Before == nil || info.Size() != int64(len(c.Before)): // it may be too large to read
+		return &Changed{c.Path}
 	}
 	now, err := root.ReadFile(c.Path)
 	if err != nil {
 		return diskError(c.Path, err)
 	}
-	if c.Before == nil || !bytes.Equal(now, c.Before) {
+	if !bytes.Equal(now, c.Before) {
 		return &Changed{c.Path}
 	}
 	return nil

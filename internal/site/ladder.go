@@ -103,7 +103,7 @@ func (p stepsPage) path() string { return stepsPath(p.Language.Tag(), p.Lesson.d
 func (p stepsPage) view(c *common) page.View {
 	l := p.Lesson
 	v := &page.Steps{WeekPage: c.week(p.Language, l, func(tag, date string) string { return stepsPath(tag, date, p.Place) })}
-	heavy := len(p.Rungs) > 1 && slices.ContainsFunc(l.ladder, func(e exercise) bool { return largest(e) > 100 })
+	heavy := len(p.Rungs) > 1 && slices.ContainsFunc(l.ladder, func(e exercise) bool { return largest(e) > 100 || e.Problem.Pairs() != nil })
 	for _, rung := range p.Rungs {
 		stories, first := l.on(rung)
 		r := page.Rung{Words: rungWords[rung], First: first, Stories: l.storiesToTry(stories, first)}

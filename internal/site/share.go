@@ -3,7 +3,9 @@ package site
 import (
 	"path"
 	"slices"
+	"strings"
 
+	"homebuild/internal/page"
 	"homebuild/internal/phrase"
 	"homebuild/internal/qrcode"
 	"homebuild/internal/sms"
@@ -31,7 +33,8 @@ func (p *Planned) Messages(date string) []Message {
 			id, with = "share.file", phrase.Text("File", path.Base(WholePath(tag, date)))
 		}
 		text := lang.Plain(phrase.Say(id, phrase.Text("School", site.Name.In(tag, site.School)),
-			phrase.Text("Can", lang.Plain(p.lessons[i].target.CanLine())), phrase.Number("Minutes", site.Weeks[i].Minutes), with))
+			phrase.Text("Can", lang.Plain(p.lessons[i].target.CanLine())), phrase.Text("Time", lang.Plain(page.AboutMinutes(site.Weeks[i].Minutes))), with))
+		text = strings.ReplaceAll(text, "\u00a0", " ") // which would make a message of letters twice as long
 		out = append(out, Message{Date: date, Tag: tag, Text: text, SMS: sms.Of(text)})
 	}
 	return out

@@ -12,6 +12,7 @@ import (
 // each once; their drawings and style are there once, and nothing leads away.
 func TestSheets(t *testing.T) {
 	in := exampleInput(t, "en", "ar", "zh-Hans")
+	in.Site.Weeks[0].Ladder = true
 	p, _, problems := Plan(in)
 	if len(problems) > 0 {
 		t.Fatal(problems)
@@ -36,7 +37,16 @@ func TestSheets(t *testing.T) {
 		if !strings.Contains(chapters[i], ` lang="`+lang.Tag()+`"`) {
 			t.Errorf("sheet %d is not in %s: %.100s", i, lang.Tag(), chapters[i])
 		}
-		alone, inStack := sides(written(t, stack.Sheets[i].view(l.common))), sides(chapters[i])
+		// Two sides each, or the next language would begin on the back of this one.
+		if n := strings.Count(chapters[i], `<section class="side`); n != 2 {
+			t.Errorf("%s: %d sides, want 2", lang.Tag(), n)
+		}
+		families := stack.Sheets[i].view(l.common).(*page.Print)
+		if len(families.Ladder) == 0 {
+			t.Errorf("%s: the families' sheet has no stories beside the week's", lang.Tag())
+		}
+		families.Ladder = nil
+		alone, inStack := sides(written(t, families)), sides(chapters[i])
 		if !strings.HasPrefix(inStack, alone) || len(alone) < 5_000 {
 			t.Errorf("%s: the sheet among the others is not the one that families print:\n%s\n%s", lang.Tag(), alone, inStack)
 		}

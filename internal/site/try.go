@@ -88,19 +88,20 @@ func (l *lesson) storiesToTry(stories []exercise, first int) []*page.TryStory {
 	for i, e := range stories {
 		out[i] = &page.TryStory{
 			Story: e.Story, Scene: l.sceneOf(e), Answers: l.answers(e, l.turn(first-1+i)),
-			Open: l.pictureOf(e, picture.Open), Solved: l.answerOf(e), Solution: withoutPictures(l.solution(e)),
+			Open: l.pictureOf(e, picture.Open), Solved: l.answerOf(e), Solution: withoutPictures(l.solution(e), e.Problem.Pairs() != nil),
 		}
 	}
 	return out
 }
 
-// withoutPictures leaves out the picture of each step: the walk has them, and a page
-// to try would grow too heavy.
-func withoutPictures(s page.Solution) page.Solution {
+// withoutPictures leaves out the picture of each step that has an equation: the walk has
+// them, and a page to try would grow too heavy. Where every pair of parts is an answer,
+// their picture is the answer's, which stands above the step.
+func withoutPictures(s page.Solution, pairs bool) page.Solution {
 	plain := func(w page.Working) page.Working {
 		steps := slices.Clone(w.Steps)
 		for i := range steps {
-			if !steps[i].Equation.IsZero() {
+			if pairs || !steps[i].Equation.IsZero() {
 				steps[i].Picture = nil
 			}
 		}

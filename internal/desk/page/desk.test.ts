@@ -48,6 +48,19 @@ test("a new desk starts with questions, and what is begun is kept and found agai
   assert.equal(again.state.date, date);
 });
 
+test("what another program wrote is taken up, but for an act that it stands in the way of", async () => {
+  const { desk, fakes, begin } = await aDesk();
+  await begin();
+  const log = fakes[0]!.log;
+  log.length = 0;
+  await desk.follow();
+  assert.deepEqual([log[0], desk.state.said?.word], ["open", "did.followed"]);
+  log.length = 0;
+  desk.set({ saving: { state: "changed" } });
+  await desk.follow();
+  assert.deepEqual(log, []);
+});
+
 test("undo reaches over a closing, to the empty desk and back", async () => {
   const first = await aDesk();
   await first.begin();

@@ -190,6 +190,17 @@ export class Desk {
     await this.open();
   }
 
+  /** Takes up what another program wrote into the folder. Where it stands in the way of an act of hers, she decides first. */
+  follow(): Promise<void> {
+    return this.inTurn(async () => {
+      if (this.state.saving.state === "changed") return;
+      const opened = await this.ask("open", this.asKept());
+      if (!opened) return;
+      this.set({ opened, files: opened.files, phase: opened.new ? "start" : "desk", said: { word: "did.followed" }, moved: undefined, wrong: [] });
+      if (!opened.new) await this.refresh();
+    });
+  }
+
   /** Asks the engine anew for all that is shown: first the families' page. */
   async refresh(): Promise<void> {
     const mine = ++this.refreshes;

@@ -7,7 +7,7 @@ import { h, renew } from "./dom";
 import { Engine, type Listener, type Transport } from "./engine";
 import { focusOn, nextRegion } from "./focus";
 import type { Keeper } from "./keeper";
-import { loopbackTransport, workerTransport } from "./transports";
+import { loopbackTransport, onNews, workerTransport } from "./transports";
 import { preparePictures } from "./picture";
 import { Store, Turn, forgetful } from "./store";
 import { deskView } from "./view";
@@ -129,5 +129,7 @@ else if (token) void startServed(token);
 async function startServed(token: string): Promise<void> {
   const transport = (l: Listener) => loopbackTransport(l, token);
   const { folder } = await new Engine(transport).call("open", { files: {}, today: localDay(new Date()), words: "en" });
-  await start(transport, folder);
+  const begun = start(transport, folder);
+  onNews(token, () => void begun.then((desk) => desk.follow()));
+  await begun;
 }

@@ -24,6 +24,15 @@ function textOf(id: string): string {
   return document.getElementById(id)?.textContent ?? "";
 }
 
+/** Calls back when another program changed files of the folder. */
+export function onNews(token: string, changed: () => void): void {
+  let seen: string | undefined; // how often it was told when we last heard
+  new EventSource(`news?token=${token}`).onmessage = ({ data }: MessageEvent<string>) => {
+    if (seen !== undefined && seen !== data) changed();
+    seen = data;
+  };
+}
+
 /** The engine in the program, over loopback. The token came with the page. */
 export function loopbackTransport(listener: Listener, token: string): Transport {
   let open = true;

@@ -44,7 +44,7 @@ function languageList({ words, state, desk }: Ui, tag?: string): HTMLElement {
 
 function waiting({ words, state }: Ui): string {
   if (state.engine !== "ready") return words.say("engine.starting");
-  return state.week?.findings.some((f) => f.mend) ? words.say("families.mend") : words.say("moment");
+  return [...state.wrong, ...(state.week?.findings ?? [])].some((f) => f.mend) ? words.say("families.mend") : words.say("moment");
 }
 
 /** The frames of the page: the new one comes in place when it is ready, where the old one was scrolled to. */

@@ -4,7 +4,7 @@
 import { goHome, keepMine, mendNext, takeCopy, takeTheirs } from "./acts";
 import { h } from "./dom";
 import { type Said, toRedo, toUndo } from "./journal";
-import type { Moved } from "./protocol";
+import type { Finding, Moved } from "./protocol";
 import { type Ui, aside, button } from "./ui";
 import type { Word } from "./words";
 
@@ -65,9 +65,14 @@ function lastWords(ui: Ui): string {
   const { words, state } = ui;
   if (state.engine === "again") return words.say("engine.again");
   const wrong = state.wrong[0];
-  if (wrong) return words.tell({ word: `finding.${wrong.code}`, args: { quote: wrong.quote } }) || wrong.text;
+  if (wrong) return words.tell({ word: `finding.${wrong.code}`, args: { quote: wrong.quote } }) || inFile(ui, wrong);
   if (!state.said) return "";
   return [words.tell(state.said) + ".", state.moved && !state.said.word.startsWith("act.story.") && movedWords(ui, state.moved)].filter(Boolean).join(" ");
+}
+
+/** What is wrong in a file, for whoever has it open in an editor; elsewhere the words alone. */
+function inFile({ words }: Ui, { file, line, text, hint }: Finding): string {
+  return line > 0 ? `${words.say("finding.at", { file, line })}: ${text}${hint && ` (${hint})`}` : text;
 }
 
 function movedWords({ words }: Ui, moved: Moved): string {

@@ -17,6 +17,7 @@ export function startView(ui: Ui): HTMLElement {
     { class: "start", id: "week", tabindex: -1 },
     h("h1", {}, words.say("start.welcome")),
     h("p", { class: "lead" }, words.say("start.lead")),
+    state.opened?.folder && h("p", { class: "soft" }, words.say("start.folder", { folder: state.opened.folder })),
     h(
       "form",
       { novalidate: true, onsubmit: (e: SubmitEvent) => (e.preventDefault(), void begin(desk, e.target as HTMLFormElement)) },

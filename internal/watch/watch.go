@@ -1,4 +1,5 @@
-package preview
+// Package watch tells when files of a folder were saved, however an editor saves them.
+package watch
 
 import (
 	"context"
@@ -14,8 +15,8 @@ import (
 )
 
 // One save makes several events, and an editor may write a file in pieces or
-// rename it into place. The site is made when it has been quiet for a moment,
-// and before long in any case.
+// rename it into place. It is told when it has been quiet for a moment, and before
+// long in any case.
 const (
 	quiet    = 12 * time.Millisecond
 	patience = 60 * time.Millisecond
@@ -23,21 +24,29 @@ const (
 	lookEvery = time.Second
 )
 
-// watcher follows the files that pages are made from.
+// watcher follows files.
 type watcher struct {
 	folder string
 	parts  []string          // files and folders in it
 	notify *fsnotify.Watcher // nil when the system has none to give
-	seen   string            // the files as they were when the site was last made
+	seen   string            // the files as they were when they were last looked at
 }
 
-// newWatcher starts to follow a folder; run tells what became of it. No folder
-// gives a watcher with nothing to tell.
+// Folder starts to follow files and folders in a folder. It calls changed after some
+// of them were saved, with their names where the system tells them, one call at a
+// time, until the context ends; wait waits for that end.
+func Folder(ctx context.Context, folder string, parts []string, changed func(files []string)) (wait func()) {
+	w := newWatcher(folder, parts) // before it returns, so that no change is missed
+	ended := make(chan struct{})
+	go func() {
+		defer close(ended)
+		w.run(ctx, changed)
+	}()
+	return func() { <-ended }
+}
+
 func newWatcher(folder string, parts []string) *watcher {
 	w := &watcher{folder: folder, parts: parts}
-	if folder == "" {
-		return w
-	}
 	if real, err := filepath.EvalSymlinks(folder); err == nil {
 		w.folder = real
 	}
@@ -49,12 +58,7 @@ func newWatcher(folder string, parts []string) *watcher {
 	return w
 }
 
-// run calls changed after files were saved, one call at a time, until the
-// context ends.
 func (w *watcher) run(ctx context.Context, changed func(files []string)) {
-	if w.folder == "" {
-		return
-	}
 	var events chan fsnotify.Event
 	if w.notify != nil {
 		defer w.notify.Close()
@@ -113,7 +117,7 @@ func (w *watcher) gather(ctx context.Context, e fsnotify.Event, events <-chan fs
 	}
 }
 
-// ours gives the name within the folder of a file that pages are made from.
+// ours gives the name within the folder of a file that is followed.
 func (w *watcher) ours(path string) (string, bool) {
 	rel, err := filepath.Rel(w.folder, path)
 	if err != nil {

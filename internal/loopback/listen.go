@@ -1,4 +1,4 @@
-package preview
+package loopback
 
 import (
 	"fmt"
@@ -6,7 +6,7 @@ import (
 	"strconv"
 )
 
-// Port is where the preview is when nobody asks for another place.
+// Port is what is tried first when nobody asks for another.
 const Port = 8017
 
 // tried is how many ports after a taken one are looked at.

@@ -45,7 +45,7 @@ var rooms = map[string][]string{
 	"internal/weight":       nil,
 	"internal/check":        {"internal/diag", "internal/readability", "internal/site", "internal/week", "internal/weight"},
 	"internal/school":       {"internal/diag", "internal/textfile", "internal/tomlfile", "internal/output", "internal/problem", "internal/strategy", "internal/picture", "internal/activity", "internal/story", "internal/i18n", "internal/translate", "internal/page", "internal/week", "internal/site", "locales", "themes", "site"},
-	"internal/desk":         {"internal/archive", "internal/diag", "internal/output", "internal/problem", "internal/strategy", "internal/picture", "internal/picture/svg", "internal/activity", "internal/story", "internal/i18n", "internal/ownstory", "internal/page", "internal/week", "internal/site", "internal/school", "internal/cards", "internal/phrase", "internal/check", "internal/tomlfile", "locales", "themes"},
+	"internal/desk":         {"internal/archive", "internal/diag", "internal/output", "internal/problem", "internal/strategy", "internal/picture", "internal/picture/svg", "internal/activity", "internal/story", "internal/i18n", "internal/ownstory", "internal/page", "internal/week", "internal/site", "internal/school", "internal/cards", "internal/phrase", "internal/check", "internal/tomlfile"},
 	"internal/archive":      {"internal/output"},
 	"internal/publish":      {"internal/archive", "internal/output"},
 	"internal/recheck":      {"internal/diag", "internal/weight"}, // nothing of what made the pages
@@ -61,7 +61,7 @@ var rooms = map[string][]string{
 	"internal/sampleserver": {"internal/diag", "internal/output", "internal/loopback", "internal/watch"},
 	"cmd/homebuild":         {"*"},
 	"cmd/desk-engine":       {"internal/desk"},
-	"cmd/desk-file":         {"internal/desk/page"},
+	"cmd/desk-file":         {"internal/desk/page", "internal/i18n", "locales"},
 	"cmd/desk-file/nohttp":  nil,
 	"browser":               {"*"},
 	".":                     nil,

@@ -69,10 +69,10 @@ func TestDeskOverLoopback(t *testing.T) {
 	b.familiesRead("Words of an editor")
 	t.Logf("from saving to the page: %v", time.Since(saved))
 	b.reads(".last", "Files of the folder changed")
-	edit("\ntarget", "\ntaget")
+	edit("\ntarget = \"", "\ntarget = \"x")
 	b.reads(".last", "weeks/"+filepath.Base(weeks[0])+", line ")
-	edit("\ntaget", "\ntarget")
-	b.familiesRead("Words of an editor")
+	edit("\ntarget = \"x", "\ntarget = \"")
+	b.reads(".last", "Files of the folder changed")
 
 	// Where it stands in the way of an act of hers, she is asked.
 	const note = "# by another program\n"

@@ -5,12 +5,15 @@
 package main
 
 import (
+	"runtime/debug"
 	"syscall/js"
 
 	"homebuild/internal/desk"
 )
 
 func main() {
+	debug.SetGCPercent(300) // a browser's tab has room, and the worker has one thread
+	debug.SetMemoryLimit(256 << 20)
 	d := desk.New(nil)
 	js.Global().Set("homebuildAnswer", js.FuncOf(func(_ js.Value, args []js.Value) any {
 		return string(d.Answer([]byte(args[0].String())))

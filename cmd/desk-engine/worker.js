@@ -29,10 +29,20 @@ function undense(text) {
   return bytes.subarray(0, at);
 }
 
+// The engine is compiled while it is being unpacked. The page hears how far it is.
 async function start(packed) {
-  const engine = new Blob([undense(packed)]).stream().pipeThrough(new DecompressionStream("gzip"));
+  const bytes = undense(packed);
+  let read = 0;
+  const told = new TransformStream({
+    transform(chunk, out) {
+      read += chunk.length;
+      self.postMessage({ loaded: read / bytes.length });
+      out.enqueue(chunk);
+    },
+  });
+  const unpacked = new Blob([bytes]).stream().pipeThrough(told).pipeThrough(new DecompressionStream("gzip"));
   const go = new Go();
-  const { instance } = await WebAssembly.instantiate(await new Response(engine).arrayBuffer(), go.importObject);
+  const { instance } = await WebAssembly.instantiateStreaming(new Response(unpacked, { headers: { "Content-Type": "application/wasm" } }), go.importObject);
   await go.run(instance);
   throw new Error("the engine has ended");
 }

@@ -60,7 +60,7 @@ func run(out string) error {
 	return os.WriteFile(out, []byte(html), 0o644)
 }
 
-// build compiles the engine for a browser, without net/http: see nohttp. Without
+// build compiles the engine for a browser, without net/http: see nohttp, and lighter. Without
 // inlining it is an eighth smaller, and hardly slower.
 func build(goroot string) ([]byte, error) {
 	dir, err := os.MkdirTemp("", "desk-file")
@@ -68,7 +68,7 @@ func build(goroot string) ([]byte, error) {
 		return nil, err
 	}
 	defer os.RemoveAll(dir)
-	overlay, err := withoutHTTP(goroot, dir)
+	overlay, err := lighter(goroot, dir)
 	if err != nil {
 		return nil, err
 	}
@@ -81,10 +81,13 @@ func build(goroot string) ([]byte, error) {
 	return os.ReadFile(engine)
 }
 
-// withoutHTTP writes the overlay by which the go command reads our package in the
-// place of net/http.
-func withoutHTTP(goroot, dir string) (string, error) {
+// lighter writes the overlay by which the go command reads our package in the place
+// of net/http, and lighter language files.
+func lighter(goroot, dir string) (string, error) {
 	replace := map[string]string{}
+	if err := lighterLanguages(dir, replace); err != nil {
+		return "", err
+	}
 	files, err := filepath.Glob(filepath.Join(goroot, "src/net/http/*.go"))
 	if err != nil {
 		return "", err

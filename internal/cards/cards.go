@@ -17,6 +17,7 @@ import (
 	"path"
 	"slices"
 	"strings"
+	"sync"
 )
 
 //go:embed art/*/*.svg
@@ -69,7 +70,10 @@ type Deck struct {
 }
 
 // Load reads the drawings. The error says file, line, and what to change.
-func Load() (*Deck, error) { return load(files) }
+func Load() (*Deck, error) { return shipped() }
+
+// shipped reads the drawings, which never change, once.
+var shipped = sync.OnceValues(func() (*Deck, error) { return load(files) })
 
 func load(art fs.FS) (*Deck, error) {
 	names, err := fs.Glob(art, "art/*/*.svg")

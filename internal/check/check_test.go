@@ -130,7 +130,7 @@ func TestFindings(t *testing.T) {
 		{"a note in one language", map[string]string{"site.toml": bothOfThem, "weeks/2026-09-14.toml": weekOne}, string(french),
 			[]string{"notes: weeks: no note in French for 2026-09-14; the page shows another one, and says in which language", "write it into weeks/2026-09-14.toml, below [note]: fr = "}, "some families cannot read it"},
 		{"a copied week", map[string]string{"site.toml": oneLanguage, "weeks/2026-09-14.toml": weekOne, "weeks/2026-09-21.toml": weekOne}, "",
-			[]string{"notes: weeks/2026-09-21.toml: the note in English is that of 2026-09-14, word for word"}, "the note was forgotten"},
+			[]string{"notes: weeks/2026-09-21.toml:4: the note in English is that of 2026-09-14, word for word"}, "the note was forgotten"},
 		{"a week on a Tuesday", map[string]string{"site.toml": oneLanguage, "weeks/2026-09-14.toml": weekOne, "weeks/2026-09-22.toml": weekOne, "weeks/2026-09-28.toml": weekOne}, "",
 			[]string{"plan: weeks/2026-09-22.toml: 2026-09-22 is a Tuesday, and the week before begins on a Monday"}, "the date is a slip"},
 		{"a note in both", map[string]string{"site.toml": bothOfThem, "weeks/2026-09-14.toml": weekOne + "fr = \"Demandez pourquoi.\"\n"}, string(french),

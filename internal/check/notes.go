@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"homebuild/internal/diag"
+	"homebuild/internal/site"
 	"homebuild/internal/week"
 )
 
@@ -59,10 +60,26 @@ func copied(s subject) diag.Diagnostics {
 		if i < 0 {
 			continue
 		}
-		out = append(out, newest.Problem("", fmt.Sprintf("the note in %s is that of %s, word for word", week.LanguageName(tag), weeks[i].Date),
-			"if the week was copied from the other, write what is new"))
+		p := newest.Problem("note."+tag, fmt.Sprintf("the note in %s is that of %s, word for word", week.LanguageName(tag), weeks[i].Date),
+			"if the week was copied from the other, write what is new")
+		p.Code, p.Value = diag.Copied, weeks[i].Date
+		out = append(out, p)
 	}
 	return out
+}
+
+// Letters says what is good to know of the notes of one week, without making any
+// page.
+func Letters(in site.Input, date string) diag.Diagnostics {
+	at := slices.IndexFunc(in.Site.Weeks, func(w week.Week) bool { return w.Date == date })
+	if at < 0 {
+		return nil
+	}
+	all := in.Site.Weeks
+	in.Site.Weeks = all[:at+1]
+	found := copied(subject{in: in})
+	in.Site.Weeks = all[at : at+1]
+	return append(found, hardNotes(subject{in: in})...)
 }
 
 // days finds weeks that begin on another day of the week than the one before:

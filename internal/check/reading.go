@@ -51,8 +51,9 @@ func hardNotes(s subject) diag.Diagnostics {
 				continue
 			}
 			for _, m := range readability.Texts(tag, paragraphs(note)).Misses {
-				out = append(out, w.Problem("note."+tag, "in the note, "+m.Why,
-					"families read it on a phone, at the end of a day: shorter sentences and everyday words help"))
+				p := w.Problem("note."+tag, "in the note, "+m.Why, "families read it on a phone, at the end of a day: shorter sentences and everyday words help")
+				p.Code = diag.HardNote
+				out = append(out, p)
 			}
 		}
 	}

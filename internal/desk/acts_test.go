@@ -256,3 +256,93 @@ func TestCalendar(t *testing.T) {
 		t.Error("removed, and still there")
 	}
 }
+
+// TestSteps holds what easier and harder are said to lead to against where they do
+// lead; where nothing is said there is no such step.
+func TestSteps(t *testing.T) {
+	for _, do := range []string{"easier", "harder"} {
+		d := newDesk(t, "en")
+		for range 3 {
+			steps := ask[Steps](t, d, "steps", StoryOf{first, 1})
+			want := map[string]*Size{"easier": steps.Easier, "harder": steps.Harder}[do]
+			reply := send(t, d, "story", StoryWish{Date: first, Story: 1, Do: do})
+			if (want == nil) != (len(reply.Wrong) > 0) {
+				t.Fatalf("%s: said %v, and the act comes to %+v", do, want, reply.Wrong)
+			}
+			if want == nil {
+				break
+			}
+			lay(t, d, ask[Act](t, d, "story", StoryWish{Date: first, Story: 1, Do: do}))
+			if got := sheetOf(t, d).Stories[1].Size; got != *want {
+				t.Errorf("%s: said %+v, led to %+v", do, *want, got)
+			}
+		}
+	}
+}
+
+// TestSwitches turns every switch of the sheet on and off again.
+func TestSwitches(t *testing.T) {
+	d := newDesk(t, "en")
+	for _, key := range []string{LineExtra, LineReview, LineLadder, LineWords} {
+		was := line(t, sheetOf(t, d), key).Value
+		for _, value := range []string{"true", "false"} {
+			set(t, d, key, value)
+			if got := line(t, sheetOf(t, d), key).Value; got != value {
+				t.Errorf("%s: %s after %s was set; it was %s", key, got, value, was)
+			}
+		}
+	}
+}
+
+// TestWarmUp chooses each warm-up, and none.
+func TestWarmUp(t *testing.T) {
+	d := newDesk(t, "en")
+	choices := ask[[]Choice](t, d, "choices", LineOf{first, LineWarmUp})
+	if len(choices) < 3 {
+		t.Fatalf("warm-ups: %+v", choices)
+	}
+	for _, c := range choices {
+		set(t, d, LineWarmUp, c.Value)
+		if l := line(t, sheetOf(t, d), LineWarmUp); l.Words != c.Words {
+			t.Errorf("%s: the line says %q, want %q", c.Value, l.Words, c.Words)
+		}
+	}
+}
+
+// TestCodes meets what she can meet at the desk: each thing has a code, for which
+// the page has words in her language.
+func TestCodes(t *testing.T) {
+	d := newDesk(t, "en", "es")
+	letter := set(t, d, "note.en", "Dear families, we add this week.")
+	own := func(texts map[string]string) Offer {
+		return ask[Offer](t, d, "own", OwnStory{Date: first, Texts: texts})
+	}
+	const story = "Ana has 8 cans. She gets 5 more. How many cans has she now?"
+	wrongs := func(call string, args any) []Finding { return send(t, d, call, args).Wrong }
+	lay(t, d, ask[Act](t, d, "calendar", CalendarWish{Date: first, Do: "again", To: "2026-09-21"}))
+	lay(t, d, ask[Act](t, d, "set", Set{"2026-09-21", "note.en", "Dear families, we add this week."}))
+	for code, found := range map[string][]Finding{
+		"untold/5":          own(map[string]string{"en": story, "es": "Ana tiene 8 latas. Le dan más. ¿Cuántas tiene?"}).Findings,
+		"overtold/9":        own(map[string]string{"en": story, "es": "Ana tiene 8 latas. Le dan 5 de 9. ¿Cuántas tiene?"}).Findings,
+		"brackets/":         wrongs("own", OwnStory{Date: first, Texts: map[string]string{"en": "Ana has ] 8 cans."}}),
+		"address/x":         wrongs("settings", Setting{"address", "x"}),
+		"nameless/":         wrongs("settings", Setting{"name", ""}),
+		"taken/" + first:    wrongs("calendar", CalendarWish{Date: "2026-09-21", Do: "move", To: first}),
+		"copied/" + first:   ask[Week](t, d, "week", Monday{"2026-09-21"}).Findings,
+		"private/555-01234": of(lettersFindings(t, d, "Call 555-01234."), first),
+	} {
+		code, quote, _ := strings.Cut(code, "/")
+		if len(found) == 0 || found[0].Code != code || found[0].Quote != quote {
+			t.Errorf("want %s %q, got %+v", code, quote, found)
+		}
+	}
+	if len(letter.Changes) != 1 {
+		t.Errorf("%+v", letter)
+	}
+}
+
+// lettersFindings writes a letter and says what is found.
+func lettersFindings(t *testing.T, d *Desk, text string) []Finding {
+	set(t, d, "note.en", text)
+	return sheetOf(t, d).Findings
+}

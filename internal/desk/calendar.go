@@ -46,7 +46,7 @@ func (d *Desk) Calendar(wish CalendarWish) (Act, error) {
 // stories, and a letter yet to be written.
 func (d *Desk) elsewhere(wish CalendarWish) (Act, error) {
 	if d.files[week.Path(wish.To)] != nil {
-		return Act{}, refuse(wish.To, diag.Diagnostic{Text: fmt.Sprintf("the week of %s is there already", wish.To)})
+		return Act{}, refuse(wish.To, diag.Diagnostic{Text: fmt.Sprintf("the week of %s is there already", wish.To), Code: diag.Taken, Value: wish.To})
 	}
 	if _, diagnostic := week.ParseDay(wish.To); diagnostic != nil {
 		return Act{}, refuse(wish.Date, *diagnostic)
@@ -81,28 +81,21 @@ func (d *Desk) daysOff(monday string, off bool) (string, error) {
 	var days []string
 	for _, had := range s.Site.DaysOff {
 		if off || had.Last < monday || had.First > last {
-			days = append(days, written(had))
+			days = append(days, had.String())
 			continue
 		}
 		if had.First < monday {
-			days = append(days, written(week.Days{First: had.First, Last: dayBefore(monday, 1)}))
+			days = append(days, week.Days{First: had.First, Last: dayBefore(monday, 1)}.String())
 		}
 		if had.Last > last {
-			days = append(days, written(week.Days{First: dayBefore(last, -1), Last: had.Last}))
+			days = append(days, week.Days{First: dayBefore(last, -1), Last: had.Last}.String())
 		}
 	}
 	if off {
-		days = append(days, written(week.Days{First: monday, Last: last}))
+		days = append(days, week.Days{First: monday, Last: last}.String())
 	}
 	slices.Sort(days)
 	return d.site("days-off", days), nil
-}
-
-func written(d week.Days) string {
-	if d.First == d.Last {
-		return d.First
-	}
-	return d.First + " to " + d.Last
 }
 
 // site is the text of the site's settings with another list; without the setting
@@ -172,7 +165,7 @@ func (s sheets) settings() Settings {
 		Languages: s.Site.Languages, Look: s.Site.Theme, Answers: s.Site.Answers, Index: s.Site.Index,
 	}
 	for _, days := range s.Site.DaysOff {
-		out.DaysOff = append(out.DaysOff, written(days))
+		out.DaysOff = append(out.DaysOff, days.String())
 	}
 	return out
 }

@@ -31,7 +31,7 @@ func (d *Desk) Choices(l LineOf) ([]Choice, error) {
 		for _, w := range s.WarmUps {
 			out = append(out, Choice{Value: w.ID, Words: name(d.spoken(), "warm-up", w.ID), Fits: true})
 		}
-		return out, nil
+		return append(out, Choice{Value: school.None, Fits: true}), nil
 	}
 	return nil, nil
 }

@@ -64,6 +64,7 @@ var calls = map[string]func(*Desk, json.RawMessage) (any, error){
 	"choices":  call((*Desk).Choices),
 	"set":      call((*Desk).Set),
 	"story":    call((*Desk).Story),
+	"steps":    call((*Desk).Steps),
 	"kinds":    call((*Desk).Kinds),
 	"calendar": call((*Desk).Calendar),
 	"settings": call((*Desk).Settings),
@@ -75,6 +76,7 @@ var calls = map[string]func(*Desk, json.RawMessage) (any, error){
 	"site":     call((*Desk).Site),
 	"copy":     call((*Desk).Copy),
 	"openCopy": call((*Desk).OpenCopy),
+	"lastYear": call((*Desk).LastYear),
 }
 
 // call reads what a call takes.

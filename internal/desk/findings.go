@@ -3,12 +3,18 @@ package desk
 import (
 	"regexp"
 	"slices"
-	"strconv"
 	"strings"
 
+	"homebuild/internal/check"
 	"homebuild/internal/diag"
 	"homebuild/internal/tomlfile"
 	"homebuild/internal/week"
+)
+
+// Codes of the desk's own findings, beside those of [diag].
+const (
+	codeNoWeek = "no-week" // nothing can be laid out on that Monday
+	codeFewest = "fewest"  // a week has no fewer stories
 )
 
 // findings are all that is to mend, and what is good to know, each at the thing it
@@ -24,21 +30,28 @@ func (s sheets) findings() []Finding {
 	return out
 }
 
+// advice is what is good to know of the letters of a week, each thing once.
+func (s *sheet) advice() []Finding {
+	var out []Finding
+	for _, p := range check.Letters(s.Input, s.Date) {
+		found := s.finding(p, false)
+		same := func(o Finding) bool { return o.Key == found.Key && o.Code == found.Code }
+		if !slices.ContainsFunc(out, same) {
+			out = append(out, found)
+		}
+	}
+	return out
+}
+
 // of are those about one week.
 func of(all []Finding, date string) []Finding {
 	return slices.DeleteFunc(slices.Clone(all), func(f Finding) bool { return f.Date != date })
 }
 
-var (
-	dateIn   = regexp.MustCompile(`\d{4}-\d{2}-\d{2}`)
-	quotedIn = regexp.MustCompile(`"(?:[^"\\]|\\.)*"`)
-)
+var dateIn = regexp.MustCompile(`\d{4}-\d{2}-\d{2}`)
 
 func (s sheets) finding(p diag.Diagnostic, mend bool) Finding {
-	f := Finding{Story: -1, Text: p.Text, Hint: p.Hint, Code: p.Code, File: p.File, Line: p.Line, Mend: mend}
-	if quoted, err := strconv.Unquote(quotedIn.FindString(p.Text)); err == nil {
-		f.Quote = quoted
-	}
+	f := Finding{Story: -1, Text: p.Text, Hint: p.Hint, Code: p.Code, Quote: p.Value, File: p.File, Line: p.Line, Mend: mend}
 	if strings.HasPrefix(p.File, week.Folder+"/") {
 		f.Date = dateIn.FindString(p.File)
 	}

@@ -32,15 +32,15 @@ func (d *Desk) Open(o Open) (Opened, error) {
 		d.words, d.say = o.Words, nil
 	}
 	d.today, d.school.Today = o.Today, o.Today
-	theme, _ := d.school.Theme("")
-	out := Opened{Files: d.all(), New: d.files[week.SiteFile] == nil, Folder: folder, Style: theme.PictureStyle(), Patterns: svg.Defs()}
+	plain, _ := d.school.Palette("")
+	out := Opened{Files: d.all(), New: d.files[week.SiteFile] == nil, Folder: folder, Style: plain.PictureStyle(), Patterns: svg.Defs()}
 	for _, folder := range d.school.Languages() {
 		for _, head := range i18n.Heads(folder) {
 			out.Languages = append(out.Languages, Language(head))
 		}
 	}
 	for _, name := range d.school.Themes() {
-		if look, problems := d.school.Theme(name); len(problems) == 0 {
+		if look, ok := d.school.Palette(name); ok {
 			out.Looks = append(out.Looks, Choice{Value: name, Words: look.Name, Fits: true})
 		}
 	}
@@ -90,9 +90,9 @@ func (d *Desk) Begin(b Begin) (Act, error) {
 	if draft.Week.Date == "" {
 		draft.Week.Date = school.MondayFrom(d.today)
 	}
-	files, diagnostic := draft.Files()
+	files, diagnostic := d.school.Draft(draft)
 	if diagnostic != nil {
-		return Act{}, wrong{{Story: -1, Text: diagnostic.Text, Hint: diagnostic.Hint, Mend: true}}
+		return Act{}, wrong{{Story: -1, Text: diagnostic.Text, Hint: diagnostic.Hint, Code: diagnostic.Code, Quote: diagnostic.Value, Mend: true}}
 	}
 	out := Act{Changes: Changes{}, Monday: draft.Week.Date}
 	for _, f := range files {

@@ -52,11 +52,11 @@ func (s *sheet) marked(o OwnStory) (ownstory.Text, string, error) {
 		text, err = lang.Read(plain)
 	}
 	if err != nil {
-		hint := ""
+		p := diag.Diagnostic{Text: err.Error()}
 		if own, ok := err.(*ownstory.Error); ok {
-			hint = own.Hint
+			p.Hint, p.Code, p.Value = own.Hint, own.Code, own.Value
 		}
-		return text, plain, refuse(o.Date, diag.Diagnostic{Text: err.Error(), Hint: hint})
+		return text, plain, refuse(o.Date, p)
 	}
 	return text, plain, nil
 }

@@ -13,7 +13,6 @@ import (
 	"homebuild/internal/site"
 	"homebuild/internal/tomlfile"
 	"homebuild/internal/week"
-	"homebuild/locales"
 )
 
 // planned is the year worked out, from the files of a moment.
@@ -187,12 +186,11 @@ func (s sheets) class() *i18n.Language {
 // or English.
 func (d *Desk) spoken() *i18n.Language {
 	if d.say == nil {
-		catalog, problems := i18n.Load([]string{d.words}, locales.Files)
-		if len(problems) > 0 {
-			d.say = school.English()
-			return d.say
+		words, ok := d.school.Words(d.words)
+		if !ok {
+			words = school.English()
 		}
-		d.say, _ = catalog.Language(d.words)
+		d.say = words
 	}
 	return d.say
 }

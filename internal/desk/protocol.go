@@ -29,6 +29,8 @@ type Calls interface {
 	Set(Set) (Act, error)
 	// Story does something to one story.
 	Story(StoryWish) (Act, error)
+	// Steps are the sizes of the stories that easier and harder lead to.
+	Steps(StoryOf) (Steps, error)
 	// Kinds are the other kinds of story that one could be, each with a picture.
 	Kinds(StoryOf) ([]Reading, error)
 	// Own says what a story of her own could mean.
@@ -54,6 +56,8 @@ type Calls interface {
 	Copy(None) (File, error)
 	// OpenCopy looks into the zip of a copy. Nothing is laid down yet.
 	OpenCopy(Zip) (Copied, error)
+	// LastYear lays the weeks of a copy on new Mondays, in their order.
+	LastYear(LastYear) (Act, error)
 }
 
 // Request is a call as a message.

@@ -51,6 +51,11 @@ type Zip struct {
 	Bytes []byte `json:"bytes"` // in base64
 }
 
+// LastYear is a copy of an earlier year.
+type LastYear struct {
+	Files Files `json:"files"`
+}
+
 // Copied is what a copy holds.
 type Copied struct {
 	Files   Files    `json:"files"`

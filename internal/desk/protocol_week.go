@@ -23,6 +23,7 @@ const (
 	LineStories  = "stories"        // how many to try
 	LineExtra    = "extra-sentence" // "true" or "false"
 	LineReview   = "review"         // a story of an earlier week comes back: "true" or "false"
+	LineLadder   = "ladder"         // two easier and two harder beside them: "true" or "false"
 	LineWords    = "number-words"   // "true" or "false"
 	LineWarmUp   = "warm-up"
 	LineMinutes  = "minutes"
@@ -97,6 +98,12 @@ type Size struct {
 	Steps   int  `json:"steps"` // 1 or 2
 }
 
+// Steps are one step in each direction from a story; null where there is none.
+type Steps struct {
+	Easier *Size `json:"easier"`
+	Harder *Size `json:"harder"`
+}
+
 // StoryWish is an act on a story.
 type StoryWish struct {
 	Date  string `json:"date"`
@@ -158,8 +165,8 @@ type Finding struct {
 	Tag   string `json:"tag"`   // of the language that alone is held back; empty for all
 	Text  string `json:"text"`  // in English
 	Hint  string `json:"hint"`
-	Code  string `json:"code"`  // "private", "odd-date", ...: see Codes; empty for those without
-	Quote string `json:"quote"` // the words in the text that it is about
+	Code  string `json:"code"`  // "private", "odd-date", ...: see the codes of diag; empty for those without
+	Quote string `json:"quote"` // the words, the number or the setting that it is about
 	File  string `json:"file"`
 	Line  int    `json:"line"`
 	Mend  bool   `json:"mend"` // it keeps pages from being made

@@ -19,7 +19,7 @@ func literal(key, value string) (string, error) {
 	case LineStories, LineMinutes:
 		n, err := strconv.Atoi(value)
 		return strconv.Itoa(n), err
-	case LineExtra, LineReview, LineWords, "odd-date":
+	case LineExtra, LineReview, LineLadder, LineWords, "odd-date":
 		on, err := strconv.ParseBool(value)
 		return strconv.FormatBool(on), err
 	case LineShowFrom:

@@ -43,7 +43,7 @@ func (d *Desk) open(date string) (*sheet, error) {
 			if found := s.findings(); len(found) > 0 {
 				return nil, wrong(found)
 			}
-			return nil, refuse(date, diag.Diagnostic{Text: "no week can be laid out there"})
+			return nil, refuse(date, diag.Diagnostic{Text: "no week can be laid out there", Code: codeNoWeek})
 		}
 		text = proposed(textFile(d.weekFile(s, *p)), date)
 		overlay = []fileText{{week.Path(date), text}}
@@ -106,7 +106,7 @@ func proposed(text, date string) string {
 }
 
 func refuse(date string, p diag.Diagnostic) error {
-	return wrong{{Date: date, Story: -1, Text: p.Text, Hint: p.Hint, Code: p.Code, Mend: true}}
+	return wrong{{Date: date, Story: -1, Text: p.Text, Hint: p.Hint, Code: p.Code, Quote: p.Value, Mend: true}}
 }
 
 // Week is the sheet of a Monday: see [Calls].
@@ -118,7 +118,7 @@ func (d *Desk) Week(m Monday) (Week, error) {
 	words := d.spoken()
 	out := Week{
 		Date: m.Date, State: d.state(s), Grade: int(s.target.Grade), Usual: week.FridayBefore(m.Date),
-		Findings: of(s.findings(), m.Date), Letters: s.letters(), Stories: d.stories(s), Lines: d.lines(s),
+		Findings: append(of(s.findings(), m.Date), s.advice()...), Letters: s.letters(), Stories: d.stories(s), Lines: d.lines(s),
 	}
 	if s.target.ID != "" {
 		out.Can, out.About = words.Plain(s.target.CanLine()), words.Plain(s.target.AboutLine())
@@ -179,7 +179,7 @@ func (d *Desk) lines(s *sheet) []Line {
 	warmUp := line(LineWarmUp, s.WarmUp, name(words, "warm-up", s.WarmUp))
 	return []Line{
 		target, way, shown, line(LinePlace, place, name(words, "setting", place)),
-		number(LineStories, s.Week.Stories), yes(LineExtra, s.ExtraSentence), yes(LineReview, s.Review), yes(LineWords, s.NumberWords),
+		number(LineStories, s.Week.Stories), yes(LineExtra, s.ExtraSentence), yes(LineReview, s.Review), yes(LineLadder, s.Ladder), yes(LineWords, s.NumberWords),
 		warmUp, number(LineMinutes, s.Minutes), line(LineShowFrom, s.ShowFrom, ""),
 	}
 }

@@ -144,7 +144,7 @@ func (d *Desk) Story(wish StoryWish) (Act, error) {
 		stories[to].Proposed = false
 	case "remove":
 		if len(stories) <= 2 {
-			return Act{}, refuse(wish.Date, diag.Diagnostic{Text: "a week has two stories at least"})
+			return Act{}, refuse(wish.Date, diag.Diagnostic{Text: "a week has two stories at least", Code: codeFewest})
 		}
 		stories = slices.Delete(stories, at, at+1)
 		text = tomlfile.Set(text, LineStories, fmt.Sprint(len(stories)-1+own))

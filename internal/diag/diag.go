@@ -19,12 +19,29 @@ type Diagnostic struct {
 	Text string `json:"text"`
 	Hint string `json:"hint,omitempty"`
 	Code string `json:"code,omitempty"` // names what programs have words of their own for; empty for most
+	// Value is what a diagnostic with a code is about: the quoted words, a number, a
+	// setting.
+	Value string `json:"value,omitempty"`
 }
 
-// Codes of diagnostics.
+// Codes of diagnostics, with their values.
 const (
-	Private = "private" // something about a person, and pages are public
-	OddDate = "odd-date"
+	Private  = "private" // something about a person, and pages are public: the words
+	OddDate  = "odd-date"
+	Brackets = "brackets"  // a bracket in a story that stands alone
+	Mark     = "mark"      // a mark in a story that holds no number: the mark
+	Untold   = "untold"    // what a translation leaves out: the numbers
+	Overtold = "overtold"  // what only a translation tells: the number
+	Answer   = "answer"    // an answer that is not the story's: the right one
+	Long     = "long"      // a text that is too long: how many letters it may have
+	Markup   = "markup"    // HTML in a story: the first tag
+	Link     = "link"      // a link in a story: the link
+	Unmet    = "unmet"     // a wish that the week's stories cannot meet: the setting
+	Taken    = "taken"     // a Monday that has a week: the date
+	Address  = "address"   // where no site can be: the address
+	Nameless = "nameless"  // a site without a name
+	Copied   = "copied"    // a note that an earlier week has word for word: the date
+	HardNote = "hard-note" // a note that is hard to read
 )
 
 // String is "file:line: text", then the hint on its own line.

@@ -18,13 +18,16 @@ type Head struct {
 // head is a file up to the first table behind [language].
 var head = regexp.MustCompile(`(?s)^.*?\n\[language\]\n[^\[]*`)
 
+// headSize is more bytes than any head has.
+const headSize = 16 << 10
+
 // Heads lists the languages that a folder has files for. A file without a head is
 // passed over: loading tells of it.
 func Heads(folder fs.FS) []Head {
 	var out []Head
 	for _, tag := range Tags(folder) {
-		text, problem := textfile.Read(folder, tag+".toml")
-		if problem != nil {
+		text, ok := textfile.Begin(folder, tag+".toml", headSize)
+		if !ok {
 			continue
 		}
 		s := tomlfile.Parse(shownPath(tag), head.FindString("\n"+text), 1).Section().Section("language", "the language")

@@ -32,32 +32,36 @@ type Catalog struct {
 // not in the catalog, and without a sound English the catalog is nil. A text that
 // is still to be written is no problem: see [Language.Missing].
 func Load(tags []string, folders ...fs.FS) (*Catalog, diag.Diagnostics) {
+	return NewLoader(folders...).Load(tags...)
+}
+
+// Loader loads languages of folders that stay as they are: each is read and
+// proved when it is first asked for. It is not for several callers at a time.
+type Loader struct {
+	folders []fs.FS
+	english *Source
+	wrong   diag.Diagnostics // in English
+	proofs  map[string]*Proof
+}
+
+// NewLoader is a loader that has read nothing yet.
+func NewLoader(folders ...fs.FS) *Loader {
+	return &Loader{folders: folders, proofs: map[string]*Proof{}}
+}
+
+// Load is [Load] for the loader's folders.
+func (l *Loader) Load(tags ...string) (*Catalog, diag.Diagnostics) {
 	if len(tags) == 0 {
-		tags = Tags(folders...)
+		tags = Tags(l.folders...)
 	}
-	var english *Source
+	l.prove(tags)
+	if len(l.wrong) > 0 {
+		return nil, l.wrong
+	}
+	c := &Catalog{source: l.english.Language}
 	var problems diag.Diagnostics
-	files, proofs := make([]*File, len(tags)), make([]Proof, len(tags))
-	together(len(tags)+1, func(i int) {
-		switch {
-		case i == 0:
-			english, problems = LoadSource(folders...)
-		case tags[i-1] != SourceTag:
-			files[i-1], proofs[i-1].Wrong = ReadFile(tags[i-1], folders...)
-		}
-	})
-	if len(problems) > 0 {
-		return nil, problems
-	}
-	together(len(tags), func(i int) {
-		if tags[i] == SourceTag {
-			proofs[i].Language = english.Language
-		} else if files[i] != nil {
-			proofs[i] = *english.Prove(files[i], maxProblems)
-		}
-	})
-	c := &Catalog{source: english.Language}
-	for _, p := range proofs {
+	for _, tag := range tags {
+		p := l.proofs[tag]
 		problems = append(problems, p.Wrong...)
 		if len(p.Wrong) == 0 && !slices.Contains(c.languages, p.Language) {
 			c.languages = append(c.languages, p.Language)
@@ -65,6 +69,38 @@ func Load(tags []string, folders ...fs.FS) (*Catalog, diag.Diagnostics) {
 	}
 	problems.Sort()
 	return c, problems
+}
+
+// prove reads and proves those of the languages that were not asked for before.
+func (l *Loader) prove(tags []string) {
+	var fresh []string
+	for _, tag := range tags {
+		if l.proofs[tag] == nil && !slices.Contains(fresh, tag) {
+			fresh = append(fresh, tag)
+		}
+	}
+	files, proofs := make([]*File, len(fresh)), make([]Proof, len(fresh))
+	together(len(fresh)+1, func(i int) {
+		switch {
+		case i == 0 && l.english == nil:
+			l.english, l.wrong = LoadSource(l.folders...)
+		case i > 0 && fresh[i-1] != SourceTag:
+			files[i-1], proofs[i-1].Wrong = ReadFile(fresh[i-1], l.folders...)
+		}
+	})
+	if len(l.wrong) > 0 {
+		return
+	}
+	together(len(fresh), func(i int) {
+		if fresh[i] == SourceTag {
+			proofs[i].Language = l.english.Language
+		} else if files[i] != nil {
+			proofs[i] = *l.english.Prove(files[i], maxProblems)
+		}
+	})
+	for i, tag := range fresh {
+		l.proofs[tag] = &proofs[i]
+	}
 }
 
 // together calls f with each number from 0 to n-1, several at a time.

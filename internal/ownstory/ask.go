@@ -15,11 +15,11 @@ func (t Text) ask(o Offer) error {
 	numbers := t.numbers(o)
 	switch {
 	case len(t.Numerals) == 0:
-		return &Error{"text", "your own story has no numbers to count with", "write them in digits, or say what words mean: [a dozen = 12]"}
+		return &Error{Setting: "text", Text: "your own story has no numbers to count with", Hint: "write them in digits, or say what words mean: [a dozen = 12]"}
 	case len(o.Choices) == 0:
 		return &Error{
-			"text", "no kind of story fits your own story" + numbers,
-			`mark the one, two or three numbers that count, [6 kites]; "homebuild help own-stories" lists the kinds`,
+			Setting: "text", Text: "no kind of story fits your own story" + numbers,
+			Hint: `mark the one, two or three numbers that count, [6 kites]; "homebuild help own-stories" lists the kinds`,
 		}
 	case len(o.Choices) > MostShown:
 		var out strings.Builder
@@ -27,13 +27,13 @@ func (t Text) ask(o Offer) error {
 			fmt.Fprintf(&out, "\n    %-20s # %s", fmt.Sprintf("happens = %q", h), h.Label())
 		}
 		return &Error{
-			"text", "your own story waits for you to say what happens" + numbers,
-			"write below its text the one line that is true, and you are shown what it can ask" + otherNumbers + out.String(),
+			Setting: "text", Text: "your own story waits for you to say what happens" + numbers,
+			Hint: "write below its text the one line that is true, and you are shown what it can ask" + otherNumbers + out.String(),
 		}
 	}
 	return &Error{
-		"text", "your own story waits for you to say what it asks" + numbers,
-		"write below its text the one line that is true" + turned(o.Choices) + otherNumbers + "; a story that no line tells can stand in your note" + kindLines(o.Choices),
+		Setting: "text", Text: "your own story waits for you to say what it asks" + numbers,
+		Hint: "write below its text the one line that is true" + turned(o.Choices) + otherNumbers + "; a story that no line tells can stand in your note" + kindLines(o.Choices),
 	}
 }
 
@@ -92,7 +92,7 @@ func (t Text) unfit(kinds []problem.Kind, o Offer, w Wish) error {
 		what = "the kind " + kinds[0].String()
 		hint = fmt.Sprintf("it needs numbers as in %s: mark those that count, [6 kites], or choose another kind", sample(kinds[0]).Equation())
 	}
-	return &Error{w.setting(), "the numbers of the story do not fit " + what + t.numbers(o), hint}
+	return &Error{Setting: w.setting(), Text: "the numbers of the story do not fit " + what + t.numbers(o), Hint: hint}
 }
 
 // numbers tells which numbers count, and which are left out.

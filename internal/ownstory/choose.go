@@ -37,8 +37,8 @@ func (t Text) Choose(w Wish) (Choice, error) {
 	for i, n := range t.Numerals {
 		if n.Marked && !slices.Contains(c.Places, i) {
 			return Choice{}, &Error{
-				w.setting(), fmt.Sprintf("%q is marked as a number that counts, and this kind of story does not have it", t.Plain[n.Start:n.End]),
-				"take the mark away, or choose another kind",
+				Setting: w.setting(), Text: fmt.Sprintf("%q is marked as a number that counts, and this kind of story does not have it", t.Plain[n.Start:n.End]),
+				Hint: "take the mark away, or choose another kind",
 			}
 		}
 	}
@@ -76,18 +76,18 @@ func (w Wish) kinds() ([]problem.Kind, error) {
 			return nil, unknown("kind", w.Kind, "is not a kind of story", problem.Kinds())
 		}
 		if !slices.Contains(kinds, k) {
-			return nil, &Error{"kind", fmt.Sprintf("%s is a story in which %q", k, Happening(k.Situation())), "take the line with happens away, or choose another kind"}
+			return nil, &Error{Setting: "kind", Text: fmt.Sprintf("%s is a story in which %q", k, Happening(k.Situation())), Hint: "take the line with happens away, or choose another kind"}
 		}
 		kinds = []problem.Kind{k}
 	}
 	if w.Number != 0 {
 		all := problem.Kinds()
 		if w.Number < 0 || w.Number > len(all) {
-			return nil, &Error{"choice", fmt.Sprintf("there is no choice %d", w.Number), "take the line away, and you are shown what the story can tell"}
+			return nil, &Error{Setting: "choice", Text: fmt.Sprintf("there is no choice %d", w.Number), Hint: "take the line away, and you are shown what the story can tell"}
 		}
 		k := all[w.Number-1]
 		if !slices.Contains(kinds, k) {
-			return nil, &Error{"choice", fmt.Sprintf("choice %d is %s, and another line says otherwise", w.Number, k), "keep one of the two lines"}
+			return nil, &Error{Setting: "choice", Text: fmt.Sprintf("choice %d is %s, and another line says otherwise", w.Number, k), Hint: "keep one of the two lines"}
 		}
 		kinds = []problem.Kind{k}
 	}
@@ -117,5 +117,5 @@ func unknown[T fmt.Stringer](setting, typed, what string, known []T) error {
 	if len(ids) > MostShown {
 		hint = `take the line away, and you are shown what the story can tell; "homebuild help own-stories" lists the kinds`
 	}
-	return &Error{setting, fmt.Sprintf("%q %s", typed, what), diag.Suggest(typed, ids, hint)}
+	return &Error{Setting: setting, Text: fmt.Sprintf("%q %s", typed, what), Hint: diag.Suggest(typed, ids, hint)}
 }

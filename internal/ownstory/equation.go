@@ -39,8 +39,8 @@ func (t Text) chooseEquation(kinds []problem.Kind, w Wish) (Choice, error) {
 		return fitting[0], nil
 	}
 	return Choice{}, &Error{
-		"equation", fmt.Sprintf("%d kinds of story write %q", len(fitting), w.Equation),
-		"write below it the one line that your story tells" + kindLines(fitting),
+		Setting: "equation", Text: fmt.Sprintf("%d kinds of story write %q", len(fitting), w.Equation),
+		Hint: "write below it the one line that your story tells" + kindLines(fitting),
 	}
 }
 
@@ -56,8 +56,8 @@ func (t Text) hold(p problem.Problem) (Choice, error) {
 	places, missing := t.find(values)
 	if len(missing) > 0 {
 		return Choice{}, &Error{
-			"equation", "the story does not tell what the equation needs: " + list(missing),
-			"take the line away, and you are shown what the story can tell",
+			Setting: "equation", Text: "the story does not tell what the equation needs: " + list(missing),
+			Hint: "take the line away, and you are shown what the story can tell",
 		}
 	}
 	return Choice{Problem: p, Places: places}, nil
@@ -121,5 +121,5 @@ func noneWrites(kinds []problem.Kind, w Wish) error {
 	case w.Happens != "":
 		what = fmt.Sprintf("no story in which %q", w.Happens)
 	}
-	return &Error{"equation", fmt.Sprintf("%s writes %q", what, w.Equation), hint}
+	return &Error{Setting: "equation", Text: fmt.Sprintf("%s writes %q", what, w.Equation), Hint: hint}
 }

@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"homebuild/internal/diag"
 	"homebuild/internal/problem"
 )
 
@@ -46,11 +47,11 @@ func (t Text) Match(places []int, translation Text) ([]int, error) {
 	const hint = "tell the same numbers as the story; for a word that says one, write [a dozen = 12], and for a name [Room 4 =]"
 	same, missing := translation.find(t.values(places))
 	if len(missing) > 0 {
-		return nil, &Error{Text: "the translation does not tell " + list(missing), Hint: hint}
+		return nil, &Error{Text: "the translation does not tell " + list(missing), Hint: hint, Code: diag.Untold, Value: list(missing)}
 	}
 	for i, n := range translation.Numerals {
 		if (!n.Word || n.Marked) && !n.Name && !t.names(n.Value) && !slices.Contains(same, i) {
-			return nil, &Error{Text: fmt.Sprintf("the translation tells %d, and the story does not", n.Value), Hint: hint}
+			return nil, &Error{Text: fmt.Sprintf("the translation tells %d, and the story does not", n.Value), Hint: hint, Code: diag.Overtold, Value: fmt.Sprint(n.Value)}
 		}
 	}
 	return same, nil
@@ -74,6 +75,7 @@ func (t Text) Answers(p problem.Problem) ([]int, error) {
 	return nil, &Error{
 		Text: "the answer sentence does not fit what the story asks: " + lowerFirst(Choice{Problem: p}.Answer()),
 		Hint: "look at the equation and the sentence once more; one of them is another story's",
+		Code: diag.Answer, Value: fmt.Sprint(p.Answer()),
 	}
 }
 

@@ -62,15 +62,15 @@ func showable(p problem.Problem) error {
 	for _, q := range p.Quantities() {
 		switch {
 		case q.Value > problem.Largest:
-			return &Error{"equation", fmt.Sprintf("%d is larger than %d", q.Value, problem.Largest), "pages show numbers up to that one"}
+			return &Error{Setting: "equation", Text: fmt.Sprintf("%d is larger than %d", q.Value, problem.Largest), Hint: "pages show numbers up to that one"}
 		case q.Role == problem.RoleDifference && q.Value == 0:
-			return &Error{"equation", "both amounts are the same, so there is no difference to ask for", "change one of the numbers"}
+			return &Error{Setting: "equation", Text: "both amounts are the same, so there is no difference to ask for", Hint: "change one of the numbers"}
 		}
 	}
 	if _, ok := picture.AllPairs(p); p.Pairs() != nil && !ok {
 		return &Error{
-			"equation", fmt.Sprintf("%d can be parted in too many ways to list them", p.Calculation().Value()),
-			fmt.Sprintf("take a number up to %d", picture.Most),
+			Setting: "equation", Text: fmt.Sprintf("%d can be parted in too many ways to list them", p.Calculation().Value()),
+			Hint: fmt.Sprintf("take a number up to %d", picture.Most),
 		}
 	}
 	return nil

@@ -6,6 +6,7 @@ import (
 	"slices"
 	"strings"
 
+	"homebuild/internal/diag"
 	"homebuild/internal/problem"
 )
 
@@ -34,6 +35,8 @@ type Text struct {
 type Error struct {
 	Setting    string // the line that it is about: "text", "kind"; empty for the text that was read
 	Text, Hint string
+	Code       string // as diagnostics have them; empty for most
+	Value      string
 }
 
 func (e *Error) Error() string { return e.Text }
@@ -56,7 +59,7 @@ func (l Language) Read(text string) (Text, error) {
 	}
 	t.add(l, text[at:])
 	if strings.ContainsAny(t.Plain, "[]") {
-		return Text{}, &Error{Text: `a "[" or a "]" stands alone`, Hint: marksHint}
+		return Text{}, &Error{Text: `a "[" or a "]" stands alone`, Hint: marksHint, Code: diag.Brackets}
 	}
 	t.findNames()
 	return t, nil
@@ -83,7 +86,7 @@ func (t *Text) addMarked(l Language, inside string) error {
 	shown = strings.TrimSpace(shown)
 	found := l.numerals(meant)
 	if len(found) == 0 || shown == "" || !name && (len(found) > 1 || found[0].Value > problem.Largest) {
-		return &Error{Text: fmt.Sprintf("the mark %q does not hold one number up to %d", "["+inside+"]", problem.Largest), Hint: marksHint}
+		return &Error{Text: fmt.Sprintf("the mark %q does not hold one number up to %d", "["+inside+"]", problem.Largest), Hint: marksHint, Code: diag.Mark, Value: "[" + inside + "]"}
 	}
 	t.Numerals = append(t.Numerals, Numeral{
 		Value: found[0].Value, Start: len(t.Plain), End: len(t.Plain) + len(shown),

@@ -15,11 +15,16 @@ import (
 	"homebuild/internal/tomlfile"
 )
 
+// Palette is a look's name and colors.
+type Palette struct {
+	Name  string
+	Light map[string]string // colour by name, "#rrggbb"
+	Dark  map[string]string
+}
+
 // Theme is a look, ready to stand in pages. Make one with ReadTheme.
 type Theme struct {
-	Name   string
-	Light  map[string]string // colour by name, "#rrggbb"
-	Dark   map[string]string
+	Palette
 	styles map[*kind]style
 	sum    string
 	// What is the same in every page is drawn once: the fills of the pictures,
@@ -35,31 +40,42 @@ var colours = []string{
 	"first", "second", "third", "first-wash", "second-wash", "third-wash",
 }
 
+// ReadPalette reads the colours.toml of a theme's folder. The error is
+// diag.Diagnostics, whose file is named as in the folder.
+func ReadPalette(theme fs.FS) (Palette, error) {
+	text, problem := textfile.Read(theme, "colours.toml")
+	if problem != nil {
+		return Palette{}, diag.Diagnostics{*problem}
+	}
+	file := tomlfile.Parse("colours.toml", text, 1)
+	file.Example = `settings look like ink = "#1f5c85"`
+	s := file.Section()
+	p := Palette{Name: s.Word("name"), Light: palette(s, "light"), Dark: palette(s, "dark")}
+	if problems := file.Problems(); len(problems) > 0 {
+		return Palette{}, problems
+	}
+	return p, nil
+}
+
 // ReadTheme reads a theme: base is the shared layout, theme the folder with
 // colours.toml and, if it wishes, theme.css. Files may come from strangers: CSS
 // that could leave the <style> element or ask for a file is refused. The error
 // is diag.Diagnostics, whose files are named as in the folder.
 func ReadTheme(base, theme fs.FS) (*Theme, error) {
-	text, problem := textfile.Read(theme, "colours.toml")
-	if problem != nil {
-		return nil, diag.Diagnostics{*problem}
+	colors, err := ReadPalette(theme)
+	if err != nil {
+		return nil, err
 	}
-	file := tomlfile.Parse("colours.toml", text, 1)
-	file.Example = `settings look like ink = "#1f5c85"`
-	s := file.Section()
-	t := &Theme{Name: s.Word("name"), Light: palette(s, "light"), Dark: palette(s, "dark"), styles: map[*kind]style{}}
-	if problems := file.Problems(); len(problems) > 0 {
-		return nil, problems
-	}
-	start := t.colors()
+	t := &Theme{Palette: colors, styles: map[*kind]style{}}
+	css := stylesheets{base: base, theme: theme, read: map[string]string{}}
 	for _, k := range kinds {
-		if t.styles[k], problem = join(start, base, theme, k); problem != nil {
+		var problem *diag.Diagnostic
+		if t.styles[k], problem = css.join(t.colors(), k); problem != nil {
 			return nil, diag.Diagnostics{*problem}
 		}
 	}
 	t.sum = t.sumOfStyles()
 	t.patterns = svg.Defs()
-	var err error
 	if t.deck, err = newDeck(); err != nil {
 		return nil, err
 	}
@@ -100,13 +116,13 @@ func palette(s *tomlfile.Section, key string) map[string]string {
 }
 
 // colors are the custom properties of a page, in light and in the dark.
-func (t *Theme) colors() string {
-	return ":root{" + properties(t.Light) + "}@media screen and (prefers-color-scheme:dark){:root{" + properties(t.Dark) + "}}"
+func (p Palette) colors() string {
+	return ":root{" + properties(p.Light) + "}@media screen and (prefers-color-scheme:dark){:root{" + properties(p.Dark) + "}}"
 }
 
 // PictureStyle is the CSS of pictures, with the look's colors, for a page that is
 // not one of ours.
-func (t *Theme) PictureStyle() string { return t.colors() + svg.Style() }
+func (p Palette) PictureStyle() string { return p.colors() + svg.Style() }
 
 // properties writes colours as custom properties.
 func properties(values map[string]string) string {
@@ -121,14 +137,30 @@ func hex(s string) bool {
 	return len(s) == 7 && s[0] == '#' && strings.Trim(s[1:], "0123456789abcdefABCDEF") == ""
 }
 
+// stylesheets are the CSS files of a theme; several kinds of pages share one.
+type stylesheets struct {
+	base, theme fs.FS
+	read        map[string]string // of base, ready to stand in a page
+}
+
+// ofBase is a file that all themes have in common.
+func (s stylesheets) ofBase(name string) (string, *diag.Diagnostic) {
+	if css, ok := s.read[name]; ok {
+		return css, nil
+	}
+	css, problem := readCSS(s.base, name)
+	s.read[name] = css
+	return css, problem
+}
+
 // join puts the CSS of one kind of page together.
-func join(start string, base, theme fs.FS, k *kind) (style, *diag.Diagnostic) {
+func (s stylesheets) join(start string, k *kind) (style, *diag.Diagnostic) {
 	var b strings.Builder
 	b.WriteString(start)
 	for _, name := range k.css {
 		css, problem := made(name), (*diag.Diagnostic)(nil)
 		if css == "" {
-			css, problem = readCSS(base, name)
+			css, problem = s.ofBase(name)
 		}
 		if problem != nil {
 			return style{}, problem
@@ -141,8 +173,8 @@ func join(start string, base, theme fs.FS, k *kind) (style, *diag.Diagnostic) {
 		}
 		b.WriteString(css)
 	}
-	if !textfile.IsMissing(theme, "theme.css") {
-		css, problem := readCSS(theme, "theme.css")
+	if !textfile.IsMissing(s.theme, "theme.css") {
+		css, problem := readCSS(s.theme, "theme.css")
 		if problem != nil {
 			return style{}, problem
 		}

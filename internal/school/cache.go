@@ -4,9 +4,40 @@ import (
 	"crypto/sha256"
 	"fmt"
 	"io/fs"
+	"sync"
 
+	"homebuild/internal/activity"
 	"homebuild/internal/diag"
+	"homebuild/internal/i18n"
+	"homebuild/internal/page"
+	"homebuild/internal/site"
+	"homebuild/internal/story"
 )
+
+// memory is what is slow to read, kept from one reading of a school to the next.
+type memory struct {
+	// shipped are the parts of the input that come with the program.
+	shipped   func() site.Input
+	languages cached[*i18n.Loader]
+	themes    map[string]*cached[*page.Theme] // by name
+}
+
+func newMemory() *memory {
+	return &memory{
+		shipped: sync.OnceValue(func() site.Input {
+			return site.Input{Targets: must(activity.Targets()), Places: must(story.LoadPlaces()), WarmUps: must(site.WarmUps())}
+		}),
+		themes: map[string]*cached[*page.Theme]{},
+	}
+}
+
+// theme is where the theme of a name is kept.
+func (m *memory) theme(name string) *cached[*page.Theme] {
+	if m.themes[name] == nil {
+		m.themes[name] = &cached[*page.Theme]{}
+	}
+	return m.themes[name]
+}
 
 // cached is a value with what it was read from.
 type cached[T any] struct {

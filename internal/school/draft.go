@@ -31,8 +31,9 @@ type Draft struct {
 
 // Check reads the draft as a build will, in its words. The problem has no place:
 // nothing is written yet.
-func (d Draft) Check() *diag.Diagnostic {
-	school := Open("", d.memory())
+func (d Draft) Check() *diag.Diagnostic { return d.check(Open("", d.memory())) }
+
+func (d Draft) check(school *School) *diag.Diagnostic {
 	in, problems := school.readFiles()
 	if problems = slices.DeleteFunc(problems, week.OnlyNoWeek); len(problems) > 0 {
 		return first(problems)
@@ -82,12 +83,15 @@ func (d Draft) memory() fstest.MapFS {
 
 // Files are the files of the new school: its settings, a first week, and how to
 // go on. A build will take them; what it would refuse is a problem.
-func (d Draft) Files() ([]output.File, *diag.Diagnostic) {
-	if wrong := d.Check(); wrong != nil {
+func (d Draft) Files() ([]output.File, *diag.Diagnostic) { return Open("", nil).Draft(d) }
+
+// Draft is [Draft.Files], with what the school has in memory.
+func (s *School) Draft(d Draft) ([]output.File, *diag.Diagnostic) {
+	folder := d.memory()
+	school := s.Beside(folder)
+	if wrong := d.check(school); wrong != nil {
 		return nil, wrong
 	}
-	folder := d.memory()
-	school := Open("", folder)
 	year, problems := school.Year()
 	if len(problems) > 0 {
 		return nil, first(problems)

@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"io/fs"
 	"slices"
-	"strings"
 
 	"homebuild/internal/activity"
 	"homebuild/internal/diag"
@@ -35,9 +34,19 @@ func (s *School) OwnLanguages() []string {
 
 // catalog reads languages.
 func (s *School) catalog(tags ...string) (*i18n.Catalog, diag.Diagnostics) {
-	return s.languages.get(strings.Join(tags, " ")+" "+s.sum(LocalesFolder), func() (*i18n.Catalog, diag.Diagnostics) {
-		return i18n.Load(tags, s.Languages()...)
+	loader, _ := s.memory.languages.get("locales "+s.sum(LocalesFolder), func() (*i18n.Loader, diag.Diagnostics) {
+		return i18n.NewLoader(s.Languages()...), nil
 	})
+	return loader.Load(tags...)
+}
+
+// Words are a language's, as the school has them; false where it cannot be used.
+func (s *School) Words(tag string) (*i18n.Language, bool) {
+	catalog, _ := s.catalog(tag)
+	if catalog == nil {
+		return nil, false
+	}
+	return catalog.Language(tag)
 }
 
 // mostMissing is how many texts that the class's own language lacks are told one by

@@ -92,7 +92,7 @@ func (y *Year) Propose(w Wishes) (Proposal, *diag.Diagnostic) {
 // Check says what is wrong with wishes, in the words of a build; nil for nothing.
 func (y *Year) Check(w Wishes) *diag.Diagnostic {
 	if slices.ContainsFunc(y.Site.Weeks, func(known week.Week) bool { return known.Date == w.Date }) {
-		return &diag.Diagnostic{Text: fmt.Sprintf("the week of %s is there already", w.Date), Hint: "choose another Monday, or open its file"}
+		return &diag.Diagnostic{Text: fmt.Sprintf("the week of %s is there already", w.Date), Hint: "choose another Monday, or open its file", Code: diag.Taken, Value: w.Date}
 	}
 	if wrong := y.school.refused(y.Input, w); wrong != nil || w.OddDate {
 		return wrong

@@ -10,7 +10,6 @@ import (
 	"homebuild/internal/activity"
 	"homebuild/internal/diag"
 	"homebuild/internal/i18n"
-	"homebuild/internal/page"
 	"homebuild/internal/picture"
 	"homebuild/internal/problem"
 	"homebuild/internal/site"
@@ -43,14 +42,21 @@ type School struct {
 	name  string
 	files fs.FS
 
-	languages cached[*i18n.Catalog]
-	theme     cached[*page.Theme]
+	memory *memory
 }
 
 // Open opens a folder. The name is what a person calls it, slash separated;
 // problems are told at it. For a folder on the disk give os.Root's file system, which keeps links
 // inside.
-func Open(name string, files fs.FS) *School { return &School{name: name, files: files} }
+func Open(name string, files fs.FS) *School {
+	return &School{name: name, files: files, memory: newMemory()}
+}
+
+// Beside opens another folder, which shares what this one has in memory: a school
+// that is being begun, or that of another year.
+func (s *School) Beside(files fs.FS) *School {
+	return &School{files: files, memory: s.memory}
+}
 
 // Example is the example school, which comes with the program.
 func Example() *School { return Open("site", example.Files) }
@@ -116,7 +122,7 @@ func (s *School) read() (site.Input, diag.Diagnostics) {
 
 // readFiles reads the settings and the weeks alone.
 func (s *School) readFiles() (site.Input, diag.Diagnostics) {
-	in := site.Input{Targets: must(activity.Targets()), Places: must(story.LoadPlaces()), WarmUps: must(site.WarmUps())}
+	in := s.memory.shipped()
 	var problems diag.Diagnostics
 	in.Site, problems = week.Read(s.files, s.allowed(in))
 	in.On = s.Today

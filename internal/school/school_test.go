@@ -71,7 +71,7 @@ func TestCache(t *testing.T) {
 	if len(problems) > 0 {
 		t.Fatal(problems)
 	}
-	if second, _ := s.Load(); first.Catalog != second.Catalog || first.Theme != second.Theme {
+	if second, _ := s.Load(); first.Catalog.Source() != second.Catalog.Source() || first.Theme != second.Theme {
 		t.Error("want languages and theme kept from one reading to the next")
 	}
 	files["locales/en.toml"] = &fstest.MapFile{Data: []byte("[language]\nname = \"English\"\n")}

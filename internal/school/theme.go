@@ -24,7 +24,22 @@ func (s *School) Theme(name string) (*page.Theme, diag.Diagnostics) {
 	if name == "" {
 		name = plainTheme
 	}
-	return s.theme.get(name+" "+s.sum(ThemesFolder), func() (*page.Theme, diag.Diagnostics) { return s.readTheme(name) })
+	return s.memory.theme(name).get("themes "+s.sum(ThemesFolder), func() (*page.Theme, diag.Diagnostics) { return s.readTheme(name) })
+}
+
+// Palette reads the colors of a look alone, which is quick; false where they cannot
+// be used.
+func (s *School) Palette(name string) (page.Palette, bool) {
+	if name == "" {
+		name = plainTheme
+	}
+	for _, folder := range s.themeFolders() {
+		if _, err := fs.Lstat(folder, path.Join(name, coloursFile)); err == nil {
+			colors, err := page.ReadPalette(must(fs.Sub(folder, name)))
+			return colors, err == nil
+		}
+	}
+	return page.Palette{}, false
 }
 
 func (s *School) readTheme(name string) (*page.Theme, diag.Diagnostics) {

@@ -54,7 +54,9 @@ func (r *ownStories) week(w week.Week) []ownStory {
 			if wrong.Setting != "" {
 				setting = wrong.Setting
 			}
-			r.problems = append(r.problems, w.Problem(week.StorySetting(i, setting), wrong.Text, wrong.Hint))
+			p := w.Problem(week.StorySetting(i, setting), wrong.Text, wrong.Hint)
+			p.Code, p.Value = wrong.Code, wrong.Value
+			r.problems = append(r.problems, p)
 		})
 		if len(r.problems) == before {
 			out = append(out, read)

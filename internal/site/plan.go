@@ -35,7 +35,7 @@ func plan(in Input) (lessons []*lesson, asked []activity.Request, notices, probl
 	for i, p := range activity.Year(asked) {
 		w := in.Site.Weeks[i]
 		for _, warning := range p.Warnings {
-			notices = append(notices, w.Problem(warning.Setting, warning.Text, warning.Hint))
+			notices = append(notices, unmet(w, warning.Setting, warning.Text, warning.Hint))
 		}
 		l, err := tellWeek(teller, w, p, own[i])
 		if err != nil {
@@ -96,20 +96,27 @@ func (in Input) heldBack(place string) string {
 	return "choose another target, or ask the translators of: " + strings.Join(tags, ", ")
 }
 
+// unmet says that a wish of a week could not be met.
+func unmet(w week.Week, setting, text, hint string) diag.Diagnostic {
+	p := w.Problem(setting, text, hint)
+	p.Code, p.Value = diag.Unmet, setting
+	return p
+}
+
 // missed are the wishes of a week that its stories could not meet.
 func (in Input) missed(w week.Week, l *lesson) diag.Diagnostics {
 	var out diag.Diagnostics
 	ours := slices.DeleteFunc(l.exercises(), func(e exercise) bool { return e.Given })
 	if w.Place != "" && !slices.ContainsFunc(ours, func(e exercise) bool { return e.Story.Place == w.Place }) {
 		hint := in.heldBack(w.Place)
-		out = append(out, w.Problem("place", fmt.Sprintf("no story of the week is told in %s: nothing happens there for such numbers", w.Place),
+		out = append(out, unmet(w, "place", fmt.Sprintf("no story of the week is told in %s: nothing happens there for such numbers", w.Place),
 			strings.Replace(hint, "choose another target", "choose another place", 1)))
 	}
 	if i := slices.IndexFunc(ours, func(e exercise) bool { return e.WantsExtra && e.ExtraNumber == 0 }); i >= 0 {
-		out = append(out, w.Problem("extra-sentence", "no story of the week has a number that is not needed: none keeps apart from the others", "leave the setting out, or choose another target"))
+		out = append(out, unmet(w, "extra-sentence", "no story of the week has a number that is not needed: none keeps apart from the others", "leave the setting out, or choose another target"))
 	}
 	if w.Review && w.Writes("review") && len(w.Kept) == 0 && !slices.ContainsFunc(ours, func(e exercise) bool { return e.Returns }) {
-		out = append(out, w.Problem("review", "no story of the week brings back what an earlier week was about", "it comes back after two, four and eight weeks, where there are such weeks"))
+		out = append(out, unmet(w, "review", "no story of the week brings back what an earlier week was about", "it comes back after two, four and eight weeks, where there are such weeks"))
 	}
 	return out
 }

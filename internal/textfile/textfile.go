@@ -31,6 +31,22 @@ func Read(fsys fs.FS, name string) (string, *diag.Diagnostic) {
 	return string(data), nil
 }
 
+// Begin reads the first bytes of a real file, up to the last whole line of them.
+// What is no text in UTF-8 is a problem that Read tells.
+func Begin(fsys fs.FS, name string, size int) (string, bool) {
+	file, problem := open(fsys, name)
+	if problem != nil {
+		return "", false
+	}
+	defer file.Close()
+	data, err := io.ReadAll(io.LimitReader(file, int64(size)))
+	if err != nil {
+		return "", false
+	}
+	data, problem = plain(data[:bytes.LastIndexByte(data, '\n')+1])
+	return string(data), problem == nil
+}
+
 // IsMissing reports whether there is no file of the name.
 func IsMissing(fsys fs.FS, name string) bool {
 	_, err := fs.Lstat(fsys, name)
@@ -48,6 +64,26 @@ func Link(fsys fs.FS, folder string) *diag.Diagnostic {
 
 // read gives the bytes of a real file, up to MaxSize.
 func read(fsys fs.FS, name string) ([]byte, *diag.Diagnostic) {
+	file, problem := open(fsys, name)
+	if problem != nil {
+		return nil, problem
+	}
+	defer file.Close()
+	var data bytes.Buffer
+	if info, err := file.Stat(); err == nil {
+		data.Grow(int(min(info.Size(), MaxSize)) + bytes.MinRead)
+	}
+	if _, err := data.ReadFrom(io.LimitReader(file, MaxSize+1)); err != nil {
+		return nil, &diag.Diagnostic{Text: "the file cannot be read: " + Reason(err)}
+	}
+	if data.Len() > MaxSize {
+		return nil, &diag.Diagnostic{Text: "the file is larger than 1 MB", Hint: "ours are a few pages of text; is this another file?"}
+	}
+	return data.Bytes(), nil
+}
+
+// open opens a real file.
+func open(fsys fs.FS, name string) (fs.File, *diag.Diagnostic) {
 	info, err := fs.Lstat(fsys, name) // Stat would open a pipe, and wait
 	switch {
 	case errors.Is(err, fs.ErrNotExist):
@@ -63,16 +99,7 @@ func read(fsys fs.FS, name string) ([]byte, *diag.Diagnostic) {
 	if err != nil {
 		return nil, &diag.Diagnostic{Text: "the file cannot be read: " + Reason(err)}
 	}
-	defer file.Close()
-	var data bytes.Buffer
-	data.Grow(int(min(info.Size(), MaxSize)) + bytes.MinRead)
-	if _, err := data.ReadFrom(io.LimitReader(file, MaxSize+1)); err != nil {
-		return nil, &diag.Diagnostic{Text: "the file cannot be read: " + Reason(err)}
-	}
-	if data.Len() > MaxSize {
-		return nil, &diag.Diagnostic{Text: "the file is larger than 1 MB", Hint: "ours are a few pages of text; is this another file?"}
-	}
-	return data.Bytes(), nil
+	return file, nil
 }
 
 const saveAsUTF8 = `choose "UTF-8" where your editor asks for the encoding, and save it again`

@@ -26,11 +26,11 @@ func (f *File) Section() *Section { return &Section{true, f, f.Root, &f.schema} 
 // Add notes a problem at the line of a setting; see Line.
 func (s *Section) Add(key, text, hint string) { s.file.found.add(s.Line(key), text, hint) }
 
-// AddCoded is Add for a problem that has a code.
-func (s *Section) AddCoded(code, key, text, hint string) {
+// AddCoded is Add for a problem that has a code, with its value.
+func (s *Section) AddCoded(code, value, key, text, hint string) {
 	before := s.Found()
 	if s.Add(key, text, hint); s.Found() > before {
-		s.file.found.problems[before].Code = code
+		s.file.found.problems[before].Code, s.file.found.problems[before].Value = code, value
 	}
 }
 

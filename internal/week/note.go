@@ -36,7 +36,7 @@ func (r *reader) checkNote(file string, first int, note string, allow []string) 
 		line = r.checkLinks(file, at, line, allow)
 		for _, p := range private(line) {
 			if !allowed(p.text, allow) {
-				r.private(file, at, fmt.Sprintf("the note shows %s, %q, and pages are public", p.what, p.text),
+				r.private(file, at, p.text, fmt.Sprintf("the note shows %s, %q, and pages are public", p.what, p.text),
 					fmt.Sprintf("leave it out, or add allow = [%q] to the week's settings if everyone may see it", p.text))
 			}
 		}

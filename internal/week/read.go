@@ -37,8 +37,8 @@ type reader struct {
 }
 
 // private notes that a text shows something about a person.
-func (r *reader) private(file string, line int, text, hint string) {
-	r.problems = append(r.problems, diag.Diagnostic{File: file, Line: line, Text: text, Hint: hint, Code: diag.Private})
+func (r *reader) private(file string, line int, shown, text, hint string) {
+	r.problems = append(r.problems, diag.Diagnostic{File: file, Line: line, Text: text, Hint: hint, Code: diag.Private, Value: shown})
 }
 
 // add notes a problem. The hint is the next step.

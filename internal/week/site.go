@@ -8,6 +8,7 @@ import (
 	"strings"
 
 	"homebuild/internal/activity"
+	"homebuild/internal/diag"
 	"homebuild/internal/problem"
 	"homebuild/internal/textfile"
 	"homebuild/internal/tomlfile"
@@ -44,7 +45,7 @@ func (r *reader) site() Site {
 	site.Name = texts(s, "name", site.Languages)
 	site.Class = texts(s, "class", site.Languages)
 	if v := s.Value("name"); !s.Has("name") || v != nil && v.Kind == tomlfile.Text && site.Name.Plain == "" {
-		s.Add("name", "the site has no name", `write name = "...", as families know the school or the class`)
+		s.AddCoded(diag.Nameless, "", "name", "the site has no name", `write name = "...", as families know the school or the class`)
 	}
 	r.problems = append(r.problems, file.Problems()...)
 	return site
@@ -146,7 +147,7 @@ func texts(s *tomlfile.Section, key string, languages []string) Localized {
 // public refuses in a name what a note may not show either.
 func public(s *tomlfile.Section, key, text string) {
 	if n := len([]rune(text)); n > maxName {
-		s.Add(key, fmt.Sprintf("%s has %d letters", key, n), fmt.Sprintf("keep it to %d, for small screens", maxName))
+		s.AddCoded(diag.Long, fmt.Sprint(maxName), key, fmt.Sprintf("%s has %d letters", key, n), fmt.Sprintf("keep it to %d, for small screens", maxName))
 	}
 	for at, c := range text { // written as \u202e, the file does not show it
 		if what := hidden(c, text[:at]); what != "" {
@@ -155,6 +156,6 @@ func public(s *tomlfile.Section, key, text string) {
 		}
 	}
 	for _, p := range private(text) {
-		s.Add(key, fmt.Sprintf("%s holds %s, %q, and pages are public", key, p.what, p.text), "leave it out")
+		s.AddCoded(diag.Private, p.text, key, fmt.Sprintf("%s holds %s, %q, and pages are public", key, p.what, p.text), "leave it out")
 	}
 }

@@ -80,17 +80,17 @@ func oneLine(s *tomlfile.Section, key string) string {
 func plainText(s *tomlfile.Section, key string, longest int, allow []string) string {
 	text := oneLine(s, key)
 	if n := len([]rune(text)); n > longest {
-		s.Add(key, fmt.Sprintf("%s has %d letters", key, n), fmt.Sprintf("keep it to %d: a child reads it", longest))
+		s.AddCoded(diag.Long, fmt.Sprint(longest), key, fmt.Sprintf("%s has %d letters", key, n), fmt.Sprintf("keep it to %d: a child reads it", longest))
 	}
 	if tag := rawHTML.FindString(text); tag != "" {
-		s.Add(key, fmt.Sprintf("the story holds HTML, %q, and pages show it as plain words", strings.TrimSpace(tag)), "write the story without it")
+		s.AddCoded(diag.Markup, strings.TrimSpace(tag), key, fmt.Sprintf("the story holds HTML, %q, and pages show it as plain words", strings.TrimSpace(tag)), "write the story without it")
 	}
 	if link := bareLink.FindString(html.UnescapeString(text)); link != "" {
-		s.Add(key, fmt.Sprintf("the story holds a link, %q", link), "links can stand in the note")
+		s.AddCoded(diag.Link, link, key, fmt.Sprintf("the story holds a link, %q", link), "links can stand in the note")
 	}
 	for _, p := range private(text) {
 		if !allowed(p.text, allow) {
-			s.AddCoded(diag.Private, key, fmt.Sprintf("the story shows %s, %q, and pages are public", p.what, p.text),
+			s.AddCoded(diag.Private, p.text, key, fmt.Sprintf("the story shows %s, %q, and pages are public", p.what, p.text),
 				fmt.Sprintf("leave it out, or add allow = [%q] to the week's settings if everyone may see it", p.text))
 		}
 	}

@@ -39,8 +39,14 @@ export async function openCopyFile(desk: Desk, input: HTMLInputElement): Promise
   input.value = "";
   if (!copy) return;
   desk.set({ copy });
-  if (desk.state.phase === "start" && !copy.refused) await useCopy(desk, copy);
+  if (desk.state.phase === "start" && !copy.refused && !isOld(desk, copy)) await useCopy(desk, copy);
   else if (desk.state.phase === "desk") desk.set({ view: "copies" });
+}
+
+/** Whether a copy may be last year's: its last week is months ago. */
+export function isOld(desk: Desk, copy: Copied): boolean {
+  const last = copy.weeks.at(-1);
+  return last !== undefined && Date.parse(desk.today()) - Date.parse(last) > 30 * 86_400_000;
 }
 
 const refused = (why: string): Copied => ({ files: {}, weeks: [], leftOut: [], older: false, refused: why });
@@ -55,6 +61,14 @@ export async function useCopy(desk: Desk, copy: Copied): Promise<void> {
 export async function addFromCopy(desk: Desk, copy: Copied, weeks: readonly string[]): Promise<void> {
   const of = (path: string) => weeks.some((date) => path.startsWith(`weeks/${date}.`));
   await lay(desk, "act.copy-add", Object.fromEntries(Object.entries(copy.files).filter(([path]) => of(path))));
+}
+
+/** Lays the weeks of the copy on new Mondays, as this year's. */
+export async function bringLastYear(desk: Desk, copy: Copied): Promise<void> {
+  if (await desk.act({ word: "act.last-year" }, () => desk.ask("lastYear", { files: copy.files }))) {
+    leaveCopy(desk);
+    desk.set({ phase: "desk", view: "year" });
+  }
 }
 
 async function lay(desk: Desk, word: string, changes: Changes): Promise<void> {

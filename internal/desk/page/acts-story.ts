@@ -2,9 +2,11 @@
 
 import type { Desk } from "./desk";
 import type { Reading, Story } from "./protocol";
+import { refreshSteps } from "./refresh";
 
 export function openStory(desk: Desk, number?: number): void {
   desk.set({ story: number === undefined ? undefined : { number }, line: undefined });
+  void refreshSteps(desk);
 }
 
 /** Lets a story be changed that families have. */

@@ -3,7 +3,8 @@
 import type { Desk } from "./desk";
 import type { Finding, Line } from "./protocol";
 import type { Memory } from "./keeper";
-import type { Shown, View } from "./state";
+import { refreshChoices } from "./refresh";
+import { type Shown, type View, choicesOf } from "./state";
 import { focusOn } from "./focus";
 
 /** Lays a Monday open, with one of its lines open where one is named. */
@@ -21,7 +22,7 @@ export async function openLine(desk: Desk, key?: string): Promise<void> {
   await flush(desk);
   desk.set({ line: key, choices: undefined, story: undefined, targets: undefined });
   if (key === "target") await findTargets(desk, "");
-  else if (key === "focus" || key === "picture" || key === "place") await desk.refreshChoices(key);
+  else if (key !== undefined && key in choicesOf) await refreshChoices(desk, key);
 }
 
 let searches = 0;
@@ -86,6 +87,11 @@ export async function takeOut(desk: Desk, f: Finding): Promise<void> {
 /** Allows words that look private: they are the school's. */
 export async function allow(desk: Desk, f: Finding): Promise<void> {
   await desk.act({ word: "act.allow" }, () => desk.ask("set", { date: desk.state.date!, key: "allow", value: f.quote }));
+}
+
+/** Says that a week's day is meant as it is. */
+export async function dateMeant(desk: Desk, f: Finding): Promise<void> {
+  await desk.act({ word: "act.date-meant" }, () => desk.ask("set", { date: f.date || desk.state.date!, key: "odd-date", value: "true" }));
 }
 
 /** Goes to the place of a finding. */

@@ -1,6 +1,7 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { Desk, nextMonday } from "./desk";
+import { nextMonday } from "./days";
+import { Desk } from "./desk";
 import { Engine } from "./engine";
 import { Fake } from "./fake";
 import { KeepError, type Kept, type Keeper, type Trouble } from "./keeper";

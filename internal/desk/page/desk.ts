@@ -1,11 +1,14 @@
 // The desk: what is kept, what the engine says of it, and every act in between.
 // Acts go one after the other; what an act came to is kept before the next.
 
+import { localDay } from "./days";
 import { type Args, type Call, type Engine, StopError, type Value, WrongError } from "./engine";
-import { type Change, apply, changesOf } from "./files";
+import { type Change, apply, changesOf, toChanges } from "./files";
 import { type Said, type Step, fits, record, redo, toRedo, toUndo, undo } from "./journal";
 import { KeepError, type Keeper, type Memory } from "./keeper";
+import { reached } from "./moments";
 import type { Act, Changes, Open } from "./protocol";
+import { refreshChoices, refreshSteps } from "./refresh";
 import { type State, beginning } from "./state";
 
 export class Desk {
@@ -22,9 +25,11 @@ export class Desk {
     readonly keeper: Keeper,
     private readonly now: () => Date,
     private readonly words: () => string,
+    private readonly pause = 200,
   ) {
     engine.reopen = () => (this.state.opened ? this.asKept() : undefined);
-    engine.onRestart = () => this.set({ engine: "again" });
+    engine.onRestart = () => this.set({ engine: "again", loaded: 0 });
+    engine.onLoading = (loaded) => loaded - this.state.loaded >= 0.05 && this.set({ loaded });
   }
 
   /** Calls back after every change of the state. */
@@ -64,8 +69,10 @@ export class Desk {
     if (this.keeper.place === "browser") this.set({ phase: fresh ? "start" : "desk" });
     const opened = await this.ask("open", this.asKept());
     if (!opened) return;
+    reached("engine");
     this.set({ opened, files: opened.files, engine: "ready", phase: opened.new ? "start" : "desk" });
     if (!opened.new) await this.refresh();
+    else void this.ask("targets", { words: "", grade: 1 }); // while she answers, the engine reads what the first week needs
   }
 
   /** Asks the engine. What is wrong with the question is shown, and nothing comes back. */
@@ -76,19 +83,16 @@ export class Desk {
       if (this.state.engine !== "ready" && this.state.opened) this.set({ engine: "ready" });
       return value;
     } catch (cause) {
-      if (cause instanceof WrongError) this.refused(cause);
-      else if (cause instanceof StopError) this.set({ engine: cause });
+      if (cause instanceof WrongError) {
+        this.set({ wrong: cause.findings });
+        if (cause.findings.some((f) => f.code === "changed")) this.troubled(new KeepError("changed"));
+      } else if (cause instanceof StopError) this.set({ engine: cause });
       else throw cause;
       return undefined;
     } finally {
       clearTimeout(slow);
       if (this.state.busy) this.set({ busy: false });
     }
-  }
-
-  private refused({ findings }: WrongError): void {
-    this.set({ wrong: findings });
-    if (findings.some((f) => f.code === "changed")) this.troubled(new KeepError("changed"));
   }
 
   /** Does one thing after the other. */
@@ -193,8 +197,7 @@ export class Desk {
   /** Takes up what another program wrote into the folder. Where it stands in the way of an act of hers, she decides first. */
   follow(): Promise<void> {
     return this.inTurn(async () => {
-      if (this.state.saving.state === "changed") return;
-      const opened = await this.ask("open", this.asKept());
+      const opened = this.state.saving.state === "changed" ? undefined : await this.ask("open", this.asKept());
       if (!opened) return;
       this.set({ opened, files: opened.files, phase: opened.new ? "start" : "desk", said: { word: "did.followed" }, moved: undefined, wrong: [] });
       if (!opened.new) await this.refresh();
@@ -214,8 +217,15 @@ export class Desk {
     const week = await this.ask("week", { date: this.state.date! });
     if (!current()) return;
     if (week) this.set({ week });
-    if (this.state.line) await this.refreshChoices(this.state.line);
-    const year = await this.ask("year", {});
+    if (this.state.line) await refreshChoices(this, this.state.line);
+    void this.refreshAround(current);
+  }
+
+  /** Asks for what can wait, when nothing else was done for a moment: it takes longest. */
+  private async refreshAround(current: () => boolean): Promise<void> {
+    await new Promise((done) => setTimeout(done, this.pause));
+    if (current()) await refreshSteps(this);
+    const year = current() && (await this.ask("year", {}));
     if (year && current()) this.set({ year });
   }
 
@@ -228,27 +238,4 @@ export class Desk {
     const changed = page?.html !== this.state.html;
     this.set({ html: page?.html, unseen: this.state.unseen || (changed && this.state.side === "yours") });
   }
-
-  /** Asks what can be chosen on a line. */
-  async refreshChoices(key: string): Promise<void> {
-    const choices = await this.ask("choices", { date: this.state.date!, key });
-    if (choices && this.state.line === key) this.set({ choices });
-  }
-}
-
-function toChanges(changes: readonly Change[], side: "before" | "after"): Changes {
-  return Object.fromEntries(changes.map((c) => [c.path, c[side] ?? null]));
-}
-
-/** A day as the files write it, where she is. */
-export function localDay(d: Date): string {
-  const two = (n: number) => String(n).padStart(2, "0");
-  return `${d.getFullYear()}-${two(d.getMonth() + 1)}-${two(d.getDate())}`;
-}
-
-/** The Monday after a day. */
-export function nextMonday(day: string): string {
-  const d = new Date(`${day}T00:00:00Z`);
-  d.setUTCDate(d.getUTCDate() + ((8 - d.getUTCDay()) % 7 || 7));
-  return d.toISOString().slice(0, 10);
 }

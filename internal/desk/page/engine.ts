@@ -13,6 +13,8 @@ export interface Transport {
 export interface Listener {
   answered(reply: Reply): void;
   stopped(why: unknown): void;
+  /** How much of the engine has been read, up to 1. */
+  loading(part: number): void;
 }
 
 export type Call = keyof Calls;
@@ -45,6 +47,8 @@ export class Engine {
   private last = 0;
   /** Told when the engine stopped and starts again. */
   onRestart: () => void = () => undefined;
+  /** Told how much of the engine has been read, up to 1. */
+  onLoading: (part: number) => void = () => undefined;
 
   /** The desk that a new engine has to take up; nothing before the first. */
   reopen: () => Open | undefined = () => undefined;
@@ -69,7 +73,7 @@ export class Engine {
 
   private ask<K extends Call>(call: K, args: Args<K>): Promise<Value<K>> {
     if (!this.transport) {
-      this.transport = this.start({ answered: (reply) => this.answered(reply), stopped: (why) => this.stop(why) });
+      this.transport = this.start({ answered: (reply) => this.answered(reply), stopped: (why) => this.stop(why), loading: (part) => this.onLoading(part) });
       const open = this.reopen();
       // An engine answers in order: by the time it comes to the call, it has the desk.
       if (open && call !== "open") this.ask("open", open).catch(() => undefined);

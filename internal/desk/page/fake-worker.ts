@@ -5,6 +5,7 @@ import type { Request } from "./protocol";
 
 const fake = new Fake({
   answered: (reply) => postMessage(reply),
+  loading: () => undefined,
   stopped: (why) => {
     throw new Error(String(why));
   },

@@ -61,7 +61,7 @@ export class Fake implements Transport {
     const stories = [0, 1, 2, 3, 4].map((n): Story => this.story(n, Number(values[`story.${n}`] ?? 0), `keep.${n}` in values));
     return {
       date, state: this.path(date) in this.files ? "waits" : "proposed", can: target.can, about: "", grade: 2, usual: date, letters, stories, findings,
-      lines: [line("target", target.id, target.can), line("focus", "make-ten", "Make a ten first"), line("picture", "bar-model", "Bars"), line("place", "harbour", "The harbor"), line("stories", "4", ""), line("extra-sentence", "true", ""), line("review", "false", ""), line("show-from", "", "")],
+      lines: [line("target", target.id, target.can), line("focus", "make-ten", "Make a ten first"), line("picture", "bar-model", "Bars"), line("place", "harbour", "The harbor"), line("stories", "4", ""), line("extra-sentence", "true", ""), line("review", "false", ""), line("ladder", "false", ""), line("show-from", "", ""), line("warm-up", "", ""), line("minutes", "10", ""), line("number-words", "false", "")],
     };
   }
 
@@ -96,6 +96,7 @@ export class Fake implements Transport {
     choices: ({ key }): Choice[] => ["make-ten", "count-on"].map((value) => ({ value, words: key === "focus" ? value.replace("-", " ") : value, about: "8 + 2 = 10, 10 + 3 = 13", picture: key === "picture" ? bar(8, 5) : "", fits: true, why: "", met: "", grade: 2 })),
     set: ({ date, key, value }) => this.act(date, (v) => (value === "" ? delete v[key] : (v[key] = value.replace(/\n/g, " "))), { lines: key === "target" ? ["focus"] : [], stories: key === "target" ? [1, 3] : [], kept: key === "target" ? [2] : [] }),
     story: ({ date, story, do: what }) => this.act(date, (v) => (what === "keep" ? (v[`keep.${story}`] = "1") : what === "release" ? delete v[`keep.${story}`] : (v[`story.${story}`] = String(Number(v[`story.${story}`] ?? 0) + 1))), { stories: [story] }),
+    steps: ({ story }) => ({ easier: story === 1 ? null : { within: 20, pastTen: false, steps: 1 }, harder: { within: 100, pastTen: true, steps: 1 } }),
     kinds: () => this.readings,
     own: ({ texts, numbers }) => ({ numbers: numbers?.length ? numbers : [...(texts["en"] ?? "").matchAll(/\d+ \w+/g)].map(([w]) => ({ words: w, value: parseInt(w), counts: true })), readings: /\d+\D+\d+/.test(texts["en"] ?? "") ? this.readings : [], findings: [] }),
     use: ({ date, story, line }) => this.act(date, (v) => (v[`own.${story}`] = line), { stories: [story] }),
@@ -106,6 +107,12 @@ export class Fake implements Transport {
     send: ({ date, tags }) => ({ changes: {}, homes: this.year().languages.map((language) => ({ language, file: tags.includes(language.tag) ? this.file(`week-${date}-${language.tag}.html`, "<p>home") : null, message: `Our week (${language.tag})`, texts: 1, link: "", held: this.week(date).findings.filter((f) => f.tag === language.tag) })), waits: [], key: this.file(`TEACHER-ONLY-key-${date}.html`, "<p>For the teacher. Do not send."), slips: null }),
     site: () => this.file("web-pages.zip", "PK", "application/zip"),
     copy: () => this.file("TEACHER-ONLY-copy-2026-09-28.zip", JSON.stringify(this.files), "application/zip"),
-    openCopy: ({ bytes }) => ({ files: JSON.parse(atob(bytes)), weeks: [], leftOut: [], older: false, refused: "" }),
+    lastYear: ({ files }): Act => ({ changes: Object.fromEntries(Object.entries(files).filter(([path]) => path.startsWith("weeks/")).map(([, text], i) => [this.path(mondays[20 + i]!), text])), monday: mondays[20]!, moved: { lines: [], stories: [], kept: [] } }),
+    openCopy: ({ bytes }) => {
+      const text = atob(bytes);
+      if (!text.startsWith("{")) return { files: {}, weeks: [], leftOut: [], older: false, refused: "strange" };
+      const files = JSON.parse(text) as Record<string, string>;
+      return { files, weeks: Object.keys(files).filter((p) => p.startsWith("weeks/")).map((p) => p.slice(6, 16)), leftOut: [], older: false, refused: "" };
+    },
   };
 }

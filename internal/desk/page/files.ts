@@ -1,5 +1,7 @@
 // The teacher's files as plain values, and what changes in them.
 
+import type { Changes } from "./protocol";
+
 /** A desk's files: each path with its text. */
 export type Files = Readonly<Record<string, string>>;
 
@@ -58,4 +60,9 @@ export function join(first: readonly Change[], second: readonly Change[]): Chang
     .sort()
     .map((path) => change(path, befores.get(path), afters.get(path)))
     .filter((c) => c.before !== c.after);
+}
+
+/** One side of changes, as the engine takes them. */
+export function toChanges(changes: readonly Change[], side: "before" | "after"): Changes {
+  return Object.fromEntries(changes.map((c) => [c.path, c[side] ?? null]));
 }

@@ -2,11 +2,13 @@
 
 import { choosePage, goTo } from "./acts";
 import { flush } from "./acts-week";
-import { Desk, localDay } from "./desk";
+import { localDay } from "./days";
+import { Desk } from "./desk";
 import { h, renew } from "./dom";
 import { Engine, type Listener, type Transport } from "./engine";
 import { focusOn, nextRegion } from "./focus";
 import type { Keeper } from "./keeper";
+import { reached } from "./moments";
 import { loopbackTransport, onNews, workerTransport } from "./transports";
 import { preparePictures } from "./picture";
 import { Store, Turn, forgetful } from "./store";
@@ -71,6 +73,7 @@ function show(desk: Desk): void {
     if (opened) preparePictures(opened.style, opened.patterns);
     renew(root, h("div", {}, deskView({ desk, state: desk.state, words })));
     const tag = memory.language ?? year?.class ?? "";
+    if (desk.state.week) reached("sheet");
     frame.show(html, words.say("region.families"), `${date}/${shown}/${tag}`, moved?.stories ?? []);
     if (line !== `${date}${year?.weeks.length}`) centre();
     line = `${date}${year?.weeks.length}`;

@@ -28,6 +28,8 @@ export interface Calls {
   set(args: Set): Act;
   /** Story does something to one story. */
   story(args: StoryWish): Act;
+  /** Steps are the sizes of the stories that easier and harder lead to. */
+  steps(args: StoryOf): Steps;
   /** Kinds are the other kinds of story that one could be, each with a picture. */
   kinds(args: StoryOf): Reading[];
   /** Own says what a story of her own could mean. */
@@ -52,6 +54,8 @@ export interface Calls {
   copy(args: None): File;
   /** OpenCopy looks into the zip of a copy. Nothing is laid down yet. */
   openCopy(args: Zip): Copied;
+  /** LastYear lays the weeks of a copy on new Mondays, in their order. */
+  lastYear(args: LastYear): Act;
 }
 
 /** Request is a call as a message. */
@@ -203,6 +207,11 @@ export interface Zip {
   bytes: string; // in base64
 }
 
+/** LastYear is a copy of an earlier year. */
+export interface LastYear {
+  files: Files;
+}
+
 /** Copied is what a copy holds. */
 export interface Copied {
   files: Files;
@@ -293,6 +302,12 @@ export interface Size {
   steps: number; // 1 or 2
 }
 
+/** Steps are one step in each direction from a story; null where there is none. */
+export interface Steps {
+  easier: Size | null;
+  harder: Size | null;
+}
+
 /** StoryWish is an act on a story. */
 export interface StoryWish {
   date: string;
@@ -353,8 +368,8 @@ export interface Finding {
   tag: string; // of the language that alone is held back; empty for all
   text: string; // in English
   hint: string;
-  code: string; // "private", "odd-date", ...: see Codes; empty for those without
-  quote: string; // the words in the text that it is about
+  code: string; // "private", "odd-date", ...: see the codes of diag; empty for those without
+  quote: string; // the words, the number or the setting that it is about
   file: string;
   line: number;
   mend: boolean; // it keeps pages from being made

@@ -4,7 +4,7 @@ import type { StopError } from "./engine";
 import type { Files } from "./files";
 import type { Journal, Said } from "./journal";
 import type { Memory, Trouble } from "./keeper";
-import type { Choice, Copied, Finding, Moved, Offer, Opened, OwnNumber, Reading, Sending, Target, Week, Year } from "./protocol";
+import type { Choice, Copied, Finding, Moved, Offer, Opened, OwnNumber, Reading, Sending, Steps, Target, Week, Year } from "./protocol";
 
 /** What lies in the sheet's place. */
 export type View = "week" | "year" | "send" | "copies" | "help";
@@ -38,6 +38,8 @@ export interface OwnDraft {
 export interface OpenStory {
   number: number;
   kinds?: Reading[];
+  /** Where easier and harder lead. */
+  steps?: Steps | undefined;
   /** Its equation before the last act on it. */
   was?: string;
   /** She changes it although families have it. */
@@ -48,6 +50,8 @@ export interface State {
   /** "setting-up" until it is known what is kept; "start" at a desk that is new. */
   phase: "setting-up" | "start" | "desk";
   engine: "starting" | "ready" | "again" | StopError;
+  /** How much of the engine has been read, up to 1. */
+  loaded: number;
   opened?: Opened;
   files: Files;
   journal: Journal;
@@ -87,6 +91,7 @@ export interface State {
 export const beginning: State = {
   phase: "setting-up",
   engine: "starting",
+  loaded: 0,
   files: {},
   journal: { acts: [], done: 0 },
   memory: {},
@@ -98,3 +103,6 @@ export const beginning: State = {
   wrong: [],
   busy: false,
 };
+
+/** The lines of the sheet with a list to choose from, and the key of that list. */
+export const choicesOf: Record<string, string> = { focus: "focus", picture: "picture", place: "place", more: "warm-up" };

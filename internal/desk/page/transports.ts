@@ -8,7 +8,7 @@ import type { Reply, Request } from "./protocol";
 export function workerTransport(listener: Listener): Transport {
   const url = URL.createObjectURL(new Blob([textOf("worker")], { type: "text/javascript" }));
   const worker = new Worker(url);
-  worker.onmessage = ({ data }: MessageEvent<Reply>) => listener.answered(data);
+  worker.onmessage = ({ data }: MessageEvent<Reply | { loaded: number }>) => ("loaded" in data ? listener.loading(data.loaded) : listener.answered(data));
   worker.onerror = (e) => listener.stopped(e.message);
   worker.postMessage({ engine: textOf("engine") });
   return {

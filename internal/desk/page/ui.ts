@@ -28,6 +28,11 @@ export function upper(text: string): string {
   return text.slice(0, 1).toUpperCase() + text.slice(1);
 }
 
+/** How far the engine is, once it takes longer than half a second. */
+export function loadingBar({ words, state }: Ui): HTMLElement | false {
+  return state.busy && h("progress", { "aria-label": words.say("moment"), "data-key": "loading", ...(state.loaded < 1 && { value: state.loaded }) });
+}
+
 /** Words for a screen reader alone. */
 export function aside(text: string): HTMLElement {
   return h("span", { class: "hide" }, text);

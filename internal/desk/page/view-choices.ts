@@ -31,15 +31,15 @@ function listView(ui: Ui, key: string, line: Line): HTMLElement[] {
   const others = all.filter((c) => !c.fits);
   return [
     h("p", { class: "soft" }, words.say(`about.${key}` as Word)),
-    choose(words.say(`line.${key}` as Word), fitting.map((c) => ({ value: c.value, children: choiceParts(c), class: "choice" })), line.value, (v) => void setLine(ui.desk, line, v), { class: `choices of-${key}` }),
+    choose(words.say(`line.${key}` as Word), fitting.map((c) => ({ value: c.value, children: choiceParts(ui, key, c), class: "choice" })), line.value || "none", (v) => void setLine(ui.desk, line, v), { class: `choices of-${key}` }),
     ...(others.length > 0 ? [h("p", { class: "soft" }, words.say("no-fit")), h("ul", { class: "nofit" }, others.map((c) => h("li", {}, h("b", {}, c.words), " ", c.why)))] : []),
     ...backToPencil(ui, line),
   ];
 }
 
-function choiceParts(c: Choice): (Node | string)[] {
+function choiceParts({ words }: Ui, key: string, c: Choice): (Node | string)[] {
   const p = picture(c.picture);
-  return [h("b", {}, upper(c.words)), ...(c.about ? [h("span", { class: "about" }, c.about)] : []), ...(p ? [h("span", { class: "drawn" }, p)] : [])];
+  return [h("b", {}, upper(c.words) || words.say(`none.${key}` as Word)), ...(c.about ? [h("span", { class: "about" }, c.about)] : []), ...(p ? [h("span", { class: "drawn" }, p)] : [])];
 }
 
 /** Ink can be rubbed out again: then the line follows the plan. */
@@ -103,7 +103,15 @@ function countView(ui: Ui, line: Line): HTMLElement {
 }
 
 function warmUpView(ui: Ui, line: Line): HTMLElement {
-  return h("p", { class: "count", "data-key": line.key }, h("span", {}, ui.words.say("long.warm-up")), h("b", {}, line.words || line.value));
+  const { words, state } = ui;
+  const all = state.choices ?? [];
+  const name = words.say("long.warm-up");
+  return h(
+    "div",
+    { class: "count", "data-key": line.key },
+    h("span", {}, name),
+    choose(name, all.map((c) => ({ value: c.value, children: [upper(c.words) || words.say("none.warm-up")], class: "small" })), line.value || "none", (v) => void setLine(ui.desk, line, v), { class: "few" }),
+  );
 }
 
 function showFromView(ui: Ui, week: Week, line: Line): HTMLElement[] {

@@ -3,6 +3,7 @@
 
 import { choosePage } from "./acts";
 import { h } from "./dom";
+import { reached } from "./moments";
 import type { Shown } from "./state";
 import { type Ui, choose } from "./ui";
 
@@ -81,6 +82,7 @@ export class Frame {
     if (doc?.scrollingElement) doc.scrollingElement.scrollTop = top;
     next.classList.remove("coming");
     old?.remove();
+    reached("families");
     if (!doc) return;
     doc.addEventListener("click", (e) => this.clicked(e), true);
     markMoved(doc, moved);

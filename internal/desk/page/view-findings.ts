@@ -1,9 +1,9 @@
 // What is to mend or to know, at the place that it is about.
 
-import { allow, show, takeOut } from "./acts";
+import { allow, dateMeant, show, takeOut } from "./acts";
 import { h } from "./dom";
 import type { Finding } from "./protocol";
-import { type Ui, button } from "./ui";
+import { type Ui, button, upper } from "./ui";
 import type { Word } from "./words";
 
 export function findingsView(ui: Ui, findings: readonly Finding[]): HTMLElement | false {
@@ -24,15 +24,22 @@ function findingView(ui: Ui, f: Finding): HTMLElement {
           button(words.say("mend.take-out"), () => void takeOut(ui.desk, f), { label: words.say("mend.take-out.label", { quote: f.quote }) }),
           button(words.say("mend.allow"), () => void allow(ui.desk, f), { label: words.say("mend.allow.label", { quote: f.quote }) }),
         )
-      : f.hint && !isPrivate && h("p", { class: "soft" }, f.hint),
+      : f.code === "odd-date"
+        ? h("p", { class: "acts" }, button(words.say("mend.date-meant"), () => void dateMeant(ui.desk, f)))
+        : f.hint && !knownFinding(ui, f) && h("p", { class: "soft" }, f.hint),
   );
 }
 
-/** A finding in the desk's words where it has some, otherwise in the engine's. */
+/** The desk's own words for a finding; empty where it has none. */
+export function knownFinding({ words }: Ui, f: Finding): string {
+  const word = f.code === "unmet" ? `finding.unmet.${f.quote}` : `finding.${f.code}`;
+  return words.tell({ word, args: { quote: f.quote } });
+}
+
+/** A finding in the desk's words where it has some, otherwise in the engine's, which are English. */
 export function findingText(ui: Ui, f: Finding): string {
-  const word = `finding.${f.code}`;
-  const known = ui.words.tell({ word, args: { quote: f.quote } });
-  return known || f.text;
+  const { words } = ui;
+  return knownFinding(ui, f) || (words.tag === "en" ? upper(f.text) + "." : words.say("finding.english", { text: f.text }));
 }
 
 /** Where a finding is, as a button that goes there. */

@@ -6,11 +6,13 @@ import { h } from "./dom";
 import { type Said, toRedo, toUndo } from "./journal";
 import type { Finding, Moved } from "./protocol";
 import { type Ui, aside, button } from "./ui";
+import { findingText, knownFinding } from "./view-findings";
 import type { Word } from "./words";
 
 export function ledgeView(ui: Ui): HTMLElement {
   const { words, state } = ui;
-  const toMend = state.year?.weeks.find((w) => w.date === state.date)?.mend ?? state.week?.findings.filter((f) => f.mend).length ?? 0;
+  const { week, year, date } = state;
+  const toMend = week && week.date === date ? week.findings.filter((f) => f.mend).length : (year?.weeks.find((w) => w.date === date)?.mend ?? 0);
   const back = toUndo(state.journal);
   const again = toRedo(state.journal);
   return h(
@@ -65,14 +67,15 @@ function lastWords(ui: Ui): string {
   const { words, state } = ui;
   if (state.engine === "again") return words.say("engine.again");
   const wrong = state.wrong[0];
-  if (wrong) return words.tell({ word: `finding.${wrong.code}`, args: { quote: wrong.quote } }) || inFile(ui, wrong);
+  if (wrong) return knownFinding(ui, wrong) || inFile(ui, wrong);
   if (!state.said) return "";
   return [words.tell(state.said) + ".", state.moved && !state.said.word.startsWith("act.story.") && movedWords(ui, state.moved)].filter(Boolean).join(" ");
 }
 
 /** What is wrong in a file, for whoever has it open in an editor; elsewhere the words alone. */
-function inFile({ words }: Ui, { file, line, text, hint }: Finding): string {
-  return line > 0 ? `${words.say("finding.at", { file, line })}: ${text}${hint && ` (${hint})`}` : text;
+function inFile(ui: Ui, finding: Finding): string {
+  const { file, line, text, hint } = finding;
+  return line > 0 ? `${ui.words.say("finding.at", { file, line })}: ${text}${hint && ` (${hint})`}` : findingText(ui, finding);
 }
 
 function movedWords({ words }: Ui, moved: Moved): string {

@@ -14,6 +14,14 @@ export function letterView(ui: Ui, week: Week): HTMLElement[] {
   ];
 }
 
+/** What families read who have no letter in their language, while there is one in another. */
+function othersView({ words, state }: Ui, week: Week): HTMLElement | false {
+  const written = week.letters.filter((l) => l.ink).map((l) => l.tag);
+  const tag = written.includes(state.year?.class ?? "") ? state.year!.class : written[0];
+  const name = state.year?.languages.find((l) => l.tag === tag)?.name;
+  return name !== undefined && h("p", { class: "soft" }, words.say("letter.others", { language: name }));
+}
+
 function fieldView(ui: Ui, week: Week, letter: Letter): HTMLElement {
   const { words, state } = ui;
   const language = state.year?.languages.find((l) => l.tag === letter.tag);
@@ -29,11 +37,12 @@ function fieldView(ui: Ui, week: Week, letter: Letter): HTMLElement {
       dir: language?.rightToLeft ? "rtl" : "ltr",
       rows: 7,
       class: letter.ink ? "" : "pencil",
-      placeholder: letter.starter,
+      placeholder: week.letters.some((l) => l.ink) ? undefined : letter.starter,
       ".value": letter.text,
       readonly: ui.desk.readOnly,
       oninput: (e: InputEvent) => writeLetter(ui.desk, letter.tag, (e.target as HTMLTextAreaElement).value),
     }),
+    !letter.ink && othersView(ui, week),
     findingsView(ui, week.findings.filter((f) => f.key === `note.${letter.tag}` || (f.key === "note" && f.tag === letter.tag))),
     letter.ink && button(words.say("letter.remove"), () => writeLetter(ui.desk, letter.tag, "", true), { class: "quiet", label: words.say("letter.remove.label", { language: name }) }),
   );

@@ -1,6 +1,6 @@
 // Your sheet: the week's lines, shut or open, one open at a time.
 
-import { openLine } from "./acts";
+import { openLine, setLine } from "./acts";
 import { choicesView } from "./view-choices";
 import { h } from "./dom";
 import { findingsView } from "./view-findings";
@@ -56,7 +56,7 @@ function rowView(ui: Ui, week: Week, { key, holds }: (typeof rows)[number]): HTM
   const name = words.say(`line.${key}` as Word);
   const ink = key === "note" ? week.letters.some((l) => l.ink) : lines.some((l) => l.ink);
   const value = key === "note" ? letterSummary(ui, week) : lines.map((l) => valueOf(ui, week, l)).filter(Boolean).join(", ");
-  const misfit = lines.find((l) => l.misfit)?.misfit;
+  const misfit = lines.find((l) => l.misfit);
   return h(
     "div",
     { class: `row${open ? " open" : ""}${ink ? " ink" : " pencil"}`, "data-key": key },
@@ -73,10 +73,17 @@ function rowView(ui: Ui, week: Week, { key, holds }: (typeof rows)[number]): HTM
       h("span", { class: "value" }, value, aside(",")),
       findings.length > 0 ? h("span", { class: "alarm" }, aside(words.say("year.mend", { n: findings.length })), h("span", { "aria-hidden": "true" }, "!")) : mark(ui, ink),
     ),
-    misfit && h("p", { class: "misfit" }, misfit),
+    misfit && misfitView(ui, misfit),
     key === "note" || findings.length === 0 ? false : findingsView(ui, findings),
     open && h("div", { class: "inside", "data-key": "inside" }, key === "note" ? letterView(ui, week) : choicesView(ui, week, key, lines)),
   );
+}
+
+/** Ink that fits no more stays, and says so. */
+function misfitView(ui: Ui, line: Line): HTMLElement {
+  const { words, desk } = ui;
+  const text = words.say(`misfit.${line.key}` as Word, { value: upper(line.words), why: line.misfit });
+  return h("p", { class: "misfit" }, text, " ", button(words.say("rub-out"), () => void setLine(desk, line, "")));
 }
 
 /** The value of a line in words. */
@@ -96,7 +103,7 @@ export function valueOf(ui: Ui, week: Week, line: Line): string {
     case "number-words":
       return line.value === "true" ? words.say(`short.${line.key}` as Word) : "";
     case "focus":
-      return line.value || words.say("way.any");
+      return line.value || words.say("none.focus");
     default:
       return line.value;
   }

@@ -1,9 +1,11 @@
 // The first start: four answers, and the first week lies there.
 
-import { begin, openCopyFile } from "./acts";
+import { begin } from "./acts";
 import { h } from "./dom";
-import { type Ui, button } from "./ui";
-import { nextMonday } from "./desk";
+import { type Ui, loadingBar } from "./ui";
+import { nextMonday } from "./days";
+import { findingText } from "./view-findings";
+import { copyButton, copyView } from "./view-copies";
 
 /** The four questions. English and Spanish stand first among the languages. */
 export function startView(ui: Ui): HTMLElement {
@@ -25,16 +27,11 @@ export function startView(ui: Ui): HTMLElement {
       h("fieldset", { class: "ask" }, h("legend", {}, words.say("start.grade")), h("div", { class: "few" }, grades.map((g) => h("label", { class: "pick" }, h("input", { type: "radio", name: "grade", value: g, required: true }), h("span", {}, words.say(`grade.${g as 0 | 1 | 2 | 3}`)))))),
       h("fieldset", { class: "ask" }, h("legend", {}, words.say("start.languages")), languages.length > 0
         ? h("div", { class: "few" }, languages.map((l) => h("label", { class: "pick", "data-key": l.tag }, h("input", { type: "checkbox", name: "language", value: l.tag, ".defaultChecked": l.tag === "en" }), h("span", { lang: l.tag }, l.name))))
-        : h("p", { class: "soft" }, words.say("setting-up"))),
+        : h("p", { class: "soft" }, words.say("setting-up"), " ", loadingBar(ui))),
       h("p", { class: "ask" }, h("label", { for: "start-monday" }, words.say("start.monday")), h("input", { id: "start-monday", name: "monday", type: "date", ".defaultValue": monday }), h("span", { class: "proposed" }, words.say("proposed"))),
-      state.wrong.length > 0 && h("ul", { class: "findings" }, state.wrong.map((f) => h("li", { class: "mend" }, h("p", {}, f.text)))),
+      state.wrong.length > 0 && h("ul", { class: "findings" }, state.wrong.map((f) => h("li", { class: "mend" }, h("p", {}, findingText(ui, f))))),
       h("p", { class: "acts" }, h("button", { class: "go", type: "submit", ".disabled": languages.length === 0 }, words.say("start.lay")), copyButton(ui)),
     ),
+    state.copy && copyView(ui, state.copy),
   );
-}
-
-/** Opens a copy from a file. */
-export function copyButton(ui: Ui): HTMLElement {
-  const input = h("input", { type: "file", accept: ".zip", class: "hide", "aria-label": ui.words.say("copy.have"), tabindex: -1, onchange: (e: Event) => void openCopyFile(ui.desk, e.target as HTMLInputElement) });
-  return h("span", {}, button(ui.words.say("copy.have"), () => document.querySelector<HTMLInputElement>("input[type=file]")?.click()), input);
 }

@@ -6,7 +6,7 @@ import { toUndo } from "./journal";
 import { findingsView } from "./view-findings";
 import { ownView } from "./view-own";
 import { picture } from "./picture";
-import type { Kind, Reading, Story, Week } from "./protocol";
+import type { Kind, Reading, Size, Story, Week } from "./protocol";
 import { type Ui, aside, button, mark } from "./ui";
 import type { Word } from "./words";
 
@@ -51,6 +51,7 @@ function storyView(ui: Ui, week: Week, s: Story): (HTMLElement | false)[] {
     findingsView(ui, findings),
     week.state === "shown" && h("p", { class: "misfit" }, words.say("story.families-have"), " ", !state.story?.anyway && button(words.say("story.anyway"), () => changeAnyway(ui.desk))),
     (week.state !== "shown" || state.story?.anyway === true) && actsView(ui, s, name, week.stories.length - 1),
+    s.own === null && noStep(ui),
     wasView(ui, s),
     state.story?.kinds ? kindsView(ui, s, state.story.kinds) : false,
   ];
@@ -79,21 +80,40 @@ function aboutStory(ui: Ui, s: Story): string {
   return [kindWords(ui, s.kind), size, s.extra ? words.say("size.extra", { n: s.extra }) : ""].filter(Boolean).join(" ");
 }
 
+/** Where a step leads, in words: "to 10", "no ten to pass". */
+function stepWords({ words }: Ui, what: "easier" | "harder", from: Size, to: Size): string {
+  if (from.pastTen !== to.pastTen) return words.say(to.pastTen ? "step.ten" : "step.no-ten");
+  return from.within !== to.within ? words.say("step.within", { n: to.within }) : words.say(`step.${what}`);
+}
+
+/** At the end of the way there is no step more. */
+function noStep({ words, state }: Ui): HTMLElement | false {
+  const steps = state.story?.steps;
+  const none = (["easier", "harder"] as const).filter((what) => steps?.[what] === null).map((what) => words.say(`finding.${what}`));
+  return none.length > 0 && h("p", { class: "soft" }, none.join(" "));
+}
+
 function actsView(ui: Ui, s: Story, name: string, count: number): HTMLElement {
-  const { words } = ui;
+  const { words, state } = ui;
   const act = (what: string, off = false) => {
     const text = words.say(`do.${what}` as Word);
     return !off && button(text, () => void storyAct(ui.desk, s, what), { label: `${text}, ${name}`, "data-key": what });
   };
   const hers = s.own !== null;
+  const step = (what: "easier" | "harder") => {
+    const to = state.story?.steps?.[what];
+    if (hers || to === null) return false;
+    const text = words.say(`do.${what}`) + (to ? words.say("step", { to: stepWords(ui, what, s.size, to) }) : "");
+    return button(text, () => void storyAct(ui.desk, s, what), { label: `${text}, ${name}`, "data-key": what });
+  };
   return h(
     "div",
     { class: "acts", "data-key": "acts" },
     act("numbers", hers),
     act("tale", hers),
     !hers && button(words.say("do.kind"), () => void showKinds(ui.desk, s), { label: `${words.say("do.kind")}, ${name}`, "data-key": "kind" }),
-    act("easier", hers),
-    act("harder", hers),
+    step("easier"),
+    step("harder"),
     act("up", s.number < 2),
     act("down", s.number === 0 || s.number === count),
     button(words.say(s.ink ? "do.release" : "do.keep"), () => void keepStory(ui.desk, s), { label: `${words.say(s.ink ? "do.release" : "do.keep")}, ${name}`, "data-key": "keep" }),

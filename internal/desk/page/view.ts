@@ -13,7 +13,7 @@ import { startView } from "./view-start";
 import { yearView } from "./view-year";
 import type { View } from "./state";
 import { StopError } from "./engine";
-import { type Ui, button } from "./ui";
+import { type Ui, button, loadingBar } from "./ui";
 
 const papers: Record<View, (ui: Ui) => HTMLElement> = { week: sheetView, year: yearView, send: sendView, copies: copiesView, help: helpView };
 
@@ -60,7 +60,7 @@ function sidesView({ words, state, desk }: Ui): HTMLElement {
 
 function engineView(ui: Ui): HTMLElement | false {
   const { words, state, desk } = ui;
-  if (state.engine === "starting") return h("p", { class: "engine", role: "status", "data-key": "engine" }, words.say("engine.starting"), " ", state.busy && h("progress", { "aria-label": words.say("moment") }));
+  if (state.engine === "starting") return h("p", { class: "engine", role: "status", "data-key": "engine" }, words.say("engine.starting"), " ", loadingBar(ui));
   if (!(state.engine instanceof StopError)) return false;
   const args = state.engine.args as { story?: number } | undefined;
   const text = args?.story ? words.say("engine.stops-at", { n: args.story }) : words.say("engine.stops");

@@ -10,6 +10,11 @@ test("both languages have the same words with the same places", () => {
   for (const [word, text] of Object.entries(languages.en)) assert.equal(places(languages.es[word]!), places(text), word);
 });
 
+test("the file itself says that it is setting up, before its code runs", () => {
+  const shell = readFileSync(`${process.env["DESK_PAGE"]!}/shell.html`, "utf8");
+  for (const words of Object.values(languages)) assert.ok(shell.includes(words["setting-up"]!));
+});
+
 test("no word is there that nothing says", () => {
   const dir = process.env["DESK_PAGE"]!;
   const code = readdirSync(dir).filter((f) => f.endsWith(".ts") && !f.endsWith(".test.ts")).map((f) => readFileSync(`${dir}/${f}`, "utf8")).join("\n");

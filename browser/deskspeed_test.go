@@ -29,6 +29,15 @@ func wholeDesk(t *testing.T) *tab {
 	return b
 }
 
+// long leaves a test that measures time to `make browser-all`: beside others it takes
+// a minute, and measures them.
+func long(t *testing.T) {
+	t.Helper()
+	if !*all {
+		t.Skip("make browser-all measures it")
+	}
+}
+
 // slow is how many times longer the page's thread takes for some work than that of
 // a computer that has nothing else to do, as often as not: the tests share theirs.
 func (b *tab) slow() float64 {
@@ -52,6 +61,7 @@ func (b *tab) moment(name string) float64 {
 // How long a teacher waits: until something is to be seen, until she can begin, and
 // until families' page shows what she changed. -v prints it; docs/speed.md has it.
 func TestDeskSpeed(t *testing.T) {
+	long(t)
 	b := wholeDesk(t)
 	painted, answered := b.moment("first-contentful-paint"), b.moment("engine")
 	t.Logf("a computer %.1f times as slow as a quiet one: painted after %.0f ms, the engine answers after %.0f ms", b.slow(), painted, answered)
@@ -106,6 +116,7 @@ func year(t *testing.T) string {
 
 // A year of weeks in every language does not keep the page from answering.
 func TestDeskDoesNotStall(t *testing.T) {
+	long(t)
 	b := wholeDesk(t)
 	b.wait(`document.querySelector("[name=language]")`, "the first questions")
 	ctx, cancel := ofSeconds(b.ctx, 60)

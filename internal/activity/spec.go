@@ -106,7 +106,7 @@ func (s Spec) fits(k problem.Kind) bool {
 	if s.Steps == 2 || chain {
 		return chain && s.Steps == 2
 	}
-	if (k == problem.TogetherThree) != (s.Parts == 3) {
+	if (k == problem.TogetherThree) != (s.Parts == 3) || (k == problem.TogetherFour) != (s.Parts == 4) {
 		return false
 	}
 	switch s.Operation {

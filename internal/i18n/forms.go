@@ -135,8 +135,12 @@ func (b *builder) formsOfStem(s stem) []string {
 	return forms
 }
 
-// unasked finds forms that no sentence asks for: most often a slip in a name.
+// unasked finds forms that no sentence asks for: most often a slip in a name. While
+// texts are missing nobody knows which forms they will ask for.
 func (b *builder) unasked(asked map[string]bool) {
+	if len(b.proof.Missing) > 0 {
+		return
+	}
 	var forms []string
 	for _, a := range b.asked {
 		if !slices.Contains(forms, a.form) {

@@ -270,3 +270,20 @@ func TestOpposite(t *testing.T) {
 		}
 	}
 }
+
+// Forms may be written before the sentence that will ask for them.
+func TestFormsAheadOfTheirSentence(t *testing.T) {
+	early := strings.Replace(string(fixture(t, "ru", "", "")), `genitive = "журавля"`, "genitive = \"журавля\"\ndative = \"журавлю\"", 1)
+	for _, test := range []struct {
+		name, text string
+		wrong      int
+	}{
+		{"all is written, and nothing asks for it", early, 1},
+		{"something is still to be written", strings.Replace(early, `title = "`, `title = "" # "`, 1), 0},
+	} {
+		_, problems := Load([]string{"ru"}, fstest.MapFS{"en.toml": {Data: fixture(t, "en", "", "")}, "ru.toml": {Data: []byte(test.text)}})
+		if len(problems) != test.wrong {
+			t.Errorf("%s: want %d problems, got %v", test.name, test.wrong, problems)
+		}
+	}
+}

@@ -36,7 +36,7 @@ func (b *builder) checkWordTable(m *Message, table string) {
 	if !slices.Contains(Genders, gender) {
 		gender, form = "", table
 	}
-	if form == "" || len(b.file.Events) == 0 || b.asksFor(form) {
+	if form == "" || len(b.file.Events) == 0 || len(b.proof.Missing) > 0 || b.asksFor(form) {
 		return
 	}
 	b.problem(m.Line, fmt.Sprintf("number words for %q: no sentence asks for that form", table),

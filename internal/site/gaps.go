@@ -132,6 +132,12 @@ func (in Input) choosing() (tags []string, told story.Places) {
 	return tags, told
 }
 
+// Chooses reports whether a language has a say in which stories are told.
+func (in Input) Chooses(tag string) bool {
+	tags, _ := in.choosing()
+	return slices.Contains(tags, tag)
+}
+
 // Withheld tells which languages do not have all pages yet, and why.
 func (p *Planned) Withheld() diag.Diagnostics {
 	unmade := p.unmade()

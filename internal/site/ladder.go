@@ -70,11 +70,13 @@ func (l *lesson) rungs() []activity.Rung {
 	})
 }
 
-// pagesOfSteps says which rungs stand on each page: all on one, or, where the
-// numbers have hundreds and take more room, each on its own.
+// pagesOfSteps says which rungs stand on each page: all on one, or, where the week's
+// numbers have hundreds, or those of two steps have, and take more room, each on its
+// own.
 func (l *lesson) pagesOfSteps() (pages [][]activity.Rung) {
 	rungs := l.rungs()
-	if len(rungs) > 0 && l.target.Within <= 100 {
+	long := slices.ContainsFunc(l.ladder, func(e exercise) bool { return largest(e) > 100 && len(e.Problem.Steps()) > 1 })
+	if len(rungs) > 0 && l.target.Within <= 100 && !long {
 		return [][]activity.Rung{rungs}
 	}
 	for _, rung := range rungs {

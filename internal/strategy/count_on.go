@@ -30,7 +30,11 @@ func (w *working) countingSlips(op problem.Op) {
 
 // count steps from start one by one.
 func (w *working) count(start, times int, op problem.Op) {
-	w.hint("hint", number("Start", start), number("Times", times))
+	if times == 1 {
+		w.hint("hint-one", number("Start", start))
+	} else {
+		w.hint("hint", number("Start", start), number("Times", times))
+	}
 	if times == 0 {
 		zero := problem.Expression{{Op: problem.Plus, Value: start}, {Op: op, Value: 0}}
 		w.step("nothing", evaluated(zero), number("Start", start))

@@ -30,8 +30,10 @@ var tenAndMore = method{
 			w.hint("hint-join", number("Ten", big), number("More", small))
 		case wholeAndMore(c):
 			w.hint("hint-bare", number("A", big), number("More", small))
-		case teen(big):
+		case teen(big) && c.Op == problem.Plus:
 			w.hint("hint-ones")
+		case teen(big):
+			w.hint("hint-take", number("Ten", 10), number("More", ones(big)), number("B", small))
 		default:
 			w.hint("hint-open", number("A", big), number("Ten", big-10), number("More", 10), number("B", small))
 		}

@@ -77,11 +77,13 @@ func (c *Coverage) meet(p problem.Problem) {
 // lacks says which kinds that the grade works with were not met, and how many
 // facts. The grade of each kind: Progressions for the CCSS-M, K-5 Operations and
 // Algebraic Thinking, Table 2; numbers are no longer taken apart in grade 3
-// (common practice, no published source).
+// (common practice, no published source), and four are added in grade 2 alone (CCSS-M
+// 2010, 2.NBT.B.6).
 func (c Coverage) lacks(grade problem.Grade) []Warning {
 	var out []Warning
 	for _, row := range c.Kinds {
-		if row.Total == 0 && row.Kind.FirstGrade() <= grade && (row.Kind != problem.TogetherBoth || grade <= 2) {
+		past := grade > 2 && (row.Kind == problem.TogetherBoth || row.Kind == problem.TogetherFour)
+		if row.Total == 0 && row.Kind.FirstGrade() <= grade && !past {
 			out = append(out, Warning{
 				Setting: "target", Count: 1,
 				Text: fmt.Sprintf("no week has a story of the kind %q", row.Kind),

@@ -62,6 +62,10 @@ func fair(kind problem.Kind, within int) spread {
 		for i := range within * most * most {
 			add(i/most/most+1, i/most%most+1, i%most+1)
 		}
+	case within <= 20 && kind == problem.TogetherFour:
+		for i := range within * within * within * within {
+			add(i/within/within/within+1, i/within/within%within+1, i/within%within+1, i%within+1)
+		}
 	case within <= 20:
 		for i := range within * within {
 			add(i/within+1, i%within+1)
@@ -69,7 +73,10 @@ func fair(kind problem.Kind, within int) spread {
 	default:
 		for len(answers) < 15_000 {
 			n := []int{next(within) + 1, next(within) + 1}
-			if three {
+			if three || kind == problem.TogetherFour {
+				n = append(n, next(within)+1)
+			}
+			if kind == problem.TogetherFour {
 				n = append(n, next(within)+1)
 			}
 			add(n...)

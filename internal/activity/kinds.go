@@ -12,14 +12,14 @@ import (
 // the four that are mastered a grade later, and two steps last (Progressions for
 // the CCSS-M, K-5 Operations and Algebraic Thinking, Table 2 and grade 2). Within
 // a stage the order is that of children's success (Riley, Greeno and Heller 1983,
-// from memory; for three addends and the chains: common practice, no published
+// from memory; for more addends and the chains: common practice, no published
 // source).
 var fromEasyToHard = []problem.Kind{
 	problem.TogetherTotal, problem.TakeFromResult, problem.AddToResult, problem.TogetherBoth,
 	problem.TogetherThree, problem.TakeFromChange, problem.AddToChange, problem.TogetherAddend,
 	problem.DifferenceMore, problem.SmallerFewer, problem.BiggerMore, problem.DifferenceFewer,
 	problem.AddToStart, problem.TakeFromStart, problem.SmallerMore, problem.BiggerFewer,
-	problem.AddThenAdd, problem.TakeThenTake, problem.TogetherThenTake, problem.AddThenTake, problem.TakeThenAdd,
+	problem.TogetherFour, problem.AddThenAdd, problem.TakeThenTake, problem.TogetherThenTake, problem.AddThenTake, problem.TakeThenAdd,
 	problem.BiggerThenTogether,
 }
 

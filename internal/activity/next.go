@@ -156,7 +156,7 @@ func (t Target) shows(pair problem.Pair) bool {
 		if kind.Steps() != nil {
 			return t.Within <= largestFact
 		}
-		if kind == problem.TogetherThree || kind == problem.TogetherBoth {
+		if kind == problem.TogetherThree || kind == problem.TogetherFour || kind == problem.TogetherBoth {
 			continue
 		}
 		box := t.box(kind)

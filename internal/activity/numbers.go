@@ -7,14 +7,17 @@ import (
 )
 
 // numbers are what a problem is made of. For a one-step kind they are the a and
-// b of its working, a + b or a - b; for three addends and chains they are the
-// story's own, in the order of problem.New. The third is 0 where there are two.
-type numbers [3]int
+// b of its working, a + b or a - b; for more addends and chains they are the
+// story's own, in the order of problem.New. Those that
+// a kind has not are 0.
+type numbers [4]int
 
 func (n numbers) problem(kind problem.Kind) (problem.Problem, error) {
 	switch {
+	case n[3] > 0:
+		return problem.New(kind, n[:]...)
 	case n[2] > 0:
-		return problem.New(kind, n[0], n[1], n[2])
+		return problem.New(kind, n[:3]...)
 	case kind.Steps() != nil:
 		return problem.New(kind, n[0], n[1])
 	}
@@ -72,10 +75,9 @@ func (t Target) box(kind problem.Kind) box {
 	first := spanOf(l.FirstLeast, t.Within, l.FirstStep)
 	switch {
 	case kind == problem.TogetherThree:
-		other := spanOf(l.SecondLeast, 0, 1)
-		other.most = t.Within - first.least - other.least
-		first.most = t.Within - 2*other.least
-		return box{first, other, other}
+		return t.sums(first, 2)
+	case kind == problem.TogetherFour:
+		return t.sums(first, 3)
 	case kind.Steps() != nil && kind != problem.BiggerThenTogether:
 		later := spanOf(1, t.laterMost(), 1)
 		return box{first, later, later}
@@ -88,6 +90,14 @@ func (t Target) box(kind problem.Kind) box {
 		second.most = min(second.most, l.SecondMost)
 	}
 	return box{first, second}
+}
+
+// sums is the box of a first addend and so many others.
+func (t Target) sums(first span, others int) box {
+	other := spanOf(t.Limits.SecondLeast, 0, 1)
+	other.most = t.Within - first.least - (others-1)*other.least
+	first.most = t.Within - others*other.least
+	return append(box{first}, slices.Repeat(box{other}, others)...)
 }
 
 // spanOf is the multiples of step, from the first that is least or more.
@@ -135,7 +145,7 @@ func (t Target) roughly(kind problem.Kind, n numbers) bool {
 	case opOf(kind) == problem.Minus:
 		return n[0] > n[1]
 	}
-	return n[0]+n[1]+n[2] <= t.Within
+	return n[0]+n[1]+n[2]+n[3] <= t.Within
 }
 
 // allow reports whether the parts and the whole of a calculation keep the limits

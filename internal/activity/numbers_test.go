@@ -10,7 +10,7 @@ import (
 // fromWorking is the inverse of problem.Calculation for every one-step kind.
 func TestFromWorking(t *testing.T) {
 	for _, kind := range problem.Kinds() {
-		if kind.Steps() != nil || kind == problem.TogetherThree {
+		if kind.Steps() != nil || kind == problem.TogetherThree || kind == problem.TogetherFour {
 			continue
 		}
 		for a := 1; a <= 30; a++ {
@@ -117,7 +117,8 @@ func TestCountsOfSets(t *testing.T) {
 		{"add-within-20", problem.TogetherTotal, 190},
 		{"subtract-within-20", problem.TakeFromResult, 190},
 		{"add-within-10", problem.AddToResult, 45},
-		{"add-three-within-20", problem.TogetherThree, 1140}, // 20 over 3: where the three parts and the rest begin
+		{"add-three-within-20", problem.TogetherThree, 1140},   // 20 over 3: where the three parts and the rest begin
+		{"add-four-within-100", problem.TogetherFour, 487_635}, // 60 over 4: what is left of 100 above four elevens, and 4 bars between
 	} {
 		target, n := named(t, row.id), 0
 		box := target.box(row.kind)

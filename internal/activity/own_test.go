@@ -21,6 +21,7 @@ func TestSpec(t *testing.T) {
 		{"subtraction", Spec{Operation: "subtraction", Largest: 100}, []problem.Kind{problem.TakeFromResult, problem.AddToChange},
 			[]problem.Kind{problem.AddToResult}, 2},
 		{"three addends", Spec{Largest: 30, Parts: 3}, []problem.Kind{problem.TogetherThree}, []problem.Kind{problem.AddToResult}, 2},
+		{"four addends", Spec{Largest: 100, Parts: 4}, []problem.Kind{problem.TogetherFour}, []problem.Kind{problem.TogetherThree}, 2},
 		{"two steps", Spec{Largest: 50, Steps: 2}, []problem.Kind{problem.AddThenTake}, []problem.Kind{problem.AddToResult}, 2},
 		{"named kinds", Spec{Largest: 8, Kinds: []string{"together-total"}}, []problem.Kind{problem.TogetherTotal}, []problem.Kind{problem.AddToResult}, 0},
 	} {

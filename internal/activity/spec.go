@@ -17,7 +17,7 @@ type Spec struct {
 	Operation string // "addition", "subtraction" or "both"; empty for both
 	Largest   int    // no number is larger, 5 to 1000
 	Kinds     []string
-	Parts     int    // addends, 2 or 3; 0 for 2
+	Parts     int    // addends, 2 to 4; 0 for 2
 	Crossing  string // "always", "never" or "either"; empty for either
 	Steps     int    // 1, or 2 for a chain; 0 for 1
 }
@@ -106,7 +106,7 @@ func (s Spec) fits(k problem.Kind) bool {
 	if s.Steps == 2 || chain {
 		return chain && s.Steps == 2
 	}
-	if (k == problem.TogetherThree) != (s.Parts == 3) {
+	if (k == problem.TogetherThree) != (s.Parts == 3) || (k == problem.TogetherFour) != (s.Parts == 4) {
 		return false
 	}
 	switch s.Operation {

@@ -32,7 +32,7 @@ func ParseCrossing(word string) (Crossing, bool) {
 func (c Crossing) String() string { return crossingIDs[c] }
 
 // Limits bind the numbers a and b of a target's working, a + b or a - b. The
-// zero value of each field binds nothing. Of three addends First binds the first
+// zero value of each field binds nothing. Of more addends First binds the first
 // and SecondLeast the others; of a chain First binds the story's first number and
 // nothing else binds.
 type Limits struct {

@@ -55,7 +55,7 @@ func samples() []sample {
 		{problem.TakeFromResult, []int{304, 75}, 0}, {problem.TakeFromResult, []int{500, 283}, 0},
 		{problem.TakeFromResult, []int{62, 44}, 0}, {problem.TakeFromResult, []int{50, 23}, 0},
 		{problem.TogetherAddend, []int{8, 6}, 0}, {problem.TogetherBoth, []int{4, 8}, 0}, {problem.TogetherThree, []int{5, 4, 6}, 0}, {problem.TogetherThree, []int{28, 37, 19}, 0},
-		{problem.TogetherThree, []int{388, 80, 342}, 0},
+		{problem.TogetherThree, []int{388, 80, 342}, 0}, {problem.TogetherFour, []int{24, 17, 36, 13}, 0},
 		{problem.DifferenceMore, []int{14, 9}, 0}, {problem.BiggerMore, []int{8, 5}, 0}, {problem.SmallerMore, []int{12, 3}, 0},
 		{problem.AddThenTake, []int{8, 5, 4}, 0}, {problem.TakeThenAdd, []int{8, 3, 4}, 0}, {problem.BiggerThenTogether, []int{8, 5}, 0},
 	}

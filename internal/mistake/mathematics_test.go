@@ -101,7 +101,7 @@ func (c *tallied) row(kind problem.Kind, top int) string {
 }
 
 // slipsTable counts, over all sums and differences of two numbers to 100 and all sums
-// of three to 20, the slips of each way: how many there are, in how many of them the
+// of three and four to 20, the slips of each way: how many there are, in how many of them the
 // way's slip is known, and in how many no other cause gives the number.
 func slipsTable(t *testing.T) string {
 	t.Helper()
@@ -143,6 +143,9 @@ func slipsTable(t *testing.T) string {
 			count(mustNew(t, problem.TakeFromResult, a+c, c))
 			for d := 1; a+c+d <= 20; d++ {
 				count(mustNew(t, problem.TogetherThree, a, c, d))
+				for e := 1; a+c+d+e <= 20; e++ {
+					count(mustNew(t, problem.TogetherFour, a, c, d, e))
+				}
 			}
 		}
 	}

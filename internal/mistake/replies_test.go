@@ -53,9 +53,10 @@ func count(p problem.Problem) int {
 	case problem.AddToChange, problem.TakeFromChange, problem.TogetherAddend:
 		have = 0
 		come(n[1])
-	case problem.TogetherThree, problem.AddThenAdd:
-		come(n[1])
-		come(n[2])
+	case problem.TogetherThree, problem.TogetherFour, problem.AddThenAdd:
+		for _, more := range n[1:] {
+			come(more)
+		}
 	case problem.AddThenTake, problem.TogetherThenTake:
 		come(n[1])
 		leave(n[2])
@@ -308,6 +309,7 @@ func TestReplies(t *testing.T) {
 		{problem.AddToResult, []int{774, 218}, strategy.SplitTens, 982, Known, "mistake.carry-dropped.hint"},
 		{problem.AddToResult, []int{774, 283}, strategy.SplitTens, 957, Known, "mistake.carry-dropped.hundred"},
 		{problem.TogetherThree, []int{388, 80, 342}, strategy.TwoParts, 610, Known, "mistake.carry-dropped.hundreds"},
+		{problem.TogetherFour, []int{24, 17, 36, 13}, strategy.Pairs, 70, Known, "mistake.carry-dropped.tens"},
 		{problem.TogetherThree, []int{28, 37, 19}, strategy.SplitTens, 64, Known, "mistake.carry-dropped.tens"},
 		{problem.TogetherTotal, []int{45, 39}, strategy.FriendlyJump, 86, Known, "mistake.mended-wrong.hint"},
 		{problem.TogetherTotal, []int{45, 39}, strategy.FriendlyJump, 83, Away, "reply.away.one"},

@@ -88,11 +88,14 @@ func firstStepOnly(r reading) []wrong {
 	return []wrong{worked(r.Problem.Steps()[0].Calculation().Expression())}
 }
 
-// leftOut drops one number: of three addends any, of a chain the first change.
+// leftOut drops one number: of more addends any, of a chain the first change.
 func leftOut(r reading) []wrong {
-	if r.kind() == problem.TogetherThree {
-		a, b, c := r.told[0], r.told[1], r.told[2]
-		return []wrong{{answer: a + b}, {answer: a + c}, {answer: b + c}}
+	if r.kind() == problem.TogetherThree || r.kind() == problem.TogetherFour {
+		var out []wrong
+		for i := len(r.told) - 1; i >= 0; i-- {
+			out = append(out, wrong{answer: r.calc.Value() - r.told[i]})
+		}
+		return out
 	}
 	if !r.chain() || r.compares() {
 		return nil

@@ -19,7 +19,7 @@ func (t Text) ask(o Offer) error {
 	case len(o.Choices) == 0:
 		return &Error{
 			Setting: "text", Text: "no kind of story fits your own story" + numbers,
-			Hint: `mark the one, two or three numbers that count, [6 kites]; "homebuild help own-stories" lists the kinds`,
+			Hint: `mark the one to four numbers that count, [6 kites]; "homebuild help own-stories" lists the kinds`,
 		}
 	case len(o.Choices) > MostShown:
 		var out strings.Builder

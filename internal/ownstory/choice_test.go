@@ -53,7 +53,8 @@ func TestOffer(t *testing.T) {
 		}},
 		{"one number that has too many pairs", "300?", nil},
 		{"no number", "Lina?", nil},
-		{"too many", "1, 2, 3, 4?", nil},
+		{"four numbers", "1, 2, 3, 4?", []string{"together-four 1 + 2 + 3 + 4 = ?"}},
+		{"too many", "1, 2, 3, 4, 5?", nil},
 		{"nothing larger than pages show", "In 900 and 800?", []string{
 			"take-from-result 900 - 800 = ?", "take-from-change 900 - ? = 800",
 			"together-addend 800 + ? = 900",
@@ -121,7 +122,7 @@ func TestCounted(t *testing.T) {
 // few at once.
 func TestEveryKindIsOffered(t *testing.T) {
 	met := map[problem.Kind]bool{}
-	for _, story := range []string{"10", "13 and 4", "4 and 13", "13, 6 and 4", "4, 6 and 13", "500 and 250"} {
+	for _, story := range []string{"10", "13 and 4", "4 and 13", "13, 6 and 4", "4, 6 and 13", "4, 6, 13 and 9", "500 and 250"} {
 		text := read(t, NewLanguage("en", nil), story)
 		offer := text.Offer()
 		listed := 0

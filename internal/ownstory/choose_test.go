@@ -46,7 +46,7 @@ func TestChoose(t *testing.T) {
 		{"what cannot happen", "10 kites", Wish{Happens: "joins"}, nil, "happens", `do not fit a story in which "joins"; numbers that count: 10 kites`},
 		{"two that differ", shells, Wish{Happens: "leaves", Kind: "add-to-result"}, nil, "kind", `add-to-result is a story in which "joins"`},
 		{"two numbers that differ", shells, Wish{Kind: "add-to-change", Number: 1}, nil, "choice", "choice 1 is add-to-result"},
-		{"no such number", shells, Wish{Number: 23}, nil, "choice", "there is no choice 23"},
+		{"no such number", shells, Wish{Number: 24}, nil, "choice", "there is no choice 24"},
 		{"a number below zero", shells, Wish{Number: -1}, nil, "choice", "there is no choice -1"},
 		{"too few for the kind", "10 kites", Wish{Kind: "add-to-result"}, nil, "kind", "do not fit the kind add-to-result"},
 		{"too few for the number", "10 kites", Wish{Number: 1}, nil, "choice", "do not fit the kind add-to-result"},

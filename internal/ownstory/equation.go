@@ -67,7 +67,7 @@ func (t Text) hold(p problem.Problem) (Choice, error) {
 // asked for.
 func parseEquation(kind problem.Kind, equation string) (problem.Problem, bool) {
 	numbers := equationNumbers(equation)
-	if len(numbers) < given(kind) || len(numbers) > 3 { // no kind writes down more
+	if len(numbers) < given(kind) || len(numbers) > 4 { // no kind writes down more
 		return problem.Problem{}, false
 	}
 	for _, order := range arrangements(numbers, given(kind)) {

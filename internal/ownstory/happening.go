@@ -10,7 +10,7 @@ type Happening problem.Situation
 const (
 	Joins    = Happening(problem.AddTo)       // some are there, some come
 	Leaves   = Happening(problem.TakeFrom)    // some are there, some go
-	Parts    = Happening(problem.PutTogether) // two or three parts, seen as one whole
+	Parts    = Happening(problem.PutTogether) // two to four parts, seen as one whole
 	Compared = Happening(problem.Compare)     // two amounts side by side
 )
 
@@ -59,6 +59,7 @@ var sentences = map[problem.Kind]string{
 	problem.SmallerMore:        "One has so many more. How many has the other?",
 	problem.SmallerFewer:       "One has so many fewer. How many has that one?",
 	problem.TogetherThree:      "Three parts. How many in all?",
+	problem.TogetherFour:       "Four parts. How many in all?",
 	problem.AddThenAdd:         "Then more come. How many then?",
 	problem.AddThenTake:        "Then some go. How many then?",
 	problem.TakeThenAdd:        "Then some come. How many then?",
@@ -71,7 +72,7 @@ var sentences = map[problem.Kind]string{
 // their own. Two parts, or two amounts that are compared, come in any order.
 func turns(kind problem.Kind) bool {
 	switch kind {
-	case problem.TogetherTotal, problem.TogetherThree, problem.TogetherAddend, problem.DifferenceMore, problem.DifferenceFewer:
+	case problem.TogetherTotal, problem.TogetherThree, problem.TogetherFour, problem.TogetherAddend, problem.DifferenceMore, problem.DifferenceFewer:
 		return false
 	}
 	return true

@@ -10,7 +10,7 @@ import (
 
 // sample is a problem of a kind with handy numbers.
 func sample(kind problem.Kind) problem.Problem {
-	for _, numbers := range [][]int{{8, 6}, {9, 4, 3}} {
+	for _, numbers := range [][]int{{8, 6}, {9, 4, 3}, {9, 4, 3, 5}} {
 		if p, err := problem.New(kind, numbers...); err == nil {
 			return p
 		}

@@ -65,7 +65,7 @@ func (a amount) value(name string) phrase.Value {
 	return phrase.Message(name, unread[a.state])
 }
 
-// amounts are a whole and its parts, two or three.
+// amounts are a whole and its parts, two to four.
 type amounts struct {
 	parts []amount
 	whole amount
@@ -157,9 +157,9 @@ func numbers(amounts []amount) []int {
 	return list
 }
 
-var ordinals = [...]string{"First", "Second", "Third"}
+var ordinals = [...]string{"First", "Second", "Third", "Fourth"}
 
-// values fills First, Second, Third and whole.
+// values fills First, Second, Third, Fourth and whole.
 func (s amounts) values() []phrase.Value {
 	var out []phrase.Value
 	for i, a := range s.parts {
@@ -169,7 +169,7 @@ func (s amounts) values() []phrase.Value {
 }
 
 // describe picks among the messages that every part-whole picture has:
-// first-part, first-whole, two, three.
+// first-part, first-whole, two, three, four.
 func (s amounts) describe(id string) phrase.Line {
 	if one, ok := s.only(); ok {
 		if s.whole.drawn() {
@@ -182,10 +182,7 @@ func (s amounts) describe(id string) phrase.Line {
 
 // count ends a message id with how many parts there are.
 func (s amounts) count() string {
-	if len(s.parts) == 3 {
-		return ".three"
-	}
-	return ".two"
+	return [...]string{2: ".two", 3: ".three", 4: ".four"}[len(s.parts)]
 }
 
 // describeTaken says what is crossed out of a whole.

@@ -53,10 +53,7 @@ func splitSum(numbers []int) blocks {
 		b.total = b.total.Plus(problem.PlacesOf(n))
 		values = append(values, phrase.Number(ordinals[i], n))
 	}
-	id := "split"
-	if len(numbers) == 3 {
-		id = "split-three"
-	}
+	id := [...]string{2: "split", 3: "split-three", 4: "split-four"}[len(numbers)]
 	return b.say(id, append(values, phrase.Expression("Places", expanded(b.total)))...)
 }
 

@@ -36,6 +36,9 @@ func table(t *testing.T) string {
 			p, err = problem.New(k, 9, 4, 3)
 		}
 		if err != nil {
+			p, err = problem.New(k, 5, 3, 4, 2)
+		}
+		if err != nil {
 			t.Fatal(err)
 		}
 		fmt.Fprintf(&b, "| %v |", k)

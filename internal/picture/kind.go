@@ -81,8 +81,12 @@ func (k Kind) String() string {
 	return models[k].id
 }
 
-// Fits reports whether a kind of picture can show p at every stage.
+// Fits reports whether a kind of picture can show p at every stage. Four parts have
+// room in a bar alone.
 func Fits(kind Kind, p problem.Problem) bool {
+	if p.Kind() == problem.TogetherFour && kind != BarModel {
+		return false
+	}
 	return kind.Valid() && largest(p) <= problem.Largest && models[kind].fits(p)
 }
 

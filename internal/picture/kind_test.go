@@ -30,7 +30,10 @@ func amountsOf(t *testing.T, p Picture) []amount {
 		if p.again != nil {
 			return append(list, p.again...)
 		}
-		return append(list, p.below.amount)
+		for _, b := range p.below {
+			list = append(list, b.amount)
+		}
+		return list
 	case line:
 		return slices.Concat(p.stops, p.hops)
 	case frames:
@@ -75,6 +78,9 @@ func stories(do func(p problem.Problem)) {
 				}
 				for c := 0; c <= 12; c += 3 {
 					if p, err := problem.New(k, a, b, c); err == nil {
+						do(p)
+					}
+					if p, err := problem.New(k, a, b, c, 7); err == nil {
 						do(p)
 					}
 				}
@@ -123,6 +129,8 @@ func TestFits(t *testing.T) {
 		{NumberLine, problem.AddToResult, []int{8, 0}, false, "a hop of nothing cannot be seen"},
 		{NumberLine, problem.TakeThenAdd, []int{10, 4, 4}, false, "two numbers at one place cannot be read"},
 		{NumberBond, problem.AddThenTake, []int{8, 6, 5}, false, "one bond has one whole"},
+		{BarModel, problem.TogetherFour, []int{24, 17, 36, 13}, true, "four parts of a bar"},
+		{BaseTen, problem.TogetherFour, []int{24, 17, 36, 13}, false, "four parts need a bar"},
 		{Columns, problem.TogetherTotal, []int{4, 5}, false, "no tens to put in a column"},
 		{0, problem.TogetherTotal, []int{4, 5}, false, "no kind of picture"},
 	} {

@@ -42,8 +42,9 @@ const (
 	baseline    = 8 // from the middle of a big numeral down to its baseline
 )
 
-// fills are the classes of the whole and of the parts.
-var fills = [...]string{"part-0", "part-a", "part-b", "part-c"}
+// fills are the classes of the whole and of the parts. A fourth part has the fill of
+// the first, from which two others keep it apart.
+var fills = [...]string{"part-0", "part-a", "part-b", "part-c", "part-a"}
 
 // group draws a group where it stands.
 func (d *Pen) group(class string, inside func()) { d.Group(class, 0, 0, inside) }

@@ -10,7 +10,7 @@ import (
 type steps struct {
 	parts []amount
 	above brace
-	below brace    // of no parts where the bar is cut again instead
+	below []brace  // none where the bar is cut again instead
 	again []amount // how the whole is cut again, under the bar
 	line  phrase.Line
 }
@@ -29,9 +29,19 @@ func Joined(a, b, c int) Picture {
 // joinJoin is a + b, then + c.
 func joinJoin(a, b, c, between, whole amount) steps {
 	return steps{
-		parts: []amount{a, b, c}, above: brace{whole, 0, 3}, below: brace{between, 0, 2},
+		parts: []amount{a, b, c}, above: brace{whole, 0, 3}, below: []brace{{between, 0, 2}},
 		line: sayAmounts("picture.bar-model.join-join",
 			[]string{"First", "Second", "Third", "Between", "Whole"}, a, b, c, between, whole),
+	}
+}
+
+// Pairs shows a sum of four: the first two are joined, and the last two.
+func Pairs(a, b, c, d int) Picture {
+	parts, first, second, whole := givens(a, b, c, d), given(a+b), given(c+d), given(a+b+c+d)
+	return steps{
+		parts: parts, above: brace{whole, 0, 4}, below: []brace{{first, 0, 2}, {second, 2, 4}},
+		line: sayAmounts("picture.bar-model.join-pairs",
+			[]string{"First", "Second", "Third", "Fourth", "Pair", "OtherPair", "Whole"}, append(parts, first, second, whole)...),
 	}
 }
 
@@ -47,7 +57,7 @@ func joinTake(a, b, c, whole, rest amount) steps {
 // takeJoin is a - b, then + c: what is kept belongs to both wholes.
 func takeJoin(a, b, c, kept, result amount) steps {
 	return steps{
-		parts: []amount{b, kept, c}, above: brace{a, 0, 2}, below: brace{result, 1, 3},
+		parts: []amount{b, kept, c}, above: brace{a, 0, 2}, below: []brace{{result, 1, 3}},
 		line: sayAmounts("picture.bar-model.take-join",
 			[]string{"Start", "Taken", "Kept", "Added", "Result"}, a, b, kept, c, result),
 	}
@@ -56,7 +66,7 @@ func takeJoin(a, b, c, kept, result amount) steps {
 // takeTake is a - b, then - c, each from the end of the bar.
 func takeTake(a, b, c, between, rest amount) steps {
 	return steps{
-		parts: []amount{rest, c, b}, above: brace{a, 0, 3}, below: brace{between, 0, 2},
+		parts: []amount{rest, c, b}, above: brace{a, 0, 3}, below: []brace{{between, 0, 2}},
 		line: sayAmounts("picture.bar-model.take-take",
 			[]string{"Start", "Taken", "Between", "Later", "Left"}, a, b, between, c, rest),
 	}
@@ -133,11 +143,12 @@ func (s steps) cutAgain(parts []span) []span {
 // Figure draws the bar between its braces.
 func (s steps) Figure() Figure {
 	parts := s.spans()
-	under, spans := []amount{s.below.amount}, []span(nil)
+	under, spans := s.again, []span(nil)
 	if s.again != nil {
-		under, spans = s.again, s.cutAgain(parts)
-	} else {
-		spans = []span{s.below.over(parts)}
+		spans = s.cutAgain(parts)
+	}
+	for _, b := range s.below {
+		under, spans = append(under, b.amount), append(spans, b.over(parts))
 	}
 	top := below(s.above.amount)
 	bottom := top + barHeight

@@ -71,8 +71,10 @@ func TestStepsHaveOneScale(t *testing.T) {
 		for i, a := range s.parts {
 			out[a.n] = parts[i].w
 		}
+		for _, b := range s.below {
+			out[b.n] = b.over(parts).w
+		}
 		if s.again == nil {
-			out[s.below.n] = s.below.over(parts).w
 			return out
 		}
 		for i, x := range s.cutAgain(parts) {

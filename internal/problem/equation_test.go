@@ -55,8 +55,8 @@ func TestKindIDs(t *testing.T) {
 		}
 		seen[k.String()] = true
 	}
-	if len(seen) != 22 {
-		t.Errorf("%d kinds, want 22: 15 of the table, three addends and six chains", len(seen))
+	if len(seen) != 23 {
+		t.Errorf("%d kinds, want 23: 15 of the table, three and four addends and six chains", len(seen))
 	}
 	if k, ok := ParseKind("sharing"); ok {
 		t.Errorf("\"sharing\" was read as %v", k)

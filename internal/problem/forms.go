@@ -51,8 +51,8 @@ func (p Problem) whole() Expression {
 	switch p.kind {
 	case TakeFromResult:
 		return Difference(x, y)
-	case TogetherThree, AddThenAdd:
-		return Sum(x, y, z)
+	case TogetherThree, TogetherFour, AddThenAdd:
+		return Sum(p.Numbers()...)
 	case AddThenTake, TogetherThenTake:
 		return append(Sum(x, y), Term{Op: Minus, Value: z})
 	case TakeThenAdd:

@@ -55,7 +55,8 @@ const (
 	TakeThenTake       // two steps
 	TogetherThenTake   // two steps
 	BiggerThenTogether // two steps: find the bigger amount, then both together
-	lastKind           = BiggerThenTogether
+	TogetherFour       // four addends, total unknown (2.NBT.B.6)
+	lastKind           = TogetherFour
 )
 
 // cell is what the table says about a kind. Grades: Progressions for the
@@ -88,6 +89,7 @@ var cells = [lastKind + 1]cell{
 	SmallerFewer:    {id: "compare-smaller-fewer", situation: Compare, unknown: Smaller, first: 1, mastered: 1},
 
 	TogetherThree:      {id: "together-three", situation: PutTogether, unknown: Total, first: 1, mastered: 1},
+	TogetherFour:       {id: "together-four", situation: PutTogether, unknown: Total, first: 2, mastered: 2},
 	AddThenAdd:         {id: "add-then-add", situation: AddTo, unknown: Result, first: 2, mastered: 2, steps: []Kind{AddToResult, AddToResult}},
 	AddThenTake:        {id: "add-then-take", situation: AddTo, unknown: Result, first: 2, mastered: 2, steps: []Kind{AddToResult, TakeFromResult}},
 	TakeThenAdd:        {id: "take-then-add", situation: TakeFrom, unknown: Result, first: 2, mastered: 2, steps: []Kind{TakeFromResult, AddToResult}},

@@ -33,6 +33,7 @@ const (
 	RoleFirst      Role = "First"
 	RoleSecond     Role = "Second"
 	RoleThird      Role = "Third"
+	RoleFourth     Role = "Fourth"
 	RoleTotal      Role = "Total"
 	RoleBigger     Role = "Bigger"
 	RoleSmaller    Role = "Smaller"
@@ -50,7 +51,7 @@ type Quantity struct {
 // Calculation is what finds an answer: numbers joined by one operation.
 type Calculation struct {
 	Op      Op
-	Numbers []int // two or three; for Minus the first is the whole
+	Numbers []int // two to four; for Minus the first is the whole
 }
 
 // Expression writes the calculation down.
@@ -76,10 +77,13 @@ func (c Calculation) Largest() int {
 	return most
 }
 
+// mostNumbers is how many numbers the longest story tells.
+const mostNumbers = 4
+
 // Problem is a kind with its quantities. Make one with New.
 type Problem struct {
 	kind    Kind
-	numbers [3]int // as given to New
+	numbers [mostNumbers]int // as given to New
 	count   int
 }
 
@@ -91,7 +95,7 @@ var ErrNumbers = errors.New("numbers do not fit the kind")
 // table:
 //
 //	add to, take from           start, change
-//	put together, take apart    part, part (the known part first), (part)
+//	put together, take apart    part, part (the known part first), up to two more
 //	compare, difference         bigger, smaller
 //	compare, bigger             smaller, difference
 //	compare, smaller            bigger, difference
@@ -123,6 +127,8 @@ func New(kind Kind, numbers ...int) (Problem, error) {
 
 func (k Kind) numbers() int {
 	switch k {
+	case TogetherFour:
+		return 4
 	case TogetherThree, AddThenAdd, AddThenTake, TakeThenAdd, TakeThenTake, TogetherThenTake:
 		return 3
 	}
@@ -146,6 +152,9 @@ func (p Problem) Quantities() []Quantity {
 	switch p.kind {
 	case TogetherThree:
 		return []Quantity{{RoleFirst, x, false}, {RoleSecond, y, false}, {RoleThird, z, false}, {RoleTotal, x + y + z, true}}
+	case TogetherFour:
+		last := p.numbers[3]
+		return []Quantity{{RoleFirst, x, false}, {RoleSecond, y, false}, {RoleThird, z, false}, {RoleFourth, last, false}, {RoleTotal, x + y + z + last, true}}
 	case AddThenAdd:
 		return []Quantity{{RoleStart, x, false}, {RoleChange, y, false}, {RoleLater, z, false}, {RoleResult, x + y + z, true}}
 	case AddThenTake:
@@ -230,10 +239,10 @@ func (p Problem) Steps() []Problem {
 	if steps == nil {
 		return []Problem{p}
 	}
-	first := Problem{kind: steps[0], numbers: [3]int{p.numbers[0], p.numbers[1]}, count: 2}
-	second := Problem{kind: steps[1], numbers: [3]int{first.Answer(), p.numbers[2]}, count: 2}
+	first := Problem{kind: steps[0], numbers: [mostNumbers]int{p.numbers[0], p.numbers[1]}, count: 2}
+	second := Problem{kind: steps[1], numbers: [mostNumbers]int{first.Answer(), p.numbers[2]}, count: 2}
 	if p.kind == BiggerThenTogether {
-		second.numbers = [3]int{p.numbers[0], first.Answer()}
+		second.numbers = [mostNumbers]int{p.numbers[0], first.Answer()}
 	}
 	return []Problem{first, second}
 }
@@ -243,10 +252,10 @@ func (p Problem) Steps() []Problem {
 func (p Problem) Calculation() Calculation {
 	steps := p.Steps()
 	last := steps[len(steps)-1]
-	x, y, z := last.numbers[0], last.numbers[1], last.numbers[2]
+	x, y := last.numbers[0], last.numbers[1]
 	switch last.kind {
-	case TogetherThree:
-		return Calculation{Plus, []int{x, y, z}}
+	case TogetherThree, TogetherFour:
+		return Calculation{Plus, last.Numbers()}
 	case AddToChange, TogetherAddend:
 		return Calculation{Minus, []int{x + y, x}}
 	case AddToStart:
@@ -261,7 +270,7 @@ func (p Problem) Calculation() Calculation {
 	return Calculation{Plus, []int{x, y}}
 }
 
-// Fact is a whole with the two or three parts that make it.
+// Fact is a whole with the two to four parts that make it.
 type Fact struct {
 	Parts []Quantity
 	Whole Quantity

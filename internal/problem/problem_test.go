@@ -95,7 +95,7 @@ func TestEquationsAreTrueByCounting(t *testing.T) {
 func TestEveryProblemWithin100(t *testing.T) {
 	problems := 0
 	for _, kind := range Kinds() {
-		if kind.Steps() != nil || kind == TogetherThree {
+		if kind.Steps() != nil || kind == TogetherThree || kind == TogetherFour {
 			continue
 		}
 		for x := 0; x <= 100; x++ {
@@ -188,6 +188,14 @@ func TestThreeAddends(t *testing.T) {
 	}
 }
 
+// Up to four two-digit numbers are added in grade 2 (CCSS-M 2010, 2.NBT.B.6).
+func TestFourAddends(t *testing.T) {
+	p := mustNew(t, TogetherFour, 24, 17, 36, 13)
+	if p.Equation().String() != "24 + 17 + 36 + 13 = ?" || p.Answer() != 90 || len(p.Fact().Parts) != 4 || p.Kind().FirstGrade() != 2 {
+		t.Errorf("got %v, answer %d, %d parts", p.Equation(), p.Answer(), len(p.Fact().Parts))
+	}
+}
+
 func TestNewRefuses(t *testing.T) {
 	for _, row := range []struct {
 		kind    Kind
@@ -200,6 +208,7 @@ func TestNewRefuses(t *testing.T) {
 		{AddToResult, []int{-1, 4}, "a number below zero"},
 		{AddToResult, []int{1, 2, 3}, "too many numbers"},
 		{TogetherThree, []int{1, 2}, "too few numbers"},
+		{TogetherFour, []int{1, 2, 3}, "too few numbers"},
 		{TakeThenAdd, []int{4, 6, 9}, "the first step goes below zero"},
 		{TakeThenTake, []int{9, 4, 6}, "the second step goes below zero"},
 		{0, []int{1, 2}, "no kind"},

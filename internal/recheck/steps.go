@@ -16,7 +16,7 @@ func (f *figure) stepFaults() {
 		cuts = append(cuts, cuts[i]+w)
 	}
 	again := f.all("under")
-	if len(again) > 1 { // the whole is cut once more
+	if len(again) > 1 && len(parts) < 4 { // the whole is cut once more; four parts are joined in pairs
 		f.cutAgain(again, parts)
 		again = nil
 	}

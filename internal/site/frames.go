@@ -28,6 +28,8 @@ var frames = map[problem.Kind]frame{
 	problem.TogetherBoth:   {told: []string{"both-have"}, ask: "ask-each", answer: "each", two: true, numbers: "one"},
 	problem.TogetherThree:  {told: []string{"has", "with-has", "third"}, ask: "ask-all", answer: "all", two: true, numbers: "three"},
 
+	problem.TogetherFour: {told: []string{"has", "with-has", "third", "fourth"}, ask: "ask-all", answer: "all", two: true, numbers: "four"},
+
 	problem.DifferenceMore:  {told: []string{"has", "with-has"}, ask: "ask-more", answer: "more", two: true, numbers: "compare"},
 	problem.DifferenceFewer: {told: []string{"has", "with-has"}, ask: "ask-fewer", answer: "fewer", two: true, numbers: "compare"},
 	problem.BiggerMore:      {told: []string{"with-has", "more"}, ask: "ask-has", answer: "has", two: true, numbers: "parts"},

@@ -18,7 +18,7 @@ func TestFrames(t *testing.T) {
 	if len(problems) > 0 {
 		t.Fatal(problems[0])
 	}
-	numbers := map[problem.Kind][]int{problem.TogetherBoth: {3, 4}, problem.TogetherThree: {2, 9, 8}, problem.BiggerThenTogether: {8, 5}}
+	numbers := map[problem.Kind][]int{problem.TogetherBoth: {3, 4}, problem.TogetherThree: {2, 9, 8}, problem.TogetherFour: {24, 17, 36, 13}, problem.BiggerThenTogether: {8, 5}}
 	who, with := phrase.Text("Who", "WHO"), phrase.Text("With", "WITH")
 	for _, k := range problem.Kinds() {
 		values := numbers[k]

@@ -47,7 +47,7 @@ func TestNothingUnchosenIsPublished(t *testing.T) {
 		{"Lina has 8 shells. She finds 6 more.", "waits for you to say what happens; numbers that count: 8 shells, 6 more", `happens = "joins" `},
 		{"[Each of 3 boys] has [four kites] in 2026.", "numbers that count: Each of 3 boys, four kites; left out: 2026", `happens = "compared" `},
 		{"Lina has ten kites.", "waits for you to say what it asks; numbers that count: ten kites", "Any pair is right."},
-		{"1, 2, 3 and 4.", "no kind of story fits", "mark the one, two or three numbers"},
+		{"1, 2, 3, 4 and 5.", "no kind of story fits", "mark the one to four numbers"},
 		{"One day.", "numbers that count: none", "mark"},
 		{"Nothing to count.", "no numbers to count with", "[a dozen = 12]"},
 	}

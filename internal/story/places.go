@@ -113,6 +113,7 @@ var tellings = map[string][]problem.Kind{
 	"leaves": {problem.TakeFromResult, problem.TakeFromChange, problem.TakeFromStart},
 	"parts":  {problem.TogetherTotal, problem.TogetherAddend, problem.TogetherBoth},
 	"three":  {problem.TogetherThree},
+	"four":   {problem.TogetherFour},
 	"compare": {
 		problem.DifferenceMore, problem.DifferenceFewer, problem.BiggerMore, problem.BiggerFewer,
 		problem.SmallerMore, problem.SmallerFewer,

@@ -49,6 +49,7 @@ func TestCoverage(t *testing.T) {
 		{problem.TogetherTotal, 36, 12, 21, 27, 36, 20},
 		{problem.DifferenceMore, 35, 12, 21, 24, 35, 18}, // two sunflowers below 20 centimeters see nothing
 		{problem.TogetherThree, 31, 12, 18, 23, 31, 18},
+		{problem.TogetherFour, 6, 6, 4, 5, 6, 4},
 		{problem.AddThenAdd, 23, 12, 18, 18, 23, 11},
 		{problem.AddThenTake, 21, 12, 18, 19, 21, 7},
 		{problem.TakeThenAdd, 28, 12, 23, 25, 28, 8},
@@ -146,7 +147,7 @@ func TestRecipes(t *testing.T) {
 // sample gives numbers that fit a kind.
 func sample(t testing.TB, k problem.Kind) problem.Problem {
 	t.Helper()
-	for _, numbers := range [][]int{{9, 4}, {9, 4, 3}} {
+	for _, numbers := range [][]int{{9, 4}, {9, 4, 3}, {9, 4, 3, 5}} {
 		if p, err := problem.New(k, numbers...); err == nil {
 			return p
 		}

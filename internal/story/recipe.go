@@ -30,6 +30,7 @@ var recipes = map[problem.Kind][]string{
 	problem.SmallerMore:        {"bigger", "smaller-more", "ask-smaller"},
 	problem.SmallerFewer:       {"bigger", "smaller-fewer", "ask-smaller"},
 	problem.TogetherThree:      {"first", "second", "third", "ask-total"},
+	problem.TogetherFour:       {"first", "second", "third", "fourth", "ask-total"},
 	problem.AddThenAdd:         {"start", "in", "later-in", "ask-end"},
 	problem.AddThenTake:        {"start", "in", "later-out", "ask-end"},
 	problem.TakeThenAdd:        {"start", "out", "later-in", "ask-end"},
@@ -53,7 +54,7 @@ var givenBy = map[string]problem.Role{
 	"start": problem.RoleStart, "in": problem.RoleChange, "out": problem.RoleChange,
 	"later-in": problem.RoleLater, "later-out": problem.RoleLater, "gone": problem.RoleLater,
 	"end": problem.RoleResult, "total": problem.RoleTotal,
-	"first": problem.RoleFirst, "second": problem.RoleSecond, "third": problem.RoleThird,
+	"first": problem.RoleFirst, "second": problem.RoleSecond, "third": problem.RoleThird, "fourth": problem.RoleFourth,
 	"bigger": problem.RoleBigger, "smaller": problem.RoleSmaller,
 	"bigger-more": problem.RoleDifference, "bigger-fewer": problem.RoleDifference,
 	"smaller-more": problem.RoleDifference, "smaller-fewer": problem.RoleDifference,
@@ -90,7 +91,7 @@ func Groups(k problem.Kind) []string {
 	switch {
 	case k.Steps() != nil:
 		return []string{id, "chain"}
-	case k == problem.TogetherThree:
+	case k == problem.TogetherThree || k == problem.TogetherFour:
 		return []string{id}
 	}
 	switch k.Situation() {

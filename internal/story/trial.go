@@ -72,7 +72,12 @@ func trialProblems(k problem.Kind) []problem.Problem {
 				continue
 			}
 			for _, c := range all[:len(TrialNumbers)+3] {
-				add(a, b, c)
+				if add(a, b, c) {
+					continue
+				}
+				for _, d := range all[:len(TrialNumbers)+3] {
+					add(a, b, c, d)
+				}
 			}
 		}
 	}

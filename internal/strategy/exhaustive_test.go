@@ -117,10 +117,35 @@ func TestEverySeventhTo1000(t *testing.T) {
 	}
 }
 
+// Every sum of four two-digit numbers to 100 (2.NBT.B.6), in every third number, has a
+// way; where two and two make whole tens, that is the best one.
+func TestSumsOfFour(t *testing.T) {
+	for a := 10; a <= 70; a += 3 {
+		for b := 10; a+b <= 80; b++ {
+			for c := 10; a+b+c <= 90; c += 3 {
+				for d := 10; a+b+c+d <= 100; d += 2 {
+					calc := plus(a, b, c, d)
+					ways := strategy.Ways(calc, 2)
+					if len(ways) == 0 {
+						t.Fatalf("%v: no way", calc)
+					}
+					for _, w := range ways {
+						checkWay(t, w)
+					}
+					round := (a+b)%10 == 0 || (a+c)%10 == 0 || (a+d)%10 == 0
+					if (a+b+c+d)%10 == 0 && round && a%10 > 0 && ways[0].Name != strategy.Pairs {
+						t.Fatalf("%v: the best way is %v", calc, ways[0].Name)
+					}
+				}
+			}
+		}
+	}
+}
+
 // What is not sound has no way, and does not crash.
 func TestUnsound(t *testing.T) {
 	for _, c := range []problem.Calculation{
-		{}, plus(3), plus(1, 2, 3, 4), minus(3, 5), plus(-1, 4), minus(9, 5, 5), {Op: 7, Numbers: []int{1, 2}},
+		{}, plus(3), plus(1, 2, 3, 4, 5), minus(9, 1, 2, 3), minus(3, 5), plus(-1, 4), minus(9, 5, 5), {Op: 7, Numbers: []int{1, 2}},
 	} {
 		if ways := strategy.Ways(c, 3, strategy.MakeTen); ways != nil {
 			t.Errorf("Ways(%v) = %v, want none", c, ways)

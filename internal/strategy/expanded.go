@@ -7,7 +7,7 @@ import (
 
 // expanded sets a calculation out in columns of hundreds, tens and ones. It
 // wants numbers past 20: below, there is nothing to set out that a shorter way
-// does not do better.
+// does not do better. Four numbers would be too tall a sheet.
 var expanded = method{
 	id:    "expanded",
 	grade: 2,
@@ -18,7 +18,7 @@ var expanded = method{
 		if c.Op == problem.Minus {
 			return isDifference(c) && c.Numbers[1] > 0 && c.Value() > 0
 		}
-		return len(sumOf(c.Numbers)) > 1
+		return len(sumOf(c.Numbers)) > 1 && len(c.Numbers) < 4
 	},
 	work: func(c problem.Calculation, w *working) {
 		if c.Op == problem.Minus {

@@ -55,6 +55,7 @@ var methods = [lastName + 1]*method{
 	CountAll:      &countAll,
 	PartnersOfTen: &partnersOfTen,
 	CountInTens:   &countInTens,
+	Pairs:         &pairs,
 }
 
 // forSum asks about the two numbers of a sum; nothing else fits.

@@ -26,7 +26,7 @@ const (
 	TurnedAround  SlipName = "turned-around"  // the last part went the other way
 	PartLost      SlipName = "part-lost"      // tens, ones or a piece of them were left out
 	CarryDropped  SlipName = "carry-dropped"  // the ones made a ten, which got lost
-	LeftOut       SlipName = "left-out"       // one of three numbers was left out
+	LeftOut       SlipName = "left-out"       // one of three or four numbers was left out
 	JumpLost      SlipName = "jump-lost"      // a jump was not counted
 	StepLost      SlipName = "step-lost"      // a step on the way up was not counted
 	Landing       SlipName = "landing"        // a jump landed ten away

@@ -37,7 +37,8 @@ const (
 	CountAll                      // 3 + 4: show both, count from one
 	PartnersOfTen                 // 6 + 4, 10 - 6: seen on a ten frame
 	CountInTens                   // 80 - 50: eight tens less five tens
-	lastName      = CountInTens
+	Pairs                         // 24 + 17 + 36 + 13 = 60 + 30: four addends, two and two
+	lastName      = Pairs
 )
 
 // Names lists every strategy.
@@ -114,13 +115,13 @@ func (w Way) About() phrase.Line {
 
 // Fits reports whether a good teacher would let n be used for c. It is false
 // for a calculation that is not sound: a number or an answer below zero, or
-// other than two or three numbers.
+// other than two to four numbers.
 func Fits(n Name, c problem.Calculation) bool {
 	return n.Valid() && sound(c) && methods[n].fits(c)
 }
 
 func sound(c problem.Calculation) bool {
-	if len(c.Numbers) < 2 || len(c.Numbers) > 3 || (c.Op != problem.Plus && c.Op != problem.Minus) {
+	if len(c.Numbers) < 2 || len(c.Numbers) > 4 || c.Op == problem.Minus && len(c.Numbers) > 3 || (c.Op != problem.Plus && c.Op != problem.Minus) {
 		return false
 	}
 	for _, n := range c.Numbers {

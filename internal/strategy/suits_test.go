@@ -68,7 +68,7 @@ func TestSuitsImpliesFits(t *testing.T) {
 		}
 	}
 	for _, n := range Names() {
-		if !suited[n] && n != FriendlyPair && n != TwoParts { // these are for three numbers
+		if !suited[n] && n != FriendlyPair && n != TwoParts && n != Pairs { // these are for three and four numbers
 			t.Errorf("no pair suits %v", n)
 		}
 	}

@@ -81,7 +81,7 @@ func order(c problem.Calculation, grade problem.Grade) []Name {
 	case c.Op == problem.Minus:
 		return []Name{CountBack, CountInTens, JumpOnLine}
 	}
-	return []Name{CountInTens, FriendlyPair, TwoParts, SplitTens, Expanded}
+	return []Name{CountInTens, FriendlyPair, TwoParts, Pairs, SplitTens, Expanded}
 }
 
 func orderOfSum(c problem.Calculation) []Name {
@@ -168,10 +168,10 @@ func samples() []problem.Calculation {
 		return problem.Calculation{Op: problem.Minus, Numbers: n}
 	}
 	return []problem.Calculation{
-		plus(7, 0), plus(9, 2), plus(7, 7), plus(6, 7), plus(8, 6), plus(10, 4), plus(6, 12), plus(6, 4),
+		plus(7, 0), plus(9, 1), plus(9, 2), plus(7, 7), plus(6, 7), plus(8, 6), plus(10, 4), plus(6, 12), plus(6, 4),
 		plus(45, 39), plus(47, 38), plus(58, 26), plus(46, 23), plus(248, 175), plus(8, 4, 2), plus(4, 9, 5),
-		plus(25, 25), plus(40, 25, 60), plus(28, 37, 19), plus(388, 80, 342), plus(30, 40), plus(300, 200), plus(3, 4), plus(345, 129), plus(567, 278),
-		minus(7, 0), minus(11, 2), minus(13, 4), minus(12, 8), minus(17, 4), minus(20, 6), minus(74, 4),
+		plus(25, 25), plus(40, 25, 60), plus(28, 37, 19), plus(24, 17, 36, 13), plus(388, 80, 342), plus(30, 40), plus(300, 200), plus(3, 4), plus(345, 129), plus(567, 278),
+		minus(7, 0), minus(9, 1), minus(11, 2), minus(13, 4), minus(12, 8), minus(17, 4), minus(20, 6), minus(74, 4),
 		minus(65, 49), minus(387, 254), minus(345, 167), minus(305, 178), minus(523, 298), minus(311, 109),
 		minus(80, 50), minus(800, 500), minus(575, 503), minus(10, 4), minus(9, 3), minus(5, 5),
 	}

@@ -83,7 +83,7 @@ func TestNames(t *testing.T) {
 	// The ids are written in people's week files and must not change.
 	want := "count-on doubles near-doubles make-ten ten-and-more friendly-pair count-back bridge-back " +
 		"think-addition friendly-jump split-tens jump-on-line jump-to-ten jump-up give-and-take expanded two-parts " +
-		"count-all partners-of-ten count-in-tens"
+		"count-all partners-of-ten count-in-tens pairs"
 	var got []string
 	for _, n := range strategy.Names() {
 		got = append(got, n.String())
@@ -226,6 +226,8 @@ func TestLinesAreComplete(t *testing.T) {
 		walkLines(plus(a, 37, 19))
 		walkLines(plus(a, 80, 342))
 		walkLines(plus(a, 25, 60))
+		walkLines(plus(a, 17, 23, 36))
+		walkLines(plus(a, 140, 230, 25))
 	}
 	for id := range known {
 		if !used[id] {

@@ -80,7 +80,7 @@
 //	operation = "addition"      # or "subtraction", "both"
 //	largest   = 20              # no number is larger: 5 to 1000
 //	kinds     = ["add-to-result", "together-total"]
-//	parts     = 2               # or 3 addends
+//	parts     = 2               # or 3 or 4 addends
 //	crossing  = "always"        # a ten is crossed; or "never", "either"
 //	steps     = 1               # or 2 for a chain
 //

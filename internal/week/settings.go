@@ -77,7 +77,7 @@ func ownTarget(s *tomlfile.Section, kinds []string) *activity.Spec {
 	o := &activity.Spec{
 		Operation: cmp.Or(s.OneOf("operation", "an operation", activity.Operations()), "both"),
 		Largest:   s.Number("largest", activity.Smallest, problem.Largest, 20),
-		Parts:     s.Number("parts", 2, 3, 2),
+		Parts:     s.Number("parts", 2, 4, 2),
 		Crossing:  cmp.Or(s.OneOf("crossing", "a word for crossing a ten", activity.Crossings()), "either"),
 		Steps:     s.Number("steps", 1, 2, 1),
 	}

@@ -62,7 +62,7 @@ func TestOwnStorySlips(t *testing.T) {
 		{"the hint pasted with the line", someStory + "kind = \"add-to-result\"; if not, mark", `5: something stands after "\"add-to-result\""|write kind = "add-to-result", and nothing after it`},
 		{"as it was once", someStory + "reading = \"add-to-result 8 + 6 = ?\"", `5: "reading" is called "kind" now|write kind = "add-to-result 8 + 6 = ?"`},
 		{"a choice in words", someStory + "choice = \"two\"", `5: own-story.choice cannot be "two"|choice = `},
-		{"a choice that there is not", someStory + "choice = 23", "5: own-story.choice = 23 is not from 1 to 22|choice = "},
+		{"a choice that there is not", someStory + "choice = 24", "5: own-story.choice = 24 is not from 1 to 23|choice = "},
 		{"no text", "[[own-story]]\nkind = \"add-to-result\"", "3: an own story has no text"},
 		{"a word", "own-story = \"Lina\"", "3: \"own-story\" is a table and needs lines of its own|write [[own-story]] on a line"},
 		{"a number", someStory + "answer = 14", `5: own-story.answer cannot be 14|write a text in quotes: answer = "..."`},

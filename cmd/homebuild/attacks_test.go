@@ -44,6 +44,9 @@ func TestAttacks(t *testing.T) {
 	for _, kind := range []string{"site", "weeks", "notes", "languages", "themes"} {
 		for _, a := range readAttacks(t, kind) {
 			count++
+			if *attacksOut != "" && a.Want != "inert" {
+				continue // it leaves no pages to look at
+			}
 			t.Run(kind+": "+a.Name, func(t *testing.T) {
 				t.Parallel()
 				dir := filepath.Join(t.TempDir(), "school")

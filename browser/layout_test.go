@@ -3,6 +3,7 @@
 package browser_test
 
 import (
+	"strconv"
 	"strings"
 	"testing"
 )
@@ -122,6 +123,46 @@ func TestNumbersRunAsTheLine(t *testing.T) {
 			for _, fault := range eval[[]string](b, turned) {
 				t.Errorf("%s/%s: %s", tag, path, fault)
 			}
+		}
+	}
+}
+
+// apart lists the blanks whose noun stands on another line, and how many blanks have
+// one kept beside them by a no-break space.
+const apart = `(() => {
+	const faults = []; let kept = 0;
+	for (const gap of document.querySelectorAll(".gap")) {
+		const next = gap.nextSibling;
+		if (!gap.checkVisibility() || next?.nodeType != 3 || next.data.length < 2 || next.data[0] != "\u00a0") continue;
+		kept++;
+		const noun = document.createRange();
+		noun.setStart(next, 1); noun.setEnd(next, 2);
+		const line = gap.getBoundingClientRect(), at = noun.getBoundingClientRect();
+		if (at.bottom < line.top || at.top > line.bottom) faults.push(gap.parentElement.textContent);
+	}
+	return [String(kept), ...faults];
+})()`
+
+// A blank to write a number on and its noun stay on one line, on every story of a
+// language with spaces, on a small phone.
+func TestBlankKeepsItsNoun(t *testing.T) {
+	t.Parallel()
+	b := openTab(t)
+	b.size(320, 640)
+	for _, tag := range []string{"en", "ru", "vi"} {
+		found := 0
+		for _, path := range []string{week + "-try.html", heavy + "-try.html", places + "-try.html"} {
+			b.visit(file(tag + "/" + path))
+			said := eval[[]string](b, apart)
+			n, err := strconv.Atoi(said[0])
+			must(t, err)
+			found += n
+			for _, sentence := range said[1:] {
+				t.Errorf("%s/%s: a blank is parted from its noun: %s", tag, path, sentence)
+			}
+		}
+		if found < 5 {
+			t.Errorf("%s: only %d blanks have a noun", tag, found)
 		}
 	}
 }

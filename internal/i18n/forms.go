@@ -135,8 +135,8 @@ func (b *builder) formsOfStem(s stem) []string {
 	return forms
 }
 
-// unasked finds forms that no sentence asks for: most often a slip in a name. While
-// texts are missing nobody knows which forms they will ask for.
+// unasked finds forms that no sentence asks for: ahead of their story, or a slip in a
+// name. While texts are missing nobody knows which forms they will ask for.
 func (b *builder) unasked(asked map[string]bool) {
 	if len(b.proof.Missing) > 0 {
 		return
@@ -154,14 +154,16 @@ func (b *builder) unasked(asked map[string]bool) {
 	}
 	slices.Sort(forms)
 	for _, m := range b.file.Messages {
-		if asked[m.ID] || m.Gender != "" || m.Key == "gender" || m.English.ID == m.ID || !b.source.mayForm(m) || b.full() {
+		if asked[m.ID] || m.gone || m.Gender != "" || m.Key == "gender" || m.English.ID == m.ID || !b.source.mayForm(m) || b.full() {
 			continue
 		}
 		_, form := formOf(m.Key)
 		if form == "" {
 			form = m.Key
 		}
-		b.problem(m.Line, "no sentence asks for the form "+m.ID, diag.Suggest(form, forms, "take it out until a sentence asks for it"))
+		b.unused(m.Line, "no sentence asks for the form "+m.ID, func() string {
+			return diag.Suggest(form, forms, "leave it for a story to come, or take it out")
+		})
 	}
 }
 

@@ -22,6 +22,7 @@ type Language struct {
 	digits   digits
 	sum      string
 	missing  diag.Diagnostics
+	unused   diag.Diagnostics
 	lacks    func(id string)         // is told what is missing; nil in a language that pages are made in
 	hears    func(id string, t Text) // is told what is said; nil in one that nobody listens to
 }

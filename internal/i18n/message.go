@@ -45,6 +45,8 @@ type Message struct {
 
 	English *Message // that it is held against; an empty one for none
 
+	gone bool // English has no such message, and nothing asks for it
+
 	lines [8]int32 // of messageKeys; 0 for what is not written
 	source
 }

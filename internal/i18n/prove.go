@@ -23,6 +23,7 @@ type Proof struct {
 	Missing  diag.Diagnostics // texts still to be written: pages that need them are not made
 	Stale    diag.Diagnostics // made from another English text: to be held against it again
 	Unread   diag.Diagnostics // in a signed file: not what was read
+	Unused   diag.Diagnostics // left out: no page asks for it, as its name is of another version or misspelt
 }
 
 // Problems are all that keeps some page from being made.
@@ -80,6 +81,13 @@ func (b *builder) missing(block string, line int, text, hint string) {
 	}
 }
 
+// unused tells of something that no page asks for, and that is left out.
+func (b *builder) unused(line int, text string, hint func() string) {
+	if len(b.proof.Unused) < b.most {
+		b.proof.Unused = append(b.proof.Unused, diag.Diagnostic{File: b.file.Path, Line: line, Text: text, Hint: hint()})
+	}
+}
+
 // full reports that more problems would not help anybody. It also bounds the
 // work that a hostile file can cause.
 func (b *builder) full() bool { return len(b.proof.Wrong) >= b.most }
@@ -99,7 +107,7 @@ func (b *builder) build() bool {
 	}
 	b.checkIDs()
 	for _, m := range b.file.Messages {
-		if m.Family != "language" && !b.full() {
+		if m.Family != "language" && !m.gone && !b.full() {
 			b.message(m)
 		}
 	}
@@ -118,7 +126,8 @@ func (b *builder) build() bool {
 		delete(b.lang.blocks, block)
 	}
 	b.proof.Missing.Sort()
-	b.lang.missing = b.proof.Missing
+	b.proof.Unused.Sort()
+	b.lang.missing, b.lang.unused = b.proof.Missing, b.proof.Unused
 	b.staleness()
 	if b.lang.reviewed != nil {
 		b.unread()

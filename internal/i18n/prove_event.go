@@ -122,7 +122,8 @@ func (p *eventProof) prove() {
 	}
 	for i, used := range p.used {
 		if !used && !p.full() {
-			p.problem(p.event.Sentences[i].Line, p.name(i)+" is said by no story", p.whyUnused(p.event.Sentences[i]))
+			s := p.event.Sentences[i]
+			p.unused(s.Line, p.name(i)+" is said by no story and is left out", func() string { return p.whyUnused(s) })
 		}
 	}
 }

@@ -108,7 +108,9 @@ func (s *School) Sample(tag string) (site.File, *translate.Draft, diag.Diagnosti
 	if len(problems) > 0 {
 		return site.File{}, nil, s.Locate(problems)
 	}
-	begun.Problems, begun.Unread, begun.Stale, begun.Advice, begun.Missing = s.Locate(begun.Problems), s.Locate(begun.Unread), s.Locate(begun.Stale), s.Locate(begun.Advice), s.Locate(begun.Missing)
+	for _, told := range []*diag.Diagnostics{&begun.Problems, &begun.Unread, &begun.Stale, &begun.Advice, &begun.Missing, &begun.Unused} {
+		*told = s.Locate(*told)
+	}
 	catalog, problems := s.catalog(i18n.SourceTag)
 	theme, more := s.Theme("")
 	if problems = append(problems, more...); len(problems) > 0 {

@@ -116,7 +116,7 @@ func (b *builder) ask(a askedForm, stems []stem, asked map[string]bool) {
 		return
 	}
 	for _, f := range missing {
-		b.missing(f.beside.Block, f.beside.Line, fmt.Sprintf("%s is missing; %s asks for it in line %d", f.id, a.by.ID, a.line), "add it here, or say the sentence without the form")
+		b.missing(f.id, f.beside.Block, f.beside.Line, fmt.Sprintf("%s is missing; %s asks for it in line %d", f.id, a.by.ID, a.line), "add it here, or say the sentence without the form")
 	}
 }
 
@@ -183,7 +183,7 @@ func (b *builder) checkGenders() {
 		}
 		for _, g := range needed[about] {
 			if b.lang.messages[id].byGender[g] == nil {
-				b.missing("", m.Line, fmt.Sprintf("%s has no %s form", id, g), fmt.Sprintf("write %s.%s", id, g))
+				b.missing(id+"."+g, "", m.Line, fmt.Sprintf("%s has no %s form", id, g), fmt.Sprintf("write %s.%s", id, g))
 			}
 		}
 	}
@@ -200,7 +200,7 @@ func (b *builder) gendersOf(family, asking string) []string {
 		stated := b.file.byID[m.Block+".gender"]
 		switch {
 		case stated == nil || stated.Other == "":
-			b.missing(m.Block, m.Line, fmt.Sprintf("%s has no gender, and %s needs one", m.Block, asking), `write gender = "feminine" or another gender beside the name`)
+			b.missing(m.Block+".gender", m.Block, m.Line, fmt.Sprintf("%s has no gender, and %s needs one", m.Block, asking), `write gender = "feminine" or another gender beside the name`)
 		case slices.Contains(Genders, stated.Other) && !slices.Contains(needed, stated.Other):
 			needed = append(needed, stated.Other)
 		}

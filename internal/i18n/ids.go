@@ -31,7 +31,7 @@ func (b *builder) checkIDs() {
 	for _, m := range b.source.File.Messages {
 		needed := (m.Block == "" || b.lang.blocks[m.Block]) && m.Needed()
 		if needed && b.file.byID[m.ID] == nil && len(b.file.All(m.ID)) == 0 {
-			b.missing(m.Block, b.file.lineNear(m.ID), m.ID+" is missing", m.Suggestion())
+			b.missing(m.ID, m.Block, b.file.lineNear(m.ID), m.ID+" is missing", m.Suggestion())
 		}
 	}
 }

@@ -71,11 +71,6 @@ func (m *Message) LineOf(key string) int {
 	return m.Line
 }
 
-// HasText reports whether something is written in the message.
-func (m *Message) HasText() bool {
-	return m.Other != "" || m.One != "" || m.Few != "" || m.Many != "" || m.Two != "" || m.Zero != ""
-}
-
 // sentence is the id without the gender.
 func (m *Message) sentence() string {
 	if m.Gender == "" {

@@ -107,7 +107,7 @@ func (b *builder) build() bool {
 	}
 	b.proof.Language = b.lang
 	b.header(tag)
-	b.slips = newSlips(tag, b.lang.script)
+	b.slips = newSlips(b.file, b.lang, tag)
 	if !b.rule(tag) {
 		return false
 	}
@@ -122,9 +122,11 @@ func (b *builder) build() bool {
 		return false
 	}
 	b.checkWords()
-	b.checkSameWord()
+	b.checkNumberWords()
 	b.checkFewMany()
 	b.checkOpposites()
+	b.checkComparisons()
+	b.checkTwoPeople()
 	b.checkThings()
 	b.checkForms()
 	b.checkGenders()

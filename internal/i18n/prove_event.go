@@ -59,6 +59,7 @@ func (b *builder) events() {
 		p := eventProof{builder: b, needs: needs, event: e, tale: make(tale, len(e.Sentences)), used: make([]bool, len(e.Sentences))}
 		p.read()
 		p.prove()
+		p.checkAsked()
 		b.lang.tales[e.ID] = p.tale
 		b.lang.blocks[e.ID] = true
 	}

@@ -240,6 +240,8 @@ func (l *Language) formID(v *phrase.Value, form string) string {
 		return v.ID + "." + key + "-" + form
 	case key != "":
 		return v.ID + "." + key
+	case v.Kind == phrase.KindMessage && form == "" && (l.messages[v.ID] != nil || strings.HasPrefix(v.ID, eventFamily+".")):
+		return v.ID
 	case l.messages[v.ID] != nil && form != "":
 		return v.ID + "-" + form
 	}

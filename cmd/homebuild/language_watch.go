@@ -30,6 +30,7 @@ func watchLanguage(s *streams, cmd *cobra.Command, from *folder, tag string, por
 	if err := from.mustBeThere(cmd, tag); err != nil {
 		return err
 	}
+	from.Today = s.today
 	file := from.languagePath(tag)
 	if _, err := from.ownLanguage(tag); err != nil {
 		if _, _, err := from.beginLanguage(tag); err != nil {

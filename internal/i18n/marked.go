@@ -16,7 +16,30 @@ const (
 )
 
 // Marks tell by the signs on a page which messages it says.
-type Marks struct{ ids []string }
+type Marks struct {
+	ids    []string
+	values map[string]map[string]string // by id and place
+}
+
+// Value is what stood in a place of a message when a page first said it, in English;
+// empty where no page did.
+func (m *Marks) Value(id, place string) string { return m.values[id][place] }
+
+// keep keeps what stands in the places of a message.
+func (m *Marks) keep(id string, line phrase.Line, english *Language) {
+	if len(line.Values) == 0 || m.values[id] != nil {
+		return
+	}
+	if m.values == nil {
+		m.values = map[string]map[string]string{}
+	}
+	m.values[id] = map[string]string{}
+	for i := range line.Values {
+		if t, err := english.filled(nil, &line.Values[i], ""); err == nil {
+			m.values[id][line.Values[i].Name] = t.String()
+		}
+	}
+}
 
 // Mark is what a sign means.
 type Mark struct {
@@ -72,6 +95,7 @@ func (k *marker) between(id string, from rune, t Text) Text {
 // say says a line, in English where the language cannot.
 func (k *marker) say(l *Language, line phrase.Line) Text {
 	id := l.exactID(line)
+	k.marks.keep(id, line, k.english)
 	t, err := l.try(line)
 	if err != nil {
 		return k.between(id, inPencil, must(k.english.try(line)))

@@ -130,6 +130,9 @@ func (d *Draft) askMessage(q *Question) {
 		q.Note = "The gender of this word, which other words agree with."
 		return
 	}
+	if kind, _, _ := strings.Cut(q.ID[strings.LastIndexByte(q.ID, '.')+1:], "-"); kind == "blank" && i18n.Counted(english.Family) {
+		q.Note = strings.TrimSpace(q.Note + " A line to write on stands in the place of the number: " + strings.ReplaceAll(english.Other, "{{.N}}", "____") + ".")
+	}
 	for _, place := range placesIn(english.Other) {
 		q.Places = append(q.Places, Placeholder{Write: "{{." + place + "}}"})
 	}

@@ -34,6 +34,9 @@ type heard struct {
 	text string
 }
 
+// blank is what people who listen hear for a line to write on.
+const blank = "page.blank"
+
 // quietElements hold text that cannot have links in it.
 var quietElements = []string{"title", "desc", "option"}
 
@@ -166,7 +169,7 @@ func (p *preview) text(text string) {
 		switch {
 		case !ok:
 			p.out.WriteString(html.EscapeString(string(c)))
-			if len(p.open) > 0 {
+			if n := len(p.open); n > 0 && p.open[n-1].ID != blank {
 				p.said.WriteRune(c)
 			}
 		case m.ID != "":
@@ -188,8 +191,11 @@ func (p *preview) begin(m i18n.Mark) {
 	if !known {
 		anchor = ` id="m-` + m.ID + `"`
 	}
-	if len(p.open) == 1 {
-		fmt.Fprintf(&p.out, `<a class="%s"%s href="%s" target="_top">`, classes, anchor, html.EscapeString(p.link(m.ID)))
+	if m.ID == blank {
+		p.said.WriteString("____")
+	}
+	if len(p.open) == 1 { // a link that is led to would take the focus away from the form
+		fmt.Fprintf(&p.out, `<a class="%s" href="%s" target="_top"><span%s></span>`, classes, html.EscapeString(p.link(m.ID)), anchor)
 	} else {
 		fmt.Fprintf(&p.out, `<span class="%s"%s>`, classes, anchor)
 	}
@@ -232,7 +238,7 @@ func (p *preview) listHeard() {
 	}
 	p.out.WriteString(`<section class="hb-heard" lang="en" dir="ltr"><h2>Heard, not seen</h2><p>The page says these to people who listen to it, or shows them elsewhere: as its title, in a list of finds.</p><ul>`)
 	for _, h := range p.heard {
-		fmt.Fprintf(&p.out, `<li><a class="%s" id="m-%s" href="%s" target="_top">%s</a></li>`, p.class(h.Mark), h.ID, html.EscapeString(p.link(h.ID)), html.EscapeString(h.text))
+		fmt.Fprintf(&p.out, `<li id="m-%s"><a class="%s" href="%s" target="_top">%s</a></li>`, h.ID, p.class(h.Mark), html.EscapeString(p.link(h.ID)), html.EscapeString(h.text))
 	}
 	p.out.WriteString("</ul></section>")
 }
@@ -240,6 +246,8 @@ func (p *preview) listHeard() {
 // previewCSS shows what is written in ink, what is missing in pencil, and what is at
 // hand marked; in the colors of the page around it.
 const previewCSS = `
+html{scroll-behavior:auto!important}
+[id^="m-"]{scroll-margin-block:30vh}
 .hb-text{color:inherit;text-decoration:none;font:inherit}
 a.hb-text{border-bottom:1px dotted currentcolor;cursor:pointer}
 a.hb-text:is(:hover,:focus-visible){outline:2px solid currentcolor;outline-offset:2px}

@@ -55,6 +55,7 @@ type handler struct {
 	mu    sync.Mutex
 	bench *school.Bench
 	made  map[string][]byte // pages of the bench by their paths
+	queue []string          // what is written next, in order
 	fresh bool              // it was opened for the page that a saving leads to
 }
 

@@ -151,7 +151,7 @@ func TestStrangers(t *testing.T) {
 func TestSave(t *testing.T) {
 	e := newEvening(t)
 	first := e.get("/?token=" + token).Body.String()
-	for _, want := range []string{"Your language", `value="polski"`, "texts</b> until the page of the week 2026-09-14 is whole"} {
+	for _, want := range []string{"Your language", `value="polski"`, "texts</b> until families have the page of the week 2026-09-14"} {
 		if !strings.Contains(first, want) {
 			t.Errorf("the first page does not say %q:\n%s", want, first)
 		}

@@ -83,8 +83,10 @@ func (h *handler) view(q url.Values) view {
 	if id == "" {
 		id = h.first(wanted, q.Get("page"))
 	}
+	context := h.pages(&v, id, q.Get("page"))
 	if ask, known := b.Draft.Ask(id); known {
-		h.fill(&v, ask, q)
+		v.Question = h.question(ask, q)
+		v.Question.Context = context
 	}
 	if i := slices.Index(wanted, id); len(wanted) > 1 || len(wanted) == 1 && i < 0 {
 		v.Next = h.link(wanted[(i+1)%len(wanted)], "")
@@ -94,7 +96,6 @@ func (h *handler) view(q url.Values) view {
 		v.SavedAt = h.link(saved.ID, "")
 		v.Notes = each(b.Draft.Notes(saved.ID), func(d diag.Diagnostic) diag.Diagnostic { return ofThis(d, saved.ID) })
 	}
-	h.pages(&v, id, q.Get("page"))
 	return v
 }
 
@@ -112,8 +113,8 @@ func (h *handler) first(wanted []string, path string) string {
 	return ""
 }
 
-// fill makes the form of a question.
-func (h *handler) fill(v *view, ask translate.Question, q url.Values) {
+// question makes the form of a question, once the page that says it was made.
+func (h *handler) question(ask translate.Question, q url.Values) *question {
 	form := &question{Question: ask, Was: was(ask)}
 	for i, a := range ask.Asks {
 		f := field{Ask: a, ID: "text-" + strconv.Itoa(i), Typed: a.Text, First: i == 0, Long: len(a.English) > 48}
@@ -125,8 +126,23 @@ func (h *handler) fill(v *view, ask translate.Question, q url.Values) {
 		}
 		form.Fields = append(form.Fields, f)
 	}
+	form.Places = slices.Clone(ask.Places)
+	for i, p := range form.Places {
+		if value := h.value(ask.ID, p.Write); value != "" {
+			form.Places[i].Means = value
+		}
+	}
 	form.Forms = slices.ContainsFunc(ask.Places, func(p translate.Placeholder) bool { return strings.HasSuffix(p.Write, ".number}}") })
-	v.Question = form
+	return form
+}
+
+// value is what stands on the page in the place that a text writes, without a form;
+// empty where that is not known.
+func (h *handler) value(id, place string) string {
+	if h.bench.Marks == nil {
+		return ""
+	}
+	return h.bench.Marks.Value(id, strings.Trim(place, "{.}"))
 }
 
 // numbers lists the first numbers that a text is for.
@@ -138,8 +154,9 @@ func numbers(all []int) string {
 	return text
 }
 
-// pages finds the page that says a message, and leads to the others of its week.
-func (h *handler) pages(v *view, id, path string) {
+// pages finds the page that says a message, and leads to the others of its week. It
+// gives the sentence in which the page says it.
+func (h *handler) pages(v *view, id, path string) (context string) {
 	at, p := h.find(id, path)
 	if p == nil {
 		if p = h.preview(path, ""); p != nil {
@@ -148,11 +165,11 @@ func (h *handler) pages(v *view, id, path string) {
 			at = h.bench.Pages[0].Path
 		}
 	}
-	if p != nil && v.Question != nil {
-		v.Question.Context = p.context[id]
+	if p != nil {
+		context = p.context[id]
 	}
 	if v.Page = at; at == "" {
-		return
+		return context
 	}
 	v.Frame = "/page?" + url.Values{"token": {h.Token}, "page": {at}, "at": {id}}.Encode() + "#m-" + id
 	for _, f := range h.bench.Pages {
@@ -160,6 +177,7 @@ func (h *handler) pages(v *view, id, path string) {
 			v.Pages = append(v.Pages, pageLink{name, h.link("", f.Path), f.Path == at})
 		}
 	}
+	return context
 }
 
 // nameOf is what a page of the first week is called; empty for one of another week.
@@ -266,7 +284,7 @@ func (h *handler) goOn(old *school.Bench, id, path string) string {
 	values := url.Values{"token": {h.Token}, "saved": {id}}
 	to := id
 	if h.bench != nil {
-		to = next(wanted(old), wanted(h.bench), id)
+		to = h.next(wanted(old), wanted(h.bench), id)
 		if l := left(old); l != nil && done(h.bench, l.Name) != "" {
 			values.Set("done", l.Name)
 		}
@@ -278,18 +296,22 @@ func (h *handler) goOn(old *school.Bench, id, path string) string {
 	return "/?" + values.Encode()
 }
 
-// next is the text to write after one was saved.
-func next(before, after []string, id string) string {
+// next is the text to write after one was saved: first what was asked for just now,
+// then what follows on the page.
+func (h *handler) next(before, after []string, id string) string {
 	i := slices.Index(before, id)
 	if i < 0 {
 		return id
 	}
-	for _, w := range after {
-		if !slices.Contains(before, w) {
-			return w // it was asked for just now
-		}
+	// A form of a thing is asked for here or there, as sentences come and go.
+	if h.queue == nil || !strings.HasPrefix(id, "thing.") {
+		h.queue = slices.Concat(before[i+1:], before[:i])
 	}
-	for _, w := range slices.Concat(before[i+1:], before[:i]) {
+	isNew := func(id string) bool { return !slices.Contains(before, id) }
+	if i := slices.IndexFunc(after, isNew); i >= 0 {
+		return after[i]
+	}
+	for _, w := range slices.Concat(h.queue, after) {
 		if slices.Contains(after, w) {
 			return w
 		}

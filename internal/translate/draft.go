@@ -101,3 +101,6 @@ func (d *Draft) EventNote(id string) string {
 }
 
 func oneLine(text string) string { return strings.Join(strings.Fields(text), " ") }
+
+// Text is the file as it was read.
+func (d *Draft) Text() string { return d.file.Text }

@@ -45,6 +45,8 @@ type Message struct {
 
 	English *Message // that it is held against; an empty one for none
 
+	gone bool // English has no such message, and nothing asks for it
+
 	lines [8]int32 // of messageKeys; 0 for what is not written
 	source
 }
@@ -67,11 +69,6 @@ func (m *Message) LineOf(key string) int {
 		return int(m.lines[i])
 	}
 	return m.Line
-}
-
-// HasText reports whether something is written in the message.
-func (m *Message) HasText() bool {
-	return m.Other != "" || m.One != "" || m.Few != "" || m.Many != "" || m.Two != "" || m.Zero != ""
 }
 
 // sentence is the id without the gender.

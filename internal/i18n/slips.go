@@ -20,11 +20,13 @@ type slips struct {
 	writing writing
 	own     *ownLetters // nil for a script that nothing is known about
 	spanish bool        // questions are opened, too
+	quoting string      // quotation marks that it uses
+	digits  string      // of its pages
 }
 
-func newSlips(tag language.Tag, script string) slips {
+func newSlips(f *File, l *Language, tag language.Tag) slips {
 	base, _ := tag.Base()
-	s := slips{tag: tag.String(), writing: writings[script], spanish: base.String() == "es"}
+	s := slips{tag: f.Tag, writing: writings[l.script], spanish: base.String() == "es", quoting: quotesOf(f), digits: strings.Join(l.digits[:], "")}
 	if slices.Contains(withFullStopOfUrdu, base.String()) {
 		s.writing.ends[0] = "۔…"
 	}
@@ -53,7 +55,7 @@ func (s slips) alone(text string) *diag.Diagnostic {
 	case s.spanish && strings.Count(text, "?")+strings.Count(text, "!") != strings.Count(text, "¿")+strings.Count(text, "¡"):
 		return &diag.Diagnostic{Text: ": a question or exclamation is not opened or not closed", Hint: "write ¿ ... ? and ¡ ... !"}
 	}
-	return nil
+	return s.marks(text)
 }
 
 // stillEnglish reports whether a text of several words is the English one.

@@ -11,7 +11,8 @@ func TestFind(t *testing.T) {
 		{"a thing with its number", "ru", "21 письмо", "thing.letter.count"},
 		{"a sentence with another number", "es", "Empieza en 47. ¿Cuánto falta para la decena siguiente?", "strategy.jump-to-ten.hint"},
 		{"part of a story", "en", "the captain made hot cocoa", "event.harbour.board.open"},
-		{"right to left", "ar", "نرجو إخبار المعلم أو المعلمة", "page.draft"},
+		{"with the quotation marks of a keyboard", "en", `"Hush" was too loud`, "event.library.blocks.so-end"},
+		{"right to left", "ar", "هذا النص مسودة أولى", "page.draft"},
 		{"nowhere", "es", "qwerty uiop", ""},
 	}
 	s := Example()

@@ -126,7 +126,7 @@ func (in Input) missed(w week.Week, l *lesson) diag.Diagnostics {
 func requests(in Input) (out []activity.Request, stories [][]ownStory, problems diag.Diagnostics) {
 	reader := newOwnStories(in)
 	events := in.SharedEvents()
-	bears := func(p problem.Problem) bool { return events.Bears(p) }
+	bears, held := func(p problem.Problem) bool { return events.Bears(p) }, in.held()
 	for _, w := range in.Site.Weeks {
 		own := reader.week(w)
 		target, err := in.targetOf(w)
@@ -134,12 +134,13 @@ func requests(in Input) (out []activity.Request, stories [][]ownStory, problems 
 			problems = append(problems, w.Problem("own-target", err.Error(), ""))
 			continue
 		}
+		target, _ = unheld(target, held) // a week that has nothing else tells what is held
 		focus, _ := strategy.ParseName(w.Focus)
 		kind, _ := picture.ParseKind(w.Picture)
 		r := activity.Request{
 			Week: w.Date, Key: in.Site.Key, Target: target, Focus: focus, Picture: kind,
 			Stories: w.Stories, Extra: w.ExtraSentence, NumberWords: w.NumberWords, Review: w.Review,
-			Bears: bears,
+			Bears: bears, Held: held,
 		}
 		for i, kept := range w.Kept {
 			if misfit := (*story.Misfit)(nil); errors.As(events.Check(kept.Choice), &misfit) {
@@ -150,7 +151,7 @@ func requests(in Input) (out []activity.Request, stories [][]ownStory, problems 
 			}
 		}
 		if w.Ladder {
-			r.Ladder = in.ladder(w, target)
+			r.Ladder = in.ladder(w, target, held)
 		}
 		for _, o := range own {
 			r.Given = append(r.Given, o.given)

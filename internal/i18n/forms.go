@@ -109,15 +109,25 @@ func (b *builder) ask(a askedForm, stems []stem, asked map[string]bool) {
 		}
 	}
 	if !found && len(missing) > 0 {
-		first := missing[0]
-		hint := fmt.Sprintf("add %s and the like, %d in all, or ask for a form that is there", first.id, len(missing))
-		b.problem(a.line, fmt.Sprintf("%s asks for {{.%s.%s}}, and nothing has %q", a.by.ID, a.place, a.form, strings.TrimPrefix(first.id, first.beside.Block+".")),
-			diag.Suggest(a.form, b.formsOfStem(stems[0]), hint))
+		b.newForm(a, missing, b.formsOfStem(stems[0]))
 		return
 	}
 	for _, f := range missing {
 		b.missing(f.id, f.beside.Block, f.beside.Line, fmt.Sprintf("%s is missing; %s asks for it in line %d", f.id, a.by.ID, a.line), "add it here, or say the sentence without the form")
 	}
+}
+
+// newForm tells of a form that nothing has: a slip in the name of another one, or the
+// first sentence that asks for it. That keeps back no more than the pages that say it.
+func (b *builder) newForm(a askedForm, missing []missingForm, others []string) {
+	first := missing[0]
+	text := fmt.Sprintf("%s asks for {{.%s.%s}}, and nothing has %q", a.by.ID, a.place, a.form, strings.TrimPrefix(first.id, first.beside.Block+"."))
+	hint := fmt.Sprintf("add %s and the like, %d in all, or ask for a form that is there", first.id, len(missing))
+	if diag.Nearest(a.form, others) != "" {
+		b.problem(a.line, text, diag.Suggest(a.form, others, hint))
+		return
+	}
+	b.missing("", a.line, text, hint)
 }
 
 // formsOfStem lists the forms that messages of a stem have.

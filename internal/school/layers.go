@@ -114,7 +114,9 @@ func layersOf(draft *translate.Draft, gaps []site.PageGaps, week string) []Layer
 			for _, id := range g.Lacks {
 				if !asked[id] {
 					asked[id] = true
-					out[i].Wanted = append(out[i].Wanted, draft.Wanted(id))
+					w := draft.Wanted(id)
+					w.Page = g.Path
+					out[i].Wanted = append(out[i].Wanted, w)
 				}
 			}
 		}

@@ -14,6 +14,7 @@ type Wanted struct {
 	English string `json:"english"`
 	Note    string `json:"note"`
 	Words   int    `json:"words"` // of the English
+	Page    string `json:"page"`  // the first that waits for it; empty where that is not known
 }
 
 // Wanted tells all about a text that the language lacks, by what it was asked for:

@@ -21,6 +21,7 @@ type preview struct {
 	now   string // the message that is being written
 
 	out     strings.Builder
+	ends    []string          // what ends the elements that stand for others
 	open    []i18n.Mark       // messages that have begun
 	quiet   int               // elements around whose text is no place for a link
 	heard   []heard           // what the page says and does not show
@@ -41,7 +42,7 @@ const blank = "page.blank"
 var quietElements = []string{"title", "desc", "option"}
 
 // turned are the elements that could be pressed, and what stands for them.
-var turned = map[string]string{"a": "span", "label": "span", "button": "span"}
+var turned = map[string]string{"a": "span", "label": "span", "button": "span", "details": "div", "summary": "div"}
 
 // leading are attributes that would lead somewhere, or name what is no longer there.
 var leading = []string{"href", "for", "hreflang", "xlink:href", "tabindex"}
@@ -90,10 +91,10 @@ func (p *preview) start(t xhtml.Token, kind xhtml.TokenType) {
 	attributes := p.attributes(t)
 	name := t.Data
 	if other := turned[name]; other != "" {
-		name = other
-	}
-	if name == "details" {
-		attributes += " open"
+		if name = other; strings.Contains(attributes, `class="skip"`) {
+			name = "nav" // it stands beside the landmarks of the page
+		}
+		p.ends = append(p.ends, name)
 	}
 	p.out.WriteString("<" + name + attributes)
 	if kind == xhtml.SelfClosingTagToken {
@@ -127,8 +128,8 @@ func (p *preview) end(t xhtml.Token) {
 		p.quiet--
 	}
 	name := t.Data
-	if other := turned[name]; other != "" {
-		name = other
+	if last := len(p.ends) - 1; turned[name] != "" && last >= 0 {
+		name, p.ends = p.ends[last], p.ends[:last]
 	}
 	p.out.WriteString("</" + name + ">")
 }
@@ -236,7 +237,7 @@ func (p *preview) listHeard() {
 	if len(p.heard) == 0 {
 		return
 	}
-	p.out.WriteString(`<section class="hb-heard" lang="en" dir="ltr"><h2>Heard, not seen</h2><p>The page says these to people who listen to it, or shows them elsewhere: as its title, in a list of finds.</p><ul>`)
+	p.out.WriteString(`<section class="hb-heard" aria-label="Heard, not seen" lang="en" dir="ltr"><h2>Heard, not seen</h2><p>The page says these to people who listen to it, or shows them elsewhere: as its title, in a list of finds.</p><ul>`)
 	for _, h := range p.heard {
 		fmt.Fprintf(&p.out, `<li id="m-%s"><a class="%s" href="%s" target="_top">%s</a></li>`, h.ID, p.class(h.Mark), html.EscapeString(p.link(h.ID)), html.EscapeString(h.text))
 	}
@@ -255,6 +256,7 @@ a.hb-text:is(:hover,:focus-visible){outline:2px solid currentcolor;outline-offse
 .hb-now{background:#ffe9a8!important;color:#24211c!important;box-shadow:0 0 0 .2em #ffe9a8}
 .btn .hb-pencil{color:inherit!important}
 .go{position:static!important}
+.look{display:block!important}
 .hide,.skip{position:static!important;clip-path:none!important;inline-size:auto!important;block-size:auto!important;white-space:normal!important}
 .hb-heard{margin:2rem 0;padding:1rem;border-top:1px dashed currentcolor;font-size:.9rem}
 @media (prefers-color-scheme:dark){.hb-pencil{color:#b9b6ad!important}}

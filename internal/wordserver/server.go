@@ -22,6 +22,7 @@ import (
 	"homebuild/internal/diag"
 	"homebuild/internal/loopback"
 	"homebuild/internal/school"
+	"homebuild/internal/translate"
 )
 
 // mostSaved is how many bytes a saving may have.
@@ -176,20 +177,29 @@ func (h *handler) preview(path, now string) *preview {
 	return nil
 }
 
-// find is the page that says a message, that one first; nil for none.
+// find is the page that says a message: that one if it does, or the one that waits for
+// it, or else one of the first week; nil for none.
 func (h *handler) find(id, path string) (string, *preview) {
-	if p := h.preview(path, id); p != nil {
-		if _, says := p.context[id]; says {
-			return path, p
+	paths := []string{path}
+	for _, l := range h.bench.Layers {
+		for _, w := range l.Wanted {
+			if w.ID == id {
+				paths = append(paths, w.Page)
+			}
 		}
 	}
-	if h.bench == nil {
+	for _, f := range h.bench.Pages {
+		if nameOf(f.Path, h.bench.Pages[0].Path) != "" {
+			paths = append(paths, f.Path)
+		}
+	}
+	if id == "" || id == translate.Head {
 		return "", nil
 	}
-	for _, f := range h.bench.Pages {
-		if p := h.preview(f.Path, id); p != nil {
+	for _, path := range paths {
+		if p := h.preview(path, id); p != nil {
 			if _, says := p.context[id]; says {
-				return f.Path, p
+				return path, p
 			}
 		}
 	}

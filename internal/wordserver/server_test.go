@@ -112,6 +112,7 @@ func (e *evening) save(id string, texts ...string) string {
 
 // Only who knows the token is answered, and only our own page may write.
 func TestStrangers(t *testing.T) {
+	t.Parallel()
 	e := newEvening(t)
 	before := e.file
 	for _, address := range []string{"/", "/?token=", "/?token=abc", "/page?page=pl/2026-09-14.html", "/page?token=x"} {
@@ -149,6 +150,7 @@ func TestStrangers(t *testing.T) {
 // A saving changes its line and no other, and goes on in the order of the page: to the
 // head first, and to the forms that a sentence asks for at once.
 func TestSave(t *testing.T) {
+	t.Parallel()
 	e := newEvening(t)
 	first := e.get("/?token=" + token).Body.String()
 	for _, want := range []string{"Your language", `value="polski"`, "texts</b> until families have the page of the week 2026-09-14"} {
@@ -197,6 +199,7 @@ func frameOf(page string) string {
 // What is not saved stays in the form, with the reason: what check rejects, and what
 // would take the place of something that the form did not show.
 func TestNotSaved(t *testing.T) {
+	t.Parallel()
 	e := newEvening(t)
 	before := e.file
 	for _, test := range []struct{ text, want string }{
@@ -238,6 +241,7 @@ func TestNotSaved(t *testing.T) {
 // What is to mend comes first, each with the way to its text; a file that is no TOML is
 // told about, and left.
 func TestToMend(t *testing.T) {
+	t.Parallel()
 	e := newEvening(t)
 	e.file = strings.Replace(e.file, "[page.skip]\nhash = \"66f3bb1bcb\"\nother = \"\"", "[page.skip]\nhash = \"66f3bb1bcb\"\nother = \"Do  treści\"", 1)
 	page := e.get("/?token=" + token).Body.String()
@@ -259,6 +263,7 @@ func TestToMend(t *testing.T) {
 
 // A page runs nothing, sends nothing and is framed by nobody else.
 func TestPolicies(t *testing.T) {
+	t.Parallel()
 	e := newEvening(t)
 	own := e.get("/?token=" + token)
 	if policy := own.Header().Get("Content-Security-Policy"); !strings.Contains(policy, "script-src '"+hash(script)+"'") || !strings.Contains(policy, "frame-ancestors 'none'") || !strings.Contains(own.Body.String(), "<script>"+script+"</script>") {
@@ -269,12 +274,31 @@ func TestPolicies(t *testing.T) {
 		t.Errorf("policy of the frame: %s", policy)
 	}
 	body := frame.Body.String()
-	for _, gone := range []string{"<input", "<label", "http-equiv", "\U000F0000", "\U00100000", "\uE000"} {
+	for _, gone := range []string{"<input", "<label", "<summary", "http-equiv", "\U000F0000", "\U00100000", "\uE000"} {
 		if strings.Contains(body, gone) {
 			t.Errorf("%q is left in the frame", gone)
 		}
 	}
 	if strings.Count(body, "<a ") != strings.Count(body, "</a>") || strings.Count(body, "<a ") < 50 || !strings.Contains(body, "Heard, not seen") {
 		t.Errorf("%d links begin and %d end", strings.Count(body, "<a "), strings.Count(body, "</a>"))
+	}
+}
+
+// After a text comes what it asks for, then what follows on the page, wherever the forms
+// of things are asked for meanwhile; a text that was put off comes last.
+func TestNext(t *testing.T) {
+	h := &handler{}
+	for _, step := range []struct{ saved, before, after, want string }{
+		{"a", "a b c d", "b c d", "b"},
+		{"b", "b c d thing.x", "thing.y c d thing.x", "thing.y"},
+		{"thing.y", "c d thing.x thing.y", "c d thing.x", "c"},
+		{"d", "c d thing.x", "c thing.x", "thing.x"}, // c was put off
+		{"thing.x", "c thing.x", "c", "c"},
+		{"c", "c", "", "c"},
+		{"b", "e f", "e f", "b"}, // it was mended
+	} {
+		if got := h.next(strings.Fields(step.before), strings.Fields(step.after), step.saved); got != step.want {
+			t.Errorf("after %s of %q, with %q left: want %s, got %s", step.saved, step.before, step.after, step.want, got)
+		}
 	}
 }

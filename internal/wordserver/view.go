@@ -35,6 +35,7 @@ type view struct {
 	Notes     diag.Diagnostics // to look at in it
 	SavedAt   string           // its address
 	Next      string           // the address of the text after this one
+	Written   bool             // this one is no longer waited for
 }
 
 // question is the form of one message.
@@ -88,12 +89,13 @@ func (h *handler) view(q url.Values) view {
 		v.Question = h.question(ask, q)
 		v.Question.Context = context
 	}
+	v.Written = !slices.Contains(wanted, id)
 	if i := slices.Index(wanted, id); len(wanted) > 1 || len(wanted) == 1 && i < 0 {
 		v.Next = h.link(wanted[(i+1)%len(wanted)], "")
 	}
 	if saved, known := b.Draft.Ask(q.Get("saved")); known && q.Get("saved") != translate.Head {
 		v.Saved = strings.Join(each(saved.Asks, func(a translate.Ask) string { return a.Text }), " · ")
-		v.SavedAt = h.link(saved.ID, "")
+		v.SavedAt = h.link(saved.ID, q.Get("page"))
 		v.Notes = each(b.Draft.Notes(saved.ID), func(d diag.Diagnostic) diag.Diagnostic { return ofThis(d, saved.ID) })
 	}
 	return v

@@ -20,13 +20,13 @@ type slips struct {
 	writing writing
 	own     *ownLetters // nil for a script that nothing is known about
 	spanish bool        // questions are opened, too
-	quoting string      // quotation marks that it uses
+	strange string      // quotation marks that it does not use
 	digits  string      // of its pages
 }
 
 func newSlips(f *File, l *Language, tag language.Tag) slips {
 	base, _ := tag.Base()
-	s := slips{tag: f.Tag, writing: writings[l.script], spanish: base.String() == "es", quoting: quotesOf(f), digits: strings.Join(l.digits[:], "")}
+	s := slips{tag: f.Tag, writing: writings[l.script], spanish: base.String() == "es", strange: strangeQuotes(f), digits: strings.Join(l.digits[:], "")}
 	if slices.Contains(withFullStopOfUrdu, base.String()) {
 		s.writing.ends[0] = "۔…"
 	}

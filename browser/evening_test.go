@@ -38,7 +38,6 @@ func TestTranslatorsEvening(t *testing.T) {
 			t.Errorf("%s: %s: %s: %v", name, r.Rule, r.Help, r.Places)
 		}
 	}
-	faultless("the head")
 	b.visit(at("learn.start"))
 	b.wait(`document.activeElement.matches("[data-text]")`, "the field to have the focus, before and after the page in the frame is there")
 	b.wait(`document.querySelector("iframe").contentDocument?.querySelector(".hb-now")`, "the page in the frame")

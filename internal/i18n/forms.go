@@ -127,7 +127,7 @@ func (b *builder) newForm(a askedForm, missing []missingForm, others []string) {
 		b.problem(a.line, text, diag.Suggest(a.form, others, hint))
 		return
 	}
-	b.missing("", a.line, text, hint)
+	b.missing(first.id, "", a.line, text, hint)
 }
 
 // formsOfStem lists the forms that messages of a stem have.

@@ -71,6 +71,12 @@ func (m *Message) LineOf(key string) int {
 	return m.Line
 }
 
+// HasForms reports whether the message has a text for each plural category.
+func (m *Message) HasForms() bool { return m.isPlural() }
+
+// Gone reports whether English has no such message; it is known once a file was proved.
+func (m *Message) Gone() bool { return m.gone }
+
 // sentence is the id without the gender.
 func (m *Message) sentence() string {
 	if m.Gender == "" {

@@ -44,7 +44,7 @@ func (b *builder) checkNumberWords() {
 	var known map[string]int
 	before := map[string]*Message{}
 	for _, m := range b.file.Messages {
-		if m.Family != "words" || m.Other == "" {
+		if m.Family != "words" || m.Other == "" || checkWordID(m.ID) != nil {
 			continue
 		}
 		if known == nil {

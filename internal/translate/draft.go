@@ -26,6 +26,9 @@ type Draft struct {
 
 	file   *i18n.File
 	source *i18n.Source
+	lacks  []string // ids of what Missing is about
+
+	entries map[string]Entry // by their ids; nil until they are asked for
 }
 
 // Open reads a language file, whole or not. Problems mean that it cannot be
@@ -45,7 +48,7 @@ func Open(tag string, folders ...fs.FS) (*Draft, diag.Diagnostics) {
 	}
 	d := &Draft{
 		Language: proof.Language, Status: statusOf(file, source, proof), Problems: proof.Wrong, Missing: proof.Missing,
-		Stale: proof.Stale, Unread: proof.Unread, Advice: advice(file), Unused: proof.Unused, file: file, source: source,
+		Stale: proof.Stale, Unread: proof.Unread, Advice: advice(file), Unused: proof.Unused, file: file, source: source, lacks: proof.Lacks,
 	}
 	d.Problems.Sort()
 	return d, nil

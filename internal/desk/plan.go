@@ -1,10 +1,12 @@
 package desk
 
 import (
+	"bytes"
 	"crypto/sha256"
 	"fmt"
 	"maps"
 	"slices"
+	"strings"
 	"testing/fstest"
 
 	"homebuild/internal/diag"
@@ -39,16 +41,40 @@ type sheets struct {
 	problems diag.Diagnostics // all that keeps pages from being made
 }
 
-// mostPlans is how many years are kept in memory: the one that lies there, and
+// reading is what files of a moment come to.
+type reading struct {
+	on    string // the day
+	files fstest.MapFS
+	sheets
+}
+
+// mostKept is how many years are kept in memory: the one that lies there, and
 // weeks that are laid out in pencil.
-const mostPlans = 4
+const mostKept = 4
 
 // read works out what lies on the desk; with a week that is not laid down yet,
 // that one too.
 func (d *Desk) read(laid ...fileText) sheets {
 	back := d.lay(laid)
 	defer back()
+	at := slices.IndexFunc(d.known, func(r reading) bool { return r.on == d.today && maps.EqualFunc(r.files, d.files, sameText) })
+	var r reading
+	if at >= 0 {
+		r = d.known[at]
+		d.known = slices.Delete(d.known, at, at+1)
+	} else {
+		r = reading{d.today, maps.Clone(d.files), d.readFiles()}
+	}
+	d.known = append([]reading{r}, d.known[:min(mostKept-1, len(d.known))]...)
+	return r.sheets
+}
+
+func sameText(a, b *fstest.MapFile) bool { return a == b || bytes.Equal(a.Data, b.Data) }
+
+// readFiles works out the files as they lie there.
+func (d *Desk) readFiles() sheets {
 	in, problems := d.school.Read()
+	in.Planner = &d.planner
 	problems = slices.DeleteFunc(problems, week.OnlyNoWeek)
 	texts := maps.Clone(d.files)
 	out := sheets{Input: in, problems: problems, text: func(path string) string { return textOf(texts, path) }}
@@ -105,7 +131,7 @@ func (d *Desk) plan(in site.Input) *planned {
 		p.from = from
 	}
 	d.planned = append([]*planned{p}, d.planned...)
-	d.planned = d.planned[:min(mostPlans, len(d.planned))]
+	d.planned = d.planned[:min(mostKept, len(d.planned))]
 	now := *p
 	if now.plan != nil {
 		in.Site.Weeks = without(in.Site.Weeks, p.left)
@@ -119,8 +145,8 @@ func (d *Desk) sum() string {
 	sum := sha256.New()
 	for _, path := range slices.Sorted(maps.Keys(d.files)) {
 		text := string(d.files[path].Data)
-		if week.IsWeek(path) {
-			text = tomlfile.Remove(text, "note")
+		if rest := strings.TrimRight(tomlfile.Remove(text, "note"), "\n"); week.IsWeek(path) && strings.HasPrefix(text, rest) {
+			text = rest // what stands below letters has other lines with others
 		}
 		fmt.Fprintf(sum, "%s %d\n%s", path, len(text), text)
 	}

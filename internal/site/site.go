@@ -27,6 +27,9 @@ type Input struct {
 	// Program names the bytes of the program, which every page depends on;
 	// without it files have no keys.
 	Program string
+	// Planner, if any, plans the weeks, for somebody who plans often: not for several
+	// callers at a time.
+	Planner *activity.Planner
 }
 
 // File is one file of the site, not yet rendered.

@@ -88,10 +88,31 @@ func (b *tab) begins() {
 	b.typeInto("#start-name", "Quarry Hill")
 	b.tap("grade 2")
 	b.tap("español")
-	eval[bool](b, `!!(document.querySelector("#start-monday").value = "2026-09-28")`)
+	eval[bool](b, `(e => { e.value = "2026-09-28"; return e.dispatchEvent(new InputEvent("input", { bubbles: true })) })(document.querySelector("#start-monday"))`)
 	b.tap("Lay out my first week")
 	b.reads("#week h2", "Week of Monday, September 28")
 	b.reads(".ledge", "Saved in this browser")
+}
+
+// What she has answered stays while the page is drawn anew around it.
+func TestDeskKeepsAnswers(t *testing.T) {
+	t.Parallel()
+	b := newProfile(t)
+	b.visit(inventedDesk(t))
+	b.wait(`document.querySelector("[name=language]")`, "the first questions")
+	b.typeInto("#start-name", "Quarry Hill")
+	b.tap("español")
+	b.tap("Lay out my first week")
+	b.wait(`document.activeElement.name == "grade"`, "the grade to be asked for")
+	eval[bool](b, `!!requestAnimationFrame(() => requestAnimationFrame(() => window.drawn = true))`)
+	b.wait(`window.drawn`, "the page to be drawn anew")
+	const answers = `[...new FormData(document.querySelector("form")).entries()].slice(0, -1).join(" ")`
+	if got, want := eval[string](b, answers), "name,Quarry Hill language,en language,es"; got != want {
+		t.Errorf("after a question was left out the answers are %q, want %q", got, want)
+	}
+	b.tap("grade 2")
+	b.tap("Lay out my first week")
+	b.reads("#week h2", "Week of Monday")
 }
 
 // downloads lets the tab save files, into a folder that it gives.

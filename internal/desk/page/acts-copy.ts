@@ -7,13 +7,21 @@ import { base64, save } from "./give";
 import type { Changes, Copied } from "./protocol";
 import type { State } from "./state";
 
+/** Takes up what she has answered so far. */
+export function answer(desk: Desk, form: HTMLFormElement): void {
+  const given = new FormData(form);
+  const asked = form.querySelector("[name=language]"); // the engine says which languages there are
+  const languages = asked ? given.getAll("language").map(String) : desk.state.answers.languages;
+  desk.set({ answers: { name: String(given.get("name") ?? ""), grade: Number(given.get("grade") ?? -1), languages, monday: String(given.get("monday") ?? "") } });
+}
+
 /** Makes a new desk from the four answers. */
 export async function begin(desk: Desk, form: HTMLFormElement): Promise<void> {
-  const answers = new FormData(form);
-  const languages = answers.getAll("language").map(String);
-  const wish = { name: String(answers.get("name") ?? "").trim(), grade: Number(answers.get("grade") ?? -1), languages, monday: String(answers.get("monday") ?? "") };
+  answer(desk, form);
+  const { answers } = desk.state;
+  const wish = { ...answers, name: answers.name.trim() };
   desk.set({ wrong: [] });
-  const missing = !wish.name ? "#start-name" : wish.grade < 0 ? "[name=grade]" : languages.length === 0 ? "[name=language]" : undefined;
+  const missing = !wish.name ? "#start-name" : wish.grade < 0 ? "[name=grade]" : wish.languages.length === 0 ? "[name=language]" : undefined;
   if (missing) return form.querySelector<HTMLElement>(missing)?.focus();
   desk.set({ phase: "desk" });
   if (!(await desk.act({ word: "act.begin" }, () => desk.ask("begin", wish)))) desk.set({ phase: "start" });

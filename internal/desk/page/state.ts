@@ -4,7 +4,7 @@ import type { StopError } from "./engine";
 import type { Files } from "./files";
 import type { Journal, Said } from "./journal";
 import type { Memory, Trouble } from "./keeper";
-import type { Choice, Copied, Finding, Moved, Offer, Opened, OwnNumber, Reading, Sending, Steps, Target, Week, Year } from "./protocol";
+import type { Begin, Choice, Copied, Finding, Moved, Offer, Opened, OwnNumber, Reading, Sending, Steps, Target, Week, Year } from "./protocol";
 
 /** What lies in the sheet's place. */
 export type View = "week" | "year" | "send" | "copies" | "help";
@@ -57,6 +57,8 @@ export interface State {
   journal: Journal;
   memory: Memory;
   saving: Saving;
+  /** What she has answered at the first start so far; no Monday is the next one, no grade is -1. */
+  answers: Begin;
 
   year?: Year;
   week?: Week;
@@ -96,6 +98,7 @@ export const beginning: State = {
   journal: { acts: [], done: 0 },
   memory: {},
   saving: { state: "new" },
+  answers: { name: "", grade: -1, languages: ["en"], monday: "" },
   shown: "learn",
   view: "week",
   side: "yours",

@@ -142,7 +142,7 @@ func TestLetter(t *testing.T) {
 	if w.Letters[0].Text != "Dear families,\n\nWe **add**." || len(w.Stories) == 0 {
 		t.Errorf("the letter: %q", w.Letters[0].Text)
 	}
-	if len(w.Findings) != 1 || w.Findings[0].Key != "note.es" || w.Findings[0].Code != "private" || w.Findings[0].Quote != "555-867-5309" {
+	if len(w.Findings) != 1 || w.Findings[0].Key != "note.es" || w.Findings[0].Code != "private-phone" || w.Findings[0].Quote != "555-867-5309" {
 		t.Errorf("findings: %+v", w.Findings)
 	}
 	sending := ask[Sending](t, d, "send", SendWish{Date: first, Tags: []string{"en", "es", "vi"}})
@@ -322,14 +322,14 @@ func TestCodes(t *testing.T) {
 	lay(t, d, ask[Act](t, d, "calendar", CalendarWish{Date: first, Do: "again", To: "2026-09-21"}))
 	lay(t, d, ask[Act](t, d, "set", Set{"2026-09-21", "note.en", "Dear families, we add this week."}))
 	for code, found := range map[string][]Finding{
-		"untold/5":          own(map[string]string{"en": story, "es": "Ana tiene 8 latas. Le dan más. ¿Cuántas tiene?"}).Findings,
-		"overtold/9":        own(map[string]string{"en": story, "es": "Ana tiene 8 latas. Le dan 5 de 9. ¿Cuántas tiene?"}).Findings,
-		"brackets/":         wrongs("own", OwnStory{Date: first, Texts: map[string]string{"en": "Ana has ] 8 cans."}}),
-		"address/x":         wrongs("settings", Setting{"address", "x"}),
-		"nameless/":         wrongs("settings", Setting{"name", ""}),
-		"taken/" + first:    wrongs("calendar", CalendarWish{Date: "2026-09-21", Do: "move", To: first}),
-		"copied/" + first:   ask[Week](t, d, "week", Monday{"2026-09-21"}).Findings,
-		"private/555-01234": of(lettersFindings(t, d, "Call 555-01234."), first),
+		"untold/5":                own(map[string]string{"en": story, "es": "Ana tiene 8 latas. Le dan más. ¿Cuántas tiene?"}).Findings,
+		"overtold/9":              own(map[string]string{"en": story, "es": "Ana tiene 8 latas. Le dan 5 de 9. ¿Cuántas tiene?"}).Findings,
+		"brackets/":               wrongs("own", OwnStory{Date: first, Texts: map[string]string{"en": "Ana has ] 8 cans."}}),
+		"address/x":               wrongs("settings", Setting{"address", "x"}),
+		"nameless/":               wrongs("settings", Setting{"name", ""}),
+		"taken/" + first:          wrongs("calendar", CalendarWish{Date: "2026-09-21", Do: "move", To: first}),
+		"copied/" + first:         ask[Week](t, d, "week", Monday{"2026-09-21"}).Findings,
+		"private-phone/555-01234": of(lettersFindings(t, d, "Call 555-01234."), first),
 	} {
 		code, quote, _ := strings.Cut(code, "/")
 		if len(found) == 0 || found[0].Code != code || found[0].Quote != quote {

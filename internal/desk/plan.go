@@ -21,6 +21,7 @@ import (
 type planned struct {
 	from    string // names the files, without letters
 	plan    *site.Planned
+	weeks   []week.Week // as they were planned
 	notices diag.Diagnostics
 	next    *proposal
 	skipped diag.Diagnostics // what kept stories, or whole weeks, from being worked out
@@ -87,6 +88,7 @@ func (d *Desk) readFiles() sheets {
 		return out
 	}
 	out.planned = d.plan(in)
+	out.Site.Weeks = out.kept(in.Site.Weeks)
 	for _, p := range out.skipped {
 		if p.Line > 0 || !slices.ContainsFunc(problems, func(read diag.Diagnostic) bool { return read.File == p.File }) {
 			out.problems = append(out.problems, p) // the others follow from what could not be read
@@ -161,13 +163,13 @@ func planLeniently(in site.Input) *planned {
 	for range 2 * (len(in.Site.Weeks) + 1) {
 		plan, notices, problems := site.Plan(in)
 		if len(problems) == 0 {
-			p.plan, p.notices = plan, notices
+			p.plan, p.notices, p.weeks = plan, notices, in.Site.Weeks
 			return p
 		}
 		p.skipped = append(p.skipped, problems...)
 		before := len(in.Site.Weeks)
 		in.Site.Weeks = slices.Clone(in.Site.Weeks)
-		if !p.leave(&in.Site, problems) && len(in.Site.Weeks) == before {
+		if !p.leave(&in, problems) && len(in.Site.Weeks) == before {
 			return p
 		}
 	}
@@ -175,15 +177,15 @@ func planLeniently(in site.Input) *planned {
 }
 
 // leave takes out what the problems are about; false where nothing is.
-func (p *planned) leave(s *week.Site, problems diag.Diagnostics) bool {
-	left := false
+func (p *planned) leave(in *site.Input, problems diag.Diagnostics) bool {
+	left, s := false, &in.Site
 	for i := range s.Weeks {
 		w := &s.Weeks[i]
 		for _, wrong := range problems {
 			switch wrong.File {
 			case week.StoriesPath(w.Date):
 				left = left || len(w.Kept) > 0
-				w.Kept = nil
+				w.Kept = fitting(in, w.Kept)
 			case week.Path(w.Date):
 				left = true
 				if len(w.OwnStories) > 0 {
@@ -196,6 +198,28 @@ func (p *planned) leave(s *week.Site, problems diag.Diagnostics) bool {
 	}
 	s.Weeks = without(s.Weeks, p.left)
 	return left
+}
+
+// fitting are the kept stories that can be told; none where something else is wrong
+// with them.
+func fitting(in *site.Input, kept []week.KeptStory) []week.KeptStory {
+	events := in.SharedEvents()
+	fit := slices.DeleteFunc(slices.Clone(kept), func(k week.KeptStory) bool { return events.Check(k.Choice) != nil })
+	if len(fit) == len(kept) {
+		return nil
+	}
+	return fit
+}
+
+// kept gives weeks the kept stories that they were planned with.
+func (p *planned) kept(weeks []week.Week) []week.Week {
+	out := slices.Clone(weeks)
+	for i := range out {
+		if at := slices.IndexFunc(p.weeks, func(w week.Week) bool { return w.Date == out[i].Date }); at >= 0 {
+			out[i].Kept = p.weeks[at].Kept
+		}
+	}
+	return out
 }
 
 func without(weeks []week.Week, dates []string) []week.Week {

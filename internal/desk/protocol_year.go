@@ -19,13 +19,14 @@ type Year struct {
 	Languages []Language `json:"languages"` // of the families, the largest first
 	Class     string     `json:"class"`     // the tag of the class's own
 	Weeks     []YearWeek `json:"weeks"`
-	Met       []Target   `json:"met"`    // of the grade
-	NotYet    []Target   `json:"notYet"` // of the grade
-	Lacks     []string   `json:"lacks"`  // in words
-	Newest    string     `json:"newest"` // the week that families see first; empty for none
-	Next      string     `json:"next"`   // the Monday that is proposed
-	Wrong     []Finding  `json:"wrong"`  // of the settings, or of files that are no week
-	Unread    []string   `json:"unread"` // paths that nothing here reads
+	Met       []Target   `json:"met"`      // of the grade
+	NotYet    []Target   `json:"notYet"`   // of the grade
+	Lacks     []string   `json:"lacks"`    // in words
+	Newest    string     `json:"newest"`   // the week that families see first; empty for none
+	Next      string     `json:"next"`     // the Monday that is proposed
+	Wrong     []Finding  `json:"wrong"`    // of the settings, or of files that are no week
+	HeldBack  []Finding  `json:"heldBack"` // what families of a language get otherwise than the others
+	Unread    []string   `json:"unread"`   // paths that nothing here reads
 }
 
 // YearWeek is a Monday.

@@ -29,6 +29,9 @@ func (d *Desk) Year(None) (Year, error) {
 			out.Wrong = append(out.Wrong, f)
 		}
 	}
+	if s.Catalog != nil {
+		out.HeldBack = s.heldBack()
+	}
 	if showing := s.Site.Showing(d.today); len(showing) > 0 {
 		out.Newest = showing[len(showing)-1].Date
 	}

@@ -37,6 +37,12 @@ type keyChange struct {
 
 var keyChanges = []keyChange{
 	{"another program", "Input.Program", func(_ *testing.T, in *Input) { in.Program = "next" }, everything, true},
+	{"a planner that planned another year before", "Input.Planner", func(_ *testing.T, in *Input) {
+		in.Planner = &activity.Planner{}
+		other := *in
+		other.Site.Weeks = slices.Delete(slices.Clone(in.Site.Weeks), changedWeek, changedWeek+1)
+		Plan(other)
+	}, anyOf(), true},
 	{"a colour", "Input.Theme", func(t *testing.T, in *Input) { in.Theme = themeWith(t, "#fffcf5", "#fffcf6") }, pages, false},
 	{"every message of the class's language", "Input.Catalog", spoken("es"), anyOf(in("es"), learnOrPrint, shared, desk), false},
 	{"every message of another language", "Input.Catalog", spoken("ar"), anyOf(in("ar"), shared, ofAll, messageOf("ar")), false},

@@ -149,7 +149,9 @@ func requests(in Input) (out []activity.Request, stories [][]ownStory, problems 
 		}
 		for i, kept := range w.Kept {
 			if misfit := (*story.Misfit)(nil); errors.As(events.Check(kept.Choice), &misfit) {
-				problems = append(problems, w.KeptProblem(i, misfit.Setting, misfit.Text, misfit.Hint))
+				p := w.KeptProblem(i, misfit.Setting, misfit.Text, misfit.Hint)
+				p.Code, p.Value = diag.Misfit, kept.Event
+				problems = append(problems, p)
 			}
 			if kept.Rung == activity.WeeksOwn {
 				r.Kept = append(r.Kept, activity.Kept{Problem: kept.Problem, Of: in.Target(kept.Of)})

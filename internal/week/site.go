@@ -95,7 +95,7 @@ func (r *reader) languages(s *tomlfile.Section) []string {
 		tag, ok := sameWord(word, r.allowed.Languages)
 		switch {
 		case !ok:
-			s.Add("languages", fmt.Sprintf("%q is not a language there is a file for", word), languageHint(word, r.allowed.Languages))
+			s.AddCoded(diag.Unknown, word, "languages", fmt.Sprintf("%q is not a language there is a file for", word), languageHint(word, r.allowed.Languages))
 		case slices.Contains(tags, tag):
 			s.Add("languages", fmt.Sprintf("%q is in the list twice", tag), "keep one of the two")
 		default:
@@ -156,6 +156,6 @@ func public(s *tomlfile.Section, key, text string) {
 		}
 	}
 	for _, p := range private(text) {
-		s.AddCoded(diag.Private, p.text, key, fmt.Sprintf("%s holds %s, %q, and pages are public", key, p.what, p.text), "leave it out")
+		s.AddCoded(p.code, p.text, key, fmt.Sprintf("%s holds %s, %q, and pages are public", key, p.what(), p.text), "leave it out")
 	}
 }

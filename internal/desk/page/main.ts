@@ -133,6 +133,6 @@ async function startServed(token: string): Promise<void> {
   const transport = (l: Listener) => loopbackTransport(l, token);
   const { folder } = await new Engine(transport).call("open", { files: {}, today: localDay(new Date()), words: "en" });
   const begun = start(transport, folder);
-  onNews(token, () => void begun.then((desk) => desk.follow()));
+  onNews(token, () => void begun.then((desk) => desk.follow()), () => void begun.then((desk) => desk.look()));
   await begun;
 }

@@ -61,6 +61,7 @@ function sidesView({ words, state, desk }: Ui): HTMLElement {
 function engineView(ui: Ui): HTMLElement | false {
   const { words, state, desk } = ui;
   if (state.engine === "starting") return h("p", { class: "engine", role: "status", "data-key": "engine" }, words.say("engine.starting"), " ", loadingBar(ui));
+  if (state.engine === "gone") return h("p", { class: "engine", role: "alert", "data-key": "engine" }, words.say("engine.gone"));
   if (!(state.engine instanceof StopError)) return false;
   const args = state.engine.args as { story?: number } | undefined;
   const text = args?.story ? words.say("engine.stops-at", { n: args.story }) : words.say("engine.stops");

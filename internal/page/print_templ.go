@@ -463,11 +463,11 @@ func (s *state) printWords(v *Print) templ.Component {
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
-			templ_7745c5c3_Err = s.say(w).Render(ctx, templ_7745c5c3_Buffer)
+			templ_7745c5c3_Err = s.say(w.Name).Render(ctx, templ_7745c5c3_Buffer)
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
-			if v.Class.Tag() != s.Language.Tag() {
+			if v.Class.Tag() != s.Language.Tag() || w.Own != "" {
 				var templ_7745c5c3_Var18 string
 				templ_7745c5c3_Var18, templ_7745c5c3_Err = templ.JoinStringErrs(" ")
 				if templ_7745c5c3_Err != nil {
@@ -507,7 +507,7 @@ func (s *state) printWords(v *Print) templ.Component {
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}
-				templ_7745c5c3_Err = sayIn(v.Class, w).Render(ctx, templ_7745c5c3_Buffer)
+				templ_7745c5c3_Err = w.in(v.Class).Render(ctx, templ_7745c5c3_Buffer)
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}

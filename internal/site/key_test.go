@@ -79,7 +79,8 @@ var keyChanges = []keyChange{
 	{"days off", "Site.DaysOff", func(_ *testing.T, in *Input) {
 		in.Site.DaysOff = []week.Days{{First: "2026-12-21", Last: "2026-12-31"}}
 	}, nothing, true},
-	{"the grade", "Site.Grade", func(_ *testing.T, in *Input) { in.Site.Grade = new(problem.Grade) }, nothing, true},            // commands ask it
+	{"the grade", "Site.Grade", func(_ *testing.T, in *Input) { in.Site.Grade = new(problem.Grade) }, nothing, true}, // commands ask it
+	{"what the class calls its picture", "Site.Words", func(_ *testing.T, in *Input) { in.Site.Words = map[string]string{"bar-model": "long bars"} }, learnOrPrint, false},
 	{"what weeks bring back", "Site.Review", func(_ *testing.T, in *Input) { in.Site.Review = !in.Site.Review }, nothing, true}, // each week knows
 	{"a week less", "Site.Weeks", func(_ *testing.T, in *Input) { in.Site.Weeks = in.Site.Weeks[:testedWeeks-1] }, anyOf(home, feed, front), false},
 

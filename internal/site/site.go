@@ -176,10 +176,10 @@ func (l *lister) eachCheckPage(lang *language, page func(pageSource)) {
 // whole are the pages of one week in one language.
 func (p *Planned) whole(l *lister, lang *language, of *lesson, w week.Week) wholeFile {
 	return wholeFile{
-		Learn:  learnPage{lang, l.class, of, w.Minutes, warmUp(p.in.WarmUps, w.WarmUp, of), !w.HasNote, l.note(w, lang)},
+		Learn:  learnPage{lang, l.class, of, w.Minutes, warmUp(p.in.WarmUps, w.WarmUp, of), !w.HasNote, l.note(w, lang), p.in.Site.Words},
 		Try:    tryPage{lang, of, 0, 0, len(of.stories)},
 		Invent: inventPage{lang, of, lang.ideas[of.situation()]},
-		Print:  printPage{lang, l.class, of, p.in.Site.Answers != week.AnswersLink},
+		Print:  printPage{lang, l.class, of, p.in.Site.Answers != week.AnswersLink, p.in.Site.Words},
 	}
 }
 

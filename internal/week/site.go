@@ -38,6 +38,7 @@ func (r *reader) site() Site {
 		Grade:   grade(s),
 		DaysOff: daysOff(s),
 		Review:  switchOr(s, "review", true),
+		Words:   classWords(s, slices.Concat(r.allowed.Strategies, r.allowed.Pictures)),
 	}
 	site.Answers = answers(s, site.Address)
 	site.Languages = r.languages(s)
@@ -142,6 +143,22 @@ func texts(s *tomlfile.Section, key string, languages []string) Localized {
 		public(by, v.Key, word)
 	}
 	return text
+}
+
+// classWords reads what the class calls ways and pictures.
+func classWords(s *tomlfile.Section, known []string) map[string]string {
+	words, out := s.Section("words", "the class's own words"), map[string]string{}
+	for _, v := range words.Values() {
+		word := strings.Join(strings.Fields(words.Word(v.Key)), " ")
+		if !slices.Contains(known, v.Key) {
+			words.Unknown(v.Key, "a strategy or a picture", v.Key, known)
+			continue
+		}
+		if public(words, v.Key, word); word != "" {
+			out[v.Key] = word
+		}
+	}
+	return out
 }
 
 // public refuses in a name what a note may not show either.

@@ -3,6 +3,7 @@
 
 import { flush } from "./acts-week";
 import type { Desk } from "./desk";
+import { focusOn } from "./focus";
 import { bytesOf, copyText, print, save } from "./give";
 import type { Said } from "./journal";
 import type { Memory } from "./keeper";
@@ -13,6 +14,7 @@ import { unzip } from "./unzip";
 export async function goHome(desk: Desk): Promise<void> {
   await flush(desk);
   desk.set({ view: "send", line: undefined, side: "yours", given: {}, message: undefined, heavy: [] });
+  focusOn("#week");
   if (await prepare(desk, [])) void weigh(desk);
 }
 
@@ -30,6 +32,7 @@ async function weigh(desk: Desk): Promise<void> {
 
 export function leaveSend(desk: Desk): void {
   desk.set({ view: "week" });
+  focusOn("#week");
 }
 
 /** Asks what it takes to send the week, and lays down what has to be kept first. */

@@ -1,7 +1,7 @@
 // Acts on a week and its lines.
 
 import type { Desk } from "./desk";
-import type { Finding, Line } from "./protocol";
+import type { ClassWord, Finding, Line } from "./protocol";
 import type { Memory } from "./keeper";
 import { refreshChoices } from "./refresh";
 import { type Shown, type View, choicesOf } from "./state";
@@ -173,4 +173,14 @@ export function openTop(desk: Desk, view: View): void {
 export async function chooseWords(desk: Desk, words: "en" | "es"): Promise<void> {
   desk.remember({ words });
   await desk.open();
+}
+
+/** Writes down what the class calls a way or a picture; nothing for our word. */
+export async function setClassWord(desk: Desk, word: ClassWord, own: string): Promise<void> {
+  const key = `words.${word.id}`;
+  desk.set({ typed: { ...desk.state.typed, [key]: own } });
+  const done = await desk.act({ word: "act.words", args: { name: word.name } }, () => desk.ask("settings", { key, value: own.trim() }));
+  if (!done) return;
+  const year = await desk.ask("year", {});
+  desk.set({ ...(year && { year }), typed: without(desk.state.typed, key, own) });
 }

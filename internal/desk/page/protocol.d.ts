@@ -392,6 +392,7 @@ export interface Year {
   languages: Language[]; // of the families, the largest first
   class: string; // the tag of the class's own
   weeks: YearWeek[];
+  words: ClassWord[]; // ways and pictures of the grade
   met: Target[]; // of the grade
   notYet: Target[]; // of the grade
   lacks: string[]; // in words
@@ -400,6 +401,13 @@ export interface Year {
   wrong: Finding[]; // of the settings, or of files that are no week
   heldBack: Finding[]; // what families of a language get otherwise than the others
   unread: string[]; // paths that nothing here reads
+}
+
+/** ClassWord is a way or a picture, and what the class calls it. */
+export interface ClassWord {
+  id: string;
+  name: string; // in the desk's language
+  own: string; // in the class's language; empty where it has no word of its own
 }
 
 /** YearWeek is a Monday. */

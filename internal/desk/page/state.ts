@@ -7,7 +7,7 @@ import type { Memory, Trouble } from "./keeper";
 import type { Begin, Choice, Copied, Finding, Moved, Offer, Opened, OwnNumber, Reading, Sending, Steps, Target, Week, Year } from "./protocol";
 
 /** What lies in the sheet's place. */
-export type View = "week" | "year" | "send" | "copies" | "help";
+export type View = "week" | "year" | "words" | "send" | "copies" | "help";
 
 /** What of the week families' frame shows. */
 export type Shown = "learn" | "try" | "paper";

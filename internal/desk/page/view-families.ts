@@ -63,7 +63,10 @@ export class Frame {
   private frame: HTMLIFrameElement | undefined;
   private about = "";
 
-  constructor(private readonly follow: (href: string) => void) {}
+  constructor(
+    private readonly follow: (href: string) => void,
+    private readonly pressed: (e: KeyboardEvent) => void,
+  ) {}
 
   /** Shows a page. About names what it is: the place scrolled to is kept while that stays the same. */
   show(html: string | undefined, title: string, about: string, moved: readonly number[]): void {
@@ -90,10 +93,12 @@ export class Frame {
     const top = keep ? (old?.contentDocument?.scrollingElement?.scrollTop ?? 0) : 0;
     if (doc?.scrollingElement) doc.scrollingElement.scrollTop = top;
     next.classList.remove("coming");
+    if (old && document.activeElement === old) next.focus();
     old?.remove();
     reached("families");
     if (!doc) return;
     doc.addEventListener("click", (e) => this.clicked(e), true);
+    doc.addEventListener("keydown", (e) => this.pressed(e));
     markMoved(doc, moved);
   }
 

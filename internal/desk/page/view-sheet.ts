@@ -14,7 +14,7 @@ import type { Word } from "./words";
 export function sheetView(ui: Ui): HTMLElement {
   const { words, state } = ui;
   const { week, date } = state;
-  if (!week || !date) return h("section", { class: "sheet outline", "aria-label": words.say("region.week") }, h("p", { class: "soft" }, words.say("setting-up")));
+  if (!week || !date) return h("section", { class: "sheet outline", "aria-label": words.say("region.week"), id: "week", tabindex: -1 }, h("p", { class: "soft" }, words.say("setting-up")));
   if (week.state === "empty" && week.lines.length === 0) return emptyView(ui, date);
   return h(
     "section",

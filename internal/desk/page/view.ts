@@ -10,12 +10,13 @@ import { lineView } from "./view-line";
 import { sendView } from "./view-send";
 import { sheetView } from "./view-sheet";
 import { startView } from "./view-start";
+import { wordsView } from "./view-words";
 import { yearView } from "./view-year";
 import type { View } from "./state";
 import { StopError } from "./engine";
 import { type Ui, button, loadingBar } from "./ui";
 
-const papers: Record<View, (ui: Ui) => HTMLElement> = { week: sheetView, year: yearView, send: sendView, copies: copiesView, help: helpView };
+const papers: Record<View, (ui: Ui) => HTMLElement> = { week: sheetView, year: yearView, words: wordsView, send: sendView, copies: copiesView, help: helpView };
 
 export function deskView(ui: Ui): HTMLElement {
   const { words, state } = ui;
@@ -40,7 +41,7 @@ function skips({ words }: Ui): HTMLElement {
 
 function topView(ui: Ui): HTMLElement {
   const { words, state, desk } = ui;
-  const views = ["year", "copies", "help"] as const;
+  const views = ["year", "words", "copies", "help"] as const;
   const name = state.year?.name ?? "";
   const grade = state.year === undefined ? "" : words.say(`grade.${state.year.grade as 0 | 1 | 2 | 3}`);
   return h(

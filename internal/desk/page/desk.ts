@@ -175,12 +175,15 @@ export class Desk {
     if (this.readOnly || this.state.journal.acts.length === 0) return;
     const { files, journal, memory } = this.state;
     const changes = this.unsaved;
+    const slow = setTimeout(() => this.set({ saving: { ...this.state.saving, state: "saving" } }), 500);
     try {
       await this.keeper.save({ files, journal, memory }, changes);
       this.unsaved = this.unsaved.slice(changes.length);
       this.set({ saving: { state: "saved", at: this.now().getTime() } });
     } catch (cause) {
       this.troubled(cause);
+    } finally {
+      clearTimeout(slow);
     }
   }
 

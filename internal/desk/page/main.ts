@@ -120,10 +120,10 @@ function shut(desk: Desk): void {
   const { line, story } = desk.state;
   if (line) {
     desk.set({ line: undefined });
-    focusOn(`#line-${line}`);
+    document.getElementById(`line-${line}`)?.focus();
   } else if (story) {
     desk.set({ story: undefined });
-    focusOn(`#desk-story-${story.number} button`);
+    document.querySelector<HTMLElement>(`#desk-story-${story.number} button`)?.focus();
   } else if (desk.state.view !== "week") {
     desk.set({ view: "week" });
     focusOn("#week");

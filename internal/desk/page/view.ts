@@ -21,7 +21,7 @@ const papers: Record<View, (ui: Ui) => HTMLElement> = { week: sheetView, year: y
 export function deskView(ui: Ui): HTMLElement {
   const { words, state } = ui;
   if (state.phase === "setting-up") return h("div", { class: "desk setting-up" }, h("p", { role: "status" }, words.say("setting-up")), h("div", { class: "sheet outline" }), h("div", { class: "families outline" }));
-  if (state.phase === "start") return h("div", { class: "desk first" }, startView(ui), state.saving.state === "new" ? false : ledgeView(ui));
+  if (state.phase === "start") return h("div", { class: "desk first" }, state.engine !== "starting" && engineView(ui), startView(ui), state.saving.state === "new" ? false : ledgeView(ui));
   return h(
     "div",
     { class: `desk ${state.side}` },

@@ -40,6 +40,7 @@ func (r *reader) site() Site {
 		Review:  switchOr(s, "review", true),
 		Words:   classWords(s, slices.Concat(r.allowed.Strategies, r.allowed.Pictures)),
 	}
+	s.Word("shared") // the school has opened that folder before this is read
 	site.Answers = answers(s, site.Address)
 	site.Languages = r.languages(s)
 	site.School = schoolLanguage(s, site.Languages)

@@ -164,9 +164,6 @@ func (d *Desk) lines(s *sheet) []Line {
 		kind = s.target.Pictures[0].String()
 	}
 	line := func(key, value, named string) Line {
-		if value == "" { // a word that there is no more
-			named = tomlfile.Get(s.text, key)
-		}
 		return Line{Key: key, Value: value, Words: named, Ink: s.ink(key)}
 	}
 	number := func(key string, n int) Line { return line(key, strconv.Itoa(n), "") }

@@ -143,7 +143,8 @@ func (w *wished) ofKind() *diag.Diagnostic {
 func (w *wished) sameKind() bool { return w.kind == w.was.Problem.Kind() }
 
 func (w *wished) bears(event string, p problem.Problem) bool {
-	return w.events.Check(story.Choice{Event: event, Problem: p}) == nil
+	e := w.events.Event(event)
+	return e != nil && e.Bears(p)
 }
 
 func (w *wished) givenNumbers() *diag.Diagnostic {

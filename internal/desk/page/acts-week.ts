@@ -178,7 +178,8 @@ export async function chooseWords(desk: Desk, words: "en" | "es"): Promise<void>
 /** Writes down what the class calls a way or a picture; nothing for our word. */
 export async function setClassWord(desk: Desk, word: ClassWord, own: string): Promise<void> {
   const key = `words.${word.id}`;
-  desk.set({ typed: { ...desk.state.typed, [key]: own } });
+  const others = Object.entries(desk.state.typed).filter(([k]) => !k.startsWith("words.")); // one that was refused goes with the words of why
+  desk.set({ typed: { ...Object.fromEntries(others), [key]: own } });
   const done = await desk.act({ word: "act.words", args: { name: word.name } }, () => desk.ask("settings", { key, value: own.trim() }));
   if (!done) return;
   const year = await desk.ask("year", {});

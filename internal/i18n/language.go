@@ -23,8 +23,10 @@ type Language struct {
 	digits   digits
 	sum      string
 	missing  diag.Diagnostics
+	unused   diag.Diagnostics
 	lacks    func(id string)         // is told what is missing; nil in a language that pages are made in
 	hears    func(id string, t Text) // is told what is said; nil in one that nobody listens to
+	marker   *marker                 // marks what is said; nil in a language that pages are made in
 }
 
 // Sum names the files that the language was made from: its own and the English
@@ -34,6 +36,9 @@ func (l *Language) Sum() string { return l.sum }
 
 // Tag is the BCP 47 tag, which is also the name of the file: "pt-BR".
 func (l *Language) Tag() string { return l.tag }
+
+// Plurals is its plural rule.
+func (l *Language) Plurals() *Plurals { return l.plural }
 
 // Name is the language's own name for itself.
 func (l *Language) Name() string { return l.name }
@@ -94,6 +99,9 @@ func (l *Language) Has(id string) bool { return l.messages[id].written() || l.bl
 // Word is a message without places, as it stands. An unknown id or a message
 // with places is a bug of the caller and panics.
 func (l *Language) Word(id string) string {
+	if l.marker != nil {
+		return l.marker.say(l, phrase.Say(id)).String()
+	}
 	m := l.messages[id]
 	if m == nil || m.word() == "" {
 		if l.lacks != nil {

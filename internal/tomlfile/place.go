@@ -1,6 +1,9 @@
 package tomlfile
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // Put gives a text of a file another value and leaves every other byte as it is.
 // The name is whole, "learn.next.other", and the value is TOML; see Quote. A text that is not there yet stands behind
@@ -109,4 +112,34 @@ func (f *File) lineStart(line int) int {
 		at += strings.IndexByte(f.tree.text[at:], '\n') + 1
 	}
 	return at
+}
+
+// Replace gives texts of a file other values, by their whole names, and leaves every
+// other byte as it is; the values are TOML, see Quote. Left are the names that are not
+// there, or are no texts, in their order.
+func Replace(text string, values map[string]string) (replaced string, left []string) {
+	f := Parse("", text, 1)
+	type change struct {
+		from, to int32
+		value    string
+	}
+	var changes []change
+	for name, value := range values {
+		if v := f.named(strings.Split(name, ".")); v != nil && v.Kind == Text {
+			changes = append(changes, change{v.from, v.to, value})
+		} else {
+			left = append(left, name)
+		}
+	}
+	slices.Sort(left)
+	slices.SortFunc(changes, func(a, b change) int { return int(a.from - b.from) })
+	var b strings.Builder
+	at := int32(0)
+	for _, c := range changes {
+		b.WriteString(text[at:c.from])
+		b.WriteString(c.value)
+		at = c.to
+	}
+	b.WriteString(text[at:])
+	return b.String(), left
 }

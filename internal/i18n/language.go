@@ -7,6 +7,7 @@ import (
 
 	"homebuild/internal/diag"
 	"homebuild/internal/phrase"
+	"homebuild/internal/problem"
 )
 
 // Language is a language ready to be spoken: every message is parsed and
@@ -73,6 +74,22 @@ func (l *Language) PartlyRead() bool { return l.reviewed != nil && l.open }
 
 // Reviewed is who reviewed the file and when, as they signed it; empty for a draft.
 func (l *Language) Reviewed() string { return l.reviewed.String() }
+
+// Holds reports whether the language keeps an event back until a fluent reader has signed
+// it, by its message, "event.kitchen.soup".
+func (l *Language) Holds(event string) bool {
+	return l.Draft() && slices.Contains(l.holds, strings.TrimPrefix(event, eventFamily+"."))
+}
+
+// HoldsKind is the same for a kind of story, or for a step of it.
+func (l *Language) HoldsKind(k problem.Kind) bool {
+	return l.Draft() && slices.ContainsFunc(append([]problem.Kind{k}, k.Steps()...), func(k problem.Kind) bool {
+		return slices.ContainsFunc(l.holds, func(h string) bool { return strings.HasPrefix(k.String()+"-", h+"-") })
+	})
+}
+
+// HoldsBack reports whether the language keeps anything back.
+func (l *Language) HoldsBack() bool { return l.Draft() && len(l.holds) > 0 }
 
 // Has reports whether the language has a text for the message with this id, or for
 // the whole block of messages under it: "thing.shell", "setting.harbour",

@@ -57,6 +57,9 @@ func runProblems(t *testing.T, tests []problemTest) {
 
 func TestHeaderProblems(t *testing.T) {
 	runProblems(t, []problemTest{
+		{"what is held back", "ar", `digits = `, "hold = \"kitchen.soup, compair\"\ndigits = ", `
+			locales/ar.toml:4: hold names "compair", which is neither an event of the file nor a kind of story
+			  hint: did you mean "compare"?`},
 		{"direction of the script", "ar", `"rtl"`, `"ltr"`, `
 			locales/ar.toml:3: direction does not fit the Arab script of ar
 			  hint: write direction = "rtl"`},
@@ -92,7 +95,7 @@ func TestHeaderProblems(t *testing.T) {
 			  hint: write review = "draft", or reviewed = "M. G., 2026-10-01" once a fluent reader has signed it`},
 		{"unknown key", "es", `review = "draft"`, "review = \"draft\"\ndigit = \"latn\"", `
 			locales/es.toml:7: [language] has no "digit"
-			  hint: did you mean "digits"? there are: name, direction, digits, equations, review, reviewed, read, plurals`},
+			  hint: did you mean "digits"? there are: name, direction, digits, equations, review, reviewed, read, plurals, hold`},
 		{"rule of no language", "es", `review = "draft"`, "review = \"draft\"\nplurals = \"xx\"", `
 			locales/es.toml:7: plurals: "xx" is not a language tag
 			  hint: write the tag of a language with the same plural rule, or "other" where nouns never change`},

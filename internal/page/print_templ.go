@@ -476,11 +476,11 @@ func (s *state) printWords(v *Print) templ.Component {
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
-			templ_7745c5c3_Err = s.say(w).Render(ctx, templ_7745c5c3_Buffer)
+			templ_7745c5c3_Err = s.say(w.Name).Render(ctx, templ_7745c5c3_Buffer)
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
-			if v.Class.Tag() != s.Language.Tag() {
+			if v.Class.Tag() != s.Language.Tag() || w.Own != "" {
 				var templ_7745c5c3_Var19 string
 				templ_7745c5c3_Var19, templ_7745c5c3_Err = templ.JoinStringErrs(" ")
 				if templ_7745c5c3_Err != nil {
@@ -520,7 +520,7 @@ func (s *state) printWords(v *Print) templ.Component {
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}
-				templ_7745c5c3_Err = sayIn(v.Class, w).Render(ctx, templ_7745c5c3_Buffer)
+				templ_7745c5c3_Err = w.in(v.Class).Render(ctx, templ_7745c5c3_Buffer)
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}

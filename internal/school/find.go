@@ -111,8 +111,11 @@ func nearest(all []Found, wanted string) []Found {
 	return out
 }
 
+// typed are quotation marks and apostrophes as keyboards have them.
+var typed = strings.NewReplacer("’", "'", "‘", "'", "“", `"`, "”", `"`, "„", `"`)
+
 // plainWords are words without what differs between a page and what people type of it:
-// numbers, spaces, signs that turn the direction, capitals.
+// numbers, spaces, signs that turn the direction, capitals, the shape of quotation marks.
 func plainWords(text string) string {
 	text = strings.Map(func(c rune) rune {
 		if unicode.Is(unicode.Bidi_Control, c) {
@@ -120,7 +123,7 @@ func plainWords(text string) string {
 		}
 		return unicode.ToLower(c)
 	}, text)
-	return strings.Join(strings.Fields(anyNumber.ReplaceAllString(text, "0")), " ")
+	return strings.Join(strings.Fields(typed.Replace(anyNumber.ReplaceAllString(text, "0"))), " ")
 }
 
 // nearness says how near a text is to what was looked for: the same, a text that has

@@ -6,7 +6,7 @@ import { h } from "./dom";
 import type { Home } from "./protocol";
 import type { Memory } from "./keeper";
 import { type Ui, button, choose } from "./ui";
-import { findingText, placeOf, showButton } from "./view-findings";
+import { findingText, findingsView, placeOf, showButton } from "./view-findings";
 
 export function sendView(ui: Ui): HTMLElement {
   const { words, state } = ui;
@@ -58,6 +58,7 @@ function homeView(ui: Ui, home: Home, way: NonNullable<Memory["way"]>): HTMLElem
           way !== "paper" && act(words.say("send.copy"), () => void copyMessage(desk, home)),
           way === "paper" && act(words.say("print"), () => void printPaper(desk, tag), "go"),
         ),
+    findingsView(ui, state.heavy.filter((f) => f.tag === tag).slice(0, 1)),
     done !== undefined && h("p", { class: "done", role: "status" }, words.tell(done)),
     state.message?.tag === tag && h("textarea", { class: "message", readonly: true, rows: 5, "aria-label": words.say("send.message", { name }), lang: tag, ".value": state.message.text }),
   );

@@ -122,7 +122,7 @@ func TestImportKeepsStaleness(t *testing.T) {
 	if in := taken(t, d, looked); in.Changed != 1 || string(in.Text) != read(t, "es") {
 		t.Errorf("looked at: want the hash of today's English, got %s", difference(string(in.Text), read(t, "es")))
 	}
-	old := strings.Replace(looked, `msgid "Skip to the main part"`, `msgid "Skip to the part"`, 1)
+	old := strings.Replace(looked, `msgid "Skip to the main part"`, `msgid "Skip to the page"`, 1)
 	old = strings.Replace(old, `msgstr "Ir al contenido"`, `msgstr "Al contenido"`, 1)
 	in := taken(t, d, old)
 	if after := open(t, "es", string(in.Text)); in.Changed != 1 || len(after.Stale) != 1 {

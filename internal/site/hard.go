@@ -29,7 +29,10 @@ func (in SampleInput) Hard() []translate.Reading {
 	h.work()
 	tellings := h.tellings()
 	rest := slices.DeleteFunc([]translate.Group{
+		{Title: "Solved steps", Sentences: h.of("strategy")},
+		{Title: "Checks and estimates", Sentences: h.of("estimate", "check", "sense")},
 		{Title: "Replies: right, near, too small, too big", Sentences: h.of("reply", "try")},
+		{Title: "Replies: a slip that is known", Sentences: h.of("mistake")},
 		{Title: "The sheet of paper", Sentences: append(h.of("print"), h.frames(tellings)...)},
 		{Title: "The child's own story", Sentences: h.of("own")},
 		{Title: "Finding the way", Sentences: append(h.weeks(), h.of("learn", "page", "index", "warm-up", "target", "share")...)},

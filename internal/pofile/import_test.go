@@ -66,15 +66,15 @@ func TestImport(t *testing.T) {
 		{"a form", `msgstr[0] "{{.N}} piso"`, `msgstr[0] "{{.N}} planta"`, 1, `one = "{{.N}} planta", other = "{{.N}} pisos"`, ""},
 		{"a text with quotes", `msgstr "Ir al contenido"`, `msgstr "Ir al \"contenido\""`, 1, `other = "Ir al \"contenido\""`, ""},
 		{"an empty text leaves what there was", `msgstr "Ir al contenido"`, `msgstr ""`, 0, `other = "Ir al contenido"`, ""},
-		{"fuzzy texts are not taken", "msgctxt \"page.skip\"\nmsgid \"Skip to the page itself\"\nmsgstr \"Ir al contenido\"", "#, fuzzy\nmsgctxt \"page.skip\"\nmsgid \"Skip to the page itself\"\nmsgstr \"Al contenido\"", 0, `other = "Ir al contenido"`, ""},
+		{"fuzzy texts are not taken", "msgctxt \"page.skip\"\nmsgid \"Skip to the main part\"\nmsgstr \"Ir al contenido\"", "#, fuzzy\nmsgctxt \"page.skip\"\nmsgid \"Skip to the main part\"\nmsgstr \"Al contenido\"", 0, `other = "Ir al contenido"`, ""},
 		{"an obsolete entry", `msgstr "Ir al contenido"`, "msgstr \"Ir al contenido\"\n\n#~ msgctxt \"page.old\"\n#~ msgid \"Old\"\n#~ msgstr \"Viejo\"", 0, "", ""},
 		{"another expression of the same", "nplurals=2; plural=n==1 ? 0 : 1;", "nplurals=2; plural=(n != 1);", 0, "", ""},
 		{"forms in another order", "nplurals=2; plural=n==1 ? 0 : 1;", "nplurals=2; plural=(n == 1);", 0, "", "look exchanged"},
-		{"left in English", `msgstr "Ir al contenido"`, `msgstr "Skip to the page itself"`, 0, `other = "Ir al contenido"`, "page.skip is still English"},
+		{"left in English", `msgstr "Ir al contenido"`, `msgstr "Skip to the main part"`, 0, `other = "Ir al contenido"`, "page.skip is still English"},
 		{"a place lost", `msgstr "Semana del {{.Day}} de {{.Month}} de {{.Year}}"`, `msgstr "Semana del {{.Day}} de {{.Month}}"`, 0, `de {{.Year}}"`, "page.week: the place {{.Year}} is missing"},
 		{"a message that is not there", `msgctxt "page.skip"`, `msgctxt "page.skipp"`, 0, "", "page.skipp is no text of the file"},
 		{"no context", "msgctxt \"page.skip\"\n", "", 0, "", "has no msgctxt"},
-		{"an entry twice", "msgid \"Skip to the page itself\"\nmsgstr \"Ir al contenido\"", "msgid \"Skip to the page itself\"\nmsgstr \"Ir al contenido\"\n\nmsgctxt \"page.skip\"\nmsgid \"Skip to the page itself\"\nmsgstr \"Al contenido\"", 0, "", "page.skip stands twice, first in line"},
+		{"an entry twice", "msgid \"Skip to the main part\"\nmsgstr \"Ir al contenido\"", "msgid \"Skip to the main part\"\nmsgstr \"Ir al contenido\"\n\nmsgctxt \"page.skip\"\nmsgid \"Skip to the main part\"\nmsgstr \"Al contenido\"", 0, "", "page.skip stands twice, first in line"},
 	}
 	for _, test := range tests {
 		t.Run(test.name, func(t *testing.T) {
@@ -122,7 +122,7 @@ func TestImportKeepsStaleness(t *testing.T) {
 	if in := taken(t, d, looked); in.Changed != 1 || string(in.Text) != read(t, "es") {
 		t.Errorf("looked at: want the hash of today's English, got %s", difference(string(in.Text), read(t, "es")))
 	}
-	old := strings.Replace(looked, `msgid "Skip to the page itself"`, `msgid "Skip to the page"`, 1)
+	old := strings.Replace(looked, `msgid "Skip to the main part"`, `msgid "Skip to the page"`, 1)
 	old = strings.Replace(old, `msgstr "Ir al contenido"`, `msgstr "Al contenido"`, 1)
 	in := taken(t, d, old)
 	if after := open(t, "es", string(in.Text)); in.Changed != 1 || len(after.Stale) != 1 {

@@ -43,7 +43,7 @@ var rooms = map[string][]string{
 	"internal/week":         {"internal/diag", "internal/textfile", "internal/tomlfile", "internal/problem", "internal/activity", "internal/story"},
 	"internal/site":         {"internal/output", "internal/problem", "internal/phrase", "internal/strategy", "internal/estimate", "internal/mistake", "internal/picture", "internal/activity", "internal/story", "internal/i18n", "internal/translate", "internal/ownstory", "internal/cards", "internal/page", "internal/week", "internal/qrcode", "internal/sms", "internal/diag", "internal/tomlfile", "internal/readability"},
 	"internal/weight":       nil,
-	"internal/check":        {"internal/diag", "internal/readability", "internal/site", "internal/week", "internal/weight"},
+	"internal/check":        {"internal/diag", "internal/i18n", "internal/readability", "internal/site", "internal/week", "internal/weight"},
 	"internal/school":       {"internal/diag", "internal/textfile", "internal/tomlfile", "internal/output", "internal/problem", "internal/strategy", "internal/picture", "internal/activity", "internal/story", "internal/i18n", "internal/translate", "internal/page", "internal/week", "internal/site", "locales", "themes", "site"},
 	"internal/desk":         {"internal/archive", "internal/diag", "internal/output", "internal/problem", "internal/strategy", "internal/picture", "internal/picture/svg", "internal/activity", "internal/story", "internal/i18n", "internal/ownstory", "internal/page", "internal/week", "internal/site", "internal/school", "internal/cards", "internal/phrase", "internal/check", "internal/tomlfile"},
 	"internal/archive":      {"internal/output"},

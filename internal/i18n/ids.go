@@ -72,7 +72,7 @@ func (b *builder) extra(m *Message) *diag.Diagnostic {
 		if m.about() != "" {
 			return nil
 		}
-		return &diag.Diagnostic{Text: fmt.Sprintf("%s is not about a person, so it has no %s form", m.sentence(), m.Gender), Hint: "write one text for it"}
+		return &diag.Diagnostic{Text: fmt.Sprintf("%s is not about a person that is known, so it has no %s form", m.sentence(), m.Gender), Hint: "write one text for it"}
 	case b.source.mayForm(m):
 		return nil
 	}

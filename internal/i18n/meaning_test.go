@@ -1,7 +1,6 @@
 package i18n
 
 import (
-	"io/fs"
 	"math"
 	"strings"
 	"testing"
@@ -49,11 +48,7 @@ func TestErrorsOfMeaning(t *testing.T) {
 	}
 	for _, test := range tests {
 		t.Run(test.name, func(t *testing.T) {
-			data, err := fs.ReadFile(locales.Files, test.tag+".toml")
-			if err != nil {
-				t.Fatal(err)
-			}
-			text := string(data)
+			text := read(t, test.tag)
 			switch {
 			case strings.Contains(text, test.new) && !test.copied:
 				text = exchange(t, text, test.old, test.new)

@@ -257,7 +257,7 @@ func TestFormProblems(t *testing.T) {
 			locales/ru.toml:47: own.starter has no masculine form
 			  hint: write own.starter.masculine`},
 		{"gender form of no person", "es", `language = "Idioma"`, `language.feminine = "Idioma"`, `
-			locales/es.toml:24: page.language is not about a person, so it has no feminine form
+			locales/es.toml:24: page.language is not about a person that is known, so it has no feminine form
 			  hint: write one text for it`},
 	})
 }

@@ -95,11 +95,14 @@ func (s *Source) of(m *Message) *Message {
 	return s.File.byID[id]
 }
 
+// blankStories are the sentences in which people are lines to write on.
+const blankStories = "own.frame."
+
 // about is the family of the people that a message speaks of: "character" for one
 // with {{.Who}}, empty for none. Only such a message can agree with somebody's
-// gender.
+// gender; nobody knows that of a line.
 func (m *Message) about() string {
-	if slices.Contains(m.English.places, characterPlace) {
+	if !strings.HasPrefix(m.English.ID, blankStories) && slices.Contains(m.English.places, characterPlace) {
 		return "character"
 	}
 	return ""

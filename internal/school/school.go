@@ -57,11 +57,11 @@ func Open(name string, files fs.FS) *School {
 // Shared reads the setting that names a folder with languages and looks that several
 // schools have, relative to the school's own: empty for none. Share gives it.
 func Shared(files fs.FS) (folder string, line int) {
-	text, err := fs.ReadFile(files, week.SiteFile)
-	if err != nil {
+	text, wrong := textfile.Read(files, week.SiteFile)
+	if wrong != nil {
 		return "", 0 // Load tells of it
 	}
-	s := tomlfile.Parse(week.SiteFile, string(text), 1).Section()
+	s := tomlfile.Parse(week.SiteFile, text, 1).Section()
 	if v := s.Value("shared"); v != nil && v.Kind == tomlfile.Text {
 		return v.Text, s.Line("shared")
 	}

@@ -86,10 +86,7 @@ func (s *streams) desk(ctx context.Context, folder string, listener net.Listener
 	}
 	s.say("its files are in %s; %s", files.Name(), end)
 	if wishes.open {
-		browser.Stdout, browser.Stderr = io.Discard, io.Discard
-		if err := browser.OpenURL(address); err != nil {
-			s.tell("no browser could be opened", "open that address in one")
-		}
+		s.openBrowser(address)
 	}
 	if err := deskserver.Run(ctx, deskserver.Options{
 		Listener: listener, Desk: desk.New(files), Token: token, Folder: folder, Files: deskfolder.Sources(), Alone: wishes.alone,
@@ -98,6 +95,14 @@ func (s *streams) desk(ctx context.Context, folder string, listener net.Listener
 	}
 	s.say("the desk has ended")
 	return nil
+}
+
+// openBrowser shows an address to the person.
+func (s *streams) openBrowser(address string) {
+	browser.Stdout, browser.Stderr = io.Discard, io.Discard
+	if err := browser.OpenURL(address); err != nil {
+		s.tell("no browser could be opened", "open that address in one")
+	}
 }
 
 // untilTold gives a context that ends with ctrl-c.

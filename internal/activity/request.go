@@ -21,6 +21,9 @@ type Request struct {
 	// Bears are the stories that problems are told in; nil for stories that bear
 	// every amount. They are the same for all weeks of a year.
 	Bears Bearer
+	// Held reports whether stories of a kind are held back: they come back in no later
+	// week. It is the same for all weeks of a year; nil holds nothing back.
+	Held  func(problem.Kind) bool
 	Kept  []Kept  // as families had them, the worked one first; empty: they are chosen
 	Given []Given // problems of the teacher's own stories: they come first
 	// Ladder asks for stories beside the week's own; empty for none.

@@ -31,6 +31,14 @@ func languages(s subject) diag.Diagnostics {
 			})
 		}
 	}
+	for _, lang := range s.in.Catalog.Languages() {
+		if unused := lang.Unused(); len(unused) > 0 {
+			out = append(out, diag.Diagnostic{
+				File: unused[0].File, Line: unused[0].Line, Text: diag.Amount(len(unused), "text", "texts") + " of no page left out, this one first",
+				Hint: fmt.Sprintf("\"homebuild language check %s\" says which, and what may have been meant", lang.Tag()),
+			})
+		}
+	}
 	drafts, partly := unread(s)
 	if len(drafts) > 0 {
 		out = append(out, diag.Diagnostic{

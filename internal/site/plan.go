@@ -133,6 +133,7 @@ func (in Input) missed(w week.Week, l *lesson) diag.Diagnostics {
 func requests(in Input) (out []activity.Request, stories [][]ownStory, problems diag.Diagnostics) {
 	reader := newOwnStories(in)
 	events := in.SharedEvents()
+	held := in.held()
 	for _, w := range in.Site.Weeks {
 		own := reader.week(w)
 		target, err := in.targetOf(w)
@@ -140,12 +141,13 @@ func requests(in Input) (out []activity.Request, stories [][]ownStory, problems 
 			problems = append(problems, w.Problem("own-target", err.Error(), ""))
 			continue
 		}
+		target, _ = unheld(target, held) // a week that has nothing else tells what is held
 		focus, _ := strategy.ParseName(w.Focus)
 		kind, _ := picture.ParseKind(w.Picture)
 		r := activity.Request{
 			Week: w.Date, Key: in.Site.Key, Target: target, Focus: focus, Picture: kind,
 			Stories: w.Stories, Extra: w.ExtraSentence, NumberWords: w.NumberWords, Review: w.Review,
-			Bears: events,
+			Bears: events, Held: held,
 		}
 		for i, kept := range w.Kept {
 			if misfit := (*story.Misfit)(nil); errors.As(events.Check(kept.Choice), &misfit) {
@@ -158,7 +160,7 @@ func requests(in Input) (out []activity.Request, stories [][]ownStory, problems 
 			}
 		}
 		if w.Ladder {
-			r.Ladder = in.ladder(w, target)
+			r.Ladder = in.ladder(w, target, held)
 		}
 		for _, o := range own {
 			r.Given = append(r.Given, o.given)

@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 	"testing"
+	"time"
 
 	"homebuild/internal/week"
 )
@@ -276,6 +277,23 @@ func TestSteps(t *testing.T) {
 			if got := sheetOf(t, d).Stories[1].Size; got != *want {
 				t.Errorf("%s: said %+v, led to %+v", do, *want, got)
 			}
+		}
+	}
+}
+
+// TestStepsFar opens the stories of a target whose harder one goes to 1000, where a
+// story of small things bears none of a million pairs of numbers.
+func TestStepsFar(t *testing.T) {
+	d := newDesk(t, "en")
+	lay(t, d, set(t, d, "target", "find-the-part-within-100"))
+	lay(t, d, set(t, d, "place", "library"))
+	for i := range sheetOf(t, d).Stories {
+		start := time.Now()
+		if s := ask[Steps](t, d, "steps", StoryOf{first, i}); s.Harder == nil || s.Harder.Within != 1000 {
+			t.Errorf("story %d: harder leads to %+v", i, s.Harder)
+		}
+		if took := time.Since(start); took > 5*time.Second {
+			t.Errorf("story %d: it took %v to see where easier and harder lead", i, took)
 		}
 	}
 }

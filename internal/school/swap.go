@@ -174,11 +174,10 @@ func (w *wished) otherNumbers() *diag.Diagnostic {
 		r.Target, r.Focus = other, 0
 	}
 	for _, event := range events {
-		r.Bears = func(p problem.Problem) bool {
-			if event == "" {
-				return w.events.Bears(p)
-			}
-			return w.bears(event, p)
+		r.Bears = w.events.Bears
+		if event != "" {
+			e := w.events.Event(event)
+			r.Bears = func(p problem.Problem) bool { return e != nil && e.Bears(p) }
 		}
 		if p, ok := activity.Another(r, w.was.Problem, w.kind, w.wish.Change, has, w.find); ok {
 			w.now.Problem, w.now.Event = p, event

@@ -184,7 +184,7 @@ func TestDeskWalk(t *testing.T) {
 	b.tap("A file in a message")
 	b.tap("Save file, English")
 	saved(t, files, "week-2026-09-28-en")
-	b.reads(".homes", "Now attach it.")
+	b.reads(".homes", "is in your downloads.")
 	b.tap("Save file, answer key")
 	if key := saved(t, files, "TEACHER-ONLY-key"); !strings.Contains(key, "For the teacher. Do not send.") {
 		t.Errorf("the key begins %.80q", key)

@@ -39,10 +39,9 @@ export async function setLine(desk: Desk, line: Line, value: string): Promise<vo
   const date = desk.state.date!;
   const word = value === "" ? "act.rub-out" : "act.line";
   await desk.act({ word, args: { line: `@line.${line.key}` } }, () => desk.ask("set", { date, key: line.key, value }));
-  if (desk.state.line === "target") await findTargets(desk, typedTarget());
+  // The list of sentences is long: shut, she sees what was chosen and what followed.
+  if (line.key === "target" && value !== "" && desk.state.line === "target") desk.set({ line: undefined });
 }
-
-const typedTarget = () => document.querySelector<HTMLInputElement>("#target-words")?.value ?? "";
 
 /** Typing that is not written down yet: it waits for a short pause. */
 const waiting = new Map<Desk, { timer: number; write: () => Promise<unknown> }>();
@@ -117,9 +116,11 @@ export function mendNext(desk: Desk): void {
 /** Does something to a whole week. */
 export async function calendar(desk: Desk, date: string, what: string, to = ""): Promise<void> {
   const name = { word: `act.${what}`, args: { date } };
+  const { view } = desk.state;
   const target = what === "again" && !to ? (desk.state.year?.next ?? "") : to;
   const done = await desk.act(name, () => desk.ask("calendar", { date, do: what, to: target }));
-  if (done && (what === "take" || what === "again")) desk.set({ view: "week" });
+  const stayed = desk.state.view === view; // she may have gone on meanwhile
+  if (done && stayed && (what === "take" || what === "again")) desk.set({ view: "week" });
 }
 
 /** Chooses what families' frame shows. */

@@ -11,6 +11,11 @@ export function focusOn(selector: string): void {
   );
 }
 
+/** Brings a place into sight once it is drawn: what shut above it has moved it. */
+export function bringIn(selector: string): void {
+  requestAnimationFrame(() => requestAnimationFrame(() => document.querySelector(selector)?.scrollIntoView({ block: "nearest" })));
+}
+
 /** The papers of the desk in their order, for F6. */
 const regions = ["line", "week", "stories", "families", "ledge"];
 

@@ -23,7 +23,7 @@ func newLanguageCmd(s *streams) *cobra.Command {
 		RunE:  helpOrUnknown,
 	}
 	cmd.AddCommand(newLanguageNewCmd(s), newLanguageNextCmd(s), newLanguageCheckCmd(s), newLanguageFindCmd(s), newLanguageSampleCmd(s),
-		newLanguageStatusCmd(s), newLanguageStampCmd(s), newLanguageSignCmd(s))
+		newLanguageRemarksCmd(s), newLanguageStatusCmd(s), newLanguageStampCmd(s), newLanguageSignCmd(s))
 	return cmd
 }
 

@@ -14,17 +14,30 @@ import (
 )
 
 func newLanguageSampleCmd(s *streams) *cobra.Command {
-	var watch bool
+	var watch, hard bool
 	var port int
+	var reading hardReading
 	cmd := languageCommand("sample xx [folder]", "everything the language says, on one page to read and sign", func(cmd *cobra.Command, from *folder, tag string) error {
-		if watch {
+		switch {
+		case hard:
+			return s.hardSample(from, tag, reading)
+		case watch:
 			return watchSample(s, cmd, from, tag, port)
 		}
 		return writeSample(s, from, tag)
 	})
 	cmd.Flags().BoolVar(&watch, "watch", false, "show it in the browser and follow while you write")
 	cmd.Flags().IntVar(&port, "port", 0, "with --watch, use this `number`")
-	cmd.PreRunE = func(*cobra.Command, []string) error { return checkPort(port) }
+	cmd.Flags().BoolVar(&hard, "hard", false, "the sentences that numbers break most easily, as text to write remarks in")
+	cmd.Flags().StringVar(&reading.out, "out", "", "with --hard, write it into a new `file`")
+	cmd.Flags().IntVar(&reading.part, "part", 1, "with --hard, the part of this `number`: one takes about an hour")
+	cmd.MarkFlagsMutuallyExclusive("hard", "watch")
+	cmd.PreRunE = func(cmd *cobra.Command, _ []string) error {
+		if !hard && (cmd.Flags().Changed("out") || cmd.Flags().Changed("part")) {
+			return wrongUse("--out and --part go with --hard", cmd.CommandPath()+" xx --hard --out xx.txt")
+		}
+		return checkPort(port)
+	}
 	return cmd
 }
 

@@ -93,9 +93,12 @@ func (l *Language) Word(id string) string {
 
 // Plain says a line as plain text, for titles, feeds and share messages. In a
 // right-to-left language equations are isolated with control characters.
-func (l *Language) Plain(line phrase.Line) string {
-	t := l.Say(line)
+func (l *Language) Plain(line phrase.Line) string { return l.Isolated(l.Say(line)) }
+
+// Isolated is a text as plain text, as Plain gives it.
+func (l *Language) Isolated(t Text) string {
 	if l.rtl {
+		t = slices.Clone(t)
 		for i, r := range t {
 			if r.Kind == RunEquation {
 				t[i].Text = l.isolate() + r.Text + popIsolate

@@ -31,7 +31,7 @@ func TestFirstOfAMonth(t *testing.T) {
 	for _, test := range tests {
 		l, _ := all.Language(test.tag)
 		for date, want := range map[string]string{"2027-02-01": test.first, "2027-02-02": test.second} {
-			if got := l.Plain(weekOf(date)); got != want {
+			if got := l.Plain(WeekOf(date)); got != want {
 				t.Errorf("%s: want %q, got %q", test.tag, want, got)
 			}
 		}

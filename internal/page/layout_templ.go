@@ -1006,7 +1006,7 @@ func (s *state) date(date string) templ.Component {
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}
-		templ_7745c5c3_Err = s.say(weekOf(date)).Render(ctx, templ_7745c5c3_Buffer)
+		templ_7745c5c3_Err = s.say(WeekOf(date)).Render(ctx, templ_7745c5c3_Buffer)
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}

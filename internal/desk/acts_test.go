@@ -364,3 +364,33 @@ func lettersFindings(t *testing.T, d *Desk, text string) []Finding {
 	set(t, d, "note.en", text)
 	return sheetOf(t, d).Findings
 }
+
+// TestOnItsMonday begins on the week's own Monday: families have it once it was sent,
+// or when it is over.
+func TestOnItsMonday(t *testing.T) {
+	on := func(today string, sent bool) State {
+		d := newDesk(t, "en")
+		files := func() Files {
+			out := Files{}
+			for path, f := range d.files {
+				out[path] = string(f.Data)
+			}
+			return out
+		}
+		if sent {
+			ask[Opened](t, d, "open", Open{Files: files(), Today: first, Words: "en"})
+			ask[None](t, d, "put", Put{Changes: ask[Sending](t, d, "send", SendWish{Date: first, Tags: []string{"en"}}).Changes})
+		}
+		ask[Opened](t, d, "open", Open{Files: files(), Today: today, Words: "en"})
+		return sheetOf(t, d).State
+	}
+	for _, c := range []struct {
+		today string
+		sent  bool
+		want  State
+	}{{first, false, StateWaits}, {"2026-09-18", false, StateWaits}, {first, true, StateShown}, {"2026-09-21", false, StateShown}} {
+		if got := on(c.today, c.sent); got != c.want {
+			t.Errorf("on %s, sent %t: %s, want %s", c.today, c.sent, got, c.want)
+		}
+	}
+}

@@ -74,6 +74,7 @@ function webView(ui: Ui): HTMLElement {
     { class: "web" },
     h("label", { for: "address" }, words.say("web.where")),
     h("input", { id: "address", type: "url", inputmode: "url", placeholder: "https://", ".value": address, onchange: (e: Event) => void setAddress(desk, (e.target as HTMLInputElement).value) }),
+    state.sending && waitsView(ui),
     h(
       "p",
       { class: "acts" },
@@ -82,7 +83,6 @@ function webView(ui: Ui): HTMLElement {
       state.sending?.slips && button(words.say("web.slips"), () => saveSlips(desk)),
     ),
     done && h("p", { class: "done", role: "status" }, words.tell(done)),
-    state.sending && waitsView(ui),
   );
 }
 

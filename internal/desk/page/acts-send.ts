@@ -3,6 +3,7 @@
 
 import { flush } from "./acts-week";
 import type { Desk } from "./desk";
+import { fromHead } from "./focus";
 import { bytesOf, copyText, print, save, share } from "./give";
 import type { Said } from "./journal";
 import type { Memory } from "./keeper";
@@ -13,6 +14,7 @@ import { unzip } from "./unzip";
 export async function goHome(desk: Desk): Promise<void> {
   await flush(desk);
   desk.set({ view: "send", line: undefined, side: "yours", given: {}, message: undefined });
+  fromHead();
   await prepare(desk, []);
 }
 

@@ -5,7 +5,7 @@ import type { Finding, Line } from "./protocol";
 import type { Memory } from "./keeper";
 import { refreshChoices } from "./refresh";
 import { type Shown, type View, choicesOf } from "./state";
-import { focusOn } from "./focus";
+import { focusOn, fromHead } from "./focus";
 
 /** Lays a Monday open, with one of its lines open where one is named. */
 export async function goTo(desk: Desk, date: string, line?: string): Promise<void> {
@@ -140,6 +140,7 @@ export function turnTo(desk: Desk, side: "yours" | "families"): void {
 export function openTop(desk: Desk, view: View): void {
   const again = desk.state.view === view;
   desk.set({ view: again ? "week" : view, side: "yours", line: undefined });
+  fromHead();
 }
 
 /** Chooses the desk's own language. */

@@ -18,8 +18,8 @@ export function letterView(ui: Ui, week: Week): HTMLElement[] {
 function othersView({ words, state }: Ui, week: Week): HTMLElement | false {
   const written = week.letters.filter((l) => l.ink).map((l) => l.tag);
   const tag = written.includes(state.year?.class ?? "") ? state.year!.class : written[0];
-  const name = state.year?.languages.find((l) => l.tag === tag)?.name;
-  return name !== undefined && h("p", { class: "soft" }, words.say("letter.others", { language: name }));
+  const name = words.language(state.year?.languages.find((l) => l.tag === tag));
+  return name !== "" && h("p", { class: "soft" }, words.say("letter.others", { language: name }));
 }
 
 function fieldView(ui: Ui, week: Week, letter: Letter): HTMLElement {

@@ -54,7 +54,7 @@ function topView(ui: Ui): HTMLElement {
 /** On a phone one paper lies there at a time. */
 function sidesView({ words, state, desk }: Ui): HTMLElement {
   const one = (side: "yours" | "families", changed: boolean) =>
-    button(words.say(`side.${side}`) + (changed ? " ●" : ""), () => turnTo(desk, side), { "aria-pressed": state.side === side ? "true" : "false", label: words.say(`side.${side}`) + (changed ? `, ${words.say("side.changed")}` : ""), class: "tab" });
+    button(words.say(`side.${side}`) + (changed ? " •" : ""), () => turnTo(desk, side), { "aria-pressed": state.side === side ? "true" : "false", label: words.say(`side.${side}`) + (changed ? `, ${words.say("side.changed")}` : ""), class: "tab" });
   return h("div", { class: "sides" }, one("yours", false), one("families", state.unseen && state.side === "yours"));
 }
 

@@ -6,6 +6,7 @@ import (
 	"testing"
 	"time"
 
+	"homebuild/internal/story"
 	"homebuild/internal/week"
 )
 
@@ -392,5 +393,32 @@ func TestOnItsMonday(t *testing.T) {
 		if got := on(c.today, c.sent); got != c.want {
 			t.Errorf("on %s, sent %t: %s, want %s", c.today, c.sent, got, c.want)
 		}
+	}
+}
+
+// TestMergeKeepsPlace tells a tale in pencil anew that stands in ink, too: in its own
+// place while that has another.
+func TestMergeKeepsPlace(t *testing.T) {
+	d := newDesk(t, "en")
+	s, err := d.open(first)
+	if err != nil {
+		t.Fatal(err)
+	}
+	told, p := d.told(s.sheets), s.exercises()[1].Story.Problem
+	events := told.Telling(p)
+	last := events[len(events)-1].Place
+	here := slices.DeleteFunc(events, func(e *story.Event) bool { return e.Place != last })
+	if len(here) < 2 || told.Telling(p)[0].Place == last {
+		t.Fatalf("the last place has %d tales of %v, choose another problem", len(here), p)
+	}
+	kept := func(e string, proposed bool) week.KeptStory {
+		k := week.KeptStory{Proposed: proposed}
+		k.Event, k.Problem = e, p
+		return k
+	}
+	same := here[0].ID
+	out := merge([]week.KeptStory{kept(same, true), kept("a.one", true)}, []week.KeptStory{kept("a.two", true), kept(same, false)}, told)
+	if got := told.Event(out[0].Event); got == nil || got.Place != last || got.ID == here[0].ID {
+		t.Errorf("story 1 became %s, want another one of %s", out[0].Event, last)
 	}
 }

@@ -89,7 +89,7 @@ func Amount(n int, one, many string) string {
 }
 
 // manyWords is the length from which a list is better asked for than read.
-const manyWords = 12
+const manyWords = 14
 
 // Choice says which of the allowed words was meant, or which there are.
 func Choice(typed string, allowed []string) string {

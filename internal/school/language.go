@@ -18,10 +18,9 @@ import (
 
 // Languages are the folders of language files, the school's own last.
 func (s *School) Languages() []fs.FS {
-	if own, ok := s.folder(LocalesFolder); ok {
-		return []fs.FS{locales.Files, own}
-	}
-	return []fs.FS{locales.Files}
+	all := append(s.folders(LocalesFolder), locales.Files)
+	slices.Reverse(all)
+	return all
 }
 
 // OwnLanguages lists the languages that the school has files of its own for.

@@ -39,6 +39,7 @@ func (r *reader) site() Site {
 		DaysOff: daysOff(s),
 		Review:  switchOr(s, "review", true),
 	}
+	s.Word("shared") // the school has opened that folder before this is read
 	site.Answers = answers(s, site.Address)
 	site.Languages = r.languages(s)
 	site.School = schoolLanguage(s, site.Languages)

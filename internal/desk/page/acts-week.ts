@@ -10,11 +10,16 @@ import { focusOn, fromHead } from "./focus";
 /** Lays a Monday open, with one of its lines open where one is named. */
 export async function goTo(desk: Desk, date: string, line?: string): Promise<void> {
   await flush(desk);
-  if (date !== desk.state.date) desk.set({ date, week: undefined, html: undefined, story: undefined, own: desk.state.own?.date === date ? desk.state.own : undefined, sending: undefined, given: undefined });
   desk.set({ view: "week", line: undefined, side: "yours" });
+  await layOpen(desk, date);
+  if (line) await openLine(desk, line);
+}
+
+/** Makes a Monday the one that is worked at. */
+async function layOpen(desk: Desk, date: string): Promise<void> {
+  if (date !== desk.state.date) desk.set({ date, week: undefined, html: undefined, story: undefined, own: desk.state.own?.date === date ? desk.state.own : undefined, sending: undefined, given: undefined });
   desk.remember({ week: date });
   await desk.refresh();
-  if (line) await openLine(desk, line);
 }
 
 /** Opens a line and shuts the others; nothing shuts all. */
@@ -119,6 +124,8 @@ export async function calendar(desk: Desk, date: string, what: string, to = ""):
   const { view } = desk.state;
   const target = what === "again" && !to ? (desk.state.year?.next ?? "") : to;
   const done = await desk.act(name, () => desk.ask("calendar", { date, do: what, to: target }));
+  const next = desk.state.year?.next;
+  if (done && what === "off" && next && desk.state.date === date) await layOpen(desk, next); // nothing is sent for a week off
   const stayed = desk.state.view === view; // she may have gone on meanwhile
   if (done && stayed && (what === "take" || what === "again")) desk.set({ view: "week" });
 }

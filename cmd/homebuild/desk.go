@@ -80,17 +80,9 @@ func (s *streams) runs(ctx context.Context, folder string, open bool) bool {
 	}
 	s.say("your desk is open already, at %s", address)
 	if open {
-		s.browse(address)
+		s.openBrowser(address)
 	}
 	return true
-}
-
-// browse opens the browser at an address.
-func (s *streams) browse(address string) {
-	browser.Stdout, browser.Stderr = io.Discard, io.Discard
-	if err := browser.OpenURL(address); err != nil {
-		s.tell("no browser could be opened", "open that address in one")
-	}
 }
 
 // note writes down where a desk runs, for a second start. One that cannot be noted
@@ -145,7 +137,7 @@ func (s *streams) desk(ctx context.Context, folder string, listener net.Listener
 	s.say("its files are in %s; %s", files.Name(), end)
 	defer note(folder, address)()
 	if wishes.open {
-		s.browse(address)
+		s.openBrowser(address)
 	}
 	if err := deskserver.Run(ctx, deskserver.Options{
 		Listener: listener, Desk: desk.New(files), Token: token, Folder: folder, Files: deskfolder.Sources(), Alone: wishes.alone,
@@ -154,6 +146,14 @@ func (s *streams) desk(ctx context.Context, folder string, listener net.Listener
 	}
 	s.say("the desk has ended")
 	return nil
+}
+
+// openBrowser shows an address to the person.
+func (s *streams) openBrowser(address string) {
+	browser.Stdout, browser.Stderr = io.Discard, io.Discard
+	if err := browser.OpenURL(address); err != nil {
+		s.tell("no browser could be opened", "open that address in one")
+	}
 }
 
 // untilTold gives a context that ends with ctrl-c.

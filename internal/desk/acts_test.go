@@ -144,7 +144,7 @@ func TestLetter(t *testing.T) {
 	if w.Letters[0].Text != "Dear families,\n\nWe **add**." || len(w.Stories) == 0 {
 		t.Errorf("the letter: %q", w.Letters[0].Text)
 	}
-	if len(w.Findings) != 1 || w.Findings[0].Key != "note.es" || w.Findings[0].Code != "private" || w.Findings[0].Quote != "555-867-5309" {
+	if len(w.Findings) != 1 || w.Findings[0].Key != "note.es" || w.Findings[0].Code != "private-phone" || w.Findings[0].Quote != "555-867-5309" {
 		t.Errorf("findings: %+v", w.Findings)
 	}
 	sending := ask[Sending](t, d, "send", SendWish{Date: first, Tags: []string{"en", "es", "vi"}})
@@ -341,14 +341,14 @@ func TestCodes(t *testing.T) {
 	lay(t, d, ask[Act](t, d, "calendar", CalendarWish{Date: first, Do: "again", To: "2026-09-21"}))
 	lay(t, d, ask[Act](t, d, "set", Set{"2026-09-21", "note.en", "Dear families, we add this week."}))
 	for code, found := range map[string][]Finding{
-		"untold/5":          own(map[string]string{"en": story, "es": "Ana tiene 8 latas. Le dan más. ¿Cuántas tiene?"}).Findings,
-		"overtold/9":        own(map[string]string{"en": story, "es": "Ana tiene 8 latas. Le dan 5 de 9. ¿Cuántas tiene?"}).Findings,
-		"brackets/":         wrongs("own", OwnStory{Date: first, Texts: map[string]string{"en": "Ana has ] 8 cans."}}),
-		"address/x":         wrongs("settings", Setting{"address", "x"}),
-		"nameless/":         wrongs("settings", Setting{"name", ""}),
-		"taken/" + first:    wrongs("calendar", CalendarWish{Date: "2026-09-21", Do: "move", To: first}),
-		"copied/" + first:   ask[Week](t, d, "week", Monday{"2026-09-21"}).Findings,
-		"private/555-01234": of(lettersFindings(t, d, "Call 555-01234."), first),
+		"untold/5":                own(map[string]string{"en": story, "es": "Ana tiene 8 latas. Le dan más. ¿Cuántas tiene?"}).Findings,
+		"overtold/9":              own(map[string]string{"en": story, "es": "Ana tiene 8 latas. Le dan 5 de 9. ¿Cuántas tiene?"}).Findings,
+		"brackets/":               wrongs("own", OwnStory{Date: first, Texts: map[string]string{"en": "Ana has ] 8 cans."}}),
+		"address/x":               wrongs("settings", Setting{"address", "x"}),
+		"nameless/":               wrongs("settings", Setting{"name", ""}),
+		"taken/" + first:          wrongs("calendar", CalendarWish{Date: "2026-09-21", Do: "move", To: first}),
+		"copied/" + first:         ask[Week](t, d, "week", Monday{"2026-09-21"}).Findings,
+		"private-phone/555-01234": of(lettersFindings(t, d, "Call 555-01234."), first),
 	} {
 		code, quote, _ := strings.Cut(code, "/")
 		if len(found) == 0 || found[0].Code != code || found[0].Quote != quote {
@@ -420,5 +420,35 @@ func TestMergeKeepsPlace(t *testing.T) {
 	out := merge([]week.KeptStory{kept(same, true), kept("a.one", true)}, []week.KeptStory{kept("a.two", true), kept(same, false)}, told)
 	if got := told.Event(out[0].Event); got == nil || got.Place != last || got.ID == here[0].ID {
 		t.Errorf("story 1 became %s, want another one of %s", out[0].Event, last)
+	}
+}
+
+// TestClassWords writes what the class calls a way: families read it, an empty line takes
+// it away again, and what is private is refused.
+func TestClassWords(t *testing.T) {
+	d := newDesk(t, "en", "es")
+	for _, w := range ask[Year](t, d, "year", None{}).Words {
+		if w.Name == "" || w.Own != "" {
+			t.Errorf("%+v", w)
+		}
+	}
+	way := line(t, sheetOf(t, d), LineWay).Value
+	word := func(own string) answered { return send(t, d, "settings", Setting{wordsOf + way, own}) }
+	families := func() bool {
+		return strings.Contains(ask[Page](t, d, "page", PageOf{Date: first, Tag: "es", Page: "learn"}).HTML, "ten friends")
+	}
+	lay(t, d, ask[Act](t, d, "settings", Setting{wordsOf + way, "ten friends"}))
+	if !families() {
+		t.Errorf("families do not read it: %s", d.text(week.SiteFile))
+	}
+	lay(t, d, ask[Act](t, d, "settings", Setting{wordsOf + way, ""}))
+	if families() {
+		t.Error("taken away, and families read it")
+	}
+	if wrongs := word("call 555-867-5309").Wrong; len(wrongs) != 1 || wrongs[0].Key != wordsOf+way || wrongs[0].Code != "private-phone" {
+		t.Errorf("%+v", wrongs)
+	}
+	if wrongs := send(t, d, "settings", Setting{wordsOf + "no-way", "x"}).Wrong; len(wrongs) != 1 {
+		t.Errorf("no way: %+v", wrongs)
 	}
 }

@@ -211,6 +211,9 @@ func (d *Desk) Kinds(of StoryOf) ([]Reading, error) {
 		return nil, err
 	}
 	all := s.exercises()
+	if len(all) == 0 {
+		return nil, wrong(s.findings())
+	}
 	if of.Story < 0 || of.Story >= len(all) {
 		return nil, nil
 	}

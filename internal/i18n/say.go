@@ -47,6 +47,13 @@ func (l *Language) Say(line phrase.Line) Text {
 // Try says a line, or tells why it cannot be said: in a language that somebody
 // is still writing.
 func (l *Language) Try(line phrase.Line) (Text, error) {
+	if l.marker != nil {
+		return l.marker.say(l, line), nil
+	}
+	return l.try(line)
+}
+
+func (l *Language) try(line phrase.Line) (Text, error) {
 	t, err := l.template(line)
 	if err != nil {
 		return nil, l.lacking(line, err)
@@ -60,7 +67,7 @@ func (l *Language) Try(line phrase.Line) (Text, error) {
 				text = unparted(text)
 			}
 			if l.korean && len(out) > 0 {
-				text = withParticle(out[len(out)-1].Text, text)
+				text = withParticle(out.spoken().Text, text)
 			}
 			out = append(out, Run{RunPlain, text})
 			continue
@@ -77,6 +84,9 @@ func (l *Language) Try(line phrase.Line) (Text, error) {
 			continue
 		}
 		if s.capital && v.Kind != phrase.KindText {
+			if out[first].Kind == RunMark {
+				first++
+			}
 			out[first].Text = l.capitalise(out[first].Text)
 		}
 	}
@@ -132,6 +142,8 @@ func (l *Language) sentence(event, key string, groups []string) (template, error
 		return nil, &gap{event + "." + key, "there is no such event"}
 	case i < 0:
 		return nil, &gap{event + "." + key, "there is no such sentence"}
+	case t[i].template == nil && t[i].group != "":
+		return nil, &gap{event + "." + t[i].group + "." + key, "it is not written yet"}
 	case t[i].template == nil:
 		return nil, &gap{event + "." + key, "it is not written yet"}
 	}
@@ -178,7 +190,14 @@ func (l *Language) Gender(id string) string {
 }
 
 // fill writes a value in a form.
-func (l *Language) fill(out Text, v *phrase.Value, form string) (filled Text, err error) {
+func (l *Language) fill(out Text, v *phrase.Value, form string) (Text, error) {
+	if l.marker != nil {
+		return l.marker.fill(l, out, v, form), nil
+	}
+	return l.filled(out, v, form)
+}
+
+func (l *Language) filled(out Text, v *phrase.Value, form string) (filled Text, err error) {
 	switch {
 	case v.Kind == phrase.KindNumber:
 		return append(out, Run{RunNumber, l.number(v, form, "")}), nil
@@ -240,6 +259,8 @@ func (l *Language) formID(v *phrase.Value, form string) string {
 		return v.ID + "." + key + "-" + form
 	case key != "":
 		return v.ID + "." + key
+	case v.Kind == phrase.KindMessage && form == "" && (l.messages[v.ID] != nil || strings.HasPrefix(v.ID, eventFamily+".")):
+		return v.ID
 	case l.messages[v.ID] != nil && form != "":
 		return v.ID + "-" + form
 	}

@@ -152,6 +152,16 @@ func hashOf(m *Message) string {
 	return hex.EncodeToString(sum[:5])
 }
 
+// HashOfEnglish names English texts as somebody saw them: one text, or that for 1 and
+// that for other numbers.
+func HashOfEnglish(text, others string) string {
+	m := &Message{}
+	if m.Other = text; others != "" {
+		m.One, m.Other = text, others
+	}
+	return hashOf(m)
+}
+
 // EnglishHash is what a translation keeps of the English text that it was made
 // from.
 func (m *Message) EnglishHash() string { return m.English.hash }

@@ -112,7 +112,9 @@ func Sample(s *School, tag string) (site.File, *translate.Draft, diag.Diagnostic
 		return site.File{}, nil, problems
 	}
 	begun := in.Draft
-	begun.Problems, begun.Unread, begun.Stale, begun.Advice, begun.Missing = s.Locate(begun.Problems), s.Locate(begun.Unread), s.Locate(begun.Stale), s.Locate(begun.Advice), s.Locate(begun.Missing)
+	for _, told := range []*diag.Diagnostics{&begun.Problems, &begun.Unread, &begun.Stale, &begun.Advice, &begun.Missing, &begun.Unused} {
+		*told = s.Locate(*told)
+	}
 	return site.Sample(in), begun, nil
 }
 

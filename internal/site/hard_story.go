@@ -70,7 +70,7 @@ func (h *hardReading) trials(e *story.Event) (out []story.Story) {
 // next is the story that tells most of what was not told, in few sentences, of a kind
 // and with hard numbers that few others have; false where all was told.
 func (h *hardReading) next(trials []story.Story, told map[string]bool, kinds map[problem.Kind]int) (best story.Story, ok bool) {
-	const share, long, hard = 120, 20, 6
+	const share, long, hard = 120, 20, 60
 	most := 0
 	for _, s := range trials {
 		lines, news := h.heard(s), 0
@@ -81,7 +81,7 @@ func (h *hardReading) next(trials []story.Story, told map[string]bool, kinds map
 		}
 		worth := 10000 + news*share/len(lines) - long*len(lines) - kinds[s.Problem.Kind()]
 		for _, n := range h.hardIn(s.Problem.Numbers()...) {
-			worth += max(1, hard-h.met[n])
+			worth += hard / (1 + h.met[n])
 		}
 		if news > 0 && worth > most {
 			most, best, ok = worth, s, true

@@ -60,13 +60,15 @@ func named(p picture.Picture, s story.Story) picture.Picture {
 	return picture.WithNames(p, bigger, smaller)
 }
 
-// words are the week's words: the names of the strategy and the picture.
-func (l *lesson) words() []phrase.Line {
-	var out []phrase.Line
+// words are the week's words: the names of the strategy and the picture, and what the
+// class calls them.
+func (l *lesson) words(own map[string]string) []page.ClassWord {
+	var out []page.ClassWord
 	if ways := l.worked.Ways(); len(ways) > 0 {
-		out = append(out, ways[0].Title())
+		out = append(out, page.ClassWord{Name: ways[0].Title(), Own: own[ways[0].Name.String()]})
 	}
-	return append(out, phrase.Say("picture."+l.picture.String()+".name"+l.hundreds()))
+	kind := l.picture.String()
+	return append(out, page.ClassWord{Name: phrase.Say("picture." + kind + ".name" + l.hundreds()), Own: own[kind]})
 }
 
 // hundreds ends the message of a picture's name where it has hundreds to show.

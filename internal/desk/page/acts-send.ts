@@ -3,7 +3,7 @@
 
 import { flush } from "./acts-week";
 import type { Desk } from "./desk";
-import { fromHead } from "./focus";
+import { focusOn, fromHead } from "./focus";
 import { bytesOf, copyText, print, save, share } from "./give";
 import type { Said } from "./journal";
 import type { Memory } from "./keeper";
@@ -13,13 +13,28 @@ import { unzip } from "./unzip";
 /** Lays the two halves in the sheet's place. */
 export async function goHome(desk: Desk): Promise<void> {
   await flush(desk);
-  desk.set({ view: "send", line: undefined, side: "yours", given: {}, message: undefined });
+  desk.set({ view: "send", line: undefined, side: "yours", given: {}, message: undefined, heavy: [] });
+  focusOn("#week");
   fromHead();
-  await prepare(desk, []);
+  if (await prepare(desk, [])) void weigh(desk);
+}
+
+/** Weighs the pages of one language after the other, with room for what she does meanwhile. */
+async function weigh(desk: Desk): Promise<void> {
+  const { sending, date } = desk.state;
+  for (const { language } of sending?.homes ?? []) {
+    await new Promise((done) => setTimeout(done, 400));
+    if (desk.state.date !== date || desk.state.view !== "send") return;
+    const heavy = await desk.ask("check", { date: date!, tag: language.tag });
+    if (!heavy) return;
+    if (heavy.length > 0) desk.set({ heavy: [...desk.state.heavy, ...heavy] });
+  }
 }
 
 export function leaveSend(desk: Desk): void {
   desk.set({ view: "week" });
+  focusOn("#week");
+  fromHead();
 }
 
 /** Asks what it takes to send the week, and lays down what has to be kept first. */

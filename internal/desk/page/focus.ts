@@ -1,10 +1,10 @@
 // Where the keyboard is.
 
-/** Brings the focus to a place once it is drawn. */
-export function focusOn(selector: string): void {
+/** Brings the focus to a place once it is drawn: the first of those that are there. */
+export function focusOn(...places: string[]): void {
   requestAnimationFrame(() =>
     requestAnimationFrame(() => {
-      const e = document.querySelector<HTMLElement>(selector);
+      const e = places.map((selector) => document.querySelector<HTMLElement>(selector)).find((found) => found !== null);
       e?.focus();
       e?.scrollIntoView({ block: "nearest" });
     }),
@@ -37,4 +37,25 @@ export function nextRegion(back: boolean): void {
   const at = inside ? there.indexOf(inside) : -1;
   const to = there[(at + (back ? -1 : 1) + there.length) % there.length] ?? there[0];
   to?.focus();
+}
+
+const takesFocus = "button:not(:disabled), input, select, textarea, summary, a[href], [tabindex]";
+
+/** Draws. What has the focus stays in sight; where it is gone then, the focus goes to what is nearest to it and still there. */
+export function keepingFocus(draw: () => void): void {
+  const had = document.activeElement;
+  const seen = had !== null && inSight(had);
+  const around: Element[] = [];
+  for (let e = had; e && e !== document.body; e = e.parentElement) around.push(e);
+  draw();
+  if (had?.isConnected && had.matches(":focus-visible") && seen && !inSight(had)) had.scrollIntoView({ block: "nearest" });
+  if (!had || had.isConnected || document.activeElement !== document.body) return;
+  const still = around.find((e) => e.isConnected && !e.matches(".desk, .desk *:has(#week), #desk, #desk > div"));
+  const near = [...(still?.querySelectorAll<HTMLElement>(takesFocus) ?? [])].find((e) => e.checkVisibility());
+  (near ?? document.getElementById("week"))?.focus();
+}
+
+function inSight(e: Element): boolean {
+  const { top, bottom } = e.getBoundingClientRect();
+  return bottom > 0 && top < innerHeight;
 }

@@ -57,6 +57,7 @@ function targetView(ui: Ui, line: Line): HTMLElement[] {
     h("input", {
       id: "target-words",
       type: "search",
+      ".value": state.search,
       autocomplete: "off",
       oninput: (e: InputEvent) => void findTargets(ui.desk, (e.target as HTMLInputElement).value),
     }),

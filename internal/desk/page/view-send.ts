@@ -7,7 +7,7 @@ import { canShare } from "./give";
 import type { Home } from "./protocol";
 import type { Memory } from "./keeper";
 import { type Ui, button, choose } from "./ui";
-import { findingText, placeOf, showButton } from "./view-findings";
+import { findingText, findingsView, placeOf, showButton } from "./view-findings";
 
 export function sendView(ui: Ui): HTMLElement {
   const { words, state } = ui;
@@ -61,6 +61,7 @@ function homeView(ui: Ui, home: Home, way: NonNullable<Memory["way"]>): HTMLElem
           way === "paper" && act(words.say("print"), () => void printPaper(desk, tag), "go"),
           done.length > 0 && h("span", { class: "done", role: "status", "data-key": "done" }, done.map((d) => h("span", {}, words.tell(d), " "))),
         ),
+    findingsView(ui, state.heavy.filter((f) => f.tag === tag).slice(0, 1)),
     state.message?.tag === tag && h("textarea", { class: "message", readonly: true, rows: 5, "aria-label": words.say("send.message", { name }), lang: tag, ".value": state.message.text }),
   );
 }

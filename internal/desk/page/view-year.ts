@@ -10,7 +10,7 @@ import { stateOf } from "./view-line";
 export function yearView(ui: Ui): HTMLElement {
   const { words, state } = ui;
   const year = state.year;
-  if (!year) return h("section", { class: "sheet outline" });
+  if (!year) return h("section", { class: "sheet outline", "aria-label": words.say("year.title"), id: "week", tabindex: -1 });
   return h(
     "section",
     { class: "sheet year", "aria-label": words.say("year.title"), "data-key": "year", id: "week", tabindex: -1 },

@@ -31,8 +31,8 @@ const rows: Row[] = [
   { name: "the engine is read", part: { engine: "starting", busy: true }, en: ["You can write. The family page comes in a moment."], es: ["Ya puede escribir. La página de las familias llega en un momento."] },
   {
     name: "first start", part: { phase: "start" },
-    en: ["Welcome", "Four answers, and your first week lies here. Nothing leaves this computer until you send it.", "I have a copy"],
-    es: ["Le damos la bienvenida", "Cuatro respuestas y aquí estará su primera semana. Nada sale de esta computadora hasta que usted lo envíe.", "Tengo una copia"],
+    en: ["Welcome", "Four answers, and your first week is laid out. Nothing leaves this computer until you send it.", "Open a copy"],
+    es: ["Le damos la bienvenida", "Cuatro respuestas y su primera semana queda lista. Nada sale de esta computadora hasta que usted lo envíe.", "Abrir una copia"],
   },
   { name: "the program ended at once", part: { phase: "start", engine: "gone" }, en: ["homebuild was closed"], es: ["homebuild se cerró"] },
   { name: "no week", part: (now) => ({ week: { ...now.week!, state: "empty", lines: [] } }), en: ["No week here.", "Lay one out"], es: ["Aquí no hay semana.", "Preparar una"] },

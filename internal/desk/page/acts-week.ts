@@ -48,11 +48,7 @@ export async function setLine(desk: Desk, line: Line, value: string): Promise<vo
   if (value !== "") desk.set({ taken: { ...desk.state.taken, [line.key]: value } });
   await desk.act({ word, args: { line: `@line.${line.key}` } }, () => desk.ask("set", { date, key: line.key, value }));
   desk.set({ taken: without(desk.state.taken, line.key, value) });
-  // The list of sentences is long: shut, she sees what was chosen and what followed.
-  if (line.key === "target" && value !== "" && desk.state.line === "target") {
-    desk.set({ line: undefined });
-    focusOn("#line-target");
-  }
+  if (desk.state.line === "target") await findTargets(desk, desk.state.search);
 }
 
 /** What waits, without an entry that was done; another one that came meanwhile stays. */

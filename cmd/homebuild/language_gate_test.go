@@ -24,7 +24,7 @@ func TestOneGate(t *testing.T) {
 		{"a place misspelt", "es", `{{.Day}} de {{.Month}} de`, `{{.Day}} de {{.Mont}} de`, `page.week has no place {{.Mont}}`},
 		{"few and many exchanged", "ru", `few = "{{.N}} письма", many = "{{.N}} писем"`, `few = "{{.N}} писем", many = "{{.N}} письма"`, `thing.letter.count: the forms few and many look exchanged`},
 		{"a question mark of another script", "ar", `هل وجدتم خطأ؟`, `هل وجدتم خطأ?`, `page.draft has the mark "?" of another script`},
-		{"English but for a letter", "es", `"Ir al contenido"`, `"Skip to the pagé itself"`, `page.skip is the English but for a letter or two`},
+		{"English but for a letter", "es", `"Ir al contenido"`, `"Skip to the máin part"`, `page.skip is the English but for a letter or two`},
 		{"copied from the opposite", "es", `"Buscamos un número mayor."`, `"Buscamos un número menor."`, `reply.too-big reads like reply.too-small, which says the opposite`},
 		{"a number word twice", "es", `2 = "dos"`, `2 = "uno"`, `words.2 is "uno", the word of 1`},
 		{"giver and taker exchanged", "es", `Después, {{.Who}} le da {{.Gap}} a {{.With}}.`, `Después, {{.With}} le da {{.Gap}} a {{.Who}}.`, `own.frame.then-gives: {{.Who}} and {{.With}} stand the other way round`},

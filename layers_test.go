@@ -80,7 +80,7 @@ var owners = map[string][]string{
 	"net/http":                         {"internal/loopback", "internal/deskserver", "internal/sampleserver", "internal/wordserver"},
 	"github.com/fsnotify/fsnotify":     {"internal/watch"},
 	"github.com/chai2010/gettext-go":   {"internal/pofile"},
-	"os":                               {"internal/publish", "internal/deskfolder", "internal/documented", "cmd/homebuild", "cmd/desk-file", "browser", "."},
+	"os":                               {"internal/publish", "internal/deskfolder", "internal/deskserver", "internal/documented", "cmd/homebuild", "cmd/desk-file", "browser", "."},
 	"time":                             {"internal/archive", "internal/desk", "internal/publish", "internal/watch", "internal/loopback", "internal/deskserver", "internal/week", "internal/site", "internal/school", "cmd/homebuild", "browser"},
 	"math/rand":                        nil,
 	"math/rand/v2":                     nil,

@@ -194,7 +194,7 @@ func (f fixture) numbers(folder string) []Number {
 }
 
 func (f fixture) weekCheck() *WeekCheck {
-	c := &WeekCheck{WeekPage: f.week("es/check/2026-09-14.html"), Numbers: []int{8, 39, 45}, Small: "index.html"}
+	c := &WeekCheck{WeekPage: f.week("es/check/2026-09-14.html"), WeekPairs: &WeekPairs{Numbers: []int{8, 39, 45}}, Small: "index.html"}
 	for _, two := range [][2]int{{39, 8}, {45, 8}, {45, 39}} {
 		sum := problem.Equal(problem.Sum(two[0], two[1]), problem.Number(two[0]+two[1]))
 		c.Pairs = append(c.Pairs, WeekPair{First: two[0], Second: two[1], Results: []CheckResult{
@@ -205,7 +205,7 @@ func (f fixture) weekCheck() *WeekCheck {
 }
 
 func (f fixture) check() *Check {
-	c := &Check{Layout: f.layout("es/check/8.html", "../index.html"), First: 8, Index: "index.html"}
+	c := &Check{Layout: f.layout("es/check/8.html", "../index.html"), CheckPairs: &CheckPairs{First: 8}, Index: "index.html"}
 	for n := 0; n <= 12; n++ {
 		sum := problem.Equal(problem.Sum(8, n), problem.Number(8+n))
 		c.Seconds = append(c.Seconds, CheckPair{Second: n, Results: []CheckResult{

@@ -95,7 +95,7 @@ func (v *Learn) component(s *state) templ.Component {
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
-			templ_7745c5c3_Err = s.walk(v, s.screens(v)).Render(ctx, templ_7745c5c3_Buffer)
+			templ_7745c5c3_Err = s.walk(v).Render(ctx, templ_7745c5c3_Buffer)
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}

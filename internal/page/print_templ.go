@@ -100,7 +100,7 @@ func (v *Print) component(s *state) templ.Component {
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
-			templ_7745c5c3_Err = s.model(v.Worked).Render(ctx, templ_7745c5c3_Buffer)
+			templ_7745c5c3_Err = s.ofStory(v.Worked.Story, &v.Worked.model, 0, func(s *state) templ.Component { return s.model(v.Worked) }).Render(ctx, templ_7745c5c3_Buffer)
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}

@@ -17,7 +17,7 @@ type common struct {
 	indexed   bool   // search engines are welcome
 	languages []*language
 	class     *language // the language of the class
-	checks    func() [][]page.CheckPair
+	checks    func() []*page.CheckPairs
 	buffers   sync.Pool       // of *bytes.Buffer, to render into
 	unmade    map[string]bool // paths of pages that their language cannot say yet
 	sum       string          // names what every page says of all this
@@ -122,7 +122,7 @@ func (c *common) deskLayout(own string) page.Layout {
 // links leads from one page of a week to the others.
 func (c *common) links(tag string, l *lesson, own string) page.Links {
 	date, check := l.date, checkPath(tag)
-	if l.numbers() != nil {
+	if l.numbers != nil {
 		check = weekCheckPath(tag, date)
 	}
 	to := func(path string) string {

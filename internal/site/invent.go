@@ -36,7 +36,7 @@ func (p inventPage) view(c *common) page.View {
 		card.Ideas = p.Ideas[card.Symbol]
 		v.Settings = append(v.Settings, card)
 	}
-	if l.numbers() != nil {
+	if l.numbers != nil {
 		check := c.link(v.Path, weekCheckPath(tag, l.date))
 		for _, pair := range l.pairs() {
 			if pair.Href = check + "#" + page.PairID(pair.First, pair.Second); check != "" {
@@ -66,7 +66,7 @@ func (l *lesson) pairs() (out []page.Pair) {
 	}
 	for _, e := range l.exercises() {
 		given := e.Problem.Given()
-		if len(given) != 2 || !slices.Contains(l.numbers(), given[0].Value) || !slices.Contains(l.numbers(), given[1].Value) {
+		if len(given) != 2 || !slices.Contains(l.numbers, given[0].Value) || !slices.Contains(l.numbers, given[1].Value) {
 			continue
 		}
 		pair := page.Pair{First: max(given[0].Value, given[1].Value), Second: min(given[0].Value, given[1].Value)}

@@ -18,10 +18,13 @@ type lesson struct {
 	worked  exercise
 	stories []exercise // to try
 	ladder  []exercise // beside them, the easier ones first
+	all     []exercise // the worked one and those to try
+	numbers []int      // that the week's check page knows; none where the check pages know all
 	sum     string
 
-	walked cached[page.Worked]
-	tried  cached[[]*page.TryStory]
+	walked  cached[page.Worked]
+	tried   cached[[]*page.TryStory]
+	checked cached[page.WeekPairs]
 }
 
 // Sum names all that the lesson tells, asks and draws.
@@ -33,8 +36,8 @@ type exercise struct {
 	Story story.Story
 }
 
-// exercises are all of the lesson, the worked one first.
-func (l *lesson) exercises() []exercise { return append([]exercise{l.worked}, l.stories...) }
+// exercises are all of the lesson, the worked one first. They are not to be changed.
+func (l *lesson) exercises() []exercise { return l.all }
 
 // pictureOf draws the story's problem the class's way where that fits, else as
 // a bar model, which always does. What is compared is written to its bars.

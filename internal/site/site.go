@@ -157,7 +157,7 @@ func (l *lister) eachWeekPage(lang *language, of *lesson, whole wholeFile, page 
 		page(stepsPage{lang, of, place, rungs})
 	}
 	page(whole.Invent)
-	if of.numbers() != nil {
+	if of.numbers != nil {
 		page(weekCheckPage{lang, of})
 	}
 	page(whole.Print)

@@ -1,0 +1,162 @@
+package page
+
+import (
+	"bytes"
+	"context"
+	"encoding/xml"
+	"fmt"
+	"io"
+	"strconv"
+	"strings"
+	"sync"
+
+	"github.com/a-h/templ"
+
+	"homebuild/internal/i18n"
+	"homebuild/internal/phrase"
+	"homebuild/internal/story"
+)
+
+// outline is a part of a page that differs between languages in their words alone.
+// It is written once for all languages of one notation, in no language: where
+// something is said, there is a place. Each page then fills the places.
+type outline struct {
+	said   []said   // what the places stand for
+	markup []string // what comes before each place, and behind the last
+	counted
+}
+
+// said is what a page says in its own language.
+type said struct {
+	as   manner
+	line phrase.Line // of a word its ID alone
+}
+
+// manner is how something is said.
+type manner uint8
+
+const (
+	asWord    manner = iota // a message without places
+	asLine                  // marked up
+	asPlain                 // plain text
+	asDrawn                 // plain text in a drawing
+	asBetween               // what stands between two sentences
+)
+
+// A place is a number between two letters that no text has (Unicode: private use), so
+// that it goes through the writing of a page unchanged.
+const placeBegin, placeEnd = "\uE000", "\uE001"
+
+// place makes a place.
+func (o *outline) place(x said) string {
+	o.said = append(o.said, x)
+	return placeBegin + strconv.Itoa(len(o.said)-1) + placeEnd
+}
+
+// cut takes what was written apart at its places, which need not be in the order in
+// which they were made.
+func (o *outline) cut(written string) error {
+	made := o.said
+	o.said = make([]said, 0, len(made))
+	for {
+		before, rest, found := strings.Cut(written, placeBegin)
+		o.markup = append(o.markup, before)
+		if !found {
+			return nil
+		}
+		number, rest, _ := strings.Cut(rest, placeEnd)
+		i, err := strconv.Atoi(number)
+		if err != nil || i >= len(made) {
+			return fmt.Errorf("a letter that no text may have: %q", placeBegin)
+		}
+		o.said = append(o.said, made[i])
+		written = rest
+	}
+}
+
+// write fills the places.
+func (o *outline) write(m *markup, l *i18n.Language) {
+	for i, x := range o.said {
+		m.write(o.markup[i])
+		switch x.as {
+		case asWord:
+			m.escape(l.Word(x.line.ID))
+		case asLine:
+			m.line(l, x.line)
+		case asPlain:
+			m.escape(l.Plain(x.line))
+		case asDrawn:
+			_ = xml.EscapeText(m, []byte(l.Plain(x.line))) // m never fails
+		case asBetween:
+			m.write(l.Between())
+		}
+	}
+	m.write(o.markup[len(o.said)])
+}
+
+// Write makes a markup a place to write to.
+func (m *markup) Write(p []byte) (int, error) {
+	m.text = append(m.text, p...)
+	return len(p), nil
+}
+
+// outlines are those of one part of the pages of a lesson. The zero value has none.
+type outlines struct {
+	mu   sync.Mutex
+	kept map[outlined]*outline
+}
+
+// outlined is what an outline depends on, beside what it shows.
+type outlined struct {
+	notation i18n.Notation
+	counted
+	theme  *Theme
+	number int // of the story; 0 for what has none
+}
+
+// get gives an outline, which is written when it is asked for first.
+func (all *outlines) get(of outlined, write func(*state) templ.Component) (*outline, error) {
+	all.mu.Lock()
+	defer all.mu.Unlock()
+	if o := all.kept[of]; o != nil {
+		return o, nil
+	}
+	o := new(outline)
+	s := &state{Layout: &Layout{Theme: of.theme}, notation: of.notation, outline: o, counted: of.counted}
+	var b bytes.Buffer
+	if err := write(s).Render(context.Background(), &b); err != nil {
+		return nil, err
+	}
+	o.counted = s.counted
+	if err := o.cut(b.String()); err != nil {
+		return nil, err
+	}
+	if all.kept == nil {
+		all.kept = map[outlined]*outline{}
+	}
+	all.kept[of] = o
+	return o, nil
+}
+
+// shared writes a part that differs between languages in their words alone: of its
+// state it may use nothing that belongs to one page or one language. number is that of
+// the story, where it stands in the part.
+func (s *state) shared(all *outlines, number int, write func(*state) templ.Component) templ.Component {
+	return templ.ComponentFunc(func(_ context.Context, w io.Writer) error {
+		o, err := all.get(outlined{s.notation, s.counted, s.Theme, number}, write)
+		if err != nil {
+			return err
+		}
+		s.counted = o.counted
+		return raw(func(m *markup) { o.write(m, s.Language) }).Render(context.Background(), w)
+	})
+}
+
+// ofStory is shared, but for a story in a teacher's words: it says other things in
+// other languages.
+func (s *state) ofStory(t story.Story, all *outlines, number int, write func(*state) templ.Component) templ.Component {
+	if t.Own != nil {
+		return write(s)
+	}
+	return s.shared(all, number, write)
+}

@@ -18,7 +18,6 @@ type common struct {
 	languages []*language
 	class     *language // the language of the class
 	checks    func() []*page.CheckPairs
-	buffers   sync.Pool       // of *bytes.Buffer, to render into
 	unmade    map[string]bool // paths of pages that their language cannot say yet
 	sum       string          // names what every page says of all this
 }

@@ -45,7 +45,7 @@ func (p *Planned) Gaps(tag string) []PageGaps {
 	var out []PageGaps
 	try := func(date string, layer Layer, page pageSource) {
 		lacks = nil
-		if _, err := l.render(page); err != nil {
+		if _, err := l.append(nil, page); err != nil {
 			panic(fmt.Sprintf("site: %s: %v", page.path(), err))
 		}
 		out = append(out, PageGaps{page.path(), date, layer, firstOfEach(lacks)})

@@ -25,6 +25,7 @@ type lesson struct {
 	walked  cached[page.Worked]
 	tried   cached[[]*page.TryStory]
 	checked cached[page.WeekPairs]
+	named   cached[[]phrase.Line]
 }
 
 // Sum names all that the lesson tells, asks and draws.
@@ -65,11 +66,14 @@ func named(p picture.Picture, s story.Story) picture.Picture {
 
 // words are the week's words: the names of the strategy and the picture.
 func (l *lesson) words() []phrase.Line {
-	var out []phrase.Line
-	if ways := l.worked.Ways(); len(ways) > 0 {
-		out = append(out, ways[0].Title())
-	}
-	return append(out, phrase.Say("picture."+l.picture.String()+".name"+l.hundreds()))
+	return *l.named.get(func() *[]phrase.Line {
+		var out []phrase.Line
+		if ways := l.worked.Ways(); len(ways) > 0 {
+			out = append(out, ways[0].Title())
+		}
+		out = append(out, phrase.Say("picture."+l.picture.String()+".name"+l.hundreds()))
+		return &out
+	})
 }
 
 // hundreds ends the message of a picture's name where it has hundreds to show.

@@ -82,12 +82,12 @@ func (v *Invent) component(s *state) templ.Component {
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
-			templ_7745c5c3_Err = s.cards(who, v.Characters).Render(ctx, templ_7745c5c3_Buffer)
+			templ_7745c5c3_Err = s.shared(&v.Characters.tiles, 1, func(s *state) templ.Component { return s.cards(who, v.Characters.All) }).Render(ctx, templ_7745c5c3_Buffer)
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
 			if v.Two {
-				templ_7745c5c3_Err = s.cards(with, v.Characters).Render(ctx, templ_7745c5c3_Buffer)
+				templ_7745c5c3_Err = s.shared(&v.Characters.tiles, 2, func(s *state) templ.Component { return s.cards(with, v.Characters.All) }).Render(ctx, templ_7745c5c3_Buffer)
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}
@@ -96,7 +96,7 @@ func (v *Invent) component(s *state) templ.Component {
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
-			templ_7745c5c3_Err = s.cards(where, v.Settings).Render(ctx, templ_7745c5c3_Buffer)
+			templ_7745c5c3_Err = s.shared(&v.Settings.tiles, 0, func(s *state) templ.Component { return s.cards(where, v.Settings.All) }).Render(ctx, templ_7745c5c3_Buffer)
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
@@ -138,11 +138,11 @@ func (v *Invent) component(s *state) templ.Component {
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
-			templ_7745c5c3_Err = s.starters(who, v.Characters).Render(ctx, templ_7745c5c3_Buffer)
+			templ_7745c5c3_Err = s.shared(&v.Characters.starters, 0, func(s *state) templ.Component { return s.starters(who, v.Characters.All) }).Render(ctx, templ_7745c5c3_Buffer)
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
-			templ_7745c5c3_Err = s.starters(where, v.Settings).Render(ctx, templ_7745c5c3_Buffer)
+			templ_7745c5c3_Err = s.shared(&v.Settings.starters, 0, func(s *state) templ.Component { return s.starters(where, v.Settings.All) }).Render(ctx, templ_7745c5c3_Buffer)
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}

@@ -83,7 +83,7 @@ func (v *Learn) component(s *state) templ.Component {
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
-			templ_7745c5c3_Err = s.teacherNote(v.Note).Render(ctx, templ_7745c5c3_Buffer)
+			templ_7745c5c3_Err = s.teacherNote(v.Note, v.Notes).Render(ctx, templ_7745c5c3_Buffer)
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
@@ -374,7 +374,7 @@ func (s *state) classWords(v *Learn) templ.Component {
 	})
 }
 
-func (s *state) teacherNote(n *Note) templ.Component {
+func (s *state) teacherNote(n *Note, all *Notes) templ.Component {
 	return templruntime.GeneratedTemplate(func(templ_7745c5c3_Input templruntime.GeneratedComponentInput) (templ_7745c5c3_Err error) {
 		templ_7745c5c3_W, ctx := templ_7745c5c3_Input.Writer, templ_7745c5c3_Input.Context
 		if templ_7745c5c3_CtxErr := ctx.Err(); templ_7745c5c3_CtxErr != nil {
@@ -463,7 +463,7 @@ func (s *state) teacherNote(n *Note) templ.Component {
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
-			templ_7745c5c3_Err = note(n.Markdown).Render(ctx, templ_7745c5c3_Buffer)
+			templ_7745c5c3_Err = all.note(n.Markdown).Render(ctx, templ_7745c5c3_Buffer)
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}

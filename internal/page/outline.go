@@ -111,7 +111,7 @@ type outlined struct {
 	notation i18n.Notation
 	counted
 	theme  *Theme
-	number int // of the story; 0 for what has none
+	number int // of the story, or of the group of cards; 0 for what has none
 }
 
 // get gives an outline, which is written when it is asked for first.

@@ -400,7 +400,7 @@ func (s *state) printHead(v *Print) templ.Component {
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
-			templ_7745c5c3_Err = s.code(v.WeekURL).Render(ctx, templ_7745c5c3_Buffer)
+			templ_7745c5c3_Err = s.shared(&v.Worked.code, 0, func(s *state) templ.Component { return s.code(v.WeekURL) }).Render(ctx, templ_7745c5c3_Buffer)
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}

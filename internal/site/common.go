@@ -6,7 +6,6 @@ import (
 
 	"homebuild/internal/i18n"
 	"homebuild/internal/page"
-	"homebuild/internal/phrase"
 	"homebuild/internal/problem"
 )
 
@@ -25,10 +24,10 @@ type common struct {
 // language is a language of the site.
 type language struct {
 	*i18n.Language
-	school string // what the school is called in it
-	cards  func() (characters, settings []page.Card)
-	ideas  map[problem.Situation]map[string][]phrase.Line // by setting: what can happen there
-	sum    string
+	school     string // what the school is called in it
+	characters func() *page.Cards
+	settings   map[problem.Situation]*settings
+	sum        string
 }
 
 // Sum names the language with all its messages, and what the school is called.
@@ -40,11 +39,11 @@ func newCommon(in Input) *common {
 	for _, tag := range in.Site.Languages {
 		lang := in.language(tag)
 		l := &language{Language: lang, school: in.Site.Name.In(tag, in.Site.School)}
-		l.ideas = map[problem.Situation]map[string][]phrase.Line{}
+		l.settings = map[problem.Situation]*settings{}
 		for s := problem.AddTo; s <= problem.Compare; s++ {
-			l.ideas[s] = ideas(in.Places.Only(lang.Has), s)
+			l.settings[s] = l.newSettings(ideas(in.Places.Only(lang.Has), s))
 		}
-		l.cards = sync.OnceValues(l.newCards)
+		l.characters = sync.OnceValue(l.newCharacters)
 		l.sum = digest(lang.Sum(), tag, l.school)
 		c.languages = append(c.languages, l)
 		if tag == in.Site.School {

@@ -26,6 +26,7 @@ type lesson struct {
 	tried   cached[[]*page.TryStory]
 	checked cached[page.WeekPairs]
 	named   cached[[]phrase.Line]
+	notes   cached[page.Notes]
 }
 
 // Sum names all that the lesson tells, asks and draws.

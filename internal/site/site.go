@@ -175,7 +175,7 @@ func (p *Planned) whole(l *lister, lang *language, of *lesson, w week.Week) whol
 	return wholeFile{
 		Learn:  learnPage{lang, l.class, of, w.Minutes, warmUp(p.in.WarmUps, w.WarmUp, of), !w.HasNote, l.note(w, lang)},
 		Try:    tryPage{lang, of, 0, 0, len(of.stories)},
-		Invent: inventPage{lang, of, lang.ideas[of.situation()]},
+		Invent: inventPage{lang, of, lang.settings[of.situation()]},
 		Print:  printPage{lang, l.class, of, p.in.Site.Answers != week.AnswersLink},
 	}
 }

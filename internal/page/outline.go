@@ -6,6 +6,7 @@ import (
 	"encoding/xml"
 	"fmt"
 	"io"
+	"slices"
 	"strconv"
 	"strings"
 	"sync"
@@ -21,8 +22,10 @@ import (
 // It is written once for all languages of one notation, in no language: where
 // something is said, there is a place. Each page then fills the places.
 type outline struct {
-	said   []said   // what the places stand for
-	markup []string // what comes before each place, and behind the last
+	said   []said       // each once
+	met    map[name]int // the place of each among them, while it is written
+	places []int        // which of them stands where
+	markup []string     // what comes before each place, and behind the last
 	counted
 }
 
@@ -49,15 +52,41 @@ const placeBegin, placeEnd = "\uE000", "\uE001"
 
 // place makes a place.
 func (o *outline) place(x said) string {
-	o.said = append(o.said, x)
-	return placeBegin + strconv.Itoa(len(o.said)-1) + placeEnd
+	i, met := o.met[x.name()]
+	if !met {
+		if o.met == nil {
+			o.met = map[name]int{}
+		}
+		i = len(o.said)
+		o.met[x.name()], o.said = i, append(o.said, x)
+	}
+	return placeBegin + strconv.Itoa(i) + placeEnd
+}
+
+// name is the same for what is said in the same manner of the very same values.
+type name struct {
+	as          manner
+	id, subject string
+	values      *phrase.Value // where they begin
+	groups      *string
+	n           [2]int
+}
+
+func (x said) name() name {
+	l := x.line
+	return name{x.as, l.ID, l.Subject, beginning(l.Values), beginning(l.Groups), [2]int{len(l.Values), len(l.Groups)}}
+}
+
+func beginning[T any](of []T) *T {
+	if len(of) == 0 {
+		return nil
+	}
+	return &of[0]
 }
 
 // cut takes what was written apart at its places, which need not be in the order in
 // which they were made.
 func (o *outline) cut(written string) error {
-	made := o.said
-	o.said = make([]said, 0, len(made))
 	for {
 		before, rest, found := strings.Cut(written, placeBegin)
 		o.markup = append(o.markup, before)
@@ -66,32 +95,49 @@ func (o *outline) cut(written string) error {
 		}
 		number, rest, _ := strings.Cut(rest, placeEnd)
 		i, err := strconv.Atoi(number)
-		if err != nil || i >= len(made) {
+		if err != nil || i >= len(o.said) {
 			return fmt.Errorf("a letter that no text may have: %q", placeBegin)
 		}
-		o.said = append(o.said, made[i])
+		o.places = append(o.places, i)
 		written = rest
 	}
 }
 
-// write fills the places.
+// write fills the places. What was said before is copied.
 func (o *outline) write(m *markup, l *i18n.Language) {
-	for i, x := range o.said {
+	m.spans = slices.Grow(m.spans[:0], len(o.said))[:len(o.said)]
+	clear(m.spans)
+	for i, place := range o.places {
 		m.write(o.markup[i])
-		switch x.as {
-		case asWord:
-			m.escape(l.Word(x.line.ID))
-		case asLine:
-			m.line(l, x.line)
-		case asPlain:
-			m.escape(l.Plain(x.line))
-		case asDrawn:
-			_ = xml.EscapeText(m, []byte(l.Plain(x.line))) // m never fails
-		case asBetween:
-			m.write(l.Between())
+		before := m.spans[place]
+		if before.end > 0 {
+			m.text = append(m.text, m.text[before.begin:before.end]...)
+			continue
 		}
+		begin := len(m.text)
+		o.said[place].write(m, l)
+		m.spans[place] = span{begin, len(m.text)}
 	}
-	m.write(o.markup[len(o.said)])
+	m.write(o.markup[len(o.places)])
+}
+
+// span is where something stands in a text.
+type span struct{ begin, end int }
+
+// write says it in a language.
+func (x said) write(m *markup, l *i18n.Language) {
+	switch x.as {
+	case asWord:
+		m.escape(l.Word(x.line.ID))
+	case asLine:
+		m.line(l, x.line)
+	case asPlain:
+		m.escape(l.Plain(x.line))
+	case asDrawn:
+		_ = xml.EscapeText(m, []byte(l.Plain(x.line))) // m never fails
+	case asBetween:
+		m.write(l.Between())
+	}
 }
 
 // Write makes a markup a place to write to.
@@ -127,7 +173,7 @@ func (all *outlines) get(of outlined, write func(*state) templ.Component) (*outl
 	if err := write(s).Render(context.Background(), &b); err != nil {
 		return nil, err
 	}
-	o.counted = s.counted
+	o.counted, o.met = s.counted, nil
 	if err := o.cut(b.String()); err != nil {
 		return nil, err
 	}

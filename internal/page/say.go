@@ -86,9 +86,10 @@ func isZero(l phrase.Line) bool { return l.ID == "" }
 
 // markup is written by hand, at the end of what is there already.
 type markup struct {
-	text []byte
-	runs i18n.Text // room to say a line
-	err  error
+	text  []byte
+	runs  i18n.Text // room to say a line
+	spans []span    // room for where what an outline says stands
+	err   error
 }
 
 var markups = sync.Pool{New: func() any { return new(markup) }}

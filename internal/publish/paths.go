@@ -7,6 +7,7 @@ import (
 	"os"
 	"path"
 	"path/filepath"
+	"slices"
 	"strings"
 	"sync"
 )
@@ -136,6 +137,14 @@ func (f *folders) at(name string) (in *os.Root, base string) {
 	}
 	f.open[dir] = in
 	return in, path.Base(name)
+}
+
+// fresh reports whether a file's folder was made by this run, so that nobody's file
+// can be in the way.
+func (f *folders) fresh(name string) bool {
+	f.mu.Lock()
+	defer f.mu.Unlock()
+	return slices.Contains(f.made, path.Dir(name))
 }
 
 // close closes the folders that are open.

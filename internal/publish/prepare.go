@@ -115,7 +115,10 @@ func (r *run) compare(name string, data []byte) (result, error) {
 	}
 	res := result{sum: sumOf(data), size: int64(len(data))}
 	in, base := r.folders.at(name)
-	info, err := in.Lstat(base)
+	info, err := fs.FileInfo(nil), error(fs.ErrNotExist)
+	if !r.folders.fresh(name) {
+		info, err = in.Lstat(base)
+	}
 	switch {
 	case errors.Is(err, fs.ErrNotExist):
 		res.action = create

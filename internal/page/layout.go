@@ -27,7 +27,8 @@ type Layout struct {
 type Version struct {
 	Language *i18n.Language
 	Href     string
-	Class    bool // the language the class is taught in
+	Path     string // of this version in the site
+	Class    bool   // the language the class is taught in
 }
 
 func (l *Layout) layout() *Layout { return l }
@@ -48,7 +49,13 @@ func (l *Layout) alternates() templ.Component {
 	return raw(func(m *markup) {
 		for _, v := range l.Versions {
 			m.write("<link rel=\"alternate\" hreflang=\"", v.Language.Tag(), "\" href=\"")
-			m.element("", l.absolute(v.Href), "\">")
+			if l.Address == "" {
+				m.escape(v.Href)
+			} else {
+				m.escape(l.Address)
+				m.escape(v.Path)
+			}
+			m.write("\">")
 		}
 	})
 }

@@ -313,7 +313,7 @@ func (s *state) document(k *kind, title, description string) templ.Component {
 					return templ_7745c5c3_Err
 				}
 			}
-			templ_7745c5c3_Err = templ.Raw("<style>"+s.style(k).css+"</style>").Render(ctx, templ_7745c5c3_Buffer)
+			templ_7745c5c3_Err = s.style(k).element().Render(ctx, templ_7745c5c3_Buffer)
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}

@@ -20,7 +20,7 @@ type Worked struct {
 	Solution
 	Another *Working // another way; nil for none
 
-	path, walk, model, code outlines
+	path, walk, model, tasks, code outlines
 }
 
 // Amount is what a sentence counts, drawn by itself.

@@ -87,12 +87,13 @@ func (c *common) layout(lang *language, own string, versions func(tag string) st
 // versions are a page in every language, the class's first: it is the one that the
 // school surely knows of a family.
 func (c *common) versions(own string, to func(tag string) string) []page.Version {
-	var out []page.Version
+	out := make([]page.Version, 0, len(c.languages))
 	for _, l := range c.languages {
-		if c.unmade[to(l.Tag())] {
+		path := to(l.Tag())
+		if c.unmade[path] {
 			continue
 		}
-		v := page.Version{Language: l.Language, Href: link(own, to(l.Tag())), Class: l == c.class}
+		v := page.Version{Language: l.Language, Href: link(own, path), Path: path, Class: l == c.class}
 		if v.Class {
 			out = slices.Insert(out, 0, v)
 		} else {

@@ -15,7 +15,8 @@ type header struct {
 	tag      string
 	name     string
 	script   string // ISO 15924: "Latn"
-	turkic   bool   // small i becomes capital İ
+	rtl      bool
+	turkic   bool // small i becomes capital İ
 	reviewed Signatures
 	open     bool // something is not what was read and signed
 	korean   bool // particles follow the sound before them

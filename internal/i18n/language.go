@@ -49,6 +49,9 @@ func (l *Language) Between() string {
 	return " "
 }
 
+// RightToLeft reports the direction of the script.
+func (l *Language) RightToLeft() bool { return l.rtl }
+
 // Draft reports whether no fluent reader has signed the file. The source itself is
 // not a draft.
 func (l *Language) Draft() bool { return !l.source && l.reviewed == nil }

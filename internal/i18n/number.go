@@ -7,16 +7,11 @@ import (
 	"homebuild/internal/problem"
 )
 
-// Notation is how a language writes numbers and equations, and which way it runs.
-// What two languages of one notation write without words is the same.
+// Notation is how a language writes numbers and equations.
 type Notation struct {
 	digits       digits
-	rtl          bool
 	equationsRTL bool
 }
-
-// RightToLeft reports the direction of the script.
-func (n Notation) RightToLeft() bool { return n.rtl }
 
 // EquationsRightToLeft reports whether the classes of this language write
 // equations from right to left; most right-to-left languages keep the order

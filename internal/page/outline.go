@@ -39,11 +39,12 @@ type said struct {
 type manner uint8
 
 const (
-	asWord    manner = iota // a message without places
-	asLine                  // marked up
-	asPlain                 // plain text
-	asDrawn                 // plain text in a drawing
-	asBetween               // what stands between two sentences
+	asWord      manner = iota // a message without places
+	asLine                    // marked up
+	asPlain                   // plain text
+	asDrawn                   // plain text in a drawing
+	asBetween                 // what stands between two sentences
+	asDirection               // the direction of the language
 )
 
 // A place is a number between two letters that no text has (Unicode: private use), so
@@ -137,6 +138,8 @@ func (x said) write(m *markup, l *i18n.Language) {
 		_ = xml.EscapeText(m, []byte(l.Plain(x.line))) // m never fails
 	case asBetween:
 		m.write(l.Between())
+	case asDirection:
+		m.write(dir(l.RightToLeft()))
 	}
 }
 

@@ -38,6 +38,14 @@ func (s *state) between() string {
 	return s.Language.Between()
 }
 
+// direction is the one of the language.
+func (s *state) direction() string {
+	if s.outline != nil {
+		return s.outline.place(said{as: asDirection})
+	}
+	return dir(s.Language.RightToLeft())
+}
+
 // say writes a line in the page's language.
 func (s *state) say(l phrase.Line) templ.Component {
 	return raw(func(m *markup) { m.say(s, l) })

@@ -6,6 +6,7 @@ require (
 	github.com/a-h/templ v0.3.1100
 	github.com/ajstarks/svgo v0.0.0-20211024235047-1546f124cd8b
 	github.com/atotto/clipboard v0.1.4
+	github.com/chai2010/gettext-go v1.0.3
 	github.com/chromedp/cdproto v0.159.0
 	github.com/chromedp/chromedp v0.23.0
 	github.com/cli/browser v1.3.0

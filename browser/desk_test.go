@@ -184,7 +184,14 @@ func TestDeskWalk(t *testing.T) {
 	b.tap("A file in a message")
 	b.tap("Save file, English")
 	saved(t, files, "week-2026-09-28-en")
-	b.reads(".homes", "Now attach it.")
+	b.reads(".homes", "is in your downloads.")
+	eval[bool](b, `navigator.canShare = () => true, navigator.share = async (d) => { window.shared = d }, window.matchMedia = (q) => ({ matches: q.includes("coarse") }), true`)
+	b.tap("A file in a message") // as on a phone, which hands the file to another app
+	b.tap("Share, English")
+	b.reads(".homes", "was shared.")
+	if got := eval[string](b, `window.shared.files[0].name + ", " + (window.shared.text.length > 0)`); !strings.HasPrefix(got, "week-2026-09-28-en") || !strings.HasSuffix(got, ", true") {
+		t.Errorf("shared was %q", got)
+	}
 	b.tap("Save file, answer key")
 	if key := saved(t, files, "TEACHER-ONLY-key"); !strings.Contains(key, "For the teacher. Do not send.") {
 		t.Errorf("the key begins %.80q", key)
@@ -288,7 +295,7 @@ func TestDeskIsAccessible(t *testing.T) {
 	b.begins()
 	for _, size := range [][2]int64{{1366, 768}, {768, 1024}, {390, 780}} {
 		b.size(size[0], size[1])
-		for _, at := range []string{"Children learn", "Picture", "Stories", "Letter", "Shows from", "Story 2", "The year", "Copies", "Help", "Send home"} {
+		for _, at := range []string{"Children learn", "Picture", "Stories", "Letter", "Shows from", "Story 2", "The year", "Class words", "Copies", "Help", "Send home"} {
 			b.tap(at)
 			b.accessible(fmt.Sprint(at, size))
 			if wide := eval[int](b, `document.documentElement.scrollWidth - innerWidth`); wide > 0 {

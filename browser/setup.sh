@@ -1,8 +1,8 @@
 #!/bin/sh
 # Installs what the browser checks need on a bare Debian machine, and nothing
 # that is already there: Chromium, fonts for every script, poppler, Java for the
-# HTML checker, Node for the npm client, hunspell dictionaries, and the npm
-# packages in package-lock.json.
+# HTML checker, Node for the npm client, hunspell dictionaries, rclone and GNU
+# parallel for docs/district.md, and the npm packages in package-lock.json.
 set -eu
 cd "$(dirname "$0")"
 
@@ -15,6 +15,8 @@ need pdftoppm poppler-utils
 need java default-jre-headless
 need npm npm
 need hunspell hunspell
+need rclone rclone
+need parallel parallel
 for p in fonts-noto-core fonts-noto-cjk \
 	hunspell-en-us hunspell-es hunspell-fr hunspell-pt-br hunspell-ru hunspell-uk hunspell-vi hunspell-ko hunspell-ar; do
 	package "$p"

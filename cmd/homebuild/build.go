@@ -1,6 +1,7 @@
 package main
 
 import (
+	"errors"
 	"fmt"
 	"path"
 	"path/filepath"
@@ -23,16 +24,26 @@ type build struct {
 	workers int
 	part    string   // "3/8", or empty for the whole
 	remove  []string // weeks whose pages are to go
+	adopt   bool     // show which pages of an unknown origin would become ours
+	yes     bool     // and do it
 	shard   publish.Shard
 	quiet   bool
 }
 
 func newBuildCmd(s *streams) *cobra.Command {
 	b := build{streams: s}
-	cmd := s.schoolCommand("build [folder]", "make the pages", orExample, func(_ *cobra.Command, from *folder) error {
+	cmd := s.schoolCommand("build [folder...]", "make the pages", orExample, func(_ *cobra.Command, from *folder) error {
 		b.from = from
 		return b.run()
 	})
+	cmd.Args = anyFolders
+	one := cmd.RunE
+	cmd.RunE = func(cmd *cobra.Command, args []string) error {
+		if len(args) > 1 {
+			return b.classes(cmd, args)
+		}
+		return one(cmd, args)
+	}
 	cmd.PreRunE = func(*cobra.Command, []string) (err error) {
 		b.shard, err = b.checkFlags()
 		return err
@@ -43,6 +54,8 @@ func newBuildCmd(s *streams) *cobra.Command {
 	flags.IntVar(&b.workers, "workers", 0, "make this `many` pages at a time (default: one for each processor)")
 	flags.StringVar(&b.part, "shard", "", "make `part` 3/8 of the pages, while other computers make the rest")
 	flags.StringSliceVar(&b.remove, "remove", nil, "take away the pages of `weeks` that you no longer have: 2026-09-14, or \"all\"")
+	flags.BoolVar(&b.adopt, "adopt", false, "show which pages in the folder are homebuild's and not in its record; with --yes they are from now on")
+	flags.BoolVar(&b.yes, "yes", false, "do what --adopt shows")
 	flags.BoolVar(&b.quiet, "quiet", false, "say nothing unless something needs you")
 	return cmd
 }
@@ -74,14 +87,20 @@ func (b build) run() error {
 	if wrong != nil {
 		return refused(wrong)
 	}
+	if b.adopt {
+		if err := b.takeOver(public, pages, desk, made.Desk(), stays); err != nil || !b.yes {
+			return err
+		}
+	}
 	step, end := b.progress("making pages")
 	report, err := publish.Write(public, pages, publish.Options{Workers: b.workers, Shard: b.shard, Keep: stays, Rendered: step})
 	end()
 	if err != nil {
 		return err
 	}
-	if err := b.writeDesk(desk, made); err != nil {
-		return err
+	inTheWay := errors.Join(b.foreign(public, report), b.writeDesk(desk, made))
+	if inTheWay != nil && !errors.Is(inTheWay, errReported) {
+		return inTheWay
 	}
 	b.keep(made)
 	b.result(public, desk, made, report)
@@ -91,7 +110,7 @@ func (b build) run() error {
 	if made.Site.Address != "" && b.from.path != "" && b.out == "" {
 		b.say("next: put all that is in %s where the link leads; homebuild share%s has the messages", public, argument(b.from.path))
 	}
-	return b.foreign(public, report)
+	return inTheWay
 }
 
 // keep writes the stories that families see from now on beside their weeks; in a
@@ -210,6 +229,9 @@ func (s *streams) foreign(folder string, r publish.Report) error {
 	}
 	for _, name := range r.Foreign {
 		s.problems(diag.Diagnostics{{File: path.Join(in, name), Text: "this is not a page that homebuild made, so it was left as it is", Hint: "move it away and build again"}})
+	}
+	if many := 3; len(r.Foreign) > many {
+		s.tell(fmt.Sprintf("homebuild has no record of %d files in %q", len(r.Foreign), in), "where it made them and the record was lost, homebuild build --adopt shows what they are")
 	}
 	if len(r.Foreign) > 0 {
 		return errReported

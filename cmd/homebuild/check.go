@@ -19,6 +19,7 @@ type checking struct {
 	from      *folder
 	json      bool
 	published bool
+	out       string // where public is; empty for the folder itself
 	report    check.Report
 	again     recheck.Report // of the published pages
 	waiting   []week.Week    // that families do not see yet
@@ -33,6 +34,7 @@ func newCheckCmd(s *streams) *cobra.Command {
 	flags := cmd.Flags()
 	flags.BoolVar(&c.json, "json", false, "write JSON")
 	flags.BoolVar(&c.published, "published", false, "look at the pages in \"public\", too")
+	flags.StringVar(&c.out, "out", "", "with --published: look at \"public\" in this `folder` instead")
 	return cmd
 }
 
@@ -75,15 +77,31 @@ func (c *checking) look() (diag.Diagnostics, error) {
 	if !c.published {
 		return nil, nil
 	}
-	name := filepath.Join(c.from.path, publicFolder)
+	name := filepath.Join(c.place(), publicFolder)
 	root, err := os.OpenRoot(name)
 	if err != nil {
-		return nil, wrongUse("there is no \""+name+"\" to look at", "homebuild build"+argument(c.from.path)+" makes it")
+		return nil, wrongUse("there is no \""+name+"\" to look at", "homebuild build"+argument(c.from.path)+c.outFlag()+" makes it")
 	}
 	defer root.Close()
 	again, found := recheck.Site(root.FS())
 	c.again = again
 	return nil, c.report.Published(root.FS(), filepath.ToSlash(name), found)
+}
+
+// place is the folder that public is in.
+func (c checking) place() string {
+	if c.out != "" {
+		return c.out
+	}
+	return c.from.path
+}
+
+// outFlag is --out as it is typed after a build.
+func (c checking) outFlag() string {
+	if c.out == "" {
+		return ""
+	}
+	return " --out" + argument(c.out)
 }
 
 // summary tells a teacher what was found.

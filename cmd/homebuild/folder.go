@@ -61,7 +61,35 @@ func openFolder(path string) (*folder, error) {
 		return nil, wrongUse(fmt.Sprintf("%q cannot be opened as a folder", path), `give the folder that holds "site.toml"`)
 	}
 	files := root.FS()
-	return &folder{school.Open(filepath.ToSlash(path), files), path, files, root.Close}, nil
+	f := &folder{school.Open(filepath.ToSlash(path), files), path, files, root.Close}
+	if err := f.share(); err != nil {
+		root.Close()
+		return nil, err
+	}
+	return f, nil
+}
+
+// share opens the folder of languages and looks that the school's settings name.
+func (f *folder) share() error {
+	name, line := school.Shared(f.files)
+	if name == "" {
+		return nil
+	}
+	place := filepath.FromSlash(name)
+	if !filepath.IsAbs(place) {
+		place = filepath.Join(f.path, place)
+	}
+	shared, err := os.OpenRoot(place)
+	if err != nil {
+		return diag.Diagnostics{{
+			File: filepath.ToSlash(filepath.Join(f.path, week.SiteFile)), Line: line, Text: fmt.Sprintf("there is no folder %q to share", name),
+			Hint: fmt.Sprintf("shared names a folder with %q or %q in it, beginning at this file: \"../../shared\"", school.LocalesFolder, school.ThemesFolder),
+		}}
+	}
+	f.Share(shared.FS())
+	own := f.close
+	f.close = func() error { return errors.Join(shared.Close(), own()) }
+	return nil
 }
 
 // exampleRule says whether a command can take the example school.
@@ -175,6 +203,15 @@ func schoolsNear(folder string) (above string, below []string) {
 // a similar name if there is one.
 func folderMissing(folder string) error {
 	hint := fmt.Sprintf("give the folder that holds %q", week.SiteFile)
+	if near := nearFolder(folder); near != "" {
+		hint = fmt.Sprintf("did you mean %q?", near)
+	}
+	return wrongUse(fmt.Sprintf("there is no folder %q", folder), hint)
+}
+
+// nearFolder is a folder beside one that is not there, of a name near to its; empty
+// for none.
+func nearFolder(folder string) string {
 	entries, _ := os.ReadDir(filepath.Dir(folder))
 	var names []string
 	for _, e := range entries {
@@ -183,9 +220,9 @@ func folderMissing(folder string) error {
 		}
 	}
 	if near := diag.Nearest(filepath.Base(folder), names); near != "" {
-		hint = fmt.Sprintf("did you mean %q?", filepath.Join(filepath.Dir(folder), near))
+		return filepath.Join(filepath.Dir(folder), near)
 	}
-	return wrongUse(fmt.Sprintf("there is no folder %q", folder), hint)
+	return ""
 }
 
 func isFolder(name string) bool {

@@ -22,8 +22,8 @@ func newLanguageCmd(s *streams) *cobra.Command {
 		Args:  cobra.ArbitraryArgs,
 		RunE:  helpOrUnknown,
 	}
-	cmd.AddCommand(newLanguageNewCmd(s), newLanguageNextCmd(s), newLanguageCheckCmd(s), newLanguageFindCmd(s), newLanguageSampleCmd(s),
-		newLanguageStatusCmd(s), newLanguageStampCmd(s), newLanguageSignCmd(s))
+	cmd.AddCommand(newLanguageNewCmd(s), newLanguageWatchCmd(s), newLanguageNextCmd(s), newLanguageCheckCmd(s), newLanguageFindCmd(s), newLanguageExportCmd(s), newLanguageImportCmd(s),
+		newLanguageSampleCmd(s), newLanguageRemarksCmd(s), newLanguageStatusCmd(s), newLanguageStampCmd(s), newLanguageSignCmd(s))
 	return cmd
 }
 

@@ -35,6 +35,7 @@ func (s *streams) checkLanguages(_ *cobra.Command, from *folder, tag string) err
 		if tag != "" {
 			s.notices(from.Locate(begun.Advice))
 		}
+		s.notices(from.Locate(from.fewProblems(each, begun.Unused)))
 		s.notices(from.Locate(begun.Stale))
 		s.notices(from.Locate(from.fewProblems(each, begun.Unread)))
 		s.problems(from.Locate(begun.Problems))

@@ -12,7 +12,7 @@ import (
 // nothing: each slip that a translator's evening met.
 func TestOneGate(t *testing.T) {
 	slips := []struct{ name, tag, old, new, want string }{
-		{"left in English", "es", `"Ir al contenido"`, `"Skip to the page itself"`, `page.skip is still English`},
+		{"left in English", "es", `"Ir al contenido"`, `"Skip to the main part"`, `page.skip is still English`},
 		{"a story left in English", "es", `"Hacía muchísimo frío, y la capitana preparaba chocolate caliente para cada pasajero."`, `"It was freezing, so the captain made hot cocoa for every passenger."`, `event.harbour.board.open is still English`},
 		{"another script", "ru", `other = "Что дальше?"`, `other = "Чтo дальше?"`, `"Чтo" has letters of another script`},
 		{"a space at the end", "es", `al contenido"`, `al contenido "`, `page.skip begins or ends with a space`},
@@ -24,9 +24,13 @@ func TestOneGate(t *testing.T) {
 		{"a place misspelt", "es", `{{.Day}} de {{.Month}} de`, `{{.Day}} de {{.Mont}} de`, `page.week has no place {{.Mont}}`},
 		{"few and many exchanged", "ru", `few = "{{.N}} письма", many = "{{.N}} писем"`, `few = "{{.N}} писем", many = "{{.N}} письма"`, `thing.letter.count: the forms few and many look exchanged`},
 		{"a question mark of another script", "ar", `هل وجدتم خطأ؟`, `هل وجدتم خطأ?`, `page.draft has the mark "?" of another script`},
-		{"English but for a letter", "es", `"Ir al contenido"`, `"Skip to the pagé itself"`, `page.skip is the English but for a letter or two`},
+		{"English but for a letter", "es", `"Ir al contenido"`, `"Skip to the máin part"`, `page.skip is the English but for a letter or two`},
 		{"copied from the opposite", "es", `"Buscamos un número mayor."`, `"Buscamos un número menor."`, `reply.too-big reads like reply.too-small, which says the opposite`},
-		{"a number word twice", "es", `2 = "dos"`, `2 = "uno"`, `words.2 is "uno", and so is words.1`},
+		{"a number word twice", "es", `2 = "dos"`, `2 = "uno"`, `words.2 is "uno", the word of 1`},
+		{"giver and taker exchanged", "es", `Después, {{.Who}} le da {{.Gap}} a {{.With}}.`, `Después, {{.With}} le da {{.Gap}} a {{.Who}}.`, `own.frame.then-gives: {{.Who}} and {{.With}} stand the other way round`},
+		{"digits of another script", "ar", `دون إنترنت أيضًا.`, `دون إنترنت ٣ أيضًا.`, `page.private has the digit ٣`},
+		{"a quotation that is not closed", "es", `“¡Sopa para todos!”, gritaba`, `“¡Sopa para todos!, gritaba`, `: a quotation is not opened or not closed`},
+		{"one word left in English", "ru", `other = "Языки"`, `other = "Languages"`, `page.languages: "Languages" has letters of another script`},
 		{"curly quotes", "es", `"La gente sube al ferry y baja de él."`, `“La gente sube al ferry y baja de él.”`, `"“" is a curly quote`},
 	}
 	for _, slip := range slips {

@@ -16,21 +16,16 @@ func newLanguageNewCmd(s *streams) *cobra.Command {
 }
 
 // newLanguage writes the file and says how to go on.
-func (s *streams) newLanguage(_ *cobra.Command, from *folder, tag string) error {
-	if from.path == "" {
-		return wrongUse(`there is neither "site.toml" nor a folder "locales" here`,
-			"give a school's folder: homebuild language new "+tag+" my-class; homebuild start my-class makes one")
-	}
-	data, copied, err := translate.Begin(tag, from.Languages()...)
-	if err != nil {
+func (s *streams) newLanguage(cmd *cobra.Command, from *folder, tag string) error {
+	if err := from.mustBeThere(cmd, tag); err != nil {
 		return err
 	}
 	file := from.languagePath(tag)
-	taken, err := publish.Create(filepath.Dir(file), []output.File{output.Text(filepath.Base(file), string(data))})
+	taken, copied, err := from.beginLanguage(tag)
 	if err != nil {
 		return err
 	}
-	if len(taken) > 0 {
+	if taken {
 		s.tell(fmt.Sprintf("there is already a file %q, and nothing was changed", file), "homebuild language check "+tag+argument(from.path)+" says what is still to do")
 		return errReported
 	}
@@ -43,9 +38,29 @@ func (s *streams) newLanguage(_ *cobra.Command, from *folder, tag string) error 
 		s.say(`  look for "please confirm" at its head`)
 	}
 	s.say("")
-	s.say("write        open it in any editor that saves UTF-8 text")
-	s.say("see it       homebuild language sample %s%s --watch", tag, argument(from.path))
+	s.say("write        homebuild language watch %s%s, or any editor that saves UTF-8 text", tag, argument(from.path))
+	s.say("see it all   homebuild language sample %s%s --watch", tag, argument(from.path))
 	s.say("still to do  homebuild language check %s%s", tag, argument(from.path))
 	s.say(`on pages     add "%s" to languages in site.toml when check finds nothing`, tag)
 	return nil
+}
+
+// mustBeThere wants a folder that a language's file can be written into.
+func (f *folder) mustBeThere(cmd *cobra.Command, tag string) error {
+	if f.path != "" {
+		return nil
+	}
+	return wrongUse(`there is neither "site.toml" nor a folder "locales" here`,
+		"give a school's folder: "+cmd.CommandPath()+" "+tag+" my-class; homebuild start my-class makes one")
+}
+
+// beginLanguage writes the file of a language, unless there is one already.
+func (f *folder) beginLanguage(tag string) (taken, copied bool, err error) {
+	data, copied, err := translate.Begin(tag, f.Languages()...)
+	if err != nil {
+		return false, false, err
+	}
+	file := f.languagePath(tag)
+	have, err := publish.Create(filepath.Dir(file), []output.File{output.Text(filepath.Base(file), string(data))})
+	return len(have) > 0, copied, err
 }

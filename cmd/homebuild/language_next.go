@@ -15,6 +15,7 @@ const wordsAnHour = 250
 func newLanguageNextCmd(s *streams) *cobra.Command {
 	var asJSON bool
 	cmd := languageCommand("next xx [folder]", "an hour's work, what families see first at its head", func(_ *cobra.Command, from *folder, tag string) error {
+		from.Today = s.today
 		draft, layers, problems := from.Layers(tag)
 		if len(problems) > 0 {
 			return from.Locate(problems)

@@ -14,23 +14,36 @@ import (
 )
 
 func newLanguageSampleCmd(s *streams) *cobra.Command {
-	var watch bool
+	var watch, hard bool
 	var port int
+	var reading hardReading
 	cmd := languageCommand("sample xx [folder]", "everything the language says, on one page to read and sign", func(cmd *cobra.Command, from *folder, tag string) error {
-		if watch {
+		switch {
+		case hard:
+			return s.hardSample(from, tag, reading)
+		case watch:
 			return watchSample(s, cmd, from, tag, port)
 		}
 		return writeSample(s, from, tag)
 	})
 	cmd.Flags().BoolVar(&watch, "watch", false, "show it in the browser and follow while you write")
 	cmd.Flags().IntVar(&port, "port", 0, "with --watch, use this `number`")
-	cmd.PreRunE = func(*cobra.Command, []string) error { return checkPort(port) }
+	cmd.Flags().BoolVar(&hard, "hard", false, "the sentences that numbers break most easily, as text to write remarks in")
+	cmd.Flags().StringVar(&reading.out, "out", "", "with --hard, write it into a new `file`")
+	cmd.Flags().IntVar(&reading.part, "part", 1, "with --hard, the part of this `number`: one takes about an hour")
+	cmd.MarkFlagsMutuallyExclusive("hard", "watch")
+	cmd.PreRunE = func(cmd *cobra.Command, _ []string) error {
+		if !hard && (cmd.Flags().Changed("out") || cmd.Flags().Changed("part")) {
+			return wrongUse("--out and --part go with --hard", cmd.CommandPath()+" xx --hard --out xx.txt")
+		}
+		return checkPort(port)
+	}
 	return cmd
 }
 
 // writeSample puts the page on the desk.
 func writeSample(s *streams, from *folder, tag string) error {
-	sample, begun, problems := from.Sample(tag)
+	sample, begun, problems := school.Sample(from.School, tag)
 	if len(problems) > 0 {
 		return problems
 	}
@@ -46,7 +59,7 @@ func writeSample(s *streams, from *folder, tag string) error {
 
 // watchSample serves the sample until it is told to end.
 func watchSample(s *streams, cmd *cobra.Command, from *folder, tag string, port int) error {
-	if _, _, problems := from.Sample(tag); len(problems) > 0 {
+	if _, _, problems := school.Sample(from.School, tag); len(problems) > 0 {
 		return problems // a slip in the language's name, most often
 	}
 	ctx, stop := untilTold(cmd.Context())
@@ -70,7 +83,7 @@ func watchSample(s *streams, cmd *cobra.Command, from *folder, tag string, port 
 // families' pages that the language can say all of.
 func (s *streams) makeSample(f *folder, tag string) sampleserver.Made {
 	start := s.now()
-	sample, begun, problems := f.Sample(tag)
+	sample, begun, problems := school.Sample(f.School, tag)
 	if len(problems) > 0 {
 		s.problems(problems)
 		return sampleserver.Made{Mend: problems}

@@ -4,7 +4,6 @@ import (
 	"strconv"
 
 	"homebuild/internal/problem"
-	"homebuild/internal/strategy"
 )
 
 // planner chooses week after week and remembers.
@@ -19,7 +18,6 @@ type listKey struct {
 	within   int
 	crossing Crossing
 	limits   Limits
-	focus    strategy.Name
 	picky    bool // stories bear only some amounts
 }
 
@@ -38,7 +36,7 @@ const mostAllowed = 20_000
 // story, the first one that meets every wish, or the nearest to that. It reports
 // false where no numbers make such a story.
 func (p *planner) choose(r Request, kind problem.Kind, place int) (best *candidate, bestRank rank, found bool) {
-	key := listKey{kind, r.Target.Within, r.Target.Crossing, r.Target.Limits, r.Focus, r.Bears != nil}
+	key := listKey{kind, r.Target.Within, r.Target.Crossing, r.Target.Limits, r.Bears != nil}
 	known := p.judged[key]
 	if known == nil {
 		known = map[uint64]*candidate{}
@@ -76,6 +74,7 @@ const recent = 6
 // target returns, every other story is to be harder than before.
 func (p *planner) rankNow(c *candidate, r Request, place int, wished half) rank {
 	now := c.rank
+	now.unfocused = c.unfocusedBy(r.Focus)
 	m := p.memory
 	odd := place%2 == 1
 	now.met, now.last = m.acquaintance(c, r.Target, !odd)

@@ -14,8 +14,8 @@ import (
 // for before them. One that has led its share of the last weeks leads only where no
 // other helps with half of the stories. It says with how many stories it helps, of
 // how many; one that comes back from an earlier week does not count.
-func BestFocus(earlier []Request, r Request) (best strategy.Name, helps, stories int) {
-	p := plannerBefore(earlier, r)
+func (p *Planner) BestFocus(earlier []Request, r Request) (best strategy.Name, helps, stories int) {
+	before := p.before(earlier, r)
 	had := map[strategy.Name]int{}
 	for _, e := range earlier {
 		if e.Target.ID == r.Target.ID {
@@ -35,7 +35,7 @@ func BestFocus(earlier []Request, r Request) (best strategy.Name, helps, stories
 		r.Focus = name
 		n := 0
 		stories = 0
-		for _, a := range p.try(r).All() {
+		for _, a := range before.try(r).All() {
 			if a.Returns {
 				continue
 			}
@@ -73,8 +73,8 @@ func ledBefore(earlier []Request, r Request) map[strategy.Name]int {
 // BestPicture is the picture that can show the most stories of a week that
 // comes after the earlier ones: of those that suit the target, the one that is asked
 // for and the usual one first. It says how many stories it shows, of how many.
-func BestPicture(earlier []Request, r Request) (best picture.Kind, shows, stories int) {
-	all := plannerBefore(earlier, r).try(r).All()
+func (p *Planner) BestPicture(earlier []Request, r Request) (best picture.Kind, shows, stories int) {
+	all := p.before(earlier, r).try(r).All()
 	all = slices.DeleteFunc(all, func(a Activity) bool { return a.Returns })
 	for _, kind := range r.Target.Pictures {
 		n := 0
@@ -88,17 +88,6 @@ func BestPicture(earlier []Request, r Request) (best picture.Kind, shows, storie
 		}
 	}
 	return best, shows, len(all)
-}
-
-// plannerBefore has planned the weeks that come before r.
-func plannerBefore(earlier []Request, r Request) *planner {
-	p := newPlanner()
-	for _, e := range inOrder(earlier) {
-		if e.Week < r.Week {
-			p.week(e)
-		}
-	}
-	return p
 }
 
 // try plans a week without remembering it.

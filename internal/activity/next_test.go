@@ -20,13 +20,13 @@ func proposed(t *testing.T, grade problem.Grade) (plans []WeekPlan, whys []Sugge
 	first := slices.IndexFunc(targets, func(t Target) bool { return t.Grade == grade })
 	why := Suggestion{Target: targets[first]}
 	var requests []Request
-	p := newPlanner()
+	p, past := newPlanner(), &Planner{}
 	for i := range 36 {
 		if i > 0 {
 			why, _ = Next(grade, plans, targets)
 		}
 		r := Request{Week: monday(i), Key: "puddle", Target: why.Target, Stories: 4, Review: true}
-		r.Focus, _, _ = BestFocus(requests, r)
+		r.Focus, _, _ = past.BestFocus(requests, r)
 		requests, whys = append(requests, r), append(whys, why)
 		plans = append(plans, p.week(r))
 	}
@@ -201,7 +201,7 @@ func TestBestFocusAndPicture(t *testing.T) {
 	}
 	for _, target := range targets {
 		r := Request{Week: monday(0), Key: "puddle", Target: target, Stories: 4}
-		focus, helps, stories := BestFocus(nil, r)
+		focus, helps, stories := new(Planner).BestFocus(nil, r)
 		if !slices.Contains(target.Strategies, focus) || stories != 5 {
 			t.Errorf("%s: focus %v for %d stories, want one of %v for 5", target.ID, focus, stories, target.Strategies)
 		}
@@ -216,7 +216,7 @@ func TestBestFocusAndPicture(t *testing.T) {
 		if fitting < helps {
 			t.Errorf("%s: %v is said to help with %d stories and fits %d", target.ID, focus, helps, fitting)
 		}
-		kind, shows, _ := BestPicture(nil, r)
+		kind, shows, _ := new(Planner).BestPicture(nil, r)
 		fits := 0
 		for _, a := range Year([]Request{r})[0].All() {
 			if picture.Fits(kind, a.Problem) {

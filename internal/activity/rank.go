@@ -53,10 +53,13 @@ type candidate struct {
 	task    task
 	facts   []fact // of its steps
 	hard    bool   // hard for its target
-	rank    rank   // without what the class has met
+	rank    rank   // without what the class has met, and without a strategy
+
+	focus     strategy.Name // the last one that was asked about
+	unfocused int           // for that one
 }
 
-// judge looks at a set of numbers for a target and a strategy to practise.
+// judge looks at a set of numbers for a target.
 func judge(r Request, kind problem.Kind, n numbers) *candidate {
 	c := &candidate{}
 	if c.problem, c.holds = r.Target.holds(kind, n); !c.holds {
@@ -64,15 +67,23 @@ func judge(r Request, kind problem.Kind, n numbers) *candidate {
 	}
 	c.answer, c.task = c.problem.Answer(), taskOf(c.problem)
 	c.facts = factsOf(c.problem)
-	if r.Bears != nil && !r.Bears(c.problem) {
+	if r.Bears != nil && !r.Bears.Bears(c.problem) {
 		c.rank.untold = 1
-	}
-	if r.Focus.Valid() {
-		c.rank.unfocused = unfocused(r.Focus, c.problem)
 	}
 	c.rank.flaws = c.flaws(r.Target)
 	c.hard = r.Target.hard(c.problem)
 	return c
+}
+
+// unfocusedBy is how little a strategy helps with the numbers; see [unfocused].
+func (c *candidate) unfocusedBy(name strategy.Name) int {
+	if name.Valid() && name != c.focus {
+		c.focus, c.unfocused = name, unfocused(name, c.problem)
+	}
+	if !name.Valid() {
+		return 0
+	}
+	return c.unfocused
 }
 
 func (c *candidate) flaws(t Target) int {

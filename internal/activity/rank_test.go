@@ -7,10 +7,12 @@ import (
 	"homebuild/internal/strategy"
 )
 
+// evens are stories that bear even answers alone.
+var evens = BearerFunc(func(p problem.Problem) bool { return p.Answer()%2 == 0 })
+
 // What speaks against a set of numbers, whatever a class has met.
 func TestJudge(t *testing.T) {
 	within20, within10 := Target{Within: 20, Grade: 1}, Target{Within: 10}
-	evens := func(p problem.Problem) bool { return p.Answer()%2 == 0 }
 	for _, row := range []struct {
 		name    string
 		request Request
@@ -29,6 +31,7 @@ func TestJudge(t *testing.T) {
 		{"amounts that no story bears", Request{Target: within20, Bears: evens}, problem.AddToResult, numbers{8, 7}, rank{untold: 1}},
 	} {
 		c := judge(row.request, row.kind, row.numbers)
+		c.rank.unfocused = c.unfocusedBy(row.request.Focus)
 		if !c.holds || c.rank != row.want {
 			t.Errorf("%s: %v %v has %+v, want %+v", row.name, row.kind, row.numbers, c.rank, row.want)
 		}

@@ -18,9 +18,12 @@ type Request struct {
 	Extra       bool          // one story has a number that is not needed
 	NumberWords bool          // numbers written as words
 	Review      bool          // what was learned in an earlier week comes back in a story
-	// Bears reports whether a story can be told with a problem's amounts; nil
-	// for stories that bear everything. It is the same for all weeks of a year.
-	Bears func(problem.Problem) bool
+	// Bears are the stories that problems are told in; nil for stories that bear
+	// every amount. They are the same for all weeks of a year.
+	Bears Bearer
+	// Held reports whether stories of a kind are held back: they come back in no later
+	// week. It is the same for all weeks of a year; nil holds nothing back.
+	Held  func(problem.Kind) bool
 	Kept  []Kept  // as families had them, the worked one first; empty: they are chosen
 	Given []Given // problems of the teacher's own stories: they come first
 	// Ladder asks for stories beside the week's own; empty for none.

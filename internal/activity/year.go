@@ -55,7 +55,9 @@ func (p *planner) week(r Request) WeekPlan {
 		c := p.pick(r, kind, place, place == len(kinds)-1 && place > 1)
 		chosen = append(chosen, c)
 		m.meet(c.problem)
-		m.practise(c.problem.Kind(), c.of.Target)
+		if r.Held == nil || !r.Held(c.problem.Kind()) {
+			m.practise(c.problem.Kind(), c.of.Target)
+		}
 		a := newActivity(c.problem, c.of)
 		a.Returns = c.returns
 		if place == 0 {

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"homebuild/internal/diag"
+	"homebuild/internal/site"
 	"homebuild/internal/week"
 )
 
@@ -18,6 +19,7 @@ func languages(s subject) diag.Diagnostics {
 			out = append(out, diag.Diagnostic{
 				File: week.SiteFile, Text: tag + " does not tell stories of every kind yet; it has the pages of weeks whose stories it tells",
 				Hint: "\"homebuild language status\" says what it cannot tell; who knows the language can write it",
+				Code: diag.TellsFew, Value: tag,
 			})
 			continue
 		}
@@ -25,6 +27,15 @@ func languages(s subject) diag.Diagnostics {
 			out = append(out, diag.Diagnostic{
 				File: week.SiteFile, Text: fmt.Sprintf("%s leaves out %s; so no language of this site uses them", tag, strings.Join(missing, "; ")),
 				Hint: "the stories use the others; who knows the language can write what is missing",
+				Code: diag.LeavesOut, Value: tag,
+			})
+		}
+	}
+	for _, lang := range s.in.Catalog.Languages() {
+		if unused := lang.Unused(); len(unused) > 0 {
+			out = append(out, diag.Diagnostic{
+				File: unused[0].File, Line: unused[0].Line, Text: diag.Amount(len(unused), "text", "texts") + " of no page left out, this one first",
+				Hint: fmt.Sprintf("\"homebuild language check %s\" says which, and what may have been meant", lang.Tag()),
 			})
 		}
 	}
@@ -33,13 +44,38 @@ func languages(s subject) diag.Diagnostics {
 		out = append(out, diag.Diagnostic{
 			File: week.SiteFile, Text: "no fluent reader has signed the words of " + strings.Join(drafts, ", ") + " yet; the pages say so",
 			Hint: "ask somebody who knows the language well to read a page",
+			Code: diag.Draft,
 		})
 	}
 	if len(partly) > 0 {
 		out = append(out, diag.Diagnostic{
 			File: week.SiteFile, Text: "some words of " + strings.Join(partly, ", ") + " are newer than their signature; the pages say so",
 			Hint: "\"homebuild language check\" says which; a fluent reader reads them and signs again",
+			Code: diag.Newer,
 		})
+	}
+	return out
+}
+
+// Language says what families of one language get otherwise than the others, without
+// making any page: the codes of what a check would find.
+func Language(in site.Input, tag string) []string {
+	lang, ok := in.Catalog.Language(tag)
+	if !ok {
+		return nil
+	}
+	var out []string
+	switch {
+	case !in.Chooses(tag):
+		out = append(out, diag.TellsFew)
+	case len(in.Places.Only(lang.Has).Events()) < len(in.Places.Events()):
+		out = append(out, diag.LeavesOut)
+	}
+	switch {
+	case lang.Draft():
+		out = append(out, diag.Draft)
+	case lang.PartlyRead():
+		out = append(out, diag.Newer)
 	}
 	return out
 }

@@ -29,6 +29,7 @@ func notes(s subject) diag.Diagnostics {
 		out = append(out, diag.Diagnostic{
 			File: week.Folder, Text: "no note to families for " + some(newestFirst(none)) + "; they read a greeting of ours, in their language",
 			Hint: "write yours into the week, below a line [note]",
+			Code: diag.NoNote,
 		})
 	}
 	for _, tag := range s.in.Site.Languages {
@@ -39,6 +40,7 @@ func notes(s subject) diag.Diagnostics {
 		p := diag.Diagnostic{
 			File: week.Folder, Text: fmt.Sprintf("no note in %s for %s; the page shows another one, and says in which language", week.LanguageName(tag), some(newestFirst(dates))),
 			Hint: fmt.Sprintf("write it into %s, below [note]: %s = \"...\"", week.Path(dates[len(dates)-1]), tag),
+			Code: diag.NoNoteIn, Value: tag,
 		}
 		if tag == s.in.Site.School {
 			p.Text = fmt.Sprintf("no note in %s, the class's own language, for %s", week.LanguageName(tag), some(newestFirst(dates)))
@@ -68,9 +70,9 @@ func copied(s subject) diag.Diagnostics {
 	return out
 }
 
-// Letters says what is good to know of the notes of one week, without making any
-// page.
-func Letters(in site.Input, date string) diag.Diagnostics {
+// Week says what is good to know of the date and the notes of one week, without
+// making any page.
+func Week(in site.Input, date string) diag.Diagnostics {
 	at := slices.IndexFunc(in.Site.Weeks, func(w week.Week) bool { return w.Date == date })
 	if at < 0 {
 		return nil
@@ -78,6 +80,7 @@ func Letters(in site.Input, date string) diag.Diagnostics {
 	all := in.Site.Weeks
 	in.Site.Weeks = all[:at+1]
 	found := copied(subject{in: in})
+	found = append(found, slices.DeleteFunc(days(subject{in: in}), func(d diag.Diagnostic) bool { return d.Value != date })...)
 	in.Site.Weeks = all[at : at+1]
 	return append(found, hardNotes(subject{in: in})...)
 }
@@ -89,8 +92,10 @@ func days(s subject) diag.Diagnostics {
 	weeks := s.in.Site.Weeks
 	for i, w := range weeks {
 		if day := w.Weekday(); i > 0 && day != weeks[i-1].Weekday() && day != weeks[0].Weekday() {
-			out = append(out, w.Problem("", fmt.Sprintf("%s is a %s, and the week before begins on a %s", w.Date, day, weeks[i-1].Weekday()),
-				"if the date is a slip, name the file by the day that your weeks begin on"))
+			p := w.Problem("", fmt.Sprintf("%s is a %s, and the week before begins on a %s", w.Date, day, weeks[i-1].Weekday()),
+				"if the date is a slip, name the file by the day that your weeks begin on")
+			p.Code, p.Value = diag.OtherDay, w.Date
+			out = append(out, p)
 		}
 	}
 	return out

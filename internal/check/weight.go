@@ -49,6 +49,12 @@ func weigh(files []site.File, rendered func(of int)) ([]weighed, error) {
 	return out, workers.Wait()
 }
 
+// Weights weighs the pages of one week in one language.
+func Weights(in site.Input, planned *site.Planned, date, tag string) (diag.Diagnostics, error) {
+	pages, err := weigh(planned.WeekPages(date, tag), nil)
+	return weights(subject{in: in, pages: pages}), err
+}
+
 // weights finds pages and weeks that take long to arrive on a weak connection.
 func weights(s subject) diag.Diagnostics {
 	const hint = "ask for fewer stories, or shorten the note"
@@ -56,22 +62,24 @@ func weights(s subject) diag.Diagnostics {
 	for _, w := range s.in.Site.Weeks {
 		byDate[w.Date] = w
 	}
-	at := func(name, text string) diag.Diagnostic {
+	at := func(code, name, text string) diag.Diagnostic {
+		p := diag.Diagnostic{Text: text}
 		if w, ok := byDate[site.DateOf(name)]; ok {
-			return w.Problem("stories", text, hint)
+			p = w.Problem("stories", text, hint)
 		}
-		return diag.Diagnostic{Text: text}
+		p.Code, p.Value = code, path.Dir(name)
+		return p
 	}
 	var out diag.Diagnostics
 	for _, p := range s.pages {
 		if p.Bytes > weight.Page {
-			out = append(out, at(p.Name, fmt.Sprintf("the page %s has %d bytes, compressed; it opens at once up to %d", p.Name, p.Bytes, weight.Page)))
+			out = append(out, at(diag.HeavyPage, p.Name, fmt.Sprintf("the page %s has %d bytes, compressed; it opens at once up to %d", p.Name, p.Bytes, weight.Page)))
 		}
 	}
 	sums := weeksOf(s.pages)
 	for _, name := range slices.Sorted(maps.Keys(sums)) {
 		if n := sums[name]; n > weight.Week {
-			out = append(out, at(name, fmt.Sprintf("the week in %s has %d bytes, compressed; it should stay within %d", path.Dir(name), n, weight.Week)))
+			out = append(out, at(diag.HeavyWeek, name, fmt.Sprintf("the week in %s has %d bytes, compressed; it should stay within %d", path.Dir(name), n, weight.Week)))
 		}
 	}
 	return out

@@ -4,7 +4,9 @@ import (
 	"slices"
 	"strings"
 	"testing"
+	"time"
 
+	"homebuild/internal/story"
 	"homebuild/internal/week"
 )
 
@@ -142,7 +144,7 @@ func TestLetter(t *testing.T) {
 	if w.Letters[0].Text != "Dear families,\n\nWe **add**." || len(w.Stories) == 0 {
 		t.Errorf("the letter: %q", w.Letters[0].Text)
 	}
-	if len(w.Findings) != 1 || w.Findings[0].Key != "note.es" || w.Findings[0].Code != "private" || w.Findings[0].Quote != "555-867-5309" {
+	if len(w.Findings) != 1 || w.Findings[0].Key != "note.es" || w.Findings[0].Code != "private-phone" || w.Findings[0].Quote != "555-867-5309" {
 		t.Errorf("findings: %+v", w.Findings)
 	}
 	sending := ask[Sending](t, d, "send", SendWish{Date: first, Tags: []string{"en", "es", "vi"}})
@@ -280,6 +282,23 @@ func TestSteps(t *testing.T) {
 	}
 }
 
+// TestStepsFar opens the stories of a target whose harder one goes to 1000, where a
+// story of small things bears none of a million pairs of numbers.
+func TestStepsFar(t *testing.T) {
+	d := newDesk(t, "en")
+	lay(t, d, set(t, d, "target", "find-the-part-within-100"))
+	lay(t, d, set(t, d, "place", "library"))
+	for i := range sheetOf(t, d).Stories {
+		start := time.Now()
+		if s := ask[Steps](t, d, "steps", StoryOf{first, i}); s.Harder == nil || s.Harder.Within != 1000 {
+			t.Errorf("story %d: harder leads to %+v", i, s.Harder)
+		}
+		if took := time.Since(start); took > 5*time.Second {
+			t.Errorf("story %d: it took %v to see where easier and harder lead", i, took)
+		}
+	}
+}
+
 // TestSwitches turns every switch of the sheet on and off again.
 func TestSwitches(t *testing.T) {
 	d := newDesk(t, "en")
@@ -322,14 +341,14 @@ func TestCodes(t *testing.T) {
 	lay(t, d, ask[Act](t, d, "calendar", CalendarWish{Date: first, Do: "again", To: "2026-09-21"}))
 	lay(t, d, ask[Act](t, d, "set", Set{"2026-09-21", "note.en", "Dear families, we add this week."}))
 	for code, found := range map[string][]Finding{
-		"untold/5":          own(map[string]string{"en": story, "es": "Ana tiene 8 latas. Le dan más. ¿Cuántas tiene?"}).Findings,
-		"overtold/9":        own(map[string]string{"en": story, "es": "Ana tiene 8 latas. Le dan 5 de 9. ¿Cuántas tiene?"}).Findings,
-		"brackets/":         wrongs("own", OwnStory{Date: first, Texts: map[string]string{"en": "Ana has ] 8 cans."}}),
-		"address/x":         wrongs("settings", Setting{"address", "x"}),
-		"nameless/":         wrongs("settings", Setting{"name", ""}),
-		"taken/" + first:    wrongs("calendar", CalendarWish{Date: "2026-09-21", Do: "move", To: first}),
-		"copied/" + first:   ask[Week](t, d, "week", Monday{"2026-09-21"}).Findings,
-		"private/555-01234": of(lettersFindings(t, d, "Call 555-01234."), first),
+		"untold/5":                own(map[string]string{"en": story, "es": "Ana tiene 8 latas. Le dan más. ¿Cuántas tiene?"}).Findings,
+		"overtold/9":              own(map[string]string{"en": story, "es": "Ana tiene 8 latas. Le dan 5 de 9. ¿Cuántas tiene?"}).Findings,
+		"brackets/":               wrongs("own", OwnStory{Date: first, Texts: map[string]string{"en": "Ana has ] 8 cans."}}),
+		"address/x":               wrongs("settings", Setting{"address", "x"}),
+		"nameless/":               wrongs("settings", Setting{"name", ""}),
+		"taken/" + first:          wrongs("calendar", CalendarWish{Date: "2026-09-21", Do: "move", To: first}),
+		"copied/" + first:         ask[Week](t, d, "week", Monday{"2026-09-21"}).Findings,
+		"private-phone/555-01234": of(lettersFindings(t, d, "Call 555-01234."), first),
 	} {
 		code, quote, _ := strings.Cut(code, "/")
 		if len(found) == 0 || found[0].Code != code || found[0].Quote != quote {
@@ -345,4 +364,91 @@ func TestCodes(t *testing.T) {
 func lettersFindings(t *testing.T, d *Desk, text string) []Finding {
 	set(t, d, "note.en", text)
 	return sheetOf(t, d).Findings
+}
+
+// TestOnItsMonday begins on the week's own Monday: families have it once it was sent,
+// or when it is over.
+func TestOnItsMonday(t *testing.T) {
+	on := func(today string, sent bool) State {
+		d := newDesk(t, "en")
+		files := func() Files {
+			out := Files{}
+			for path, f := range d.files {
+				out[path] = string(f.Data)
+			}
+			return out
+		}
+		if sent {
+			ask[Opened](t, d, "open", Open{Files: files(), Today: first, Words: "en"})
+			ask[None](t, d, "put", Put{Changes: ask[Sending](t, d, "send", SendWish{Date: first, Tags: []string{"en"}}).Changes})
+		}
+		ask[Opened](t, d, "open", Open{Files: files(), Today: today, Words: "en"})
+		return sheetOf(t, d).State
+	}
+	for _, c := range []struct {
+		today string
+		sent  bool
+		want  State
+	}{{first, false, StateWaits}, {"2026-09-18", false, StateWaits}, {first, true, StateShown}, {"2026-09-21", false, StateShown}} {
+		if got := on(c.today, c.sent); got != c.want {
+			t.Errorf("on %s, sent %t: %s, want %s", c.today, c.sent, got, c.want)
+		}
+	}
+}
+
+// TestMergeKeepsPlace tells a tale in pencil anew that stands in ink, too: in its own
+// place while that has another.
+func TestMergeKeepsPlace(t *testing.T) {
+	d := newDesk(t, "en")
+	s, err := d.open(first)
+	if err != nil {
+		t.Fatal(err)
+	}
+	told, p := d.told(s.sheets), s.exercises()[1].Story.Problem
+	events := told.Telling(p)
+	last := events[len(events)-1].Place
+	here := slices.DeleteFunc(events, func(e *story.Event) bool { return e.Place != last })
+	if len(here) < 2 || told.Telling(p)[0].Place == last {
+		t.Fatalf("the last place has %d tales of %v, choose another problem", len(here), p)
+	}
+	kept := func(e string, proposed bool) week.KeptStory {
+		k := week.KeptStory{Proposed: proposed}
+		k.Event, k.Problem = e, p
+		return k
+	}
+	same := here[0].ID
+	out := merge([]week.KeptStory{kept(same, true), kept("a.one", true)}, []week.KeptStory{kept("a.two", true), kept(same, false)}, told)
+	if got := told.Event(out[0].Event); got == nil || got.Place != last || got.ID == here[0].ID {
+		t.Errorf("story 1 became %s, want another one of %s", out[0].Event, last)
+	}
+}
+
+// TestClassWords writes what the class calls a way: families read it, an empty line takes
+// it away again, and what is private is refused.
+func TestClassWords(t *testing.T) {
+	d := newDesk(t, "en", "es")
+	for _, w := range ask[Year](t, d, "year", None{}).Words {
+		if w.Name == "" || w.Own != "" {
+			t.Errorf("%+v", w)
+		}
+	}
+	way := line(t, sheetOf(t, d), LineWay).Value
+	word := func(own string) answered { return send(t, d, "settings", Setting{wordsOf + way, own}) }
+	families := func() bool {
+		return strings.Contains(ask[Page](t, d, "page", PageOf{Date: first, Tag: "es", Page: "learn"}).HTML, "ten friends")
+	}
+	lay(t, d, ask[Act](t, d, "settings", Setting{wordsOf + way, "ten friends"}))
+	if !families() {
+		t.Errorf("families do not read it: %s", d.text(week.SiteFile))
+	}
+	lay(t, d, ask[Act](t, d, "settings", Setting{wordsOf + way, ""}))
+	if families() {
+		t.Error("taken away, and families read it")
+	}
+	if wrongs := word("call 555-867-5309").Wrong; len(wrongs) != 1 || wrongs[0].Key != wordsOf+way || wrongs[0].Code != "private-phone" {
+		t.Errorf("%+v", wrongs)
+	}
+	if wrongs := send(t, d, "settings", Setting{wordsOf + "no-way", "x"}).Wrong; len(wrongs) != 1 {
+		t.Errorf("no way: %+v", wrongs)
+	}
 }

@@ -112,10 +112,16 @@ var siteKeys = map[string]string{
 	"name": "name", "class": "class", "address": "address", "languages": "languages", "look": "theme", "answers": "answers", "index": "index", "daysOff": "days-off",
 }
 
+// wordsOf begins the names of what the class calls a way or a picture, before its id.
+const wordsOf = "words."
+
 // Settings writes something that holds all year: see [Calls]. What would keep the
 // pages from being made is refused.
 func (d *Desk) Settings(wish Setting) (Act, error) {
 	key, known := siteKeys[wish.Key]
+	if strings.HasPrefix(wish.Key, wordsOf) {
+		key, known = wish.Key, true
+	}
 	if !known {
 		return Act{}, fmt.Errorf("no setting is called %q", wish.Key)
 	}

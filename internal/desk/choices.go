@@ -43,7 +43,7 @@ func (d *Desk) targetChoices(s *sheet) []Choice {
 	for _, t := range s.Targets {
 		said := d.target(t, met)
 		c := Choice{Value: t.ID, Words: said.Can, About: said.About, Fits: true, Met: said.Met, Grade: said.Grade}
-		if t.Grade == s.target.Grade {
+		if t.Grade == s.grade(s.target) {
 			own = append(own, c)
 		} else {
 			others = append(others, c)
@@ -142,7 +142,7 @@ func (d *Desk) placeChoices(s *sheet) []Choice {
 		c := Choice{Value: p.ID, Words: name(words, "setting", p.ID)}
 		for _, e := range told.Events() {
 			if e.Place == p.ID {
-				c.Fits = c.Fits || slices.ContainsFunc(s.target.Kinds, func(k problem.Kind) bool { return slices.Contains(e.Kinds, k) })
+				c.Fits = c.Fits || !s.named() || slices.ContainsFunc(s.target.Kinds, func(k problem.Kind) bool { return slices.Contains(e.Kinds, k) })
 			}
 		}
 		if c.Picture, err = deck.Draw("setting." + p.ID); err != nil {

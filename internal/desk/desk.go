@@ -8,6 +8,7 @@ import (
 	"runtime/debug"
 	"testing/fstest"
 
+	"homebuild/internal/activity"
 	"homebuild/internal/i18n"
 	"homebuild/internal/school"
 )
@@ -20,7 +21,9 @@ type Desk struct {
 	say     *i18n.Language // that language, once it was needed
 	files   fstest.MapFS
 	school  *school.School
-	planned []*planned // the last ones worked out, the newest first
+	planner activity.Planner // knows the weeks that were planned last
+	known   []reading        // the last ones, the newest first
+	planned []*planned       // the last ones worked out, the newest first
 }
 
 // Folder keeps the files of a desk elsewhere than in the page.

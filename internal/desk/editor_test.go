@@ -50,12 +50,14 @@ func TestSlipInAnEditor(t *testing.T) {
 	d := New(nil)
 	files := Files{"site.toml": "name = \"Pebble\"\nlanguages = [\"en\"]\n", "weeks/2026-09-14.toml": "# ours\ntarget = \"ad-within-20\"\n"}
 	ask[Opened](t, d, "open", Open{Files: files, Today: "2026-09-10", Words: "en"})
-	for call, args := range map[string]any{"page": PageOf{Date: "2026-09-14", Tag: "en", Page: "learn"}, "week": Monday{"2026-09-14"}, "choices": LineOf{"2026-09-14", LineTarget}, "kinds": StoryOf{"2026-09-14", 1}, "check": Monday{"2026-09-14"}} {
+	for call, args := range map[string]any{"page": PageOf{Date: "2026-09-14", Tag: "en", Page: "learn"}, "week": Monday{"2026-09-14"}, "kinds": StoryOf{"2026-09-14", 1}, "check": CheckOf{"2026-09-14", "en"}} {
 		reply := send(t, d, call, args)
-		if call == "check" {
-			if err := json.Unmarshal(reply.Value, &reply.Wrong); err != nil {
+		if call == "week" {
+			var sheet Week
+			if err := json.Unmarshal(reply.Value, &sheet); err != nil {
 				t.Fatal(err)
 			}
+			reply.Wrong = sheet.Findings
 		}
 		if len(reply.Wrong) != 1 || reply.Wrong[0].Line != 2 || reply.Wrong[0].File != "weeks/2026-09-14.toml" || !strings.Contains(reply.Wrong[0].Hint, `"add-within-20"`) {
 			t.Errorf("%s: %+v", call, reply.Wrong)

@@ -1,6 +1,7 @@
 package desk
 
 import (
+	"cmp"
 	"regexp"
 	"slices"
 	"strings"
@@ -15,6 +16,7 @@ import (
 const (
 	codeNoWeek = "no-week" // nothing can be laid out on that Monday
 	codeFewest = "fewest"  // a week has no fewer stories
+	codeNoPage = "no-page" // a language has no such page of the week
 )
 
 // findings are all that is to mend, and what is good to know, each at the thing it
@@ -30,10 +32,11 @@ func (s sheets) findings() []Finding {
 	return out
 }
 
-// advice is what is good to know of the letters of a week, each thing once.
+// advice is what is good to know of the date and the letters of a week, each thing
+// once.
 func (s *sheet) advice() []Finding {
 	var out []Finding
-	for _, p := range check.Letters(s.Input, s.Date) {
+	for _, p := range check.Week(s.Input, s.Date) {
 		found := s.finding(p, false)
 		same := func(o Finding) bool { return o.Key == found.Key && o.Code == found.Code }
 		if !slices.ContainsFunc(out, same) {
@@ -57,11 +60,8 @@ func (s sheets) finding(p diag.Diagnostic, mend bool) Finding {
 	}
 	key, at := tomlfile.At(s.text(p.File), p.Line)
 	switch {
-	case p.File == week.StoriesPath(f.Date):
-		f.Key, f.Story = "stories", max(0, at)
-		if at > 0 {
-			f.Story = at + s.own(f.Date)
-		}
+	case p.File == week.StoriesPath(f.Date): // such a story is left out: no number is its
+		f.Key, f.Code = "stories", diag.Misfit
 	case strings.HasPrefix(key, "own-story"):
 		f.Key, f.Story = "stories", at+1
 		if _, tag, ok := strings.Cut(key, ".in."); ok {
@@ -73,15 +73,26 @@ func (s sheets) finding(p diag.Diagnostic, mend bool) Finding {
 			f.Tag = tag
 		}
 	}
+	switch f.Code {
+	case diag.Unmet:
+		f.Key = cmp.Or(f.Key, f.Quote)
+	case diag.Missing:
+		f.Key = LineTarget
+	case diag.Renamed:
+		f.Key = f.Quote
+	case diag.HeavyPage, diag.HeavyWeek:
+		f.Key, f.Tag = LineStories, f.Quote
+	}
 	return f
 }
 
-// own is how many stories of her own a week has.
-func (s sheets) own(date string) int {
-	for _, w := range s.Site.Weeks {
-		if w.Date == date {
-			return len(w.OwnStories)
+// heldBack says what families of each language get otherwise than the others.
+func (s sheets) heldBack() []Finding {
+	var out []Finding
+	for _, lang := range s.Catalog.Languages() {
+		for _, code := range check.Language(s.Input, lang.Tag()) {
+			out = append(out, Finding{Story: -1, Tag: lang.Tag(), Code: code, Quote: lang.Name()})
 		}
 	}
-	return 0
+	return out
 }

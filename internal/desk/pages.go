@@ -41,7 +41,7 @@ func (d *Desk) Page(of PageOf) (Page, error) {
 		files := plan.WeekPages(of.Date, of.Tag)
 		at := slices.IndexFunc(files, func(f site.File) bool { return strings.HasSuffix(f.Path, of.Date+ending) })
 		if at < 0 {
-			return Page{}, refuse(of.Date, diag.Diagnostic{Text: fmt.Sprintf("the week has no such page in %q", of.Tag)})
+			return Page{}, refuse(of.Date, diag.Diagnostic{Text: fmt.Sprintf("the week has no such page in %q", of.Tag), Code: codeNoPage})
 		}
 		file = files[at]
 	default:
@@ -65,25 +65,19 @@ func (s *sheet) drawn() picture.Kind {
 	return picture.BarModel
 }
 
-// Check looks at everything of a week, or of all: see [Calls].
-func (d *Desk) Check(m Monday) ([]Finding, error) {
-	s := d.read()
-	if len(s.problems) > 0 || len(s.Site.Weeks) == 0 {
-		return s.findings(), nil
-	}
-	report, problems, err := check.Site(s.Input, nil)
+// Check weighs the pages of a week in a language: see [Calls].
+func (d *Desk) Check(of CheckOf) ([]Finding, error) {
+	s, err := d.open(of.Date)
 	if err != nil {
 		return nil, err
 	}
+	if len(s.exercises()) == 0 {
+		return nil, wrong(s.findings())
+	}
+	heavy, err := check.Weights(s.Input, s.plan, of.Date, of.Tag)
 	var out []Finding
-	for _, p := range problems {
-		out = append(out, s.finding(p, true))
+	for _, p := range heavy {
+		out = append(out, s.finding(p, false))
 	}
-	for _, f := range report.Findings {
-		out = append(out, s.finding(f.Diagnostic, f.Mend))
-	}
-	if m.Date != "" {
-		out = of(out, m.Date)
-	}
-	return out, nil
+	return out, err
 }

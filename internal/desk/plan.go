@@ -1,10 +1,12 @@
 package desk
 
 import (
+	"bytes"
 	"crypto/sha256"
 	"fmt"
 	"maps"
 	"slices"
+	"strings"
 	"testing/fstest"
 
 	"homebuild/internal/diag"
@@ -19,6 +21,7 @@ import (
 type planned struct {
 	from    string // names the files, without letters
 	plan    *site.Planned
+	weeks   []week.Week // as they were planned
 	notices diag.Diagnostics
 	next    *proposal
 	skipped diag.Diagnostics // what kept stories, or whole weeks, from being worked out
@@ -39,16 +42,40 @@ type sheets struct {
 	problems diag.Diagnostics // all that keeps pages from being made
 }
 
-// mostPlans is how many years are kept in memory: the one that lies there, and
+// reading is what files of a moment come to.
+type reading struct {
+	on    string // the day
+	files fstest.MapFS
+	sheets
+}
+
+// mostKept is how many years are kept in memory: the one that lies there, and
 // weeks that are laid out in pencil.
-const mostPlans = 4
+const mostKept = 4
 
 // read works out what lies on the desk; with a week that is not laid down yet,
 // that one too.
 func (d *Desk) read(laid ...fileText) sheets {
 	back := d.lay(laid)
 	defer back()
+	at := slices.IndexFunc(d.known, func(r reading) bool { return r.on == d.today && maps.EqualFunc(r.files, d.files, sameText) })
+	var r reading
+	if at >= 0 {
+		r = d.known[at]
+		d.known = slices.Delete(d.known, at, at+1)
+	} else {
+		r = reading{d.today, maps.Clone(d.files), d.readFiles()}
+	}
+	d.known = append([]reading{r}, d.known[:min(mostKept-1, len(d.known))]...)
+	return r.sheets
+}
+
+func sameText(a, b *fstest.MapFile) bool { return a == b || bytes.Equal(a.Data, b.Data) }
+
+// readFiles works out the files as they lie there.
+func (d *Desk) readFiles() sheets {
 	in, problems := d.school.Read()
+	in.Planner = &d.planner
 	problems = slices.DeleteFunc(problems, week.OnlyNoWeek)
 	texts := maps.Clone(d.files)
 	out := sheets{Input: in, problems: problems, text: func(path string) string { return textOf(texts, path) }}
@@ -61,6 +88,7 @@ func (d *Desk) read(laid ...fileText) sheets {
 		return out
 	}
 	out.planned = d.plan(in)
+	out.Site.Weeks = out.kept(in.Site.Weeks)
 	for _, p := range out.skipped {
 		if p.Line > 0 || !slices.ContainsFunc(problems, func(read diag.Diagnostic) bool { return read.File == p.File }) {
 			out.problems = append(out.problems, p) // the others follow from what could not be read
@@ -105,7 +133,7 @@ func (d *Desk) plan(in site.Input) *planned {
 		p.from = from
 	}
 	d.planned = append([]*planned{p}, d.planned...)
-	d.planned = d.planned[:min(mostPlans, len(d.planned))]
+	d.planned = d.planned[:min(mostKept, len(d.planned))]
 	now := *p
 	if now.plan != nil {
 		in.Site.Weeks = without(in.Site.Weeks, p.left)
@@ -119,8 +147,8 @@ func (d *Desk) sum() string {
 	sum := sha256.New()
 	for _, path := range slices.Sorted(maps.Keys(d.files)) {
 		text := string(d.files[path].Data)
-		if week.IsWeek(path) {
-			text = tomlfile.Remove(text, "note")
+		if rest := strings.TrimRight(tomlfile.Remove(text, "note"), "\n"); week.IsWeek(path) && strings.HasPrefix(text, rest) {
+			text = rest // what stands below letters has other lines with others
 		}
 		fmt.Fprintf(sum, "%s %d\n%s", path, len(text), text)
 	}
@@ -135,13 +163,13 @@ func planLeniently(in site.Input) *planned {
 	for range 2 * (len(in.Site.Weeks) + 1) {
 		plan, notices, problems := site.Plan(in)
 		if len(problems) == 0 {
-			p.plan, p.notices = plan, notices
+			p.plan, p.notices, p.weeks = plan, notices, in.Site.Weeks
 			return p
 		}
 		p.skipped = append(p.skipped, problems...)
 		before := len(in.Site.Weeks)
 		in.Site.Weeks = slices.Clone(in.Site.Weeks)
-		if !p.leave(&in.Site, problems) && len(in.Site.Weeks) == before {
+		if !p.leave(&in, problems) && len(in.Site.Weeks) == before {
 			return p
 		}
 	}
@@ -149,15 +177,15 @@ func planLeniently(in site.Input) *planned {
 }
 
 // leave takes out what the problems are about; false where nothing is.
-func (p *planned) leave(s *week.Site, problems diag.Diagnostics) bool {
-	left := false
+func (p *planned) leave(in *site.Input, problems diag.Diagnostics) bool {
+	left, s := false, &in.Site
 	for i := range s.Weeks {
 		w := &s.Weeks[i]
 		for _, wrong := range problems {
 			switch wrong.File {
 			case week.StoriesPath(w.Date):
 				left = left || len(w.Kept) > 0
-				w.Kept = nil
+				w.Kept = fitting(in, w.Kept)
 			case week.Path(w.Date):
 				left = true
 				if len(w.OwnStories) > 0 {
@@ -170,6 +198,28 @@ func (p *planned) leave(s *week.Site, problems diag.Diagnostics) bool {
 	}
 	s.Weeks = without(s.Weeks, p.left)
 	return left
+}
+
+// fitting are the kept stories that can be told; none where something else is wrong
+// with them.
+func fitting(in *site.Input, kept []week.KeptStory) []week.KeptStory {
+	events := in.SharedEvents()
+	fit := slices.DeleteFunc(slices.Clone(kept), func(k week.KeptStory) bool { return events.Check(k.Choice) != nil })
+	if len(fit) == len(kept) {
+		return nil
+	}
+	return fit
+}
+
+// kept gives weeks the kept stories that they were planned with.
+func (p *planned) kept(weeks []week.Week) []week.Week {
+	out := slices.Clone(weeks)
+	for i := range out {
+		if at := slices.IndexFunc(p.weeks, func(w week.Week) bool { return w.Date == out[i].Date }); at >= 0 {
+			out[i].Kept = p.weeks[at].Kept
+		}
+	}
+	return out
 }
 
 func without(weeks []week.Week, dates []string) []week.Week {

@@ -44,9 +44,9 @@ type Calls interface {
 
 	// Page is one page as families get it.
 	Page(PageOf) (Page, error)
-	// Check looks at everything of a week, or of all weeks without a date, as
-	// families will see it. It takes seconds.
-	Check(Monday) ([]Finding, error)
+	// Check says which pages of a week take long to arrive in a language: all that a
+	// check knows and the sheet and the year do not. It makes every page.
+	Check(CheckOf) ([]Finding, error)
 	// Send is what it takes to send a week home in some languages. Its changes
 	// are to be put before anything is given away: families' stories are kept.
 	Send(SendWish) (Sending, error)

@@ -8,6 +8,12 @@ type PageOf struct {
 	Look string `json:"look"` // empty for the desk's
 }
 
+// CheckOf names the pages of a week in a language.
+type CheckOf struct {
+	Date string `json:"date"`
+	Tag  string `json:"tag"`
+}
+
 // Page is a page, whole: it asks for nothing, and runs nothing.
 type Page struct {
 	HTML string `json:"html"`

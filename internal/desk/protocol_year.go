@@ -13,19 +13,28 @@ const (
 
 // Year is the line of Mondays.
 type Year struct {
-	Name      string     `json:"name"`
-	Settings  Settings   `json:"settings"`
-	Grade     int        `json:"grade"`
-	Languages []Language `json:"languages"` // of the families, the largest first
-	Class     string     `json:"class"`     // the tag of the class's own
-	Weeks     []YearWeek `json:"weeks"`
-	Met       []Target   `json:"met"`    // of the grade
-	NotYet    []Target   `json:"notYet"` // of the grade
-	Lacks     []string   `json:"lacks"`  // in words
-	Newest    string     `json:"newest"` // the week that families see first; empty for none
-	Next      string     `json:"next"`   // the Monday that is proposed
-	Wrong     []Finding  `json:"wrong"`  // of the settings, or of files that are no week
-	Unread    []string   `json:"unread"` // paths that nothing here reads
+	Name      string      `json:"name"`
+	Settings  Settings    `json:"settings"`
+	Grade     int         `json:"grade"`
+	Languages []Language  `json:"languages"` // of the families, the largest first
+	Class     string      `json:"class"`     // the tag of the class's own
+	Weeks     []YearWeek  `json:"weeks"`
+	Words     []ClassWord `json:"words"`    // ways and pictures of the grade
+	Met       []Target    `json:"met"`      // of the grade
+	NotYet    []Target    `json:"notYet"`   // of the grade
+	Lacks     []string    `json:"lacks"`    // in words
+	Newest    string      `json:"newest"`   // the week that families see first; empty for none
+	Next      string      `json:"next"`     // the Monday that is proposed
+	Wrong     []Finding   `json:"wrong"`    // of the settings, or of files that are no week
+	HeldBack  []Finding   `json:"heldBack"` // what families of a language get otherwise than the others
+	Unread    []string    `json:"unread"`   // paths that nothing here reads
+}
+
+// ClassWord is a way or a picture, and what the class calls it.
+type ClassWord struct {
+	ID   string `json:"id"`
+	Name string `json:"name"` // in the desk's language
+	Own  string `json:"own"`  // in the class's language; empty where it has no word of its own
 }
 
 // YearWeek is a Monday.
@@ -33,7 +42,6 @@ type YearWeek struct {
 	Date     string `json:"date"`
 	State    State  `json:"state"`
 	Can      string `json:"can"`      // "I can add past ten."
-	Why      string `json:"why"`      // why it is proposed
 	ShowFrom string `json:"showFrom"` // the day from which families see it
 	Mend     int    `json:"mend"`     // how many things are to mend
 }

@@ -84,6 +84,8 @@ func (s *sheet) setLine(key, value string) (string, error) {
 		pencil = append(pencil, key)
 	case value == "" || value == school.None:
 		text = tomlfile.Remove(text, key)
+	case key == LineTarget && s.Spec != nil:
+		text = tomlfile.Set(tomlfile.Remove(text, "own-target"), key, tomlfile.Quote(value))
 	default:
 		written, err := literal(key, value)
 		if err != nil {
@@ -91,8 +93,16 @@ func (s *sheet) setLine(key, value string) (string, error) {
 		}
 		text = tomlfile.Set(text, key, written)
 	}
+	for old, now := range renamed {
+		if now == key {
+			text = tomlfile.Remove(text, old)
+		}
+	}
 	return markProposed(text, pencil), nil
 }
+
+// renamed are lines that files of an older version call otherwise.
+var renamed = map[string]string{"scene": LinePlace}
 
 func markProposed(text string, keys []string) string {
 	if len(keys) == 0 {
@@ -135,7 +145,10 @@ func (d *Desk) pencil(s *sheet, text string) (string, error) {
 // are given: pencil follows, ink stays, and what moved is told.
 func (d *Desk) act(s *sheet, text string, stories []week.KeptStory) (Act, error) {
 	weekPath, storiesPath := week.Path(s.Date), week.StoriesPath(s.Date)
-	before := s.flagged()
+	before, kept := s.flagged(), ""
+	if len(before) == 0 { // it could not be worked out: what is kept waits
+		kept = d.text(storiesPath)
+	}
 	if stories == nil && s.laid && d.had(s.Week) { // what families have stays
 		stories = slices.Clone(before)
 		for i := range stories {
@@ -149,7 +162,6 @@ func (d *Desk) act(s *sheet, text string, stories []week.KeptStory) (Act, error)
 		}
 		stories = merge(weeksOwn(fresh.plan.Choices(s.Date)), before, d.told(s.sheets))
 	}
-	kept := ""
 	if slices.ContainsFunc(stories, inked) {
 		kept = s.keptText(stories)
 	}

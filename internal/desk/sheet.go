@@ -65,18 +65,18 @@ func (d *Desk) opened(date, text string, laid bool, overlay []fileText) (*sheet,
 		return nil, refuse(date, diag.Diagnostic{Text: "the desk has no such week"})
 	}
 	out := &sheet{sheets: s, Week: s.Site.Weeks[at], text: text, laid: laid}
-	known := false
 	if t := s.Target(out.Week.Target); t != nil {
-		out.target, known = *t, true
+		out.target = *t
 	}
 	if t, err := out.OwnTarget(); err == nil {
-		out.target, known = t, true
-	}
-	if !known {
-		return nil, wrong(of(s.findings(), date))
+		out.target = t
 	}
 	return out, nil
 }
+
+// named reports whether the week says what it is about. One that does not has no
+// stories, and waits for her to choose.
+func (s *sheet) named() bool { return s.target.ID != "" }
 
 func (d *Desk) weekFile(s sheets, p school.Proposal) output.File {
 	return (&school.Year{Input: s.Input}).WeekFile(p)
@@ -117,10 +117,10 @@ func (d *Desk) Week(m Monday) (Week, error) {
 	}
 	words := d.spoken()
 	out := Week{
-		Date: m.Date, State: d.state(s), Grade: int(s.target.Grade), Usual: week.FridayBefore(m.Date),
+		Date: m.Date, State: d.state(s), Grade: int(s.grade(s.target)), Usual: week.FridayBefore(m.Date),
 		Findings: append(of(s.findings(), m.Date), s.advice()...), Letters: s.letters(), Stories: d.stories(s), Lines: d.lines(s),
 	}
-	if s.target.ID != "" {
+	if s.named() {
 		out.Can, out.About = words.Plain(s.target.CanLine()), words.Plain(s.target.AboutLine())
 	}
 	return out, nil
@@ -137,10 +137,11 @@ func (d *Desk) state(s *sheet) State {
 }
 
 // had reports whether families have a week: its day came, and it was sent, so that
-// its stories are kept; or its Monday came.
+// its stories are kept; or it is over. A week that was never sent can change on its
+// own Monday, when many a teacher begins.
 func (d *Desk) had(w week.Week) bool {
 	sent := len(w.Kept) > 0 && !slices.ContainsFunc(w.Kept, func(k week.KeptStory) bool { return k.Proposed })
-	return w.Shows(d.today) && (sent || w.Date <= d.today)
+	return w.Shows(d.today) && (sent || w.Date <= dayBefore(d.today, 7))
 }
 
 // ink reports whether she chose a setting: it is written, and not as proposed. No
@@ -169,7 +170,7 @@ func (d *Desk) lines(s *sheet) []Line {
 	number := func(key string, n int) Line { return line(key, strconv.Itoa(n), "") }
 	yes := func(key string, on bool) Line { return line(key, strconv.FormatBool(on), "") }
 	target := line(LineTarget, s.Week.Target, "")
-	if s.target.ID != "" {
+	if s.named() {
 		target.Words = words.Plain(s.target.CanLine())
 	}
 	way := line(LineWay, s.Focus, name(words, "strategy", s.Focus))
@@ -195,7 +196,7 @@ func name(words *i18n.Language, family, id string) string {
 // misfitWay says why the way does not fit the target.
 func (d *Desk) misfitWay(s *sheet) string {
 	way, ok := strategy.ParseName(s.Focus)
-	if !ok || slices.Contains(s.target.Strategies, way) {
+	if !ok || !s.named() || slices.Contains(s.target.Strategies, way) {
 		return ""
 	}
 	return d.spoken().Plain(s.target.CanLine())

@@ -6,8 +6,10 @@ import (
 	"time"
 
 	"homebuild/internal/activity"
+	"homebuild/internal/picture"
 	"homebuild/internal/problem"
 	"homebuild/internal/school"
+	"homebuild/internal/strategy"
 	"homebuild/internal/week"
 )
 
@@ -29,6 +31,9 @@ func (d *Desk) Year(None) (Year, error) {
 			out.Wrong = append(out.Wrong, f)
 		}
 	}
+	if s.Catalog != nil {
+		out.HeldBack = s.heldBack()
+	}
 	if showing := s.Site.Showing(d.today); len(showing) > 0 {
 		out.Newest = showing[len(showing)-1].Date
 	}
@@ -43,6 +48,7 @@ func (d *Desk) Year(None) (Year, error) {
 		}
 	}
 	out.Grade = int(s.grade(proposed.Target))
+	out.Words = d.classWords(s, problem.Grade(out.Grade))
 	met := s.met()
 	for _, t := range s.Targets {
 		switch {
@@ -55,6 +61,24 @@ func (d *Desk) Year(None) (Year, error) {
 	}
 	out.Lacks = d.lacks(s)
 	return out, nil
+}
+
+// classWords are the ways and pictures of a grade with what the class calls them.
+func (d *Desk) classWords(s sheets, grade problem.Grade) []ClassWord {
+	words := d.spoken()
+	var out []ClassWord
+	add := func(family, id string) {
+		out = append(out, ClassWord{ID: id, Name: name(words, family, id), Own: s.Site.Words[id]})
+	}
+	for _, n := range strategy.Names() {
+		if n.FirstGrade() <= grade {
+			add("strategy", n.String())
+		}
+	}
+	for _, k := range picture.Kinds() {
+		add("picture", k.String())
+	}
+	return out
 }
 
 // grade is the class's, or else that of the newest week.
@@ -102,13 +126,7 @@ func (d *Desk) next(s sheets) (YearWeek, school.Proposal) {
 		return YearWeek{}, school.Proposal{}
 	}
 	p := *s.next.Proposal
-	why := ""
-	if n := len(s.Site.Weeks); n > 0 {
-		if before := s.Target(s.Site.Weeks[n-1].Target); before != nil {
-			why = d.spoken().Plain(before.CanLine())
-		}
-	}
-	return YearWeek{Date: p.Date, State: StateProposed, Can: d.spoken().Plain(p.Target.CanLine()), Why: why, ShowFrom: week.FridayBefore(p.Date)}, p
+	return YearWeek{Date: p.Date, State: StateProposed, Can: d.spoken().Plain(p.Target.CanLine()), ShowFrom: week.FridayBefore(p.Date)}, p
 }
 
 // propose is what the plan proposes for a Monday, or for the next one without a

@@ -26,7 +26,12 @@ type Diagnostic struct {
 
 // Codes of diagnostics, with their values.
 const (
-	Private  = "private" // something about a person, and pages are public: the words
+	// Something about a person, and pages are public: the words.
+	PrivateMail   = "private-mail"   // an e-mail address
+	PrivatePhone  = "private-phone"  // a telephone number
+	PrivateID     = "private-id"     // an id number
+	PrivateNumber = "private-number" // a telephone or an id number
+
 	OddDate  = "odd-date"
 	Brackets = "brackets"  // a bracket in a story that stands alone
 	Mark     = "mark"      // a mark in a story that holds no number: the mark
@@ -42,6 +47,33 @@ const (
 	Nameless = "nameless"  // a site without a name
 	Copied   = "copied"    // a note that an earlier week has word for word: the date
 	HardNote = "hard-note" // a note that is hard to read
+	OtherDay = "other-day" // a week that begins on another day than the others: the date
+
+	// What a note cannot show: the words.
+	NoteMarkup  = "note-markup"
+	NotePicture = "note-picture"
+	NoteNested  = "note-nested"  // a list in a list in a list
+	LinkOutside = "link-outside" // a link that is not allowed yet
+	LinkPlain   = "link-plain"   // a link that begins with http://
+	LinkShort   = "link-short"   // a link that begins with www.
+	LinkStrange = "link-strange" // a link of another sort, as to an address
+	LinkInside  = "link-inside"  // a link without a place to go to
+
+	Unknown  = "unknown"  // a word that is none of those there are: the word
+	Missing  = "missing"  // a setting without which there is no week
+	Renamed  = "renamed"  // a setting that has another name now: the new one
+	Unchosen = "unchosen" // an own story that does not say yet what it tells
+	Misfit   = "misfit"   // a kept story that cannot be told any more
+
+	// What a language holds back: its name in itself.
+	Draft     = "draft"      // nobody who speaks it well has signed its words
+	Newer     = "newer"      // some of its words are newer than that
+	TellsFew  = "tells-few"  // it tells stories of some kinds only
+	LeavesOut = "leaves-out" // it leaves out events, and so no language of the site has them
+	NoNote    = "no-note"    // a week without a note: the date
+	NoNoteIn  = "no-note-in" // weeks without a note in a language: the newest date
+	HeavyPage = "heavy-page" // a page that takes long to arrive: the language
+	HeavyWeek = "heavy-week" // a week whose pages do: the language
 )
 
 // String is "file:line: text", then the hint on its own line.
@@ -89,7 +121,7 @@ func Amount(n int, one, many string) string {
 }
 
 // manyWords is the length from which a list is better asked for than read.
-const manyWords = 12
+const manyWords = 14
 
 // Choice says which of the allowed words was meant, or which there are.
 func Choice(typed string, allowed []string) string {

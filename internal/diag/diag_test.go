@@ -23,7 +23,7 @@ func TestNearest(t *testing.T) {
 }
 
 func TestChoice(t *testing.T) {
-	many := strings.Fields("aa bb cc dd ee ff gg hh ii jj kk ll mm")
+	many := strings.Fields("aa bb cc dd ee ff gg hh ii jj kk ll mm nn pp")
 	tests := []struct {
 		typed   string
 		allowed []string
@@ -32,7 +32,7 @@ func TestChoice(t *testing.T) {
 		{"foucs", []string{"focus", "picture"}, `did you mean "focus"? there are: focus, picture`},
 		{"moon", []string{"focus", "picture"}, "there are: focus, picture"},
 		{"aab", many, `did you mean "aa"?`},
-		{"moon", many, "there are: aa, bb, cc, dd, ee, ff, gg, hh, ii, jj, kk, ll and 1 more"},
+		{"moon", many, "there are: aa, bb, cc, dd, ee, ff, gg, hh, ii, jj, kk, ll, mm, nn and 1 more"},
 		{"moon", nil, "there is none to choose yet; leave it out"},
 	}
 	for _, test := range tests {

@@ -175,9 +175,11 @@ var noEvent = &Event{}
 
 // notAnEvent tells of an event that the program does not have.
 func (b *builder) notAnEvent(e *Event) {
-	var ids []string
-	for _, x := range b.source.File.Events {
-		ids = append(ids, x.ID)
-	}
-	b.problem(e.Line, fmt.Sprintf("[%s] is not an event", e.ID), diag.Suggest(e.ID, ids, "take it out, or look the name up in en.toml"))
+	b.unused(e.Line, fmt.Sprintf("[%s] is not an event and is left out", e.ID), func() string {
+		var ids []string
+		for _, x := range b.source.File.Events {
+			ids = append(ids, x.ID)
+		}
+		return diag.Suggest(e.ID, ids, "take it out, or look the name up in en.toml")
+	})
 }

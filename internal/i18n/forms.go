@@ -109,15 +109,25 @@ func (b *builder) ask(a askedForm, stems []stem, asked map[string]bool) {
 		}
 	}
 	if !found && len(missing) > 0 {
-		first := missing[0]
-		hint := fmt.Sprintf("add %s and the like, %d in all, or ask for a form that is there", first.id, len(missing))
-		b.problem(a.line, fmt.Sprintf("%s asks for {{.%s.%s}}, and nothing has %q", a.by.ID, a.place, a.form, strings.TrimPrefix(first.id, first.beside.Block+".")),
-			diag.Suggest(a.form, b.formsOfStem(stems[0]), hint))
+		b.newForm(a, missing, b.formsOfStem(stems[0]))
 		return
 	}
 	for _, f := range missing {
-		b.missing(f.beside.Block, f.beside.Line, fmt.Sprintf("%s is missing; %s asks for it in line %d", f.id, a.by.ID, a.line), "add it here, or say the sentence without the form")
+		b.missing(f.id, f.beside.Block, f.beside.Line, fmt.Sprintf("%s is missing; %s asks for it in line %d", f.id, a.by.ID, a.line), "add it here, or say the sentence without the form")
 	}
+}
+
+// newForm tells of a form that nothing has: a slip in the name of another one, or the
+// first sentence that asks for it. That keeps back no more than the pages that say it.
+func (b *builder) newForm(a askedForm, missing []missingForm, others []string) {
+	first := missing[0]
+	text := fmt.Sprintf("%s asks for {{.%s.%s}}, and nothing has %q", a.by.ID, a.place, a.form, strings.TrimPrefix(first.id, first.beside.Block+"."))
+	hint := fmt.Sprintf("add %s and the like, %d in all, or ask for a form that is there", first.id, len(missing))
+	if diag.Nearest(a.form, others) != "" {
+		b.problem(a.line, text, diag.Suggest(a.form, others, hint))
+		return
+	}
+	b.missing(first.id, "", a.line, text, hint)
 }
 
 // formsOfStem lists the forms that messages of a stem have.
@@ -135,8 +145,8 @@ func (b *builder) formsOfStem(s stem) []string {
 	return forms
 }
 
-// unasked finds forms that no sentence asks for: most often a slip in a name. While
-// texts are missing nobody knows which forms they will ask for.
+// unasked finds forms that no sentence asks for: ahead of their story, or a slip in a
+// name. While texts are missing nobody knows which forms they will ask for.
 func (b *builder) unasked(asked map[string]bool) {
 	if len(b.proof.Missing) > 0 {
 		return
@@ -154,14 +164,16 @@ func (b *builder) unasked(asked map[string]bool) {
 	}
 	slices.Sort(forms)
 	for _, m := range b.file.Messages {
-		if asked[m.ID] || m.Gender != "" || m.Key == "gender" || m.English.ID == m.ID || !b.source.mayForm(m) || b.full() {
+		if asked[m.ID] || m.gone || m.Gender != "" || m.Key == "gender" || m.English.ID == m.ID || !b.source.mayForm(m) || b.full() {
 			continue
 		}
 		_, form := formOf(m.Key)
 		if form == "" {
 			form = m.Key
 		}
-		b.problem(m.Line, "no sentence asks for the form "+m.ID, diag.Suggest(form, forms, "take it out until a sentence asks for it"))
+		b.unused(m.Line, "no sentence asks for the form "+m.ID, func() string {
+			return diag.Suggest(form, forms, "leave it for a story to come, or take it out")
+		})
 	}
 }
 
@@ -181,7 +193,7 @@ func (b *builder) checkGenders() {
 		}
 		for _, g := range needed[about] {
 			if b.lang.messages[id].byGender[g] == nil {
-				b.missing("", m.Line, fmt.Sprintf("%s has no %s form", id, g), fmt.Sprintf("write %s.%s", id, g))
+				b.missing(id+"."+g, "", m.Line, fmt.Sprintf("%s has no %s form", id, g), fmt.Sprintf("write %s.%s", id, g))
 			}
 		}
 	}
@@ -198,7 +210,7 @@ func (b *builder) gendersOf(family, asking string) []string {
 		stated := b.file.byID[m.Block+".gender"]
 		switch {
 		case stated == nil || stated.Other == "":
-			b.missing(m.Block, m.Line, fmt.Sprintf("%s has no gender, and %s needs one", m.Block, asking), `write gender = "feminine" or another gender beside the name`)
+			b.missing(m.Block+".gender", m.Block, m.Line, fmt.Sprintf("%s has no gender, and %s needs one", m.Block, asking), `write gender = "feminine" or another gender beside the name`)
 		case slices.Contains(Genders, stated.Other) && !slices.Contains(needed, stated.Other):
 			needed = append(needed, stated.Other)
 		}

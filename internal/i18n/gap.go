@@ -19,6 +19,9 @@ func (g *gap) Error() string { return g.why }
 // cannot be said.
 func (l *Language) Missing() diag.Diagnostics { return l.missing }
 
+// Unused are the texts that are left out, since no page asks for them.
+func (l *Language) Unused() diag.Diagnostics { return l.unused }
+
 // Whole reports whether nothing is missing, so that every line can be said.
 func (l *Language) Whole() bool { return len(l.missing) == 0 }
 

@@ -3,10 +3,12 @@ package i18n
 import (
 	"fmt"
 	"slices"
+	"strings"
 
 	"golang.org/x/text/language"
 
 	"homebuild/internal/diag"
+	"homebuild/internal/problem"
 )
 
 // header is what [language] says.
@@ -18,13 +20,14 @@ type header struct {
 	rtl      bool
 	turkic   bool // small i becomes capital İ
 	reviewed Signatures
-	open     bool // something is not what was read and signed
-	korean   bool // particles follow the sound before them
-	source   bool // English: written here, not translated
+	open     bool     // something is not what was read and signed
+	korean   bool     // particles follow the sound before them
+	source   bool     // English: written here, not translated
+	holds    []string // events and kinds of stories that wait for a fluent reader
 }
 
 // headerKeys are the keys of [language].
-var headerKeys = []string{"name", "direction", "digits", "equations", "review", "reviewed", "read", "plurals"}
+var headerKeys = []string{"name", "direction", "digits", "equations", "review", "reviewed", "read", "plurals", "hold"}
 
 // rightToLeftScripts are those of Unicode's bidirectional classes R and AL
 // that are in use for home languages.
@@ -73,6 +76,7 @@ func (b *builder) header(tag language.Tag) {
 	}
 	b.headerDigits()
 	b.headerReview()
+	b.headerHold()
 	for _, key := range headerKeys { // pages show these words, too
 		if m := b.file.Message("language." + key); m != nil {
 			if wrong := CheckCharacters(m.Other, l.script); wrong != nil {
@@ -151,5 +155,33 @@ func (b *builder) headerReview() {
 			return
 		}
 		b.lang.reviewed = signatures
+	}
+}
+
+// situations are the beginnings of the names of kinds of stories.
+var situations = []string{"add-to", "take-from", "together", "compare"}
+
+// headerHold reads what waits for a fluent reader, with commas between: events,
+// "kitchen.soup", and kinds of stories, "compare-bigger-fewer" or all that "compare".
+func (b *builder) headerHold() {
+	hold := b.file.Message("language.hold")
+	if hold == nil {
+		return
+	}
+	var known []string
+	for _, e := range b.file.Events {
+		known = append(known, strings.TrimPrefix(e.ID, eventFamily+"."))
+	}
+	known = append(known, situations...)
+	for _, k := range problem.Kinds() {
+		known = append(known, k.String())
+	}
+	for _, word := range strings.Split(hold.Other, ",") {
+		word = strings.TrimSpace(word)
+		if !slices.Contains(known, word) {
+			b.problem(hold.Line, fmt.Sprintf("hold names %q, which is neither an event of the file nor a kind of story", word), diag.Choice(word, known))
+			continue
+		}
+		b.lang.holds = append(b.lang.holds, word)
 	}
 }

@@ -8,7 +8,9 @@ import (
 	"homebuild/internal/diag"
 )
 
-// checkIDs finds ids that are missing or that English does not have.
+// checkIDs finds ids that are missing or that English does not have. A message whose
+// name English does not know is left out: it was one of another version, or the one that
+// was meant is missing.
 func (b *builder) checkIDs() {
 	for _, m := range b.file.Messages {
 		if b.full() {
@@ -17,6 +19,11 @@ func (b *builder) checkIDs() {
 		if why := b.extra(m); why != nil {
 			b.problem(m.Line, why.Text, why.Hint)
 		}
+		if m.gone {
+			b.unused(m.Line, m.ID+" is not a message of en.toml and is left out", func() string {
+				return diag.Suggest(m.ID, b.source.ids(), "take it out, or look the name up in en.toml")
+			})
+		}
 		if b.source.blocks[m.Block] {
 			b.lang.blocks[m.Block] = true
 		}
@@ -24,7 +31,7 @@ func (b *builder) checkIDs() {
 	for _, m := range b.source.File.Messages {
 		needed := (m.Block == "" || b.lang.blocks[m.Block]) && m.Needed()
 		if needed && b.file.byID[m.ID] == nil && len(b.file.All(m.ID)) == 0 {
-			b.missing(m.Block, b.file.lineNear(m.ID), m.ID+" is missing", m.Suggestion())
+			b.missing(m.ID, m.Block, b.file.lineNear(m.ID), m.ID+" is missing", m.Suggestion())
 		}
 	}
 }
@@ -48,7 +55,8 @@ func (f *File) HasBlock(block string) bool {
 	return slices.ContainsFunc(f.Messages, func(m *Message) bool { return m.Block == block })
 }
 
-// extra says why the file may not have a message; nil when it may.
+// extra says why the file may not have a message; nil when it may, or when the message
+// is gone.
 func (b *builder) extra(m *Message) *diag.Diagnostic {
 	switch {
 	case m.Family == "language":
@@ -64,11 +72,12 @@ func (b *builder) extra(m *Message) *diag.Diagnostic {
 		if m.about() != "" {
 			return nil
 		}
-		return &diag.Diagnostic{Text: fmt.Sprintf("%s is not about a person, so it has no %s form", m.sentence(), m.Gender), Hint: "write one text for it"}
+		return &diag.Diagnostic{Text: fmt.Sprintf("%s is not about a person that is known, so it has no %s form", m.sentence(), m.Gender), Hint: "write one text for it"}
 	case b.source.mayForm(m):
 		return nil
 	}
-	return &diag.Diagnostic{Text: m.ID + " is not a message of en.toml", Hint: diag.Suggest(m.ID, b.source.ids(), "take it out, or look the name up in en.toml")}
+	m.gone = true
+	return nil
 }
 
 // ids lists every message of the English file.

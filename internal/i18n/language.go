@@ -7,6 +7,7 @@ import (
 
 	"homebuild/internal/diag"
 	"homebuild/internal/phrase"
+	"homebuild/internal/problem"
 )
 
 // Language is a language ready to be spoken: every message is parsed and
@@ -21,8 +22,10 @@ type Language struct {
 	plural   *Plurals
 	sum      string
 	missing  diag.Diagnostics
+	unused   diag.Diagnostics
 	lacks    func(id string)         // is told what is missing; nil in a language that pages are made in
 	hears    func(id string, t Text) // is told what is said; nil in one that nobody listens to
+	marker   *marker                 // marks what is said; nil in a language that pages are made in
 }
 
 // Sum names the files that the language was made from: its own and the English
@@ -32,6 +35,9 @@ func (l *Language) Sum() string { return l.sum }
 
 // Tag is the BCP 47 tag, which is also the name of the file: "pt-BR".
 func (l *Language) Tag() string { return l.tag }
+
+// Plurals is its plural rule.
+func (l *Language) Plurals() *Plurals { return l.plural }
 
 // Name is the language's own name for itself.
 func (l *Language) Name() string { return l.name }
@@ -63,6 +69,22 @@ func (l *Language) PartlyRead() bool { return l.reviewed != nil && l.open }
 // Reviewed is who reviewed the file and when, as they signed it; empty for a draft.
 func (l *Language) Reviewed() string { return l.reviewed.String() }
 
+// Holds reports whether the language keeps an event back until a fluent reader has signed
+// it, by its message, "event.kitchen.soup".
+func (l *Language) Holds(event string) bool {
+	return l.Draft() && slices.Contains(l.holds, strings.TrimPrefix(event, eventFamily+"."))
+}
+
+// HoldsKind is the same for a kind of story, or for a step of it.
+func (l *Language) HoldsKind(k problem.Kind) bool {
+	return l.Draft() && slices.ContainsFunc(append([]problem.Kind{k}, k.Steps()...), func(k problem.Kind) bool {
+		return slices.ContainsFunc(l.holds, func(h string) bool { return strings.HasPrefix(k.String()+"-", h+"-") })
+	})
+}
+
+// HoldsBack reports whether the language keeps anything back.
+func (l *Language) HoldsBack() bool { return l.Draft() && len(l.holds) > 0 }
+
 // Has reports whether the language has a text for the message with this id, or for
 // the whole block of messages under it: "thing.shell", "setting.harbour",
 // "event.harbour.board".
@@ -71,6 +93,9 @@ func (l *Language) Has(id string) bool { return l.messages[id].written() || l.bl
 // Word is a message without places, as it stands. An unknown id or a message
 // with places is a bug of the caller and panics.
 func (l *Language) Word(id string) string {
+	if l.marker != nil {
+		return l.marker.say(l, phrase.Say(id)).String()
+	}
 	m := l.messages[id]
 	if m == nil || m.word() == "" {
 		if l.lacks != nil {
@@ -87,9 +112,12 @@ func (l *Language) Word(id string) string {
 
 // Plain says a line as plain text, for titles, feeds and share messages. In a
 // right-to-left language equations are isolated with control characters.
-func (l *Language) Plain(line phrase.Line) string {
-	t := l.Say(line)
+func (l *Language) Plain(line phrase.Line) string { return l.Isolated(l.Say(line)) }
+
+// Isolated is a text as plain text, as Plain gives it.
+func (l *Language) Isolated(t Text) string {
 	if l.rtl {
+		t = slices.Clone(t)
 		for i, r := range t {
 			if r.Kind == RunEquation {
 				t[i].Text = l.isolate() + r.Text + popIsolate

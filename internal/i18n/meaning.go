@@ -81,30 +81,26 @@ func (b *builder) alike(line int, id, other string) {
 // checkFewMany finds things whose forms for few and many were exchanged. In languages
 // that have both for whole numbers an amount that nobody knows, "blank", is said as
 // many are (Slavic languages: genitive plural, from memory; Arabic says it in a way of
-// its own).
+// its own). In those that have one and other alone it is said as other is, or all are
+// alike.
 func (b *builder) checkFewMany() {
+	p := b.lang.plural
+	pair := p.Needs(One) && p.Needs(Other) && !p.Needs(Zero) && !p.Needs(Two) && !p.Needs(Few) && !p.Needs(Many)
 	for _, m := range b.file.Messages {
-		if m.Key != "count" || m.Few == "" || m.Many == "" || m.Few == m.Many {
+		key, form := formOf(m.Key)
+		if key != "count" || !Counted(m.Family) || m.gone {
 			continue
 		}
-		if blank := b.file.byID[m.Block+".blank"]; blank != nil && blank.Other == m.Few {
+		blank := b.file.byID[m.Block+"."+strings.TrimSuffix("blank-"+form, "-")]
+		if blank == nil || blank.Other == "" {
+			continue
+		}
+		switch {
+		case m.Few != "" && m.Many != "" && m.Few != m.Many && blank.Other == m.Few:
 			b.problem(m.LineOf("few"), m.ID+": the forms few and many look exchanged: where a number is not known yet you write that for few", "look at the numbers that each of them is for")
+		case pair && m.One != "" && m.Other != "" && m.One != m.Other && blank.Other == m.One:
+			b.problem(m.LineOf("one"), m.ID+": the forms one and other look exchanged: where a number is not known yet you write that for one", "one is the form for 1 alone")
 		}
-	}
-}
-
-// checkSameWord finds number words that stand for two numbers of a table.
-func (b *builder) checkSameWord() {
-	known := map[string]*Message{}
-	for _, m := range b.file.Messages {
-		if m.Family != "words" || m.Other == "" {
-			continue
-		}
-		table := m.ID[:len(m.ID)-len(m.Key)]
-		if before := known[table+m.Other]; before != nil {
-			b.problem(m.Line, fmt.Sprintf("%s is %q, and so is %s", m.ID, m.Other, before.ID), "write the word of each number")
-		}
-		known[table+m.Other] = m
 	}
 }
 

@@ -45,6 +45,8 @@ type Message struct {
 
 	English *Message // that it is held against; an empty one for none
 
+	gone bool // English has no such message, and nothing asks for it
+
 	lines [8]int32 // of messageKeys; 0 for what is not written
 	source
 }
@@ -69,10 +71,11 @@ func (m *Message) LineOf(key string) int {
 	return m.Line
 }
 
-// HasText reports whether something is written in the message.
-func (m *Message) HasText() bool {
-	return m.Other != "" || m.One != "" || m.Few != "" || m.Many != "" || m.Two != "" || m.Zero != ""
-}
+// HasForms reports whether the message has a text for each plural category.
+func (m *Message) HasForms() bool { return m.isPlural() }
+
+// Gone reports whether English has no such message; it is known once a file was proved.
+func (m *Message) Gone() bool { return m.gone }
 
 // sentence is the id without the gender.
 func (m *Message) sentence() string {

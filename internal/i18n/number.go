@@ -50,6 +50,15 @@ func (d digits) append(b []byte, n int) []byte {
 	return b
 }
 
+// all are the ten digits in their order.
+func (d digits) all() string {
+	var b []byte
+	for n := range 10 {
+		b = d.append(b, n)
+	}
+	return string(b)
+}
+
 func (d digits) write(n int) string {
 	if d == '0' {
 		return strconv.Itoa(n) // which keeps the small ones

@@ -20,8 +20,8 @@ func fixture(t testing.TB, tag, old, new string) []byte {
 	return []byte(strings.Replace(string(data), old, new, 1))
 }
 
-// problemsOf loads a language whose file was changed, and gives what is wrong with it
-// and what it lacks.
+// problemsOf loads a language whose file was changed, and gives what is wrong with it,
+// what it lacks and what it leaves out.
 func problemsOf(t testing.TB, tag, old, new string) string {
 	t.Helper()
 	folder := fstest.MapFS{"en.toml": {Data: fixture(t, "en", "", "")}}
@@ -34,7 +34,9 @@ func problemsOf(t testing.TB, tag, old, new string) string {
 	}
 	source, english := LoadSource(folder)
 	if f, unread := ReadFile(tag, folder); len(english)+len(unread) == 0 {
-		problems = source.Prove(f, maxProblems).Problems()
+		p := source.Prove(f, maxProblems)
+		problems = append(p.Problems(), p.Unused...)
+		problems.Sort()
 	}
 	return problems.Error()
 }
@@ -55,6 +57,9 @@ func runProblems(t *testing.T, tests []problemTest) {
 
 func TestHeaderProblems(t *testing.T) {
 	runProblems(t, []problemTest{
+		{"what is held back", "ar", `digits = `, "hold = \"kitchen.soup, compair\"\ndigits = ", `
+			locales/ar.toml:4: hold names "compair", which is neither an event of the file nor a kind of story
+			  hint: did you mean "compare"?`},
 		{"direction of the script", "ar", `"rtl"`, `"ltr"`, `
 			locales/ar.toml:3: direction does not fit the Arab script of ar
 			  hint: write direction = "rtl"`},
@@ -90,7 +95,7 @@ func TestHeaderProblems(t *testing.T) {
 			  hint: write review = "draft", or reviewed = "M. G., 2026-10-01" once a fluent reader has signed it`},
 		{"unknown key", "es", `review = "draft"`, "review = \"draft\"\ndigit = \"latn\"", `
 			locales/es.toml:7: [language] has no "digit"
-			  hint: did you mean "digits"? there are: name, direction, digits, equations, review, reviewed, read, plurals`},
+			  hint: did you mean "digits"? there are: name, direction, digits, equations, review, reviewed, read, plurals, hold`},
 		{"rule of no language", "es", `review = "draft"`, "review = \"draft\"\nplurals = \"xx\"", `
 			locales/es.toml:7: plurals: "xx" is not a language tag
 			  hint: write the tag of a language with the same plural rule, or "other" where nouns never change`},
@@ -168,10 +173,10 @@ func TestMessageProblems(t *testing.T) {
 		{"misspelt id", "es", `language = "Idioma"`, `langage = "Idioma"`, `
 			locales/es.toml:23: page.language is missing
 			  hint: write the sentence for the English "Language"
-			locales/es.toml:24: page.langage is not a message of en.toml
+			locales/es.toml:24: page.langage is not a message of en.toml and is left out
 			  hint: did you mean "page.language"?`},
 		{"extra id", "es", `language = "Idioma"`, "language = \"Idioma\"\nfavourite-colour = \"azul\"", `
-			locales/es.toml:25: page.favourite-colour is not a message of en.toml
+			locales/es.toml:25: page.favourite-colour is not a message of en.toml and is left out
 			  hint: take it out, or look the name up in en.toml`},
 		{"empty", "es", `language = "Idioma"`, `language = ""`, `
 			locales/es.toml:24: page.language has no text
@@ -231,9 +236,9 @@ func TestFormProblems(t *testing.T) {
 			  hint: add it here, or say the sentence without the form`},
 		{"form of nothing", "ru", `{{.Way.instrumental}}`, `{{.Way.dative}}`, `
 			locales/ru.toml:27: no sentence asks for the form strategy.make-ten.name-instrumental
-			  hint: take it out until a sentence asks for it
+			  hint: leave it for a story to come, or take it out
 			locales/ru.toml:32: no sentence asks for the form strategy.doubles.name-instrumental
-			  hint: take it out until a sentence asks for it
+			  hint: leave it for a story to come, or take it out
 			locales/ru.toml:36: help.way asks for {{.Way.dative}}, and no message has the form dative
 			  hint: write {{.Way}}, or add the form to every message that may stand there`},
 		{"one message lacks the form", "ru", `name-instrumental = "удвоением"`, ``, `
@@ -252,7 +257,7 @@ func TestFormProblems(t *testing.T) {
 			locales/ru.toml:47: own.starter has no masculine form
 			  hint: write own.starter.masculine`},
 		{"gender form of no person", "es", `language = "Idioma"`, `language.feminine = "Idioma"`, `
-			locales/es.toml:24: page.language is not about a person, so it has no feminine form
+			locales/es.toml:24: page.language is not about a person that is known, so it has no feminine form
 			  hint: write one text for it`},
 	})
 }
@@ -271,19 +276,33 @@ func TestOpposite(t *testing.T) {
 	}
 }
 
-// Forms may be written before the sentence that will ask for them.
-func TestFormsAheadOfTheirSentence(t *testing.T) {
-	early := strings.Replace(string(fixture(t, "ru", "", "")), `genitive = "журавля"`, "genitive = \"журавля\"\ndative = \"журавлю\"", 1)
+// What no page asks for is left out and told, and stops nothing: a form ahead of its
+// story, names that an earlier version had.
+func TestUnused(t *testing.T) {
+	early := func(text string) string {
+		return strings.Replace(text, `genitive = "журавля"`, "genitive = \"журавля\"\ndative = \"журавлю\"", 1)
+	}
 	for _, test := range []struct {
-		name, text string
-		wrong      int
+		name   string
+		change func(string) string
+		unused string // beginning of the remark; empty for none
 	}{
-		{"all is written, and nothing asks for it", early, 1},
-		{"something is still to be written", strings.Replace(early, `title = "`, `title = "" # "`, 1), 0},
+		{"a form that nothing asks for", early, "no sentence asks for the form character.heron.dative"},
+		{"a form while something is still to be written", func(text string) string { return strings.Replace(early(text), `title = "`, `title = "" # "`, 1) }, ""},
+		{"a message that is gone", func(text string) string { return text + "\n[page.old]\nother = \"Было {{.Here}}\"\n" }, "page.old is not a message"},
+		{"a thing that is gone", func(text string) string { return text + "\n[thing.pot]\nblank = \"{{.N}}\"\n" }, "thing.pot.blank is not a message"},
+		{"an event that is gone", func(text string) string { return text + "\n[event.cave.bats]\nopen = \"Темно.\"\n" }, "[event.cave.bats] is not an event"},
+		{"a sentence that is gone", func(text string) string { return text + "\n[event.kitchen.soup.part]\nopen = \"Темно.\"\n" }, "event.kitchen.soup.part.open is said by no story"},
 	} {
-		_, problems := Load([]string{"ru"}, fstest.MapFS{"en.toml": {Data: fixture(t, "en", "", "")}, "ru.toml": {Data: []byte(test.text)}})
-		if len(problems) != test.wrong {
-			t.Errorf("%s: want %d problems, got %v", test.name, test.wrong, problems)
+		folder := fstest.MapFS{"en.toml": {Data: fixture(t, "en", "", "")}, "ru.toml": {Data: []byte(test.change(string(fixture(t, "ru", "", ""))))}}
+		c, problems := Load([]string{"ru"}, folder)
+		if len(problems) > 0 {
+			t.Errorf("%s: want no problem, got %v", test.name, problems)
+			continue
+		}
+		got := in(t, c, "ru").Unused()
+		if test.unused == "" && len(got) > 0 || test.unused != "" && (len(got) != 1 || !strings.HasPrefix(got[0].Text, test.unused)) {
+			t.Errorf("%s: want the remark %q, got %v", test.name, test.unused, got)
 		}
 	}
 }

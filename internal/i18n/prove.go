@@ -21,8 +21,10 @@ type Proof struct {
 	Language *Language        // to be used by families only when nothing is wrong; nil when nothing can be said
 	Wrong    diag.Diagnostics // to mend
 	Missing  diag.Diagnostics // texts still to be written: pages that need them are not made
+	Lacks    []string         // ids of the messages, forms and sentences that Missing is about, each once
 	Stale    diag.Diagnostics // made from another English text: to be held against it again
 	Unread   diag.Diagnostics // in a signed file: not what was read
+	Unused   diag.Diagnostics // left out: no page asks for it, as its name is of another version or misspelt
 }
 
 // Problems are all that keeps some page from being made.
@@ -36,7 +38,7 @@ func (p *Proof) Problems() diag.Diagnostics {
 func (s *Source) Prove(f *File, upTo int) *Proof {
 	s.Hold(f)
 	b := &builder{
-		file: f, source: s, most: upTo, wanted: map[wanted]int{}, broken: map[string]bool{},
+		file: f, source: s, most: upTo, wanted: map[wanted]int{}, broken: map[string]bool{}, lacks: map[string]bool{},
 		lang: &Language{
 			messages: make(map[string]*ready, len(f.Messages)),
 			order:    make([]string, 0, len(f.Messages)),
@@ -59,6 +61,7 @@ type builder struct {
 	wanted map[wanted]int // forms of things, each with its last asker in askers
 	askers []asker
 	broken map[string]bool // blocks with something missing
+	lacks  map[string]bool // ids with something missing
 	most   int             // problems to gather
 	proof  Proof
 
@@ -71,12 +74,23 @@ func (b *builder) problem(line int, text, hint string) {
 	b.proof.Wrong = append(b.proof.Wrong, diag.Diagnostic{File: b.file.Path, Line: line, Text: text, Hint: hint})
 }
 
-// missing tells of a text that is still to be written; the optional block that it
-// belongs to, if it does, is not to be used until it is.
-func (b *builder) missing(block string, line int, text, hint string) {
+// missing tells of a text of a message that is still to be written; the optional block
+// that it belongs to, if it does, is not to be used until it is.
+func (b *builder) missing(id, block string, line int, text, hint string) {
+	if !b.lacks[id] {
+		b.lacks[id] = true
+		b.proof.Lacks = append(b.proof.Lacks, id)
+	}
 	b.proof.Missing = append(b.proof.Missing, diag.Diagnostic{File: b.file.Path, Line: line, Text: text, Hint: hint})
 	if block != "" {
 		b.broken[block] = true
+	}
+}
+
+// unused tells of something that no page asks for, and that is left out.
+func (b *builder) unused(line int, text string, hint func() string) {
+	if len(b.proof.Unused) < b.most {
+		b.proof.Unused = append(b.proof.Unused, diag.Diagnostic{File: b.file.Path, Line: line, Text: text, Hint: hint()})
 	}
 }
 
@@ -93,13 +107,13 @@ func (b *builder) build() bool {
 	}
 	b.proof.Language = b.lang
 	b.header(tag)
-	b.slips = newSlips(tag, b.lang.script)
+	b.slips = newSlips(b.file, b.lang, tag)
 	if !b.rule(tag) {
 		return false
 	}
 	b.checkIDs()
 	for _, m := range b.file.Messages {
-		if m.Family != "language" && !b.full() {
+		if m.Family != "language" && !m.gone && !b.full() {
 			b.message(m)
 		}
 	}
@@ -108,9 +122,11 @@ func (b *builder) build() bool {
 		return false
 	}
 	b.checkWords()
-	b.checkSameWord()
+	b.checkNumberWords()
 	b.checkFewMany()
 	b.checkOpposites()
+	b.checkComparisons()
+	b.checkTwoPeople()
 	b.checkThings()
 	b.checkForms()
 	b.checkGenders()
@@ -118,7 +134,8 @@ func (b *builder) build() bool {
 		delete(b.lang.blocks, block)
 	}
 	b.proof.Missing.Sort()
-	b.lang.missing = b.proof.Missing
+	b.proof.Unused.Sort()
+	b.lang.missing, b.lang.unused = b.proof.Missing, b.proof.Unused
 	b.staleness()
 	if b.lang.reviewed != nil {
 		b.unread()
@@ -237,7 +254,7 @@ func (b *builder) pluralForms(m *Message) *[Other + 1]template {
 			whole = whole && forms[c] != nil
 		case p.Needs(c):
 			whole = false
-			b.missing(m.Block, m.LineOf(c.String()), fmt.Sprintf("%s has no form for the plural category %s, as in %d", m.ID, c, p.Examples(c, 1)[0]), fmt.Sprintf("write %s = %q", c, "{{.N}} ..."))
+			b.missing(m.ID, m.Block, m.LineOf(c.String()), fmt.Sprintf("%s has no form for the plural category %s, as in %d", m.ID, c, p.Examples(c, 1)[0]), fmt.Sprintf("write %s = %q", c, "{{.N}} ..."))
 		}
 	}
 	if !whole {
@@ -260,7 +277,7 @@ func (b *builder) text(m *Message, c Category, mayDropN bool) template {
 	text, line := m.Text(c), m.LineOf(c.String())
 	if text == "" {
 		if m.Key != "gender" {
-			b.missing(m.Block, line, m.ID+" has no text", m.Suggestion())
+			b.missing(m.ID, m.Block, line, m.ID+" has no text", m.Suggestion())
 		}
 		return nil
 	}

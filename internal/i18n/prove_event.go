@@ -59,6 +59,7 @@ func (b *builder) events() {
 		p := eventProof{builder: b, needs: needs, event: e, tale: make(tale, len(e.Sentences)), used: make([]bool, len(e.Sentences))}
 		p.read()
 		p.prove()
+		p.checkAsked()
 		b.lang.tales[e.ID] = p.tale
 		b.lang.blocks[e.ID] = true
 	}
@@ -86,7 +87,7 @@ func (p *eventProof) read() {
 	for i, s := range p.event.Sentences {
 		p.tale[i] = said{group: s.Group, key: s.Key}
 		if s.Text == "" {
-			p.missing(p.event.ID, s.Line, p.name(i)+" has no text", p.suggestion(s))
+			p.missing(p.name(i), p.event.ID, s.Line, p.name(i)+" has no text", p.suggestion(s))
 			continue
 		}
 		t, wrong := p.template(s.Text)
@@ -122,7 +123,8 @@ func (p *eventProof) prove() {
 	}
 	for i, used := range p.used {
 		if !used && !p.full() {
-			p.problem(p.event.Sentences[i].Line, p.name(i)+" is said by no story", p.whyUnused(p.event.Sentences[i]))
+			s := p.event.Sentences[i]
+			p.unused(s.Line, p.name(i)+" is said by no story and is left out", func() string { return p.whyUnused(s) })
 		}
 	}
 }
@@ -149,7 +151,7 @@ func (p *eventProof) need(groups []string, text story.EventText, kind string) {
 		if !slices.Contains(p.lacks, text.Key) {
 			p.lacks = append(p.lacks, text.Key)
 			s := Sentence{Key: text.Key}
-			p.missing(p.event.ID, p.event.Line, fmt.Sprintf("%s.%s is missing%s", p.event.ID, text.Key, of(kind)), p.suggestion(s))
+			p.missing(p.event.ID+"."+text.Key, p.event.ID, p.event.Line, fmt.Sprintf("%s.%s is missing%s", p.event.ID, text.Key, of(kind)), p.suggestion(s))
 		}
 		return
 	}
@@ -278,7 +280,7 @@ func (b *builder) checkThings() {
 		if !b.lang.blocks[w.thing] {
 			line, hint = asking.Line, fmt.Sprintf("write [%s] with all that is said of it", w.thing)
 		}
-		b.missing("", line, fmt.Sprintf("%s is missing; %s.%s asks for it in line %d", w.id(), by.event.ID, asking.Name(), asking.Line), hint)
+		b.missing(w.id(), "", line, fmt.Sprintf("%s is missing; %s.%s asks for it in line %d", w.id(), by.event.ID, asking.Name(), asking.Line), hint)
 	}
 }
 

@@ -41,7 +41,7 @@ func (l *Language) Say(line phrase.Line) Text { return l.SayInto(nil, line) }
 
 // SayInto says a line, in the room of a text that is not needed any more.
 func (l *Language) SayInto(room Text, line phrase.Line) Text {
-	t, err := l.try(room, line)
+	t, err := l.tryInto(room, line)
 	if err != nil {
 		panic(fmt.Sprintf("i18n: saying %q in %s: %v", line.ID, l.tag, err))
 	}
@@ -50,7 +50,14 @@ func (l *Language) SayInto(room Text, line phrase.Line) Text {
 
 // Try says a line, or tells why it cannot be said: in a language that somebody
 // is still writing.
-func (l *Language) Try(line phrase.Line) (Text, error) { return l.try(nil, line) }
+func (l *Language) Try(line phrase.Line) (Text, error) { return l.tryInto(nil, line) }
+
+func (l *Language) tryInto(room Text, line phrase.Line) (Text, error) {
+	if l.marker != nil {
+		return l.marker.say(l, line), nil
+	}
+	return l.try(room, line)
+}
 
 func (l *Language) try(room Text, line phrase.Line) (Text, error) {
 	t, err := l.template(line)
@@ -66,7 +73,7 @@ func (l *Language) try(room Text, line phrase.Line) (Text, error) {
 				text = unparted(text)
 			}
 			if l.korean && len(out) > 0 {
-				text = withParticle(out[len(out)-1].Text, text)
+				text = withParticle(out.spoken().Text, text)
 			}
 			out = append(out, Run{RunPlain, text})
 			continue
@@ -83,6 +90,9 @@ func (l *Language) try(room Text, line phrase.Line) (Text, error) {
 			continue
 		}
 		if s.capital && v.Kind != phrase.KindText {
+			if out[first].Kind == RunMark {
+				first++
+			}
 			out[first].Text = l.capitalise(out[first].Text)
 		}
 	}
@@ -138,6 +148,8 @@ func (l *Language) sentence(event, key string, groups []string) (template, error
 		return nil, &gap{event + "." + key, "there is no such event"}
 	case i < 0:
 		return nil, &gap{event + "." + key, "there is no such sentence"}
+	case t[i].template == nil && t[i].group != "":
+		return nil, &gap{event + "." + t[i].group + "." + key, "it is not written yet"}
 	case t[i].template == nil:
 		return nil, &gap{event + "." + key, "it is not written yet"}
 	}
@@ -184,7 +196,14 @@ func (l *Language) Gender(id string) string {
 }
 
 // fill writes a value in a form.
-func (l *Language) fill(out Text, v *phrase.Value, form string) (filled Text, err error) {
+func (l *Language) fill(out Text, v *phrase.Value, form string) (Text, error) {
+	if l.marker != nil {
+		return l.marker.fill(l, out, v, form), nil
+	}
+	return l.filled(out, v, form)
+}
+
+func (l *Language) filled(out Text, v *phrase.Value, form string) (filled Text, err error) {
 	switch {
 	case v.Kind == phrase.KindNumber:
 		return append(out, Run{RunNumber, l.number(v, form, "")}), nil
@@ -246,6 +265,8 @@ func (l *Language) formID(v *phrase.Value, form string) string {
 		return v.ID + "." + key + "-" + form
 	case key != "":
 		return v.ID + "." + key
+	case v.Kind == phrase.KindMessage && form == "" && (l.messages[v.ID] != nil || strings.HasPrefix(v.ID, eventFamily+".")):
+		return v.ID
 	case l.messages[v.ID] != nil && form != "":
 		return v.ID + "-" + form
 	}

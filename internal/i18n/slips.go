@@ -20,11 +20,13 @@ type slips struct {
 	writing writing
 	own     *ownLetters // nil for a script that nothing is known about
 	spanish bool        // questions are opened, too
+	strange string      // quotation marks that it does not use
+	digits  string      // of its pages
 }
 
-func newSlips(tag language.Tag, script string) slips {
+func newSlips(f *File, l *Language, tag language.Tag) slips {
 	base, _ := tag.Base()
-	s := slips{tag: tag.String(), writing: writings[script], spanish: base.String() == "es"}
+	s := slips{tag: f.Tag, writing: writings[l.script], spanish: base.String() == "es", strange: strangeQuotes(f), digits: l.digits.all()}
 	if slices.Contains(withFullStopOfUrdu, base.String()) {
 		s.writing.ends[0] = "۔…"
 	}
@@ -53,7 +55,7 @@ func (s slips) alone(text string) *diag.Diagnostic {
 	case s.spanish && strings.Count(text, "?")+strings.Count(text, "!") != strings.Count(text, "¿")+strings.Count(text, "¡"):
 		return &diag.Diagnostic{Text: ": a question or exclamation is not opened or not closed", Hint: "write ¿ ... ? and ¡ ... !"}
 	}
-	return nil
+	return s.marks(text)
 }
 
 // stillEnglish reports whether a text of several words is the English one.
@@ -61,16 +63,17 @@ func stillEnglish(text, english string) bool {
 	return text == english && len(strings.Fields(WithoutPlaces(english))) > 1
 }
 
-// script looks for words in letters of another script that the English does not have,
-// too.
+// script looks for words in letters of another script. Those of the English may stand:
+// names, "ABC"; but a text that is nothing else was left in English.
 func (s slips) script(t template, english string) *diag.Diagnostic {
 	if s.own == nil {
 		return nil
 	}
 	for _, part := range t {
-		word := s.own.foreignWord(part.text)
-		if word != "" && !slices.Contains(strings.Fields(WithoutPlaces(english)), word) {
-			return &diag.Diagnostic{Text: fmt.Sprintf(": %q has letters of another script", word), Hint: "write it in the script of " + s.tag}
+		for word := range s.own.foreignWords(part.text) {
+			if !slices.Contains(strings.Fields(WithoutPlaces(english)), word) || strings.TrimSpace(part.text) == english {
+				return &diag.Diagnostic{Text: fmt.Sprintf(": %q has letters of another script", word), Hint: "write it in the script of " + s.tag}
+			}
 		}
 	}
 	return nil

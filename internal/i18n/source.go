@@ -95,11 +95,14 @@ func (s *Source) of(m *Message) *Message {
 	return s.File.byID[id]
 }
 
+// blankStories are the sentences in which people are lines to write on.
+const blankStories = "own.frame."
+
 // about is the family of the people that a message speaks of: "character" for one
 // with {{.Who}}, empty for none. Only such a message can agree with somebody's
-// gender.
+// gender; nobody knows that of a line.
 func (m *Message) about() string {
-	if slices.Contains(m.English.places, characterPlace) {
+	if !strings.HasPrefix(m.English.ID, blankStories) && slices.Contains(m.English.places, characterPlace) {
 		return "character"
 	}
 	return ""
@@ -150,6 +153,16 @@ func hashOf(m *Message) string {
 	}
 	sum := sha256.Sum256(texts)
 	return hex.EncodeToString(sum[:5])
+}
+
+// HashOfEnglish names English texts as somebody saw them: one text, or that for 1 and
+// that for other numbers.
+func HashOfEnglish(text, others string) string {
+	m := &Message{}
+	if m.Other = text; others != "" {
+		m.One, m.Other = text, others
+	}
+	return hashOf(m)
 }
 
 // EnglishHash is what a translation keeps of the English text that it was made

@@ -13,6 +13,7 @@ const (
 	RunPerson                      // a name
 	RunEquation                    // an equation; a page isolates it, see Language.EquationsRightToLeft
 	RunOwnText                     // a teacher's own words, in any language and direction
+	RunMark                        // a sign around a message, in a language that is Marked
 )
 
 // Run is a stretch of text of one kind.

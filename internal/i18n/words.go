@@ -39,8 +39,9 @@ func (b *builder) checkWordTable(m *Message, table string) {
 	if form == "" || len(b.file.Events) == 0 || len(b.proof.Missing) > 0 || b.asksFor(form) {
 		return
 	}
-	b.problem(m.Line, fmt.Sprintf("number words for %q: no sentence asks for that form", table),
-		"name the table by a gender, a form, or both: "+strings.Join(Genders, ", ")+", feminine-accusative")
+	b.unused(m.Line, fmt.Sprintf("number words for %q: no sentence asks for that form", table), func() string {
+		return "name the table by a gender, a form, or both: " + strings.Join(Genders, ", ") + ", feminine-accusative"
+	})
 }
 
 // asksFor reports whether some sentence asks for a form.

@@ -1,6 +1,7 @@
 package i18n
 
 import (
+	"iter"
 	"slices"
 	"strings"
 	"unicode"
@@ -89,23 +90,15 @@ func (w writing) own() *ownLetters {
 // few know, pass.
 func (o *ownLetters) has(c rune) bool { return c >= 1<<16 || o[c/64]&(1<<(c%64)) != 0 }
 
-// foreignWord is the first word with a letter of another script; empty for none.
-func (o *ownLetters) foreignWord(text string) string {
-	for at, c := range text {
-		if !o.has(c) && (unicode.IsLetter(c) || unicode.IsMark(c)) {
-			from := strings.LastIndexFunc(text[:at], notInWord)
-			_, size := utf8.DecodeRuneInString(text[max(0, from):])
-			word := text[from+size:]
-			if from < 0 {
-				word = text
+// foreignWords yields the words with a letter of another script.
+func (o *ownLetters) foreignWords(text string) iter.Seq[string] {
+	return func(yield func(string) bool) {
+		for word := range strings.FieldsFuncSeq(text, notInWord) {
+			if strings.ContainsFunc(word, func(c rune) bool { return !o.has(c) }) && !yield(word) {
+				return
 			}
-			if end := strings.IndexFunc(word, notInWord); end >= 0 {
-				word = word[:end]
-			}
-			return word
 		}
 	}
-	return ""
 }
 
 func notInWord(c rune) bool { return !unicode.IsLetter(c) && !unicode.IsMark(c) }

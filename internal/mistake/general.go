@@ -142,12 +142,15 @@ func (r replying) reach() phrase.Line {
 }
 
 // reachOfSum and reachOfPart end the ids of what bounds the answer, in the words of
-// the story.
+// the story. Nothing grows from what came to it.
 func (r replying) reachOfSum() string {
 	switch r.kind().Situation() {
 	case problem.Compare:
 		return "bigger"
 	case problem.AddTo:
+		if r.told[0] < slices.Max(r.told) {
+			return "whole"
+		}
 		return "grows"
 	case problem.TakeFrom:
 		return "shrinks"

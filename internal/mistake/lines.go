@@ -49,7 +49,7 @@ type sample struct {
 func samples() []sample {
 	return []sample{
 		{problem.TogetherTotal, []int{8, 6}, 5}, {problem.TogetherTotal, []int{28, 17}, 0},
-		{problem.TogetherTotal, []int{147, 5}, 0}, {problem.TogetherTotal, []int{567, 278}, 0}, {problem.AddToResult, []int{4, 8}, 0},
+		{problem.TogetherTotal, []int{147, 5}, 0}, {problem.TogetherTotal, []int{567, 278}, 0}, {problem.AddToResult, []int{4, 8}, 0}, {problem.AddToResult, []int{8, 4}, 0},
 		{problem.AddToChange, []int{8, 6}, 0}, {problem.AddToStart, []int{8, 6}, 0}, {problem.TakeFromStart, []int{13, 4}, 0},
 		{problem.TakeFromResult, []int{13, 4}, 0}, {problem.TakeFromResult, []int{103, 45}, 0}, {problem.TakeFromResult, []int{857, 167}, 0},
 		{problem.TakeFromResult, []int{304, 75}, 0}, {problem.TakeFromResult, []int{500, 283}, 0},

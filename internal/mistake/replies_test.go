@@ -244,11 +244,12 @@ func checkLine(t *testing.T, r reading, n int, line phrase.Line) {
 	fault(says("each-once", "boxes-again", "count-all") && most > 10, "counts dots or boxes above ten")
 	fault(says("mistake.counted-start", "mistake.one-too-far") && most > 20 && !counts, "counts by ones above twenty")
 	fault(says("reply.away") && most <= 20, "is away below twenty")
-	fault(says("wrong-operation.parts", "reach.whole", "reach.part") && situation != problem.PutTogether, "asks for part and whole without them")
+	fault(says("wrong-operation.parts", "reach.part") && situation != problem.PutTogether, "asks for part and whole without them")
 	fault(says("first-step-only.hint", "second-turned", "steps-turned") && (!chain || situation == problem.Compare), "asks what happens where nothing does")
 	fault(says("reply.first-step", "reply.in-turn") && !chain, "asks for the first step of one")
 	fault(says("reversed-comparison", "reach.bigger", "reach.smaller", "wrong-operation.difference") && situation != problem.Compare, "compares where nothing is compared")
-	fault(says("reach.grows") && situation != problem.AddTo, "says that it grows, and it does not")
+	fault(says("reach.whole") && situation != problem.PutTogether && (situation != problem.AddTo || r.told[0] == slices.Max(r.told)), "speaks of a whole without parts")
+	fault(says("reach.grows") && (situation != problem.AddTo || r.told[0] < slices.Max(r.told)), "says that it grows, and it does not")
 	fault(says("reach.shrinks") && situation != problem.TakeFrom, "says that it shrinks, and it does not")
 	fault(says("reach.whole", "reach.grows", "reach.bigger", "reach.shrinks") && n >= slices.Max(r.told), "says of a part that it is not the sum")
 	fault(says("reach.part", "reach.ends", "reach.begins", "reach.smaller") && n <= slices.Max(r.told), "says of less than the whole it is more")
@@ -293,6 +294,7 @@ func TestReplies(t *testing.T) {
 		{problem.AddToResult, []int{8, 6}, strategy.MakeTen, 16, Known, "mistake.whole-used.hint"},
 		{problem.AddToResult, []int{8, 6}, strategy.MakeTen, 2, Known, "mistake.wrong-operation.result"},
 		{problem.AddToResult, []int{8, 6}, strategy.MakeTen, 5, OutOfReach, "reply.opener.1 reply.reach.grows"},
+		{problem.AddToResult, []int{6, 8}, strategy.MakeTen, 5, OutOfReach, "reply.opener.1 reply.reach.whole"},
 		{problem.AddToResult, []int{8, 6}, strategy.MakeTen, 11, TooSmall, "reply.opener.2 reply.too-small strategy.make-ten.hint"},
 		{problem.AddToResult, []int{8, 6}, strategy.MakeTen, 19, TooBig, "reply.opener.3 reply.too-big strategy.make-ten.hint"},
 		{problem.AddToResult, []int{9, 4}, strategy.MakeTen, 11, Close, "reply.close strategy.make-ten.hint"},
@@ -328,7 +330,7 @@ func TestReplies(t *testing.T) {
 		{problem.AddThenTake, []int{34, 19, 14}, 0, 29, Known, "reply.several mistake.carry-dropped.hint mistake.landing.hint"},
 		{problem.AddThenTake, []int{34, 19, 14}, 0, 67, Known, "mistake.second-turned.hint"},
 		{problem.TogetherTotal, []int{163, 109}, strategy.SplitTens, 273, Known, "reply.several reply.away.one mistake.not-mended.hint"},
-		{problem.AddToChange, []int{56, 4}, strategy.JumpUp, 9, TooBig, "reply.opener.3 reply.too-big strategy.jump-on-line.hint-back"},
+		{problem.AddToChange, []int{56, 4}, strategy.JumpUp, 9, TooBig, "reply.opener.3 reply.too-big strategy.jump-on-line.hint-first-back"},
 		{problem.TogetherTotal, []int{9, 10}, strategy.NearDoubles, 18, Known, "mistake.counted-start.hint"},
 		{problem.DifferenceMore, []int{14, 9}, strategy.ThinkAddition, 16, OutOfReach, "reply.opener.1 reply.reach.smaller"},
 		{problem.AddThenTake, []int{8, 5, 4}, 0, 17, Known, "mistake.second-turned.hint"},

@@ -6,9 +6,9 @@ import (
 	"homebuild/internal/phrase"
 )
 
-// weekOf is "Week of September 14, 2026" for 2026-09-14; each language orders
+// WeekOf is the line above a page of a week, "Week of September 14, 2026" for 2026-09-14; each language orders
 // the parts, and says the first of a month as it likes.
-func weekOf(date string) phrase.Line {
+func WeekOf(date string) phrase.Line {
 	var year, month, day int
 	if _, err := fmt.Sscanf(date, "%d-%d-%d", &year, &month, &day); err != nil {
 		panic("page: " + date + " is not a date") // week files are checked on reading

@@ -19,8 +19,8 @@ func TestFirstOfAMonth(t *testing.T) {
 		{"fr", "Semaine du 1er février 2027", "Semaine du 2 février 2027"},
 		{"pt", "Semana de 1º de fevereiro de 2027", "Semana de 2 de fevereiro de 2027"},
 		{"es", "Semana del 1 de febrero de 2027", "Semana del 2 de febrero de 2027"},
-		{"ru", "Неделя с 1 февраля 2027 года", "Неделя с 2 февраля 2027 года"},
-		{"uk", "Тиждень з 1 лютого 2027 року", "Тиждень з 2 лютого 2027 року"},
+		{"ru", "Неделя с 1 февраля 2027\u00a0года", "Неделя с 2 февраля 2027\u00a0года"},
+		{"uk", "Тиждень з 1 лютого 2027\u00a0року", "Тиждень з 2 лютого 2027\u00a0року"},
 		{"ko", "2027년 2월 1일 주간", "2027년 2월 2일 주간"},
 		{"zh-Hans", "2027年2月1日这一周", "2027年2月2日这一周"},
 	}
@@ -31,7 +31,7 @@ func TestFirstOfAMonth(t *testing.T) {
 	for _, test := range tests {
 		l, _ := all.Language(test.tag)
 		for date, want := range map[string]string{"2027-02-01": test.first, "2027-02-02": test.second} {
-			if got := l.Plain(weekOf(date)); got != want {
+			if got := l.Plain(WeekOf(date)); got != want {
 				t.Errorf("%s: want %q, got %q", test.tag, want, got)
 			}
 		}

@@ -58,7 +58,7 @@ func (f fixture) views() map[string]View {
 			Story: []phrase.Line{line("blank", PickedWho("Blank")), line("blank", phrase.Blank("Blank", "")), line("how-many")}, Answer: f.story().AnswerFrame,
 			Equation: f.story().Problem.Equation()},
 		"print.html": &Print{WeekPage: f.week("es/2026-09-14-print.html"),
-			Words: []phrase.Line{line("strategy"), line("picture")}, Class: f.class, Worked: f.learn().Worked,
+			Words: []ClassWord{{Name: line("strategy")}, {Name: line("picture")}}, Class: f.class, Worked: f.learn().Worked,
 			Stories: []story.Story{f.story(), f.story()}, Ladder: []PrintRung{{SmallerSteps, []story.Story{f.story()}}}, Answers: true,
 			Blank:   []phrase.Line{line("blank", phrase.Blank("Blank", "")), line("how-many")},
 			WeekURL: "https://example.org/room12/2026-09-14.html"},
@@ -87,7 +87,7 @@ func (f fixture) learn() *Learn {
 	another := f.way()
 	return &Learn{
 		WeekPage: f.week("es/2026-09-14.html"), Minutes: 10, About: []phrase.Line{line("about")},
-		Class: f.class, Words: []phrase.Line{line("strategy"), line("picture")},
+		Class: f.class, Words: []ClassWord{{Name: line("strategy")}, {Name: line("picture")}},
 		WarmUp: &WarmUp{"warm-up.reach", line("reach"), []phrase.Line{line("reach-text")}, line("reach-text")},
 		Notes:  new(Notes),
 		Note:   &Note{Markdown: "Dear families,\n\nthis week we **make a ten first**. Ask your child to tell you *why* it works.", Tag: "en"},

@@ -2,6 +2,7 @@ package page
 
 import (
 	"path"
+	"strings"
 
 	"github.com/a-h/templ"
 
@@ -41,6 +42,10 @@ func (l *Layout) absolute(href string) string {
 	}
 	return l.Address + path.Join(path.Dir(l.Path), href)
 }
+
+// name names the page for those who tell somebody else of a mistake on it:
+// "es/2026-09-14-try".
+func (l *Layout) name() string { return strings.TrimSuffix(l.Path, ".html") }
 
 func (l *Layout) here(v Version) bool { return v.Language.Tag() == l.Language.Tag() }
 

@@ -1,6 +1,8 @@
 package page
 
 import (
+	"slices"
+
 	"homebuild/internal/i18n"
 	"homebuild/internal/phrase"
 )
@@ -16,10 +18,10 @@ type Learn struct {
 	// Class is the language of the class: its words stand beside the
 	// family's, unless it is the page's own language.
 	Class  *i18n.Language
-	Words  []phrase.Line // the week's words (strategy, picture), said in both languages
-	WarmUp *WarmUp       // nil for none
-	Note   *Note         // nil for none
-	Notes  *Notes        // of the week
+	Words  []ClassWord // the week's words (strategy, picture), said in both languages
+	WarmUp *WarmUp     // nil for none
+	Note   *Note       // nil for none
+	Notes  *Notes      // of the week
 	Worked *Worked
 }
 
@@ -39,4 +41,18 @@ func AboutMinutes(n int) phrase.Line { return phrase.Say("learn.about-minutes", 
 
 func noteLanguage(n *Note) phrase.Line {
 	return phrase.Say("learn.note.language", phrase.Text("Language", n.Name))
+}
+
+// ClassWord is a word of the week: the name of a way or a picture.
+type ClassWord struct {
+	Name phrase.Line
+	Own  string // what the class calls it, in its own language; empty for the name
+}
+
+// beside are the words that the family's language and the class say otherwise.
+func (s *state) beside(words []ClassWord, class *i18n.Language) []ClassWord {
+	if class.Tag() != s.Language.Tag() {
+		return words
+	}
+	return slices.DeleteFunc(slices.Clone(words), func(w ClassWord) bool { return w.Own == "" })
 }

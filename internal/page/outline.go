@@ -49,7 +49,7 @@ const (
 
 // A place is a number between two letters that no text has (Unicode: private use), so
 // that it goes through the writing of a page unchanged.
-const placeBegin, placeEnd = "\uE000", "\uE001"
+const placeBegin, placeEnd = "\uE010", "\uE011"
 
 // place makes a place.
 func (o *outline) place(x said) string {

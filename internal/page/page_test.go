@@ -24,6 +24,9 @@ func TestPages(t *testing.T) {
 		for _, name := range slices.Sorted(maps.Keys(views)) {
 			t.Run(tag+"/"+name, func(t *testing.T) {
 				out := render(t, views[name])
+				if !Recognize(out[:min(len(out), 1000)]) {
+					t.Error("the page is not recognized as one of ours")
+				}
 				keep(t, tag, name, out)
 				paragraphs(t, out)
 				d := read(t, out)

@@ -13,7 +13,7 @@ import (
 type Print struct {
 	WeekPage
 	Scene   Scene
-	Words   []phrase.Line
+	Words   []ClassWord
 	Class   *i18n.Language
 	Worked  *Worked       // front: a story worked out, the model
 	Stories []story.Story // front: the first, to draw and solve together; back: the others

@@ -55,17 +55,20 @@ func (c *cached[T]) get(from string, read func() (T, diag.Diagnostics)) (T, diag
 	return c.value, c.problems
 }
 
-// sum names the bytes of a folder of the school's own.
+// sum names the bytes of a folder of the school's own, and of those it shares.
 func (s *School) sum(folder string) string {
 	sum := sha256.New()
-	_ = fs.WalkDir(s.files, folder, func(name string, entry fs.DirEntry, err error) error {
-		if err != nil || !entry.Type().IsRegular() {
+	for _, files := range s.folders(folder) {
+		_ = fs.WalkDir(files, ".", func(name string, entry fs.DirEntry, err error) error {
+			if err != nil || !entry.Type().IsRegular() {
+				return nil
+			}
+			data, _ := fs.ReadFile(files, name) // its reader tells of a file that cannot be read
+			fmt.Fprintf(sum, " %s %d ", name, len(data))
+			sum.Write(data)
 			return nil
-		}
-		data, _ := fs.ReadFile(s.files, name) // its reader tells of a file that cannot be read
-		fmt.Fprintf(sum, " %s %d ", name, len(data))
-		sum.Write(data)
-		return nil
-	})
+		})
+		sum.Write([]byte{0}) // one folder's end
+	}
 	return string(sum.Sum(nil))
 }

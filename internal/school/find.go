@@ -2,6 +2,7 @@ package school
 
 import (
 	"cmp"
+	"fmt"
 	"regexp"
 	"slices"
 	"strings"
@@ -26,28 +27,61 @@ const mostFound = 8
 const fewLetters = 6
 
 // Find tells which messages say some words of a page, in whatever numbers and things:
-// the nearest first. The words may be part of a sentence or go over several.
-func (s *School) Find(tag, words string) ([]Found, diag.Diagnostics) {
+// the nearest first. The words may be part of a sentence or go over several. It looks
+// through a language, "es", or through a page of it and those that belong to it, by the
+// name at its foot: "es/2026-09-14". Without words it gives all that this page says, in
+// its order.
+func (s *School) Find(in, words string) ([]Found, diag.Diagnostics) {
+	tag, _, onPage := strings.Cut(in, "/")
+	name, words := strings.TrimSuffix(in, pageEnding), plainWords(words)
+	on := func(path string) bool {
+		return !onPage || path == name+pageEnding || words != "" && strings.HasPrefix(path, name)
+	}
 	draft, problems := translate.Open(tag, s.Languages()...)
 	if len(problems) > 0 {
 		return nil, s.Locate(problems)
 	}
-	in, problems := s.inputFor(tag)
+	input, problems := s.inputFor(tag)
 	if len(problems) > 0 {
 		return nil, problems
 	}
-	planned, _, problems := site.Plan(in)
+	planned, _, problems := site.Plan(input)
 	if len(problems) > 0 {
 		return nil, s.Locate(problems)
 	}
 	var all []Found
-	for _, x := range planned.Sayings(tag) {
-		all = append(all, Found{draft.Place(x.ID), x.Text, x.Path})
+	for _, x := range planned.Sayings(tag, on) {
+		if x.Path != "" || !onPage { // titles of other pages are said before the first page
+			all = append(all, Found{draft.Place(x.ID), x.Text, x.Path})
+		}
 	}
-	for _, p := range draft.Places() { // what none of these weeks says
-		all = append(all, Found{Place: p, Said: anyPlace.ReplaceAllString(p.Text, "0")})
+	switch {
+	case onPage && len(all) == 0:
+		return nil, noPage(tag, name, planned.Pages())
+	case onPage && words == "":
+		return all, nil
+	case !onPage:
+		for _, p := range draft.Places() { // what none of these weeks says
+			all = append(all, Found{Place: p, Said: anyPlace.ReplaceAllString(p.Text, "0")})
+		}
 	}
-	return nearest(all, plainWords(words)), nil
+	return nearest(all, words), nil
+}
+
+const pageEnding = ".html"
+
+// noPage says that a page is not there, and which it may be.
+func noPage(tag, name string, all []site.File) diag.Diagnostics {
+	var names []string
+	for _, f := range all {
+		if strings.HasPrefix(f.Path, tag+"/") {
+			names = append(names, strings.TrimSuffix(f.Path, pageEnding))
+		}
+	}
+	return diag.Diagnostics{{
+		Text: fmt.Sprintf("%s has no page %q", tag, name),
+		Hint: diag.Suggest(name, names, "look at the foot of the page, or give the language and some words: homebuild language find "+tag+` "words of the page"`),
+	}}
 }
 
 var (
@@ -77,8 +111,11 @@ func nearest(all []Found, wanted string) []Found {
 	return out
 }
 
+// typed are quotation marks and apostrophes as keyboards have them.
+var typed = strings.NewReplacer("’", "'", "‘", "'", "“", `"`, "”", `"`, "„", `"`)
+
 // plainWords are words without what differs between a page and what people type of it:
-// numbers, spaces, signs that turn the direction, capitals.
+// numbers, spaces, signs that turn the direction, capitals, the shape of quotation marks.
 func plainWords(text string) string {
 	text = strings.Map(func(c rune) rune {
 		if unicode.Is(unicode.Bidi_Control, c) {
@@ -86,7 +123,7 @@ func plainWords(text string) string {
 		}
 		return unicode.ToLower(c)
 	}, text)
-	return strings.Join(strings.Fields(anyNumber.ReplaceAllString(text, "0")), " ")
+	return strings.Join(strings.Fields(typed.Replace(anyNumber.ReplaceAllString(text, "0"))), " ")
 }
 
 // nearness says how near a text is to what was looked for: the same, a text that has

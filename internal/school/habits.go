@@ -49,18 +49,18 @@ func (y *Year) Settings(h Habits) []string {
 
 // ownWays are the way of working and the picture of the newest week where they are
 // not those that were proposed for it: the class's own, which come first among equals.
-func ownWays(weeks []activity.Request) (focus strategy.Name, drawn picture.Kind) {
+func ownWays(plan *activity.Planner, weeks []activity.Request) (focus strategy.Name, drawn picture.Kind) {
 	if len(weeks) == 0 {
 		return 0, 0
 	}
 	earlier, last := weeks[:len(weeks)-1], weeks[len(weeks)-1]
 	plain := last
 	plain.Focus, plain.Picture = 0, 0
-	if best, _, _ := activity.BestFocus(earlier, plain); best != last.Focus {
+	if best, _, _ := plan.BestFocus(earlier, plain); best != last.Focus {
 		focus = last.Focus
 	}
 	plain.Focus = last.Focus
-	if best, _, _ := activity.BestPicture(earlier, plain); best != last.Picture {
+	if best, _, _ := plan.BestPicture(earlier, plain); best != last.Picture {
 		drawn = last.Picture
 	}
 	return focus, drawn

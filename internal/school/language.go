@@ -1,6 +1,7 @@
 package school
 
 import (
+	"cmp"
 	"fmt"
 	"io/fs"
 	"slices"
@@ -17,10 +18,9 @@ import (
 
 // Languages are the folders of language files, the school's own last.
 func (s *School) Languages() []fs.FS {
-	if own, ok := s.folder(LocalesFolder); ok {
-		return []fs.FS{locales.Files, own}
-	}
-	return []fs.FS{locales.Files}
+	all := append(s.folders(LocalesFolder), locales.Files)
+	slices.Reverse(all)
+	return all
 }
 
 // OwnLanguages lists the languages that the school has files of its own for.
@@ -100,23 +100,69 @@ func Ready() []Language {
 	return out
 }
 
+// A method of School is in the desk's file, where templates keep all methods of what
+// it uses; what a translator alone asks for are functions.
+
 // Sample is the page on which a fluent reader reads all that a language says,
 // with what its file holds so far. Problems mean that it cannot be understood
 // at all.
-func (s *School) Sample(tag string) (site.File, *translate.Draft, diag.Diagnostics) {
+func Sample(s *School, tag string) (site.File, *translate.Draft, diag.Diagnostics) {
+	in, problems := s.sampleInput(tag)
+	if len(problems) > 0 {
+		return site.File{}, nil, problems
+	}
+	begun := in.Draft
+	for _, told := range []*diag.Diagnostics{&begun.Problems, &begun.Unread, &begun.Stale, &begun.Advice, &begun.Missing, &begun.Unused} {
+		*told = s.Locate(*told)
+	}
+	return site.Sample(in), begun, nil
+}
+
+// HardSample are the sentences that numbers break most easily, in parts of about an hour.
+func HardSample(s *School, tag string) ([]translate.Reading, diag.Diagnostics) {
+	in, problems := s.sampleInput(tag)
+	if len(problems) > 0 {
+		return nil, problems
+	}
+	return in.Hard(), nil
+}
+
+func (s *School) sampleInput(tag string) (site.SampleInput, diag.Diagnostics) {
 	begun, problems := translate.Open(tag, s.Languages()...)
 	if len(problems) > 0 {
-		return site.File{}, nil, s.Locate(problems)
+		return site.SampleInput{}, s.Locate(problems)
 	}
-	begun.Problems, begun.Unread, begun.Stale, begun.Advice, begun.Missing = s.Locate(begun.Problems), s.Locate(begun.Unread), s.Locate(begun.Stale), s.Locate(begun.Advice), s.Locate(begun.Missing)
 	catalog, problems := s.catalog(i18n.SourceTag)
 	theme, more := s.Theme("")
 	if problems = append(problems, more...); len(problems) > 0 {
-		return site.File{}, nil, s.Locate(problems)
+		return site.SampleInput{}, s.Locate(problems)
 	}
-	return site.Sample(site.SampleInput{
+	return site.SampleInput{
 		Draft: begun, English: catalog.Source(), Theme: theme, Targets: must(activity.Targets()), Places: must(story.LoadPlaces()),
-	}), begun, nil
+	}, nil
+}
+
+// Remarked is what a reader wrote about a message, with where it stands now; in line 0
+// where the language has it no longer.
+type Remarked struct {
+	translate.Remark
+	At translate.Place
+}
+
+// Remarks reads a hard sample that came back, by message in the order of the file.
+// Problems point into the text, which is called by the name.
+func Remarks(s *School, tag, name, text string) ([]Remarked, diag.Diagnostics) {
+	draft, problems := translate.Open(tag, s.Languages()...)
+	if len(problems) > 0 {
+		return nil, s.Locate(problems)
+	}
+	remarks, problems := translate.Remarks(tag, name, text)
+	var all []Remarked
+	for _, r := range remarks {
+		all = append(all, Remarked{r, draft.Place(r.ID)})
+	}
+	slices.SortStableFunc(all, func(a, b Remarked) int { return cmp.Compare(a.At.Line, b.At.Line) })
+	return all, problems
 }
 
 // PagesIn are the families' pages in the class's language and in the given one,

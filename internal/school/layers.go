@@ -35,22 +35,43 @@ func (l Layer) Words() int {
 // the check pages. The weeks are the folder's, or those of the example where it has
 // none.
 func (s *School) Layers(tag string) (*translate.Draft, []Layer, diag.Diagnostics) {
-	draft, problems := translate.Open(tag, s.Languages()...)
-	if len(problems) > 0 {
-		return nil, nil, s.Locate(problems)
-	}
-	if len(draft.Problems) > 0 { // to be mended first
-		return draft, nil, nil
-	}
-	in, problems := s.inputFor(tag)
+	b, problems := s.Bench(tag)
 	if len(problems) > 0 {
 		return nil, nil, problems
 	}
+	return b.Draft, b.Layers, nil
+}
+
+// Bench is all that a translator has before her: her file, what it still lacks, and
+// the pages that it is for.
+type Bench struct {
+	Draft  *translate.Draft
+	Layers []Layer
+	Pages  []site.File // see site.Marked; none while the file has something to mend
+	Marks  *i18n.Marks
+}
+
+// Bench opens that of a language. Problems mean that its file cannot be understood at
+// all.
+func (s *School) Bench(tag string) (*Bench, diag.Diagnostics) {
+	draft, problems := translate.Open(tag, s.Languages()...)
+	if len(problems) > 0 {
+		return nil, s.Locate(problems)
+	}
+	if len(draft.Problems) > 0 { // to be mended first
+		return &Bench{Draft: draft}, nil
+	}
+	in, problems := s.inputFor(tag)
+	if len(problems) > 0 {
+		return nil, problems
+	}
 	planned, _, problems := site.Plan(in)
 	if len(problems) > 0 {
-		return nil, nil, s.Locate(problems)
+		return nil, s.Locate(problems)
 	}
-	return draft, layersOf(draft, planned.Gaps(tag), newest(in)), nil
+	b := &Bench{Draft: draft, Layers: layersOf(draft, planned.Gaps(tag), newest(in)), Marks: &i18n.Marks{}}
+	b.Pages = planned.Marked(tag, newest(in), b.Marks)
+	return b, nil
 }
 
 // newest is the date of the week that families see first.
@@ -93,7 +114,9 @@ func layersOf(draft *translate.Draft, gaps []site.PageGaps, week string) []Layer
 			for _, id := range g.Lacks {
 				if !asked[id] {
 					asked[id] = true
-					out[i].Wanted = append(out[i].Wanted, draft.Wanted(id))
+					w := draft.Wanted(id)
+					w.Page = g.Path
+					out[i].Wanted = append(out[i].Wanted, w)
 				}
 			}
 		}

@@ -192,8 +192,12 @@ func (y *Year) chooseWays(p *Proposal, w Wishes) {
 		earlier[i] = y.Weeks[i].Request
 	}
 	r := activity.Request{Week: p.Date, Key: y.Site.Key, Target: p.Target, Stories: p.Habits.Stories, Review: p.Habits.Review}
-	r.Focus, r.Picture = ownWays(earlier)
-	r.Focus, p.Helps, p.Stories = activity.BestFocus(earlier, r)
+	plan := y.Planner
+	if plan == nil {
+		plan = &activity.Planner{}
+	}
+	r.Focus, r.Picture = ownWays(plan, earlier)
+	r.Focus, p.Helps, p.Stories = plan.BestFocus(earlier, r)
 	if r.Focus.Valid() {
 		p.Focus = r.Focus.String()
 	}
@@ -202,7 +206,7 @@ func (y *Year) chooseWays(p *Proposal, w Wishes) {
 		r.Focus, _ = strategy.ParseName(p.Focus)
 	}
 	var kind picture.Kind
-	kind, p.Shows, p.Stories = activity.BestPicture(earlier, r)
+	kind, p.Shows, p.Stories = plan.BestPicture(earlier, r)
 	if kind.Valid() {
 		p.Picture = kind.String()
 	}

@@ -16,6 +16,7 @@ import (
 	"homebuild/internal/story"
 	"homebuild/internal/strategy"
 	"homebuild/internal/textfile"
+	"homebuild/internal/tomlfile"
 	"homebuild/internal/week"
 	example "homebuild/site"
 )
@@ -39,8 +40,9 @@ type School struct {
 	// 2026-09-14. Without it every week shows, and no date is far.
 	Today string
 
-	name  string
-	files fs.FS
+	name   string
+	files  fs.FS
+	shared fs.FS // languages and looks that several schools have; nil for none
 
 	memory *memory
 }
@@ -51,6 +53,24 @@ type School struct {
 func Open(name string, files fs.FS) *School {
 	return &School{name: name, files: files, memory: newMemory()}
 }
+
+// Shared reads the setting that names a folder with languages and looks that several
+// schools have, relative to the school's own: empty for none. Share gives it.
+func Shared(files fs.FS) (folder string, line int) {
+	text, wrong := textfile.Read(files, week.SiteFile)
+	if wrong != nil {
+		return "", 0 // Load tells of it
+	}
+	s := tomlfile.Parse(week.SiteFile, text, 1).Section()
+	if v := s.Value("shared"); v != nil && v.Kind == tomlfile.Text {
+		return v.Text, s.Line("shared")
+	}
+	return "", 0
+}
+
+// Share lets the school use the languages and looks of a folder besides its own, which
+// come first.
+func (s *School) Share(files fs.FS) { s.shared = files }
 
 // Beside opens another folder, which shares what this one has in memory: a school
 // that is being begun, or that of another year.
@@ -176,11 +196,28 @@ func (s *School) Locate(problems diag.Diagnostics) diag.Diagnostics {
 }
 
 // folder opens a folder of the school's own, if it has one.
-func (s *School) folder(name string) (fs.FS, bool) {
-	if info, err := fs.Stat(s.files, name); err != nil || !info.IsDir() {
+func (s *School) folder(name string) (fs.FS, bool) { return folderIn(s.files, name) }
+
+// folders are a folder of the school's own and that of those it shares with others, as
+// far as they are there.
+func (s *School) folders(name string) []fs.FS {
+	var all []fs.FS
+	if own, ok := s.folder(name); ok {
+		all = append(all, own)
+	}
+	if s.shared != nil {
+		if shared, ok := folderIn(s.shared, name); ok {
+			all = append(all, shared)
+		}
+	}
+	return all
+}
+
+func folderIn(files fs.FS, name string) (fs.FS, bool) {
+	if info, err := fs.Stat(files, name); err != nil || !info.IsDir() {
 		return nil, false
 	}
-	own, err := fs.Sub(s.files, name)
+	own, err := fs.Sub(files, name)
 	return own, err == nil
 }
 

@@ -143,7 +143,8 @@ func (w *wished) ofKind() *diag.Diagnostic {
 func (w *wished) sameKind() bool { return w.kind == w.was.Problem.Kind() }
 
 func (w *wished) bears(event string, p problem.Problem) bool {
-	return w.events.Check(story.Choice{Event: event, Problem: p}) == nil
+	e := w.events.Event(event)
+	return e != nil && e.Bears(p)
 }
 
 func (w *wished) givenNumbers() *diag.Diagnostic {
@@ -174,12 +175,13 @@ func (w *wished) otherNumbers() *diag.Diagnostic {
 		r.Target, r.Focus = other, 0
 	}
 	for _, event := range events {
-		r.Bears = func(p problem.Problem) bool {
+		e := w.events.Event(event) // found once, not for every pair of numbers
+		r.Bears = activity.BearerFunc(func(p problem.Problem) bool {
 			if event == "" {
 				return w.events.Bears(p)
 			}
-			return w.bears(event, p)
-		}
+			return e != nil && e.Bears(p)
+		})
 		if p, ok := activity.Another(r, w.was.Problem, w.kind, w.wish.Change, has, w.find); ok {
 			w.now.Problem, w.now.Event = p, event
 			return nil

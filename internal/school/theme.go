@@ -88,9 +88,4 @@ func (s *School) Themes() []string {
 }
 
 // themeFolders are the folders of themes, the school's own first.
-func (s *School) themeFolders() []fs.FS {
-	if own, ok := s.folder(ThemesFolder); ok {
-		return []fs.FS{own, themes.Files}
-	}
-	return []fs.FS{themes.Files}
-}
+func (s *School) themeFolders() []fs.FS { return append(s.folders(ThemesFolder), themes.Files) }

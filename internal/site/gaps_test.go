@@ -15,6 +15,17 @@ import (
 // some texts.
 func inputLacking(t *testing.T, texts ...string) Input {
 	t.Helper()
+	var changes []string
+	for _, text := range texts {
+		changes = append(changes, `"`+text+`"`, `""`)
+	}
+	return inputWith(t, changes...)
+}
+
+// inputWith is the same with changes in the Spanish file: what stands there, and what
+// takes its place.
+func inputWith(t *testing.T, changes ...string) Input {
+	t.Helper()
 	in := exampleInput(t, "en", "es")
 	in.Program = "under test"
 	in.Site.Weeks = in.Site.Weeks[:2]
@@ -23,11 +34,11 @@ func inputLacking(t *testing.T, texts ...string) Input {
 		t.Fatal(err)
 	}
 	file := string(data)
-	for _, text := range texts {
-		if !strings.Contains(file, `"`+text+`"`) {
-			t.Fatalf("es.toml has no %q", text)
+	for i := 0; i < len(changes); i += 2 {
+		if !strings.Contains(file, changes[i]) {
+			t.Fatalf("es.toml has no %q", changes[i])
 		}
-		file = strings.Replace(file, `"`+text+`"`, `""`, 1)
+		file = strings.Replace(file, changes[i], changes[i+1], 1)
 	}
 	catalog, problems := i18n.Load([]string{"en", "es"}, locales.Files, fstest.MapFS{"es.toml": {Data: []byte(file)}})
 	if len(problems) > 0 {

@@ -14,8 +14,8 @@ type Saying struct {
 }
 
 // Sayings are all that the pages of a language say, each once: where words on a page
-// come from.
-func (p *Planned) Sayings(tag string) []Saying {
+// come from. Only pages whose paths are asked for are looked at, each in its order.
+func (p *Planned) Sayings(tag string, on func(path string) bool) []Saying {
 	var out []Saying
 	path, known := "", map[Saying]bool{}
 	in := p.in
@@ -28,7 +28,7 @@ func (p *Planned) Sayings(tag string) []Saying {
 	}))
 	heard := newPlanned(in, p.lessons, p.requests)
 	for _, f := range heard.Pages() {
-		if !isOf(f.Path, tag) {
+		if !isOf(f.Path, tag) || !on(f.Path) {
 			continue
 		}
 		path = f.Path

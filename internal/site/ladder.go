@@ -6,17 +6,20 @@ import (
 
 	"homebuild/internal/activity"
 	"homebuild/internal/page"
+	"homebuild/internal/problem"
 	"homebuild/internal/story"
 	"homebuild/internal/week"
 )
 
 // ladder is what a week asks for beside its own stories.
-func (in Input) ladder(w week.Week, target activity.Target) []activity.Beside {
+func (in Input) ladder(w week.Week, target activity.Target, held func(problem.Kind) bool) []activity.Beside {
 	var out []activity.Beside
 	for _, rung := range activity.Rungs() {
 		b := activity.Beside{Rung: rung}
 		for t := in.Target(target.Neighbor(rung)); t != nil; t = in.Target(t.Neighbor(rung)) {
-			b.Targets = append(b.Targets, *t)
+			if told, ok := unheld(*t, held); ok {
+				b.Targets = append(b.Targets, told)
+			}
 		}
 		for _, kept := range w.KeptOn(rung) {
 			b.Kept = append(b.Kept, activity.Kept{Problem: kept.Problem, Of: in.Target(kept.Of)})

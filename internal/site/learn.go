@@ -16,6 +16,7 @@ type learnPage struct {
 	WarmUp          *page.WarmUp
 	Greets          bool // where the teacher has written no note
 	Note            *page.Note
+	Words           map[string]string // the class's own
 }
 
 // LearnPath is where the page of a week stands in a language.
@@ -32,7 +33,7 @@ func (p learnPage) view(c *common) page.View {
 	}
 	return &page.Learn{
 		WeekPage: c.week(p.Language, l, learnPath), About: []phrase.Line{l.target.AboutLine()}, Minutes: p.Minutes, Counters: l.counted(),
-		Class: p.Class.Language, Words: l.words(), WarmUp: p.WarmUp, Note: note, Notes: l.notes.get(func() *page.Notes { return new(page.Notes) }), Worked: l.walk(),
+		Class: p.Class.Language, Words: l.words(p.Words), WarmUp: p.WarmUp, Note: note, Notes: l.notes.get(func() *page.Notes { return new(page.Notes) }), Worked: l.walk(),
 	}
 }
 

@@ -25,7 +25,7 @@ type lesson struct {
 	walked  cached[page.Worked]
 	tried   cached[[]*page.TryStory]
 	checked cached[page.WeekPairs]
-	named   cached[[]phrase.Line]
+	named   cached[[]namedLine]
 	notes   cached[page.Notes]
 }
 
@@ -65,16 +65,29 @@ func named(p picture.Picture, s story.Story) picture.Picture {
 	return picture.WithNames(p, bigger, smaller)
 }
 
-// words are the week's words: the names of the strategy and the picture.
-func (l *lesson) words() []phrase.Line {
-	return *l.named.get(func() *[]phrase.Line {
-		var out []phrase.Line
+// namedLine is a way or a picture, and the line that says its name.
+type namedLine struct {
+	id   string
+	line phrase.Line
+}
+
+// words are the week's words: the names of the strategy and the picture, and what the
+// class calls them.
+func (l *lesson) words(own map[string]string) []page.ClassWord {
+	names := *l.named.get(func() *[]namedLine {
+		var out []namedLine
 		if ways := l.worked.Ways(); len(ways) > 0 {
-			out = append(out, ways[0].Title())
+			out = append(out, namedLine{ways[0].Name.String(), ways[0].Title()})
 		}
-		out = append(out, phrase.Say("picture."+l.picture.String()+".name"+l.hundreds()))
+		kind := l.picture.String()
+		out = append(out, namedLine{kind, phrase.Say("picture." + kind + ".name" + l.hundreds())})
 		return &out
 	})
+	var out []page.ClassWord
+	for _, n := range names {
+		out = append(out, page.ClassWord{Name: n.line, Own: own[n.id]})
+	}
+	return out
 }
 
 // hundreds ends the message of a picture's name where it has hundreds to show.

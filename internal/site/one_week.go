@@ -35,11 +35,15 @@ func (p *Planned) Exercises(date string) []Exercise {
 }
 
 func (p *Planned) lesson(date string) *lesson {
-	i := slices.IndexFunc(p.lessons, func(l *lesson) bool { return l.date == date })
-	if i < 0 {
-		return nil
+	if i := p.place(date); i >= 0 {
+		return p.lessons[i]
 	}
-	return p.lessons[i]
+	return nil
+}
+
+// place is that of a week among all of them; -1 for none.
+func (p *Planned) place(date string) int {
+	return slices.IndexFunc(p.lessons, func(l *lesson) bool { return l.date == date })
 }
 
 // With are the same weeks, worked out already, with other words of the teacher's or

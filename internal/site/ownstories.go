@@ -1,6 +1,7 @@
 package site
 
 import (
+	"cmp"
 	"errors"
 	"slices"
 
@@ -55,7 +56,7 @@ func (r *ownStories) week(w week.Week) []ownStory {
 				setting = wrong.Setting
 			}
 			p := w.Problem(week.StorySetting(i, setting), wrong.Text, wrong.Hint)
-			p.Code, p.Value = wrong.Code, wrong.Value
+			p.Code, p.Value = cmp.Or(wrong.Code, diag.Unchosen), wrong.Value
 			r.problems = append(r.problems, p)
 		})
 		if len(r.problems) == before {

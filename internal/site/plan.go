@@ -11,7 +11,6 @@ import (
 	"homebuild/internal/activity"
 	"homebuild/internal/diag"
 	"homebuild/internal/picture"
-	"homebuild/internal/problem"
 	"homebuild/internal/story"
 	"homebuild/internal/strategy"
 	"homebuild/internal/week"
@@ -32,7 +31,7 @@ func plan(in Input) (lessons []*lesson, asked []activity.Request, notices, probl
 		}}
 	}
 	teller := story.NewTeller(events, in.Site.Key)
-	for i, p := range activity.Year(asked) {
+	for i, p := range in.year(asked) {
 		w := in.Site.Weeks[i]
 		for _, warning := range p.Warnings {
 			notices = append(notices, unmet(w, warning.Setting, warning.Text, warning.Hint))
@@ -55,7 +54,15 @@ func Year(in Input) ([]activity.WeekPlan, diag.Diagnostics) {
 	if len(problems) > 0 {
 		return nil, problems
 	}
-	return activity.Year(requests), nil
+	return in.year(requests), nil
+}
+
+// year plans weeks, from where the input's planner knows them on.
+func (in Input) year(requests []activity.Request) []activity.WeekPlan {
+	if in.Planner == nil {
+		return activity.Year(requests)
+	}
+	return in.Planner.Year(requests)
 }
 
 // SharedEvents are the events that stories are chosen from: those that every language
@@ -126,7 +133,7 @@ func (in Input) missed(w week.Week, l *lesson) diag.Diagnostics {
 func requests(in Input) (out []activity.Request, stories [][]ownStory, problems diag.Diagnostics) {
 	reader := newOwnStories(in)
 	events := in.SharedEvents()
-	bears := func(p problem.Problem) bool { return events.Bears(p) }
+	held := in.held()
 	for _, w := range in.Site.Weeks {
 		own := reader.week(w)
 		target, err := in.targetOf(w)
@@ -134,23 +141,26 @@ func requests(in Input) (out []activity.Request, stories [][]ownStory, problems 
 			problems = append(problems, w.Problem("own-target", err.Error(), ""))
 			continue
 		}
+		target, _ = unheld(target, held) // a week that has nothing else tells what is held
 		focus, _ := strategy.ParseName(w.Focus)
 		kind, _ := picture.ParseKind(w.Picture)
 		r := activity.Request{
 			Week: w.Date, Key: in.Site.Key, Target: target, Focus: focus, Picture: kind,
 			Stories: w.Stories, Extra: w.ExtraSentence, NumberWords: w.NumberWords, Review: w.Review,
-			Bears: bears,
+			Bears: events, Held: held,
 		}
 		for i, kept := range w.Kept {
 			if misfit := (*story.Misfit)(nil); errors.As(events.Check(kept.Choice), &misfit) {
-				problems = append(problems, w.KeptProblem(i, misfit.Setting, misfit.Text, misfit.Hint))
+				p := w.KeptProblem(i, misfit.Setting, misfit.Text, misfit.Hint)
+				p.Code, p.Value = diag.Misfit, kept.Event
+				problems = append(problems, p)
 			}
 			if kept.Rung == activity.WeeksOwn {
 				r.Kept = append(r.Kept, activity.Kept{Problem: kept.Problem, Of: in.Target(kept.Of)})
 			}
 		}
 		if w.Ladder {
-			r.Ladder = in.ladder(w, target)
+			r.Ladder = in.ladder(w, target, held)
 		}
 		for _, o := range own {
 			r.Given = append(r.Given, o.given)

@@ -9,7 +9,8 @@ import (
 type printPage struct {
 	Language, Class *language
 	Lesson          *lesson
-	Answers         bool // they stand on the sheet
+	Answers         bool              // they stand on the sheet
+	Words           map[string]string // the class's own
 }
 
 func printPath(tag, date string) string { return tag + "/" + date + "-print.html" }
@@ -19,7 +20,7 @@ func (p printPage) path() string { return printPath(p.Language.Tag(), p.Lesson.d
 func (p printPage) view(c *common) page.View {
 	l := p.Lesson
 	v := &page.Print{
-		WeekPage: c.week(p.Language, l, printPath), Scene: page.Scene{Place: l.scene().Place}, Words: l.words(), Class: p.Class.Language,
+		WeekPage: c.week(p.Language, l, printPath), Scene: page.Scene{Place: l.scene().Place}, Words: l.words(p.Words), Class: p.Class.Language,
 		Worked: l.walk(), Answers: p.Answers,
 	}
 	for _, e := range l.stories {

@@ -77,7 +77,7 @@ func TestSampleOfNothing(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	for _, want := range []string{"0 of ", "nobody has signed it", "it is not written yet", "Skip to the page itself"} {
+	for _, want := range []string{"0 of ", "nobody has signed it", "it is not written yet", "Skip to the main part"} {
 		if !strings.Contains(string(html), want) {
 			t.Errorf("the sample of an empty file does not say %q", want)
 		}

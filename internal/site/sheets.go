@@ -17,7 +17,7 @@ func (p sheetsPage) view(c *common) page.View {
 	v := &page.Sheets{Layout: c.deskLayout(p.path())}
 	for _, sheet := range p.Sheets {
 		one := sheet.view(c).(*page.Print)
-		one.Layout = page.Layout{Language: sheet.Language.Language, Theme: c.theme, Path: p.path(), School: sheet.Language.school}
+		one.Layout = page.Layout{Language: sheet.Language.Language, Theme: c.theme, Path: sheet.path(), School: sheet.Language.school}
 		one.Links = page.Links{} // it leads nowhere
 		one.Ladder = nil         // a third page would bring the next language onto its back
 		v.Sheets = append(v.Sheets, one)

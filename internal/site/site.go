@@ -27,6 +27,9 @@ type Input struct {
 	// Program names the bytes of the program, which every page depends on;
 	// without it files have no keys.
 	Program string
+	// Planner, if any, plans the weeks, for somebody who plans often: not for several
+	// callers at a time.
+	Planner *activity.Planner
 }
 
 // File is one file of the site, not yet rendered.
@@ -173,10 +176,10 @@ func (l *lister) eachCheckPage(lang *language, page func(pageSource)) {
 // whole are the pages of one week in one language.
 func (p *Planned) whole(l *lister, lang *language, of *lesson, w week.Week) wholeFile {
 	return wholeFile{
-		Learn:  learnPage{lang, l.class, of, w.Minutes, warmUp(p.in.WarmUps, w.WarmUp, of), !w.HasNote, l.note(w, lang)},
+		Learn:  learnPage{lang, l.class, of, w.Minutes, warmUp(p.in.WarmUps, w.WarmUp, of), !w.HasNote, l.note(w, lang), p.in.Site.Words},
 		Try:    tryPage{lang, of, 0, 0, len(of.stories)},
 		Invent: inventPage{lang, of, lang.settings[of.situation()]},
-		Print:  printPage{lang, l.class, of, p.in.Site.Answers != week.AnswersLink},
+		Print:  printPage{lang, l.class, of, p.in.Site.Answers != week.AnswersLink, p.in.Site.Words},
 	}
 }
 

@@ -112,7 +112,7 @@ func toldYear(t *testing.T, in Input, grade problem.Grade) [][]story.Story {
 		}
 		requests = append(requests, activity.Request{
 			Week: monday.AddDate(0, 0, 7*i).Format(time.DateOnly), Key: "puddle", Target: next.Target,
-			Stories: 4, Review: true, Bears: events.Bears,
+			Stories: 4, Review: true, Bears: events,
 		})
 		plans = activity.Year(requests)
 	}

@@ -19,7 +19,7 @@ func (p wholeFile) path() string { return WholePath(p.Learn.Language.Tag(), p.Le
 
 func (p wholeFile) view(c *common) page.View {
 	lang := p.Learn.Language
-	layout := page.Layout{Language: lang.Language, Theme: c.theme, Path: p.path(), School: lang.school}
+	layout := page.Layout{Language: lang.Language, Theme: c.theme, Path: p.Learn.path(), School: lang.school}
 	v := &page.Whole{
 		Learn: p.Learn.view(c).(*page.Learn), Try: p.Try.view(c).(*page.Try),
 		Invent: p.Invent.view(c).(*page.Invent), Print: p.Print.view(c).(*page.Print),

@@ -29,7 +29,5 @@ func (all Places) Lost(told Places) []Loss {
 
 // reaches reports whether some event tells a kind with amounts beyond a number.
 func (all Places) reaches(k problem.Kind, beyond int) bool {
-	return slices.ContainsFunc(all.Events(), func(e *Event) bool {
-		return slices.Contains(e.Kinds, k) && e.Span(k).Most > beyond
-	})
+	return all.any(func(e *Event) bool { return slices.Contains(e.Kinds, k) && e.Span(k).Most > beyond })
 }

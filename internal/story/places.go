@@ -184,17 +184,17 @@ func (all Places) Telling(p problem.Problem) []*Event {
 
 // Bears reports whether some event can tell a problem.
 func (all Places) Bears(p problem.Problem) bool {
-	for _, place := range all {
-		if slices.ContainsFunc(place.Events, func(e *Event) bool { return e.Bears(p) }) {
-			return true
-		}
-	}
-	return false
+	return all.any(func(e *Event) bool { return e.Bears(p) })
+}
+
+// any reports whether something holds for some event.
+func (all Places) any(holds func(*Event) bool) bool {
+	return slices.ContainsFunc(all, func(p Place) bool { return slices.ContainsFunc(p.Events, holds) })
 }
 
 // Tells reports whether some event tells stories of a kind.
 func (all Places) Tells(k problem.Kind) bool {
-	return slices.ContainsFunc(all.Events(), func(e *Event) bool { return slices.Contains(e.Kinds, k) })
+	return all.any(func(e *Event) bool { return slices.Contains(e.Kinds, k) })
 }
 
 // Message is the id of a sentence of the event in the language files; without a

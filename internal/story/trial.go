@@ -12,13 +12,13 @@ import (
 var TrialNumbers = []int{1, 2, 5, 11, 21, 22, 100, 101}
 
 // others go with them, so that every amount of a story can be one of them.
-var others = []int{3, 10, 20, 40, 60, 99, 200, 300}
+var others = []int{0, 3, 10, 20, 40, 60, 99, 200, 300, 733}
 
 // Trials gives stories of a kind in which each amount has each of TrialNumbers that
 // the event bears there, in as few stories as are soon found; at most so many.
 func (e *Event) Trials(k problem.Kind, most int) []Choice {
 	var bears []problem.Problem
-	for _, p := range trialProblems(k) {
+	for _, p := range TrialProblems(k) {
 		if e.Bears(p) {
 			bears = append(bears, p)
 		}
@@ -54,9 +54,9 @@ func unmet(p problem.Problem, met map[problem.Quantity]bool) []problem.Quantity 
 // nobody needs.
 func takesExtra(k problem.Kind) bool { return k.Steps() == nil && k != problem.TogetherBoth }
 
-// trialProblems are the problems of a kind that are made of trial numbers and
-// others.
-func trialProblems(k problem.Kind) []problem.Problem {
+// TrialProblems are the problems of a kind that are made of trial numbers and
+// others: those that try the sentences about them hardest.
+func TrialProblems(k problem.Kind) []problem.Problem {
 	var out []problem.Problem
 	all := slices.Concat(TrialNumbers, others)
 	add := func(numbers ...int) bool {

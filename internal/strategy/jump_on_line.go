@@ -108,11 +108,14 @@ func (t *track) finish() {
 		}
 		sides = append(sides, e)
 	}
-	id := "hint"
-	if t.op == problem.Minus {
-		id = "hint-back"
+	id := "hint-only"
+	if len(t.jumps) > 1 {
+		id = "hint-first"
 	}
-	t.w.hint(id, number("Start", t.stops[0]))
+	if t.op == problem.Minus {
+		id += "-back"
+	}
+	t.w.hint(id, number("Start", t.stops[0]), number("Jump", t.jumps[0]))
 	t.jumpsForgotten()
 	if slices.ContainsFunc(t.jumps, func(by int) bool { return by >= 10 }) {
 		t.w.tenAway()

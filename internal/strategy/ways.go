@@ -142,7 +142,19 @@ func Lines() []phrase.Line {
 	return phrase.Distinct(lines)
 }
 
-// lines are all sentences of a way.
+// Said are the sentences of the steps, and the first hint where there is one.
+func (w Way) Said() []phrase.Line {
+	var lines []phrase.Line
+	if w.Hint.ID != "" {
+		lines = append(lines, w.Hint)
+	}
+	for _, s := range w.Steps {
+		lines = append(lines, s.Say)
+	}
+	return lines
+}
+
+// lines are all sentences of a way, its pictures' too.
 func (w Way) lines() []phrase.Line {
 	lines := []phrase.Line{w.Title(), w.About()}
 	if w.Hint.ID != "" {

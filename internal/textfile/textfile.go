@@ -5,6 +5,7 @@ package textfile
 import (
 	"bytes"
 	"errors"
+	"fmt"
 	"io"
 	"io/fs"
 	"unicode/utf8"
@@ -19,8 +20,12 @@ const MaxSize = 1 << 20
 // Read reads a real file as text in UTF-8, without a byte order mark and with
 // "\n" at the end of lines. The problem, if there is one, names the file as
 // name. Links are not followed.
-func Read(fsys fs.FS, name string) (string, *diag.Diagnostic) {
-	data, problem := read(fsys, name)
+func Read(fsys fs.FS, name string) (string, *diag.Diagnostic) { return ReadUpTo(fsys, name, MaxSize) }
+
+// ReadUpTo is Read for files of other programs, which may be larger than ours: up to so
+// many bytes, in whole megabytes.
+func ReadUpTo(fsys fs.FS, name string, size int) (string, *diag.Diagnostic) {
+	data, problem := read(fsys, name, size)
 	if problem == nil {
 		data, problem = plain(data)
 	}
@@ -62,8 +67,8 @@ func Link(fsys fs.FS, folder string) *diag.Diagnostic {
 	return &diag.Diagnostic{File: folder, Text: "this is a link to another place", Hint: "put the folder itself here; links are not followed"}
 }
 
-// read gives the bytes of a real file, up to MaxSize.
-func read(fsys fs.FS, name string) ([]byte, *diag.Diagnostic) {
+// read gives the bytes of a real file, up to a size.
+func read(fsys fs.FS, name string, size int) ([]byte, *diag.Diagnostic) {
 	file, problem := open(fsys, name)
 	if problem != nil {
 		return nil, problem
@@ -71,13 +76,13 @@ func read(fsys fs.FS, name string) ([]byte, *diag.Diagnostic) {
 	defer file.Close()
 	var data bytes.Buffer
 	if info, err := file.Stat(); err == nil {
-		data.Grow(int(min(info.Size(), MaxSize)) + bytes.MinRead)
+		data.Grow(int(min(info.Size(), int64(size))) + bytes.MinRead)
 	}
-	if _, err := data.ReadFrom(io.LimitReader(file, MaxSize+1)); err != nil {
+	if _, err := data.ReadFrom(io.LimitReader(file, int64(size)+1)); err != nil {
 		return nil, &diag.Diagnostic{Text: "the file cannot be read: " + Reason(err)}
 	}
-	if data.Len() > MaxSize {
-		return nil, &diag.Diagnostic{Text: "the file is larger than 1 MB", Hint: "ours are a few pages of text; is this another file?"}
+	if data.Len() > size {
+		return nil, &diag.Diagnostic{Text: fmt.Sprintf("the file is larger than %d MB", size>>20), Hint: "ours are a few pages of text; is this another file?"}
 	}
 	return data.Bytes(), nil
 }

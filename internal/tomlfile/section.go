@@ -39,7 +39,7 @@ func (s *Section) Found() int { return len(s.file.found.problems) }
 
 // Unknown notes that a word is none of the allowed ones.
 func (s *Section) Unknown(key, what, typed string, allowed []string) {
-	s.Add(key, fmt.Sprintf("%q is not %s", short(typed), what), diag.Choice(typed, allowed))
+	s.AddCoded(diag.Unknown, typed, key, fmt.Sprintf("%q is not %s", short(typed), what), diag.Choice(typed, allowed))
 }
 
 // wrong notes that a value is not of the sort that its key takes.
@@ -214,7 +214,7 @@ func (s *Section) Numbers(name string, low, high int) []int {
 func (s *Section) Renamed(old, now string) {
 	s.schema.note(key{name: old, takes: Word, gone: true})
 	if v := s.Value(old); v != nil {
-		s.Add(old, fmt.Sprintf("%q is called %q now", old, now), fmt.Sprintf("write %s = %s", now, v.shown()))
+		s.AddCoded(diag.Renamed, now, old, fmt.Sprintf("%q is called %q now", old, now), fmt.Sprintf("write %s = %s", now, v.shown()))
 	}
 }
 

@@ -224,6 +224,7 @@ func (t *tree) value(in *Value, key string, line int, n *unstable.Node) {
 	}
 	if n.Data != nil {
 		v.Text = t.words(n)
+		v.from, v.to = int32(n.Raw.Offset), int32(n.Raw.Offset+n.Raw.Length)
 	}
 }
 

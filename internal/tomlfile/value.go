@@ -32,6 +32,8 @@ type Value struct {
 	Kind   Kind
 	origin origin
 	depth  uint8 // 0 for the file as a whole
+	// Where a text stands, with its quotes: bytes from one up to another.
+	from, to int32
 
 	Parent            *Value // nil for the file as a whole
 	first, last, next *Value // of its own values, and beside it

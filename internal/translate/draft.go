@@ -22,9 +22,13 @@ type Draft struct {
 	Stale    diag.Diagnostics // to hold against the English again, which has changed
 	Unread   diag.Diagnostics // in a signed file: not what was read
 	Advice   diag.Diagnostics // to look at, and perhaps to leave
+	Unused   diag.Diagnostics // left out, since no page asks for it
 
 	file   *i18n.File
 	source *i18n.Source
+	lacks  []string // ids of what Missing is about
+
+	entries map[string]Entry // by their ids; nil until they are asked for
 }
 
 // Open reads a language file, whole or not. Problems mean that it cannot be
@@ -44,7 +48,7 @@ func Open(tag string, folders ...fs.FS) (*Draft, diag.Diagnostics) {
 	}
 	d := &Draft{
 		Language: proof.Language, Status: statusOf(file, source, proof), Problems: proof.Wrong, Missing: proof.Missing,
-		Stale: proof.Stale, Unread: proof.Unread, Advice: advice(file), file: file, source: source,
+		Stale: proof.Stale, Unread: proof.Unread, Advice: advice(file), Unused: proof.Unused, file: file, source: source, lacks: proof.Lacks,
 	}
 	d.Problems.Sort()
 	return d, nil
@@ -100,3 +104,6 @@ func (d *Draft) EventNote(id string) string {
 }
 
 func oneLine(text string) string { return strings.Join(strings.Fields(text), " ") }
+
+// Text is the file as it was read.
+func (d *Draft) Text() string { return d.file.Text }

@@ -98,9 +98,9 @@ type fileWriter struct {
 func (w *fileWriter) header(tag language.Tag, hasRule bool) {
 	digits := cmp.Or(nativeDigits[tag.String()], "latn")
 	fmt.Fprintf(w, "[language]\nname = %q # please confirm: the language's own name\n", display.Self.Name(tag))
-	fmt.Fprintf(w, "direction = %q # please confirm: ltr or rtl\n", i18n.Direction(i18n.RightToLeft(tag)))
+	fmt.Fprintf(w, "direction = %q # please confirm: ltr, from left to right, or rtl\n", i18n.Direction(i18n.RightToLeft(tag)))
 	fmt.Fprintf(w, "digits = %q # please confirm: latn 0123, arab ٠١٢٣, arabext ۰۱۲۳, deva ०१२३\n", digits)
-	fmt.Fprintf(w, "equations = \"ltr\" # please confirm: the order in which schools write 8 + 6 = 14\n")
+	fmt.Fprintf(w, "equations = \"ltr\" # please confirm: the order in which schools write 8 + 6 = 14, ltr or rtl\n")
 	if !hasRule {
 		fmt.Fprintf(w, "plurals = \"other\" # please confirm: nouns never change after a number; or the tag of a language with the same rule\n")
 	}

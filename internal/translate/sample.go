@@ -32,7 +32,7 @@ func Samples(l *i18n.Language) []Sample {
 		if family == "words" || strings.HasSuffix(f.ID, ".gender") {
 			continue
 		}
-		who := s.somebody(f.Gender)
+		who := Somebody(l, f.Gender)
 		switch {
 		case f.Gender != "" && who == "": // nobody has that gender
 		case !f.Written:
@@ -53,10 +53,11 @@ type sampler struct {
 	samples []Sample
 }
 
-// somebody is the first character of a gender; of any gender when that is empty.
-func (s *sampler) somebody(gender string) string {
-	for _, id := range s.lang.Blocks("character") {
-		if gender == "" || s.lang.Gender(id) == gender {
+// Somebody is the first character of a language with a gender, or with any gender
+// when that is empty; empty where there is none.
+func Somebody(l *i18n.Language, gender string) string {
+	for _, id := range l.Blocks("character") {
+		if gender == "" || l.Gender(id) == gender {
 			return id
 		}
 	}

@@ -4,6 +4,7 @@ import (
 	"io/fs"
 	"math"
 	"slices"
+	"strings"
 
 	"homebuild/internal/diag"
 	"homebuild/internal/i18n"
@@ -14,8 +15,8 @@ import (
 type Status struct {
 	Tag      string       `json:"tag"`
 	Name     string       `json:"name"`     // own name; empty when the file cannot be read
-	Total    int          `json:"total"`    // messages that the file needs with the blocks it has
-	Done     int          `json:"done"`     // of Total, with a text
+	Total    int          `json:"total"`    // messages that the file needs with the blocks it has, and forms that its sentences ask for
+	Done     int          `json:"done"`     // of Total, with all their texts
 	Stale    int          `json:"stale"`    // of Done, made from an English text that has changed
 	Unread   int          `json:"unread"`   // in a signed file: messages that are not what was read
 	LeftOut  []string     `json:"leftOut"`  // events, things, characters and settings that the language leaves out
@@ -62,6 +63,7 @@ func statusOf(file *i18n.File, source *i18n.Source, proof *i18n.Proof) Status {
 		s.Reviewed = proof.Language.Reviewed()
 		s.Unread = len(proof.Unread)
 	}
+	lacks := lacking(proof)
 	for _, m := range source.File.Messages {
 		switch {
 		case !m.Needed():
@@ -70,10 +72,7 @@ func statusOf(file *i18n.File, source *i18n.Source, proof *i18n.Proof) Status {
 				s.LeftOut = append(s.LeftOut, m.Block)
 			}
 		default:
-			s.Total++
-			if slices.ContainsFunc(file.All(m.ID), (*i18n.Message).HasText) {
-				s.Done++
-			}
+			s.need(m.ID, lacks)
 		}
 	}
 	for _, m := range file.Messages {
@@ -81,8 +80,39 @@ func statusOf(file *i18n.File, source *i18n.Source, proof *i18n.Proof) Status {
 			s.Stale++
 		}
 	}
-	s.events(file, source)
+	s.events(file, source, lacks)
+	s.Total += len(lacks) // the forms that are left
 	return s
+}
+
+// lacking are the messages of which something is missing, by their ids: a form for a
+// gender is part of its sentence, and what only some stories say is part of what all do.
+func lacking(proof *i18n.Proof) map[string]bool {
+	out := map[string]bool{}
+	for _, id := range proof.Lacks {
+		head, key := cutLast(id)
+		switch {
+		case slices.Contains(i18n.Genders, key):
+			id = head
+		case strings.HasPrefix(id, "event.") && strings.Count(id, ".") > 3:
+			group, _ := cutLast(head)
+			id = group + "." + key
+		}
+		out[id] = true
+	}
+	return out
+}
+
+// need counts a message that the file needs, and reports whether it is done. It is no
+// longer among those that are lacking then.
+func (s *Status) need(id string, lacks map[string]bool) bool {
+	s.Total++
+	if lacks[id] {
+		delete(lacks, id)
+		return false
+	}
+	s.Done++
+	return true
 }
 
 // tells reports whether a file has an event, and a text for each of its sentences.
@@ -93,7 +123,7 @@ func tells(file *i18n.File, id string) bool {
 
 // events counts what the events of a file tell: each of their sentences once, be
 // it said in one way or in several.
-func (s *Status) events(file *i18n.File, source *i18n.Source) {
+func (s *Status) events(file *i18n.File, source *i18n.Source, lacks map[string]bool) {
 	for _, english := range source.File.Events {
 		e := file.Event(english.ID)
 		if e == nil {
@@ -101,12 +131,8 @@ func (s *Status) events(file *i18n.File, source *i18n.Source) {
 			continue
 		}
 		for _, key := range english.Keys() {
-			s.Total++
-			if e.Tells(key) {
-				s.Done++
-				if e.Stale() {
-					s.Stale++
-				}
+			if s.need(e.ID+"."+key, lacks) && e.Stale() {
+				s.Stale++
 			}
 		}
 	}

@@ -140,6 +140,28 @@ func TestStatus(t *testing.T) {
 	}
 }
 
+// Status and check agree: a message is done when none of its texts is missing.
+func TestStatusCountsWholeMessages(t *testing.T) {
+	for _, test := range []struct{ name, tag, old, new, want string }{
+		{"all written", "ru", "", "", "38 of 38"},
+		{"a plural form", "ru", `few = "{{.N}} недели", `, ``, "37 of 38"},
+		{"two plural forms of a message", "ru", `one = "{{.N}} неделя", few = "{{.N}} недели", `, ``, "37 of 38"},
+		{"a form for a gender", "ru", `masculine = "Однажды {{.Who}} пошёл гулять."`, ``, "37 of 38"},
+		{"a form of a name", "ru", `genitive = "журавля"`, ``, "38 of 39"},
+		{"a gender", "ru", "gender = \"masculine\"\n", "", "38 of 39"},
+		{"a sentence of an event", "es", `so-out = "`, `so-out = "" # `, "37 of 38"},
+	} {
+		folder := fstest.MapFS{"en.toml": {Data: fixture(t, "en", "", "")}, test.tag + ".toml": {Data: fixture(t, test.tag, test.old, test.new)}}
+		draft, problems := Open(test.tag, folder)
+		if len(problems) > 0 {
+			t.Fatal(problems)
+		}
+		if got := draft.Summary(); !strings.Contains(got, test.want+" messages") || (len(draft.Missing) > 0) != (draft.Status.Missing() > 0) {
+			t.Errorf("%s: want %s messages, got %q with %v", test.name, test.want, got, draft.Missing)
+		}
+	}
+}
+
 func TestSamples(t *testing.T) {
 	c, problems := i18n.Load(nil, fixtures)
 	if len(problems) > 0 {

@@ -14,16 +14,17 @@ type Wanted struct {
 	English string `json:"english"`
 	Note    string `json:"note"`
 	Words   int    `json:"words"` // of the English
+	Page    string `json:"page"`  // the first that waits for it; empty where that is not known
 }
 
 // Wanted tells all about a text that the language lacks, by what it was asked for:
 // the id of a message, of a form or of a sentence.
 func (d *Draft) Wanted(id string) Wanted {
 	w := Wanted{ID: id}
-	if event, key := cutLast(id); strings.HasPrefix(id, "event.") {
+	if event, group, key, ok := cutSentence(id); ok {
 		w.Note = d.EventNote(event)
-		w.English = textOf(d.source.File.Event(event), key)
-		w.Line = d.sentenceLine(event, key)
+		w.English = textOf(d.source.File.Event(event), group, key)
+		w.Line = d.sentenceLine(event, group, key)
 	} else {
 		w.Note = d.Note(id)
 		w.English, w.Line = d.message(id)
@@ -37,8 +38,23 @@ func cutLast(id string) (head, key string) {
 	return id[:dot], id[dot+1:]
 }
 
-// textOf is the sentence of an event, as most stories say it.
-func textOf(e *i18n.Event, key string) string {
+// cutSentence parts the id of a sentence from that of its event, and from the kinds
+// of stories that say it so.
+func cutSentence(id string) (event, group, key string, ok bool) {
+	parts := strings.Split(id, ".")
+	switch {
+	case parts[0] != "event":
+	case len(parts) == 4:
+		return strings.Join(parts[:3], "."), "", parts[3], true
+	case len(parts) == 5:
+		return strings.Join(parts[:3], "."), parts[3], parts[4], true
+	}
+	return "", "", "", false
+}
+
+// textOf is the sentence of an event that stories of a group say, or else as most
+// stories say it.
+func textOf(e *i18n.Event, group, key string) string {
 	if e == nil {
 		return ""
 	}
@@ -48,19 +64,20 @@ func textOf(e *i18n.Event, key string) string {
 			text = s.Text
 		}
 	}
+	if s := e.Sentence(group, key); s != nil {
+		text = s.Text
+	}
 	return text
 }
 
-// sentenceLine is the line of an empty sentence, or of its event.
-func (d *Draft) sentenceLine(event, key string) int {
+// sentenceLine is the line of a sentence, or of its event.
+func (d *Draft) sentenceLine(event, group, key string) int {
 	e := d.file.Event(event)
 	if e == nil {
 		return 0
 	}
-	for _, s := range e.Sentences {
-		if s.Key == key && s.Text == "" {
-			return s.Line
-		}
+	if s := e.Sentence(group, key); s != nil {
+		return s.Line
 	}
 	return e.Line
 }
@@ -68,18 +85,13 @@ func (d *Draft) sentenceLine(event, key string) int {
 // message is the English of a message, or of the one that it is a form of, and the
 // line where its text is to be written.
 func (d *Draft) message(id string) (english string, line int) {
-	for at := id; ; {
-		own, source := d.file.Message(at), d.source.File.Message(at)
-		if own != nil {
-			line = cmp.Or(line, own.Line)
+	for at := id; line == 0 && at != ""; at = at[:max(0, strings.LastIndexAny(at, "-."))] {
+		if own := d.file.Message(at); own != nil {
+			line = own.Line
 		}
-		if source != nil {
-			return cmp.Or(source.Other, source.One), line
-		}
-		cut := max(strings.LastIndexByte(at, '-'), strings.LastIndexByte(at, '.'))
-		if cut <= 0 {
-			return "", line
-		}
-		at = at[:cut]
 	}
+	if m := d.englishOf(id); m != nil {
+		return cmp.Or(m.Other, m.One), line
+	}
+	return "", line
 }

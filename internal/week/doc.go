@@ -26,6 +26,7 @@
 //	answers         = "foot"
 //	index           = false
 //	days-off        = ["2026-11-26", "2026-12-21 to 2027-01-01"]
+//	words           = { make-ten = "ten friends" }
 //
 // The address is where the site will live. The first language is the class's
 // own unless school-language says another. The grade is the class's, 0 or "K" for
@@ -34,8 +35,9 @@
 // at the foot of the printed sheet; with answers = "link" the paper has none, and
 // families find them on the pages that its code leads to. With index = true search
 // engines may list the pages. On days-off there is no school: a week that has no
-// other day is passed over when the next one is begun. A name or class that differs
-// by language is a table:
+// other day is passed over when the next one is begun. The words are what
+// the class calls a way or a picture, in its own language: families read them beside
+// ours. A name or class that differs by language is a table:
 //
 //	name = { en = "Pebble Lane School", es = "Escuela Pebble Lane" }
 //

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 
+	"homebuild/internal/diag"
 	"homebuild/internal/tomlfile"
 )
 
@@ -50,9 +51,9 @@ func (r *reader) noteLanguage(s *tomlfile.Section, typed string, site *Site) (st
 	case known && len(site.Languages) == 0: // what is wrong with the list is told
 		return tag, true
 	case known:
-		s.Add(typed, fmt.Sprintf("this site is not made in %q", tag), fmt.Sprintf("add %q to languages in %s, or take the note away", tag, SiteFile))
+		s.AddCoded(diag.Unknown, tag, typed, fmt.Sprintf("this site is not made in %q", tag), fmt.Sprintf("add %q to languages in %s, or take the note away", tag, SiteFile))
 	default:
-		s.Add(typed, fmt.Sprintf("%q is not a language there is a file for", typed), languageHint(typed, r.allowed.Languages))
+		s.AddCoded(diag.Unknown, typed, typed, fmt.Sprintf("%q is not a language there is a file for", typed), languageHint(typed, r.allowed.Languages))
 	}
 	return "", false
 }

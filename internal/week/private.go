@@ -7,12 +7,21 @@ import (
 	"strconv"
 	"strings"
 	"unicode"
+
+	"homebuild/internal/diag"
 )
 
 // finding is something in a text that does not belong on a public page.
 type finding struct {
-	what string // "an e-mail address"
+	code string // of [diag]
 	text string // as typed
+}
+
+// what names the finding: "an e-mail address".
+func (f finding) what() string {
+	return map[string]string{
+		diag.PrivateMail: "an e-mail address", diag.PrivatePhone: "a phone number", diag.PrivateID: "an id number", diag.PrivateNumber: "a phone or id number",
+	}[f.code]
 }
 
 var (
@@ -46,15 +55,15 @@ func private(line string) []finding {
 	var found []finding
 	for _, look := range []*regexp.Regexp{email(), spelled()} {
 		line = take(look, line, func(text string) bool {
-			found = append(found, finding{"an e-mail address", text})
+			found = append(found, finding{diag.PrivateMail, text})
 			return true
 		})
 	}
 	blank := func(string) bool { return true }
 	line = take(clock(), take(date(), line, blank), blank)
 	take(digitRun(), line, func(text string) bool {
-		if what := numberOf(text); what != "" {
-			found = append(found, finding{what, text})
+		if code := numberOf(text); code != "" {
+			found = append(found, finding{code, text})
 		}
 		return true
 	})
@@ -76,7 +85,7 @@ func take(look *regexp.Regexp, line string, see func(string) bool) string {
 	})
 }
 
-// numberOf says what a run of digits looks like, or "" for numbers of a lesson.
+// numberOf is the code of what a run of digits looks like, or "" for numbers of a lesson.
 func numberOf(run string) string {
 	groups := strings.FieldsFunc(run, func(c rune) bool { return !unicode.IsDigit(c) })
 	digits := 0
@@ -85,13 +94,13 @@ func numberOf(run string) string {
 	}
 	switch {
 	case len(groups) == 1 && digits >= idDigits && run[0] != '+':
-		return "a phone or id number"
+		return diag.PrivateNumber
 	case digits < phoneDigits || lesson(run, groups):
 		return ""
 	case idNumber().MatchString(run):
-		return "an id number"
+		return diag.PrivateID
 	}
-	return "a phone number"
+	return diag.PrivatePhone
 }
 
 // lesson reports whether groups of digits are numbers to count with: a list of

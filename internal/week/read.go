@@ -36,9 +36,9 @@ type reader struct {
 	misnamed bool // whether a file was surely meant as a week and is called otherwise
 }
 
-// private notes that a text shows something about a person.
-func (r *reader) private(file string, line int, shown, text, hint string) {
-	r.problems = append(r.problems, diag.Diagnostic{File: file, Line: line, Text: text, Hint: hint, Code: diag.Private, Value: shown})
+// addCoded is add for a problem that has a code, with its value.
+func (r *reader) addCoded(code, value, file string, line int, text, hint string) {
+	r.problems = append(r.problems, diag.Diagnostic{File: file, Line: line, Text: text, Hint: hint, Code: code, Value: value})
 }
 
 // add notes a problem. The hint is the next step.

@@ -57,17 +57,17 @@ func target(s *tomlfile.Section, allowed Allowed) string {
 	case s.Value("target") != nil && s.Value("own-target") != nil:
 		s.Add("own-target", "the week has a target and an own-target", "keep one of the two")
 	case !listed && !own:
-		s.Add("target", "the week has no target", `write target = "add-within-20", or another; "homebuild targets" lists them`)
+		s.AddCoded(diag.Missing, "", "target", "the week has no target", `write target = "add-within-20", or another; "homebuild targets" lists them`)
 	case slices.Contains(targets, typed):
 		return typed
 	case typed != "" && named != nil && len(named(typed)) == 1:
 		return named(typed)[0]
 	case typed != "" && named != nil && len(named(typed)) > 1:
-		s.Add("target", fmt.Sprintf("%q names %d targets", typed, len(named(typed))), fmt.Sprintf("write one of them, which homebuild targets %s explains: %s", typed, strings.Join(named(typed), ", ")))
+		s.AddCoded(diag.Unknown, typed, "target", fmt.Sprintf("%q names %d targets", typed, len(named(typed))), fmt.Sprintf("write one of them, which homebuild targets %s explains: %s", typed, strings.Join(named(typed), ", ")))
 	case typed != "":
-		s.Add("target", fmt.Sprintf("%q is not a target", typed), diag.And(diag.Choice(typed, targets), `"homebuild targets" lists them`))
+		s.AddCoded(diag.Unknown, typed, "target", fmt.Sprintf("%q is not a target", typed), diag.And(diag.Choice(typed, targets), `"homebuild targets" lists them`))
 	case s.Value("target") != nil && s.Value("target").Kind == tomlfile.Text:
-		s.Add("target", `target cannot be ""`, `"homebuild targets" lists what it can be`)
+		s.AddCoded(diag.Missing, "", "target", `target cannot be ""`, `"homebuild targets" lists what it can be`)
 	}
 	return ""
 }

@@ -38,7 +38,9 @@ func (r *reader) site() Site {
 		Grade:   grade(s),
 		DaysOff: daysOff(s),
 		Review:  switchOr(s, "review", true),
+		Words:   classWords(s, slices.Concat(r.allowed.Strategies, r.allowed.Pictures)),
 	}
+	s.Word("shared") // the school has opened that folder before this is read
 	site.Answers = answers(s, site.Address)
 	site.Languages = r.languages(s)
 	site.School = schoolLanguage(s, site.Languages)
@@ -95,7 +97,7 @@ func (r *reader) languages(s *tomlfile.Section) []string {
 		tag, ok := sameWord(word, r.allowed.Languages)
 		switch {
 		case !ok:
-			s.Add("languages", fmt.Sprintf("%q is not a language there is a file for", word), languageHint(word, r.allowed.Languages))
+			s.AddCoded(diag.Unknown, word, "languages", fmt.Sprintf("%q is not a language there is a file for", word), languageHint(word, r.allowed.Languages))
 		case slices.Contains(tags, tag):
 			s.Add("languages", fmt.Sprintf("%q is in the list twice", tag), "keep one of the two")
 		default:
@@ -144,6 +146,26 @@ func texts(s *tomlfile.Section, key string, languages []string) Localized {
 	return text
 }
 
+// classWords reads what the class calls ways and pictures.
+func classWords(s *tomlfile.Section, known []string) map[string]string {
+	words := s.Section("words", "the class's own words")
+	if !words.Written {
+		return nil
+	}
+	out := map[string]string{}
+	for _, v := range words.Values() {
+		word := strings.Join(strings.Fields(words.Word(v.Key)), " ")
+		if !slices.Contains(known, v.Key) {
+			words.Unknown(v.Key, "a strategy or a picture", v.Key, known)
+			continue
+		}
+		if public(words, v.Key, word); word != "" {
+			out[v.Key] = word
+		}
+	}
+	return out
+}
+
 // public refuses in a name what a note may not show either.
 func public(s *tomlfile.Section, key, text string) {
 	if n := len([]rune(text)); n > maxName {
@@ -156,6 +178,6 @@ func public(s *tomlfile.Section, key, text string) {
 		}
 	}
 	for _, p := range private(text) {
-		s.AddCoded(diag.Private, p.text, key, fmt.Sprintf("%s holds %s, %q, and pages are public", key, p.what, p.text), "leave it out")
+		s.AddCoded(p.code, p.text, key, fmt.Sprintf("%s holds %s, %q, and pages are public", key, p.what(), p.text), "leave it out")
 	}
 }

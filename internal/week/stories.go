@@ -90,7 +90,7 @@ func plainText(s *tomlfile.Section, key string, longest int, allow []string) str
 	}
 	for _, p := range private(text) {
 		if !allowed(p.text, allow) {
-			s.AddCoded(diag.Private, p.text, key, fmt.Sprintf("the story shows %s, %q, and pages are public", p.what, p.text),
+			s.AddCoded(p.code, p.text, key, fmt.Sprintf("the story shows %s, %q, and pages are public", p.what(), p.text),
 				fmt.Sprintf("leave it out, or add allow = [%q] to the week's settings if everyone may see it", p.text))
 		}
 	}

@@ -33,19 +33,20 @@ func (t Localized) In(language, school string) string {
 
 // Site is a school's folder, read and checked.
 type Site struct {
-	Name      Localized      // the school or the class, as families know it
-	Class     Localized      // a label such as "Room 4"; may be empty
-	Address   string         // where the site will live, ending in "/"; may be empty
-	Languages []string       // tags, largest page language first
-	Grade     *problem.Grade // of the class; nil where the file does not say
-	School    string         // the tag of the class's own language, one of Languages
-	Theme     string         // empty for the plain theme
-	Key       string         // any word; another word gives other numbers
-	Answers   string         // where families who print find the answers: AnswersFoot or AnswersLink
-	Index     bool           // whether search engines may list the pages
-	DaysOff   []Days         // on which there is no school
-	Review    bool           // whether weeks bring back what earlier ones were about, where they do not say
-	Weeks     []Week         // oldest first
+	Name      Localized         // the school or the class, as families know it
+	Class     Localized         // a label such as "Room 4"; may be empty
+	Address   string            // where the site will live, ending in "/"; may be empty
+	Languages []string          // tags, largest page language first
+	Grade     *problem.Grade    // of the class; nil where the file does not say
+	School    string            // the tag of the class's own language, one of Languages
+	Theme     string            // empty for the plain theme
+	Key       string            // any word; another word gives other numbers
+	Answers   string            // where families who print find the answers: AnswersFoot or AnswersLink
+	Index     bool              // whether search engines may list the pages
+	DaysOff   []Days            // on which there is no school
+	Words     map[string]string // what the class calls a way or a picture, by its id, in the class's own language
+	Review    bool              // whether weeks bring back what earlier ones were about, where they do not say
+	Weeks     []Week            // oldest first
 }
 
 // Week is one week file with its notes.

@@ -1,11 +1,14 @@
 // Acts on one story.
 
 import type { Desk } from "./desk";
+import { focusOn } from "./focus";
 import type { Reading, Story } from "./protocol";
+import { bringIn } from "./focus";
 import { refreshSteps } from "./refresh";
 
 export function openStory(desk: Desk, number?: number): void {
   desk.set({ story: number === undefined ? undefined : { number }, line: undefined });
+  if (number !== undefined) bringIn(`#desk-story-${number} > .shut`);
   void refreshSteps(desk);
 }
 
@@ -23,7 +26,10 @@ export async function storyAct(desk: Desk, s: Story, what: string, kind = ""): P
   const now = desk.state.week?.stories.find((o) => o.number === s.number);
   if (desk.state.story?.number === s.number && now && now.equation !== s.equation) desk.set({ story: { ...desk.state.story, was: s.equation } });
   const moved = { up: -1, down: 1 }[what];
-  if (moved !== undefined) desk.set({ story: { ...desk.state.story, number: s.number + moved } });
+  if (moved !== undefined) {
+    desk.set({ story: { ...desk.state.story, number: s.number + moved } });
+    focusOn(`#desk-story-${s.number + moved} [data-key=${what}]`, `#desk-story-${s.number + moved} .shut`);
+  }
   else if (what === "remove") desk.set({ story: undefined });
 }
 

@@ -1,26 +1,32 @@
 // Acts on a week and its lines.
 
 import type { Desk } from "./desk";
-import type { Finding, Line } from "./protocol";
+import type { ClassWord, Finding, Line } from "./protocol";
 import type { Memory } from "./keeper";
 import { refreshChoices } from "./refresh";
 import { type Shown, type View, choicesOf } from "./state";
-import { focusOn } from "./focus";
+import { focusOn, fromHead } from "./focus";
+import { rowOf } from "./rows";
 
 /** Lays a Monday open, with one of its lines open where one is named. */
 export async function goTo(desk: Desk, date: string, line?: string): Promise<void> {
   await flush(desk);
-  if (date !== desk.state.date) desk.set({ date, week: undefined, html: undefined, story: undefined, own: desk.state.own?.date === date ? desk.state.own : undefined, sending: undefined, given: undefined });
   desk.set({ view: "week", line: undefined, side: "yours" });
+  await layOpen(desk, date);
+  if (line) await openLine(desk, line);
+}
+
+/** Makes a Monday the one that is worked at. */
+async function layOpen(desk: Desk, date: string): Promise<void> {
+  if (date !== desk.state.date) desk.set({ date, week: undefined, html: undefined, story: undefined, own: desk.state.own?.date === date ? desk.state.own : undefined, sending: undefined, given: undefined });
   desk.remember({ week: date });
   await desk.refresh();
-  if (line) await openLine(desk, line);
 }
 
 /** Opens a line and shuts the others; nothing shuts all. */
 export async function openLine(desk: Desk, key?: string): Promise<void> {
   await flush(desk);
-  desk.set({ line: key, choices: undefined, story: undefined, targets: undefined });
+  desk.set({ line: key, choices: undefined, story: undefined, targets: undefined, search: "" });
   if (key === "target") await findTargets(desk, "");
   else if (key !== undefined && key in choicesOf) await refreshChoices(desk, key);
 }
@@ -30,6 +36,7 @@ let searches = 0;
 /** Finds sentences by words, a grade or a code. */
 export async function findTargets(desk: Desk, typed: string): Promise<void> {
   const mine = ++searches;
+  desk.set({ search: typed });
   const targets = await desk.ask("targets", { words: typed.trim(), grade: desk.state.year?.grade ?? desk.state.week?.grade ?? 1 });
   if (targets && mine === searches && desk.state.line === "target") desk.set({ targets });
 }
@@ -38,12 +45,16 @@ export async function findTargets(desk: Desk, typed: string): Promise<void> {
 export async function setLine(desk: Desk, line: Line, value: string): Promise<void> {
   const date = desk.state.date!;
   const word = value === "" ? "act.rub-out" : "act.line";
+  if (value !== "") desk.set({ taken: { ...desk.state.taken, [line.key]: value } });
   await desk.act({ word, args: { line: `@line.${line.key}` } }, () => desk.ask("set", { date, key: line.key, value }));
-  if (desk.state.line === "target") await findTargets(desk, typedTarget());
+  desk.set({ taken: without(desk.state.taken, line.key, value) });
+  if (desk.state.line === "target") await findTargets(desk, desk.state.search);
 }
 
-const typedTarget = () => document.querySelector<HTMLInputElement>("#target-words")?.value ?? "";
-
+/** What waits, without an entry that was done; another one that came meanwhile stays. */
+function without(waiting: Record<string, string>, key: string, done: string): Record<string, string> {
+  return waiting[key] === done ? Object.fromEntries(Object.entries(waiting).filter(([k]) => k !== key)) : waiting;
+}
 /** Typing that is not written down yet: it waits for a short pause. */
 const waiting = new Map<Desk, { timer: number; write: () => Promise<unknown> }>();
 
@@ -51,7 +62,11 @@ const waiting = new Map<Desk, { timer: number; write: () => Promise<unknown> }>(
 export function writeLetter(desk: Desk, tag: string, text: string, now = false): void {
   const date = desk.state.date!;
   const field = `${date}/note.${tag}`;
-  const write = () => desk.act({ word: "act.letter", args: { language: languageName(desk, tag) } }, () => desk.ask("set", { date, key: `note.${tag}`, value: text }), now ? undefined : field);
+  desk.set({ typed: { ...desk.state.typed, [field]: text } });
+  const write = async () => {
+    const done = await desk.act({ word: "act.letter", args: { language: languageName(desk, tag) } }, () => desk.ask("set", { date, key: `note.${tag}`, value: text }), now ? undefined : field);
+    if (done) desk.set({ typed: without(desk.state.typed, field, text) });
+  };
   later(desk, write, now ? 0 : 300);
 }
 
@@ -102,10 +117,27 @@ export async function show(desk: Desk, f: Finding): Promise<void> {
     desk.set({ story: { number: f.story }, line: undefined });
     return focusOn(`#desk-story-${f.story} button`);
   }
-  const [key, tag] = f.key.split(".");
-  if (!key) return focusOn("#week");
-  await openLine(desk, key);
-  focusOn(key === "note" ? `#letter-${tag ?? f.tag}` : `#line-${key}`);
+  const [, tag] = f.key.split(".");
+  const row = rowOf(f.key);
+  if (row === undefined) return focusOn("#week");
+  await openLine(desk, row);
+  focusOn(row === "note" ? `#letter-${tag ?? f.tag}` : `#line-${row}`);
+}
+
+/** Opens the row of a line, to choose another there. */
+export async function openRow(desk: Desk, key: string): Promise<void> {
+  await openLine(desk, rowOf(key));
+  focusOn(`#line-${rowOf(key)}`);
+}
+
+/** Takes a letter out that nobody reads: no family has its language. */
+export async function takeLetterOut(desk: Desk, f: Finding): Promise<void> {
+  await desk.act({ word: "act.take-out" }, () => desk.ask("set", { date: desk.state.date!, key: f.key, value: "" }));
+}
+
+/** Keeps the stories that can be told; what cannot is left out. */
+export async function keepOthers(desk: Desk): Promise<void> {
+  await desk.act({ word: "act.keep-others" }, () => desk.ask("story", { date: desk.state.date!, story: 0, do: "keep", kind: "" }));
 }
 
 /** Goes to the first thing to mend. */
@@ -117,9 +149,13 @@ export function mendNext(desk: Desk): void {
 /** Does something to a whole week. */
 export async function calendar(desk: Desk, date: string, what: string, to = ""): Promise<void> {
   const name = { word: `act.${what}`, args: { date } };
+  const { view } = desk.state;
   const target = what === "again" && !to ? (desk.state.year?.next ?? "") : to;
   const done = await desk.act(name, () => desk.ask("calendar", { date, do: what, to: target }));
-  if (done && (what === "take" || what === "again")) desk.set({ view: "week" });
+  const next = desk.state.year?.next;
+  if (done && what === "off" && next && desk.state.date === date) await layOpen(desk, next); // nothing is sent for a week off
+  const stayed = desk.state.view === view; // she may have gone on meanwhile
+  if (done && stayed && (what === "take" || what === "again")) desk.set({ view: "week" });
 }
 
 /** Chooses what families' frame shows. */
@@ -139,10 +175,22 @@ export function turnTo(desk: Desk, side: "yours" | "families"): void {
 export function openTop(desk: Desk, view: View): void {
   const again = desk.state.view === view;
   desk.set({ view: again ? "week" : view, side: "yours", line: undefined });
+  fromHead();
 }
 
 /** Chooses the desk's own language. */
 export async function chooseWords(desk: Desk, words: "en" | "es"): Promise<void> {
   desk.remember({ words });
   await desk.open();
+}
+
+/** Writes down what the class calls a way or a picture; nothing for our word. */
+export async function setClassWord(desk: Desk, word: ClassWord, own: string): Promise<void> {
+  const key = `words.${word.id}`;
+  const others = Object.entries(desk.state.typed).filter(([k]) => !k.startsWith("words.")); // one that was refused goes with the words of why
+  desk.set({ typed: { ...Object.fromEntries(others), [key]: own } });
+  const done = await desk.act({ word: "act.words", args: { name: word.name } }, () => desk.ask("settings", { key, value: own.trim() }));
+  if (!done) return;
+  const year = await desk.ask("year", {});
+  desk.set({ ...(year && { year }), typed: without(desk.state.typed, key, own) });
 }

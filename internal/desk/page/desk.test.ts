@@ -2,7 +2,7 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 import { nextMonday } from "./days";
 import { Desk } from "./desk";
-import { Engine } from "./engine";
+import { Engine, GoneError } from "./engine";
 import { Fake } from "./fake";
 import { KeepError, type Kept, type Keeper, type Trouble } from "./keeper";
 
@@ -152,4 +152,19 @@ test("typing is one act, and another field another", async () => {
 test("nextMonday", () => {
   const rows: Record<string, string> = { "2026-09-27": "2026-09-28", "2026-09-28": "2026-10-05", "2026-12-31": "2027-01-04" };
   for (const [day, want] of Object.entries(rows)) assert.equal(nextMonday(day), want);
+});
+
+test("a program that has ended is told apart from an engine that stops", async () => {
+  const { desk, fakes, begin, set } = await aDesk();
+  await begin();
+  const works = Fake.prototype.send;
+  Fake.prototype.send = function () {
+    this.refuses(new GoneError("no answer"));
+  };
+  await set("focus", "count-on");
+  assert.equal(desk.state.engine, "gone");
+  Fake.prototype.send = works;
+  assert.equal(fakes.length > 1, true);
+  await set("focus", "count-on");
+  assert.equal(desk.state.engine, "ready");
 });

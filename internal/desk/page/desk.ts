@@ -2,7 +2,7 @@
 // Acts go one after the other; what an act came to is kept before the next.
 
 import { localDay } from "./days";
-import { type Args, type Call, type Engine, StopError, type Value, WrongError } from "./engine";
+import { type Args, type Call, type Engine, GoneError, StopError, type Value, WrongError } from "./engine";
 import { type Change, apply, changesOf, toChanges } from "./files";
 import { type Said, type Step, fits, record, redo, toRedo, toUndo, undo } from "./journal";
 import { KeepError, type Keeper, type Memory } from "./keeper";
@@ -86,13 +86,18 @@ export class Desk {
       if (cause instanceof WrongError) {
         this.set({ wrong: cause.findings });
         if (cause.findings.some((f) => f.code === "changed")) this.troubled(new KeepError("changed"));
-      } else if (cause instanceof StopError) this.set({ engine: cause });
+      } else if (cause instanceof StopError) this.set({ engine: cause.cause instanceof GoneError ? "gone" : cause });
       else throw cause;
       return undefined;
     } finally {
       clearTimeout(slow);
       if (this.state.busy) this.set({ busy: false });
     }
+  }
+
+  /** Finds out whether the engine is still there. */
+  async look(): Promise<void> {
+    if (this.state.engine !== "gone") await this.ask("put", { changes: {} });
   }
 
   /** Does one thing after the other. */
@@ -170,12 +175,15 @@ export class Desk {
     if (this.readOnly || this.state.journal.acts.length === 0) return;
     const { files, journal, memory } = this.state;
     const changes = this.unsaved;
+    const slow = setTimeout(() => this.set({ saving: { ...this.state.saving, state: "saving" } }), 500);
     try {
       await this.keeper.save({ files, journal, memory }, changes);
       this.unsaved = this.unsaved.slice(changes.length);
       this.set({ saving: { state: "saved", at: this.now().getTime() } });
     } catch (cause) {
       this.troubled(cause);
+    } finally {
+      clearTimeout(slow);
     }
   }
 
@@ -208,7 +216,7 @@ export class Desk {
   async refresh(): Promise<void> {
     const mine = ++this.refreshes;
     const current = () => mine === this.refreshes;
-    if (!this.state.year || !this.state.date) {
+    if (!this.state.year || !this.state.date || this.state.view === "year") { // what she looks at comes first
       const year = await this.ask("year", {});
       if (!year || !current()) return;
       this.set({ year, date: this.state.date ?? this.state.memory.week ?? (year.next || year.newest) });

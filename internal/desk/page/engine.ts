@@ -35,6 +35,13 @@ export class StopError extends Error {
   }
 }
 
+/** The program in which the engine runs has ended, or cannot be reached. */
+export class GoneError extends Error {
+  constructor(cause: unknown) {
+    super("gone", { cause });
+  }
+}
+
 interface Waiting {
   resolve(value: unknown): void;
   reject(cause: unknown): void;

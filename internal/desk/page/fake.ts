@@ -40,6 +40,11 @@ export class Fake implements Transport {
 
   close(): void {}
 
+  /** Stops, and says why. */
+  refuses(why: unknown): void {
+    setTimeout(() => this.listener.stopped(why), this.delay);
+  }
+
   private path = (date: string) => `weeks/${date}.toml`;
   private settings = () => read(this.files["site.toml"]);
   private file = (name: string, text: string, type = "text/html"): File => ({ name, type, bytes: btoa(text) });
@@ -57,7 +62,7 @@ export class Fake implements Transport {
     const letters = languages.map(({ tag }) => ({ tag, text: values[`note.${tag}`] ?? "", ink: `note.${tag}` in values, starter: `Dear families (${tag}), ten quiet minutes are plenty.` }));
     const findings: Finding[] = letters
       .filter((l) => /\d{3}-\d{4}/.test(l.text))
-      .map((l) => ({ date, key: `note.${l.tag}`, story: -1, tag: l.tag, text: "a phone number", hint: "", code: "private", quote: /\d{3}-\d{4}/.exec(l.text)![0], file: this.path(date), line: 1, mend: true }));
+      .map((l) => ({ date, key: `note.${l.tag}`, story: -1, tag: l.tag, text: "a phone number", hint: "", code: "private-phone", quote: /\d{3}-\d{4}/.exec(l.text)![0], file: this.path(date), line: 1, mend: true }));
     const stories = [0, 1, 2, 3, 4].map((n): Story => this.story(n, Number(values[`story.${n}`] ?? 0), `keep.${n}` in values));
     return {
       date, state: this.path(date) in this.files ? "waits" : "proposed", can: target.can, about: "", grade: 2, usual: date, letters, stories, findings,
@@ -74,10 +79,10 @@ export class Fake implements Transport {
     const weeks = mondays.map((date, i): YearWeek => {
       const has = this.path(date) in this.files;
       const target = targets.find((t) => t.id === read(this.files[this.path(date)])["target"]) ?? targets[i % 5]!;
-      return { date, state: has ? (i < 1 ? "shown" : "waits") : i === 12 ? "off" : "proposed", can: i === 12 ? "" : target.can, why: has ? "" : "Comes after add past ten.", showFrom: date, mend: has ? this.week(date).findings.length : 0 };
+      return { date, state: has ? (i < 1 ? "shown" : "waits") : i === 12 ? "off" : "proposed", can: i === 12 ? "" : target.can, showFrom: date, mend: has ? this.week(date).findings.length : 0 };
     });
     const { name = "", languages: tags = "en" } = this.settings();
-    return { name, settings: { name, class: "", address: this.settings()["address"] ?? "", languages: tags.split(","), look: "paper", answers: "foot", index: false, daysOff: [] }, grade: 2, languages: languages.filter((l) => tags.split(",").includes(l.tag)), class: "en", weeks, met: targets.slice(0, 1), notYet: targets.slice(1), lacks: [], newest: "", next: mondays.find((d) => !(this.path(d) in this.files))!, wrong: [], unread: [] };
+    return { name, settings: { name, class: "", address: this.settings()["address"] ?? "", languages: tags.split(","), look: "paper", answers: "foot", index: false, daysOff: [] }, grade: 2, languages: languages.filter((l) => tags.split(",").includes(l.tag)), class: "en", weeks, words: [{ id: "make-ten", name: "make a ten first", own: this.settings()["words.make-ten"] ?? "" }], met: targets.slice(0, 1), notYet: targets.slice(1), lacks: [], newest: "", heldBack: [], next: mondays.find((d) => !(this.path(d) in this.files))!, wrong: [], unread: [] };
   }
 
   private readings: Reading[] = ["joins", "leaves", "compared"].flatMap((happens) => ["result", "change"].map((asks) => ({ line: `${happens}/${asks}`, kind: { id: happens, happens, asks, words: `${happens}, ${asks}` }, equation: "58 - 36 = ?", picture: bar(58, 36), answer: "22" })));

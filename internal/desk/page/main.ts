@@ -6,7 +6,7 @@ import { localDay } from "./days";
 import { Desk } from "./desk";
 import { h, renew } from "./dom";
 import { Engine, type Listener, type Transport } from "./engine";
-import { focusOn, nextRegion } from "./focus";
+import { focusOn, keepingFocus, nextRegion } from "./focus";
 import type { Keeper } from "./keeper";
 import { reached } from "./moments";
 import { loopbackTransport, onNews, workerTransport } from "./transports";
@@ -61,7 +61,7 @@ function wordsOf(desk: Desk): Words {
 function show(desk: Desk): void {
   const root = h("div");
   document.getElementById("desk")!.replaceChildren(root);
-  const frame = new Frame((href) => follow(desk, href));
+  const frame = new Frame((href) => follow(desk, href), (e) => pressed(desk, e));
   let due = false;
   let line = "";
   const draw = () => {
@@ -71,7 +71,7 @@ function show(desk: Desk): void {
     document.documentElement.lang = words.tag;
     document.title = words.say("title", { name: year?.name ?? "" });
     if (opened) preparePictures(opened.style, opened.patterns);
-    renew(root, h("div", {}, deskView({ desk, state: desk.state, words })));
+    keepingFocus(() => renew(root, h("div", {}, deskView({ desk, state: desk.state, words }))));
     const tag = memory.language ?? year?.class ?? "";
     if (desk.state.week) reached("sheet");
     frame.show(html, words.say("region.families"), `${date}/${shown}/${tag}`, moved?.stories ?? []);
@@ -93,18 +93,21 @@ function follow(desk: Desk, href: string): void {
   void choosePage(desk, { shown: page === "try" ? "try" : page === "print" ? "paper" : "learn", ...(tag && { language: tag }) });
 }
 
+/** The desk's own keys, on its page and in families'. */
+function pressed(desk: Desk, e: KeyboardEvent): void {
+  const inField = (e.target as Element).matches?.("input, textarea, select");
+  if (e.key === "F6") {
+    e.preventDefault();
+    nextRegion(e.shiftKey);
+  } else if (e.key === "Escape") shut(desk);
+  else if ((e.ctrlKey || e.metaKey) && e.key.toLowerCase() === "z" && !inField) {
+    e.preventDefault();
+    void (e.shiftKey ? desk.redo() : desk.undo());
+  }
+}
+
 function listen(desk: Desk): void {
-  addEventListener("keydown", (e) => {
-    const inField = (e.target as Element).matches?.("input, textarea, select");
-    if (e.key === "F6") {
-      e.preventDefault();
-      nextRegion(e.shiftKey);
-    } else if (e.key === "Escape") shut(desk);
-    else if ((e.ctrlKey || e.metaKey) && e.key.toLowerCase() === "z" && !inField) {
-      e.preventDefault();
-      void (e.shiftKey ? desk.redo() : desk.undo());
-    }
-  });
+  addEventListener("keydown", (e) => pressed(desk, e));
   addEventListener("visibilitychange", () => document.visibilityState === "hidden" && void flush(desk));
   addEventListener("beforeunload", (e) => {
     void flush(desk);
@@ -117,11 +120,14 @@ function shut(desk: Desk): void {
   const { line, story } = desk.state;
   if (line) {
     desk.set({ line: undefined });
-    focusOn(`#line-${line}`);
+    document.getElementById(`line-${line}`)?.focus();
   } else if (story) {
     desk.set({ story: undefined });
-    focusOn(`#desk-story-${story.number} button`);
-  } else if (desk.state.view !== "week") desk.set({ view: "week" });
+    document.querySelector<HTMLElement>(`#desk-story-${story.number} button`)?.focus();
+  } else if (desk.state.view !== "week") {
+    desk.set({ view: "week" });
+    focusOn("#week");
+  }
 }
 
 const token = document.querySelector<HTMLMetaElement>("meta[name=desk-token]")?.content;
@@ -133,6 +139,6 @@ async function startServed(token: string): Promise<void> {
   const transport = (l: Listener) => loopbackTransport(l, token);
   const { folder } = await new Engine(transport).call("open", { files: {}, today: localDay(new Date()), words: "en" });
   const begun = start(transport, folder);
-  onNews(token, () => void begun.then((desk) => desk.follow()));
+  onNews(token, () => void begun.then((desk) => desk.follow()), () => void begun.then((desk) => desk.look()));
   await begun;
 }

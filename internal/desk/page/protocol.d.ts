@@ -42,9 +42,9 @@ export interface Calls {
   settings(args: Setting): Act;
   /** Page is one page as families get it. */
   page(args: PageOf): Page;
-  /** Check looks at everything of a week, or of all weeks without a date, as
-   * families will see it. It takes seconds. */
-  check(args: Monday): Finding[];
+  /** Check says which pages of a week take long to arrive in a language: all that a
+   * check knows and the sheet and the year do not. It makes every page. */
+  check(args: CheckOf): Finding[];
   /** Send is what it takes to send a week home in some languages. Its changes
    * are to be put before anything is given away: families' stories are kept. */
   send(args: SendWish): Sending;
@@ -162,6 +162,12 @@ export interface PageOf {
   tag: string;
   page: string; // "learn", "try", "invent", "paper"; "key" is the teacher's own
   look: string; // empty for the desk's
+}
+
+/** CheckOf names the pages of a week in a language. */
+export interface CheckOf {
+  date: string;
+  tag: string;
 }
 
 /** Page is a page, whole: it asks for nothing, and runs nothing. */
@@ -386,13 +392,22 @@ export interface Year {
   languages: Language[]; // of the families, the largest first
   class: string; // the tag of the class's own
   weeks: YearWeek[];
+  words: ClassWord[]; // ways and pictures of the grade
   met: Target[]; // of the grade
   notYet: Target[]; // of the grade
   lacks: string[]; // in words
   newest: string; // the week that families see first; empty for none
   next: string; // the Monday that is proposed
   wrong: Finding[]; // of the settings, or of files that are no week
+  heldBack: Finding[]; // what families of a language get otherwise than the others
   unread: string[]; // paths that nothing here reads
+}
+
+/** ClassWord is a way or a picture, and what the class calls it. */
+export interface ClassWord {
+  id: string;
+  name: string; // in the desk's language
+  own: string; // in the class's language; empty where it has no word of its own
 }
 
 /** YearWeek is a Monday. */
@@ -400,7 +415,6 @@ export interface YearWeek {
   date: string;
   state: State;
   can: string; // "I can add past ten."
-  why: string; // why it is proposed
   showFrom: string; // the day from which families see it
   mend: number; // how many things are to mend
 }

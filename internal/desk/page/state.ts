@@ -7,7 +7,7 @@ import type { Memory, Trouble } from "./keeper";
 import type { Begin, Choice, Copied, Finding, Moved, Offer, Opened, OwnNumber, Reading, Sending, Steps, Target, Week, Year } from "./protocol";
 
 /** What lies in the sheet's place. */
-export type View = "week" | "year" | "send" | "copies" | "help";
+export type View = "week" | "year" | "words" | "send" | "copies" | "help";
 
 /** What of the week families' frame shows. */
 export type Shown = "learn" | "try" | "paper";
@@ -49,7 +49,8 @@ export interface OpenStory {
 export interface State {
   /** "setting-up" until it is known what is kept; "start" at a desk that is new. */
   phase: "setting-up" | "start" | "desk";
-  engine: "starting" | "ready" | "again" | StopError;
+  /** "gone" when the program that it runs in has ended. */
+  engine: "starting" | "ready" | "again" | "gone" | StopError;
   /** How much of the engine has been read, up to 1. */
   loaded: number;
   opened?: Opened;
@@ -71,11 +72,19 @@ export interface State {
   unseen: boolean;
 
   line?: string;
+  /** What she took on lines that the engine does not answer for yet, by their keys. */
+  taken: Record<string, string>;
+  /** What she wrote into letters that is not laid down yet, by day and line. */
+  typed: Record<string, string>;
+  /** The words that she looks for among the sentences. */
+  search: string;
   choices?: Choice[];
   targets?: Target[];
   story?: OpenStory;
   own?: OwnDraft;
   sending?: Sending;
+  /** What takes long to arrive of the week that is sent. */
+  heavy: Finding[];
   /** What was handed to the browser lately, in words, by way and language. */
   given?: Record<string, Said>;
   /** A message that could not be copied: it is shown, to be copied by hand. */
@@ -103,7 +112,11 @@ export const beginning: State = {
   view: "week",
   side: "yours",
   unseen: false,
+  taken: {},
+  typed: {},
+  search: "",
   wrong: [],
+  heavy: [],
   busy: false,
 };
 

@@ -1,7 +1,7 @@
 // Where the engine runs: in a worker, from what this file carries; or in the
 // program that serves this page.
 
-import type { Listener, Transport } from "./engine";
+import { GoneError, type Listener, type Transport } from "./engine";
 import type { Reply, Request } from "./protocol";
 
 /** The engine in a worker. Its code and the engine lie in the page as text: the worker's script, and the engine packed with gzip in base64. */
@@ -24,10 +24,12 @@ function textOf(id: string): string {
   return document.getElementById(id)?.textContent ?? "";
 }
 
-/** Calls back when another program changed files of the folder. */
-export function onNews(token: string, changed: () => void): void {
+/** Calls back when another program changed files of the folder, and when no news can come any more. */
+export function onNews(token: string, changed: () => void, silent: () => void): void {
   let seen: string | undefined; // how often it was told when we last heard
-  new EventSource(`news?token=${token}`).onmessage = ({ data }: MessageEvent<string>) => {
+  const news = new EventSource(`news?token=${token}`);
+  news.onerror = silent;
+  news.onmessage = ({ data }: MessageEvent<string>) => {
     if (seen !== undefined && seen !== data) changed();
     seen = data;
   };
@@ -38,7 +40,9 @@ export function loopbackTransport(listener: Listener, token: string): Transport 
   let open = true;
   const ask = async (request: Request) => {
     try {
-      const response = await fetch("call", { method: "POST", headers: { "Content-Type": "application/json", "X-Desk": token }, body: JSON.stringify(request) });
+      const response = await fetch("call", { method: "POST", headers: { "Content-Type": "application/json", "X-Desk": token }, body: JSON.stringify(request) }).catch((cause: unknown) => {
+        throw new GoneError(cause);
+      });
       if (!response.ok) throw new Error(response.statusText);
       const reply = (await response.json()) as Reply;
       if (open) listener.answered(reply);

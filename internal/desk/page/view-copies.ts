@@ -31,7 +31,7 @@ export function copyView(ui: Ui, copy: Copied): HTMLElement {
     { class: "slip", role: "status" },
     copy.older && h("p", {}, words.say("copy.older")),
     copy.leftOut.length > 0 && h("p", {}, words.say("copy.left-out", { list: words.list(copy.leftOut.slice(0, 5)) })),
-    h("p", {}, here.size > 0 ? words.say("copy.both", { here: here.size, there: copy.weeks.length }) : words.count("copy.there", copy.weeks.length)),
+    h("p", {}, here.size > 0 ? words.count("copy.both", here.size, { there: copy.weeks.length }) : words.count("copy.there", copy.weeks.length)),
     old && h("p", {}, words.say("copy.last-year.about")),
     h(
       "p",

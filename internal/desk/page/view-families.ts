@@ -6,6 +6,7 @@ import { h } from "./dom";
 import { reached } from "./moments";
 import type { Shown } from "./state";
 import { type Ui, choose } from "./ui";
+import { findingText } from "./view-findings";
 
 export function familiesView(ui: Ui): HTMLElement {
   const { words, state } = ui;
@@ -26,12 +27,19 @@ export function familiesView(ui: Ui): HTMLElement {
         h(
           "select",
           { "aria-label": words.say("families.look"), onchange: (e: Event) => void choosePage(ui.desk, { theme: (e.target as HTMLSelectElement).value }) },
-          looks.map((l) => h("option", { value: l.value, selected: l.value === (state.memory.theme ?? (state.year?.settings.look || "paper")) }, l.words)),
+          looks.map((l) => h("option", { value: l.value, selected: l.value === (state.memory.theme ?? (state.year?.settings.look || "paper")) }, words.say("families.look.of", { look: l.words }))),
         ),
     ),
+    heldBackView(ui, tag),
     h("div", { class: `phone ${state.shown}`, "data-key": "phone", "data-whole": true }),
     !state.html && h("p", { class: "wait" }, waiting(ui)),
   );
+}
+
+/** What families of the language get otherwise than the others. */
+function heldBackView(ui: Ui, tag?: string): HTMLElement | false {
+  const found = ui.state.year?.heldBack.filter((f) => f.tag === tag) ?? [];
+  return found.length > 0 && h("p", { class: "soft" }, found.map((f) => findingText(ui, f)).join(" "));
 }
 
 /** Many languages are a list to open. */
@@ -44,6 +52,7 @@ function languageList({ words, state, desk }: Ui, tag?: string): HTMLElement {
 }
 
 function waiting({ words, state }: Ui): string {
+  if (state.engine === "gone") return "";
   if (state.engine !== "ready") return words.say("engine.starting");
   return [...state.wrong, ...(state.week?.findings ?? [])].some((f) => f.mend) ? words.say("families.mend") : words.say("moment");
 }
@@ -54,7 +63,10 @@ export class Frame {
   private frame: HTMLIFrameElement | undefined;
   private about = "";
 
-  constructor(private readonly follow: (href: string) => void) {}
+  constructor(
+    private readonly follow: (href: string) => void,
+    private readonly pressed: (e: KeyboardEvent) => void,
+  ) {}
 
   /** Shows a page. About names what it is: the place scrolled to is kept while that stays the same. */
   show(html: string | undefined, title: string, about: string, moved: readonly number[]): void {
@@ -81,10 +93,12 @@ export class Frame {
     const top = keep ? (old?.contentDocument?.scrollingElement?.scrollTop ?? 0) : 0;
     if (doc?.scrollingElement) doc.scrollingElement.scrollTop = top;
     next.classList.remove("coming");
+    if (old && document.activeElement === old) next.focus();
     old?.remove();
     reached("families");
     if (!doc) return;
     doc.addEventListener("click", (e) => this.clicked(e), true);
+    doc.addEventListener("keydown", (e) => this.pressed(e));
     markMoved(doc, moved);
   }
 

@@ -7,7 +7,7 @@ import type { Tongue } from "./words";
 
 export function helpView(ui: Ui): HTMLElement {
   const { words } = ui;
-  const parts = ["pencil", "page", "stories", "sending", "keeping", "keys"] as const;
+  const parts = ["pencil", "page", "stories", "class-words", "sending", "keeping", "keys"] as const;
   return h(
     "section",
     { class: "sheet help", "aria-label": words.say("help"), "data-key": "help", id: "week", tabindex: -1 },

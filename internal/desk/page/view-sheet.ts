@@ -4,34 +4,23 @@ import { openLine, setLine } from "./acts";
 import { choicesView } from "./view-choices";
 import { h } from "./dom";
 import { findingsView } from "./view-findings";
-import { letterView } from "./view-letter";
-import type { Line, Week } from "./protocol";
+import { isOf, letterView } from "./view-letter";
+import type { Finding, Line, Week } from "./protocol";
+import { rowOf, rows } from "./rows";
 import { storiesView } from "./view-stories";
 import { type Ui, aside, button, mark, upper } from "./ui";
 import type { Word } from "./words";
 
-/** The lines that the sheet shows, each with the keys that it holds. */
-const rows: { key: string; holds: string[] }[] = [
-  { key: "target", holds: ["target"] },
-  { key: "focus", holds: ["focus"] },
-  { key: "picture", holds: ["picture"] },
-  { key: "place", holds: ["place"] },
-  { key: "stories", holds: ["stories", "extra-sentence", "review", "ladder"] },
-  { key: "note", holds: [] },
-  { key: "show-from", holds: ["show-from"] },
-  { key: "more", holds: ["warm-up", "minutes", "number-words"] },
-];
-
 export function sheetView(ui: Ui): HTMLElement {
   const { words, state } = ui;
   const { week, date } = state;
-  if (!week || !date) return h("section", { class: "sheet outline", "aria-label": words.say("region.week") }, h("p", { class: "soft" }, words.say("setting-up")));
+  if (!week || !date) return h("section", { class: "sheet outline", "aria-label": words.say("region.week"), id: "week", tabindex: -1 }, h("p", { class: "soft" }, words.say("setting-up")));
   if (week.state === "empty" && week.lines.length === 0) return emptyView(ui, date);
   return h(
     "section",
     { class: "sheet", "aria-label": words.say("region.week"), id: "week", tabindex: -1, "data-key": "week" },
     h("h2", {}, words.say("week.of", { day: words.day(week.date, "long") })),
-    findingsView(ui, week.findings.filter((f) => f.key === "" && f.story < 0)),
+    findingsView(ui, [...(state.year?.wrong ?? []), ...week.findings.filter((f) => f.story < 0 && rowOf(f.key) === undefined)]),
     h("div", { class: "rows" }, rows.map((row) => rowView(ui, week, row))),
     storiesView(ui, week),
   );
@@ -51,7 +40,8 @@ function rowView(ui: Ui, week: Week, { key, holds }: (typeof rows)[number]): HTM
   const { words, state } = ui;
   const lines = holds.map((k) => week.lines.find((l) => l.key === k)).filter((l): l is Line => l !== undefined);
   if (holds.length > 0 && lines.length === 0) return false;
-  const findings = week.findings.filter((f) => f.story < 0 && (holds.includes(f.key) || (key === "note" && f.key.startsWith("note"))));
+  const findings = week.findings.filter((f) => f.story < 0 && rowOf(f.key) === key);
+  const toMend = findings.filter((f) => f.mend).length;
   const open = state.line === key;
   const name = words.say(`line.${key}` as Word);
   const ink = key === "note" ? week.letters.some((l) => l.ink) : lines.some((l) => l.ink);
@@ -71,12 +61,17 @@ function rowView(ui: Ui, week: Week, { key, holds }: (typeof rows)[number]): HTM
       },
       h("span", { class: "name" }, name, aside(":")),
       h("span", { class: "value" }, value, aside(",")),
-      findings.length > 0 ? h("span", { class: "alarm" }, aside(words.say("year.mend", { n: findings.length })), h("span", { "aria-hidden": "true" }, "!")) : mark(ui, ink),
+      toMend > 0 ? h("span", { class: "alarm" }, aside(words.say("year.mend", { n: toMend })), h("span", { "aria-hidden": "true" }, "!")) : mark(ui, ink),
     ),
     misfit && misfitView(ui, misfit),
-    key === "note" || findings.length === 0 ? false : findingsView(ui, findings),
-    open && h("div", { class: "inside", "data-key": "inside" }, key === "note" ? letterView(ui, week) : choicesView(ui, week, key, lines)),
+    findingsView(ui, key === "note" ? lettersFindings(week, findings, open) : findings),
+    open && h("div", { class: "inside", "data-key": "inside" }, key === "note" ? letterView(ui, week) : choicesView(ui, week, key, lines.map((l) => ({ ...l, value: state.taken[l.key] ?? l.value })))),
   );
+}
+
+/** What is said of letters while they are shut; while they are open, what is about none of their fields. */
+function lettersFindings(week: Week, findings: Finding[], open: boolean): Finding[] {
+  return open ? findings.filter((f) => !week.letters.some((l) => isOf(f, l))) : findings;
 }
 
 /** Ink that fits no more stays, and says so. */
@@ -92,13 +87,14 @@ export function valueOf(ui: Ui, week: Week, line: Line): string {
   if (line.words) return upper(line.words);
   switch (line.key) {
     case "stories":
-      return line.value && words.count("stories.n", Number(line.value));
+      return line.value && words.count("stories.n", week.stories.length > 1 ? week.stories.length - 1 : Number(line.value)); // her own are among them
+    case "review":
+      return line.value === "true" && earlier(ui, week) ? words.say("short.review") : "";
     case "show-from":
       return words.day(line.value || week.usual, "weekday");
     case "minutes":
       return line.value && words.say("minutes.n", { n: line.value });
     case "extra-sentence":
-    case "review":
     case "ladder":
     case "number-words":
       return line.value === "true" ? words.say(`short.${line.key}` as Word) : "";
@@ -107,6 +103,11 @@ export function valueOf(ui: Ui, week: Week, line: Line): string {
     default:
       return line.value;
   }
+}
+
+/** Whether there is a week before this one whose story could come back. */
+function earlier({ state }: Ui, week: Week): boolean {
+  return state.year?.weeks.some((w) => w.date < week.date && (w.state === "shown" || w.state === "waits")) ?? false;
 }
 
 function letterSummary(ui: Ui, week: Week): string {

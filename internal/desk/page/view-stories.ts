@@ -17,6 +17,7 @@ export function storiesView(ui: Ui, week: Week): HTMLElement {
     "section",
     { class: "stories", "aria-label": words.say("region.stories"), id: "stories", tabindex: -1 },
     h("h3", {}, words.say("region.stories")),
+    findingsView(ui, week.findings.filter((f) => f.story >= Math.max(1, week.stories.length))),
     h("ol", {}, week.stories.map((s) => h("li", { "data-key": `story-${s.number}`, class: `story${s.ink ? " ink" : " pencil"}`, id: `desk-story-${s.number}` }, storyView(ui, week, s)))),
     own?.story === 0 ? ownView(ui, own) : button(words.say("own.add"), () => writeOwn(ui.desk, 0), { class: "quiet add" }),
   );
@@ -27,6 +28,7 @@ function storyView(ui: Ui, week: Week, s: Story): (HTMLElement | false)[] {
   const open = state.story?.number === s.number;
   const name = storyName(ui, s.number);
   const findings = week.findings.filter((f) => f.story === s.number);
+  const toMend = findings.filter((f) => f.mend).length;
   const head = h(
     "button",
     {
@@ -36,8 +38,8 @@ function storyView(ui: Ui, week: Week, s: Story): (HTMLElement | false)[] {
       onclick: () => openStory(ui.desk, open ? undefined : s.number),
     },
     h("span", { class: "number" }, s.number === 0 ? words.say("story.worked.short") : h("span", {}, aside(words.say("region.story")), String(s.number))),
-    h("span", { class: "value" }, open ? "" : firstWords(s), " ", h("bdi", { class: "equation", dir: "ltr" }, s.equation)),
-    findings.length > 0 ? h("span", { class: "alarm" }, aside(words.say("year.mend", { n: findings.length })), h("span", { "aria-hidden": "true" }, "!")) : mark(ui, s.ink),
+    h("span", { class: "value" }, h("span", {}, open ? "" : firstWords(s), !open && s.returns && h("span", { class: "earlier" }, ` ${words.say("story.earlier")}`)), " ", h("bdi", { class: "equation", dir: "ltr" }, s.equation)),
+    toMend > 0 ? h("span", { class: "alarm" }, aside(words.say("year.mend", { n: toMend })), h("span", { "aria-hidden": "true" }, "!")) : mark(ui, s.ink),
     h("span", { class: "change", "aria-hidden": "true" }, words.say(open ? "story.shut" : "story.change")),
   );
   if (!open) return [head, findingsView(ui, findings)];
@@ -77,7 +79,7 @@ function aboutStory(ui: Ui, s: Story): string {
   const { words } = ui;
   const { within, pastTen } = s.size;
   const size = words.say(pastTen ? "size.past-ten" : "size.plain", { n: within });
-  return [kindWords(ui, s.kind), size, s.extra ? words.say("size.extra", { n: s.extra }) : ""].filter(Boolean).join(" ");
+  return [s.returns && words.say("story.returns", { can: s.returns }), kindWords(ui, s.kind), size, s.extra ? words.say("size.extra", { n: s.extra }) : ""].filter(Boolean).join(" ");
 }
 
 /** Where a step leads, in words: "to 10", "no ten to pass". */

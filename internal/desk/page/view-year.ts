@@ -10,7 +10,7 @@ import { stateOf } from "./view-line";
 export function yearView(ui: Ui): HTMLElement {
   const { words, state } = ui;
   const year = state.year;
-  if (!year) return h("section", { class: "sheet outline" });
+  if (!year) return h("section", { class: "sheet outline", "aria-label": words.say("year.title"), id: "week", tabindex: -1 });
   return h(
     "section",
     { class: "sheet year", "aria-label": words.say("year.title"), "data-key": "year", id: "week", tabindex: -1 },
@@ -44,7 +44,6 @@ function rowView(ui: Ui, w: YearWeek): HTMLElement {
     h("button", { type: "button", class: "monday", onclick: () => void goTo(desk, w.date) }, day, aside(`, ${words.say("open")}`)),
     h("span", { class: w.state === "proposed" ? "can pencil" : "can" }, w.can || words.say(w.state === "off" ? "year.off" : "year.empty")),
     h("span", { class: "state" }, w.state === "off" || (w.state === "empty" && w.mend === 0) ? "" : stateOf(ui, w)),
-    w.why && w.date === next && h("span", { class: "why" }, w.why),
     h("span", { class: "acts" }, acts),
   );
 }

@@ -10,17 +10,18 @@ import { lineView } from "./view-line";
 import { sendView } from "./view-send";
 import { sheetView } from "./view-sheet";
 import { startView } from "./view-start";
+import { wordsView } from "./view-words";
 import { yearView } from "./view-year";
 import type { View } from "./state";
 import { StopError } from "./engine";
 import { type Ui, button, loadingBar } from "./ui";
 
-const papers: Record<View, (ui: Ui) => HTMLElement> = { week: sheetView, year: yearView, send: sendView, copies: copiesView, help: helpView };
+const papers: Record<View, (ui: Ui) => HTMLElement> = { week: sheetView, year: yearView, words: wordsView, send: sendView, copies: copiesView, help: helpView };
 
 export function deskView(ui: Ui): HTMLElement {
   const { words, state } = ui;
   if (state.phase === "setting-up") return h("div", { class: "desk setting-up" }, h("p", { role: "status" }, words.say("setting-up")), h("div", { class: "sheet outline" }), h("div", { class: "families outline" }));
-  if (state.phase === "start") return h("div", { class: "desk first" }, startView(ui), state.saving.state === "new" ? false : ledgeView(ui));
+  if (state.phase === "start") return h("div", { class: "desk first" }, state.engine !== "starting" && engineView(ui), startView(ui), state.saving.state === "new" ? false : ledgeView(ui));
   return h(
     "div",
     { class: `desk ${state.side}` },
@@ -40,7 +41,7 @@ function skips({ words }: Ui): HTMLElement {
 
 function topView(ui: Ui): HTMLElement {
   const { words, state, desk } = ui;
-  const views = ["year", "copies", "help"] as const;
+  const views = ["year", "words", "copies", "help"] as const;
   const name = state.year?.name ?? "";
   const grade = state.year === undefined ? "" : words.say(`grade.${state.year.grade as 0 | 1 | 2 | 3}`);
   return h(
@@ -54,13 +55,15 @@ function topView(ui: Ui): HTMLElement {
 /** On a phone one paper lies there at a time. */
 function sidesView({ words, state, desk }: Ui): HTMLElement {
   const one = (side: "yours" | "families", changed: boolean) =>
-    button(words.say(`side.${side}`) + (changed ? " *" : ""), () => turnTo(desk, side), { "aria-pressed": state.side === side ? "true" : "false", label: words.say(`side.${side}`) + (changed ? `, ${words.say("side.changed")}` : ""), class: "tab" });
+    button(words.say(`side.${side}`) + (changed ? " •" : ""), () => turnTo(desk, side), { "aria-pressed": state.side === side ? "true" : "false", label: words.say(`side.${side}`) + (changed ? `, ${words.say("side.changed")}` : ""), class: "tab" });
   return h("div", { class: "sides" }, one("yours", false), one("families", state.unseen && state.side === "yours"));
 }
 
 function engineView(ui: Ui): HTMLElement | false {
   const { words, state, desk } = ui;
+  if (state.engine === "starting" && !state.week) return false; // the sheet says that it is being set up
   if (state.engine === "starting") return h("p", { class: "engine", role: "status", "data-key": "engine" }, words.say("engine.starting"), " ", loadingBar(ui));
+  if (state.engine === "gone") return h("p", { class: "engine", role: "alert", "data-key": "engine" }, words.say("engine.gone"));
   if (!(state.engine instanceof StopError)) return false;
   const args = state.engine.args as { story?: number } | undefined;
   const text = args?.story ? words.say("engine.stops-at", { n: args.story }) : words.say("engine.stops");

@@ -27,10 +27,10 @@ test("no word is there that nothing says", () => {
 test("days, times and numbers are written as each language does", () => {
   const rows: [string, string, string][] = [
     ["a week", "Week of Monday, September 28", "Semana del lunes, 28 de septiembre"],
-    ["waits", "waits to Fri, Oct 2", "espera al vie, 2 de oct"],
-    ["one", "1 story", "1 historia"],
-    ["named", "Undo: Other numbers, story 3", "Deshacer: Otros números, historia 3"],
-    ["dated", "Day off, Oct 5", "Día libre, 5 oct"],
+    ["waits", "waits to Fri, Oct 2", "espera hasta el vie, 2 de oct"],
+    ["one", "1 story", "1 cuento"],
+    ["named", "Undo: Other numbers, story 3", "Deshacer: Otros números, cuento 3"],
+    ["dated", "Week off, Oct 5", "Semana libre, 5 oct"],
   ];
   for (const [i, tag] of (["en", "es"] as const).entries()) {
     const w = new Words(tag);

@@ -1,0 +1,50 @@
+package activity
+
+import (
+	"slices"
+	"testing"
+
+	"homebuild/internal/strategy"
+)
+
+// A planner that goes on from earlier years plans as one that begins anew: whatever
+// was asked for in between, and wherever the years part.
+func TestPlannerGoesOn(t *testing.T) {
+	targets := embedded(t)
+	var year []Request
+	for i := range 12 {
+		year = append(year, Request{Week: monday(i), Key: "puddle", Target: targets[i], Stories: 4, Review: true})
+	}
+	changed := func(at int, change func(*Request)) []Request {
+		out := slices.Clone(year)
+		change(&out[at])
+		return out
+	}
+	var p Planner
+	for i, requests := range [][]Request{
+		year, year[:5], year, year[:0], year,
+		changed(11, func(r *Request) { r.Stories = 6 }),
+		changed(3, func(r *Request) { r.Focus = strategy.CountOn }),
+		changed(0, func(r *Request) { r.Target = targets[20] }),
+		changed(6, func(r *Request) { r.Bears = evens }),
+		slices.Delete(slices.Clone(year), 4, 5), year,
+	} {
+		if got, want := told(p.Year(requests)), told(Year(requests)); got != want {
+			t.Errorf("year %d: want\n%s\ngot\n%s", i, want, got)
+		}
+		if len(requests) == 0 {
+			continue
+		}
+		next := Request{Week: monday(40), Key: "puddle", Target: targets[7], Stories: 4}
+		focus, helps, _ := p.BestFocus(requests, next)
+		picture, shows, _ := p.BestPicture(requests, next)
+		focusAnew, helpsAnew, _ := new(Planner).BestFocus(requests, next)
+		pictureAnew, showsAnew, _ := new(Planner).BestPicture(requests, next)
+		if focus != focusAnew || helps != helpsAnew || picture != pictureAnew || shows != showsAnew {
+			t.Errorf("year %d: %v for %d and %v for %d, anew %v for %d and %v for %d", i, focus, helps, picture, shows, focusAnew, helpsAnew, pictureAnew, showsAnew)
+		}
+	}
+	if known := p.known(year); known != len(year) {
+		t.Errorf("%d of %d weeks need not be planned again", known, len(year))
+	}
+}

@@ -248,7 +248,7 @@ func (m *measured) renderAlone() cost {
 		m.t.Fatal(problems)
 	}
 	pages := made.Pages()
-	tuneMemory(len(pages))
+	tuneMemory(len(made.Site.Weeks), len(pages))
 	var before, after runtime.MemStats
 	runtime.ReadMemStats(&before)
 	took := own(func() {

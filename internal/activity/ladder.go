@@ -44,6 +44,9 @@ type Beside struct {
 // are kept. They are for some children, so the class has not met them: nothing of
 // them is remembered, and no other story changes when they come or go.
 func (p *planner) ladder(r Request, week []Activity) (stories []Activity, missing []Warning) {
+	if len(r.Ladder) == 0 {
+		return nil, nil
+	}
 	aside := planner{memory: p.memory.clone(), judged: p.judged}
 	for _, b := range r.Ladder {
 		var on []Activity

@@ -111,7 +111,9 @@ func (d *Deck) Symbols(ids ...string) (string, error) {
 		if err != nil {
 			return "", err
 		}
-		fmt.Fprintf(&b, "\n<g id=%q>%s</g>", symbol(id), shapes)
+		for _, part := range []string{"\n<g id=\"", symbol(id), "\">", shapes, "</g>"} {
+			b.WriteString(part)
+		}
 	}
 	b.WriteString("</defs></svg>")
 	return b.String(), nil

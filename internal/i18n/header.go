@@ -13,17 +13,17 @@ import (
 
 // header is what [language] says.
 type header struct {
-	tag          string
-	name         string
-	script       string // ISO 15924: "Latn"
-	rtl          bool
-	equationsRTL bool
-	turkic       bool // small i becomes capital İ
-	reviewed     Signatures
-	open         bool     // something is not what was read and signed
-	korean       bool     // particles follow the sound before them
-	source       bool     // English: written here, not translated
-	holds        []string // events and kinds of stories that wait for a fluent reader
+	Notation
+	tag      string
+	name     string
+	script   string // ISO 15924: "Latn"
+	rtl      bool
+	turkic   bool // small i becomes capital İ
+	reviewed Signatures
+	open     bool     // something is not what was read and signed
+	korean   bool     // particles follow the sound before them
+	source   bool     // English: written here, not translated
+	holds    []string // events and kinds of stories that wait for a fluent reader
 }
 
 // headerKeys are the keys of [language].
@@ -131,7 +131,7 @@ func (b *builder) headerDigits() {
 	if len(set.scripts) > 0 && !slices.Contains(set.scripts, b.lang.script) {
 		b.problem(b.headerLine("digits"), fmt.Sprintf("digits %q do not belong to the %s script of %s", name, b.lang.script, b.lang.tag), `write digits = "latn"`)
 	}
-	b.lang.digits = newDigits(set.zero)
+	b.lang.digits = digits(set.zero)
 }
 
 // headerReview reads who reviewed the file. The two keys exclude each other,

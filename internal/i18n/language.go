@@ -20,7 +20,6 @@ type Language struct {
 	order    []string        // ids in the order of the file, gender forms under their message
 	blocks   map[string]bool // whole blocks: "thing.shell", "event.harbour.board"
 	plural   *Plurals
-	digits   digits
 	sum      string
 	missing  diag.Diagnostics
 	unused   diag.Diagnostics
@@ -58,11 +57,6 @@ func (l *Language) Between() string {
 
 // RightToLeft reports the direction of the script.
 func (l *Language) RightToLeft() bool { return l.rtl }
-
-// EquationsRightToLeft reports whether the classes of this language write
-// equations from right to left; most right-to-left languages keep the order
-// from left to right.
-func (l *Language) EquationsRightToLeft() bool { return l.equationsRTL }
 
 // Draft reports whether no fluent reader has signed the file. The source itself is
 // not a draft.

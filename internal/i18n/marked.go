@@ -96,9 +96,9 @@ func (k *marker) between(id string, from rune, t Text) Text {
 func (k *marker) say(l *Language, line phrase.Line) Text {
 	id := l.exactID(line)
 	k.marks.keep(id, line, k.english)
-	t, err := l.try(line)
+	t, err := l.try(nil, line)
 	if err != nil {
-		return k.between(id, inPencil, must(k.english.try(line)))
+		return k.between(id, inPencil, must(k.english.try(nil, line)))
 	}
 	return k.between(id, written, t)
 }

@@ -2,13 +2,24 @@ package i18n
 
 import (
 	"strconv"
-	"strings"
+	"unicode/utf8"
 
 	"homebuild/internal/problem"
 )
 
-// digits are the ten digits that a language's pages use.
-type digits [10]string
+// Notation is how a language writes numbers and equations.
+type Notation struct {
+	digits       digits
+	equationsRTL bool
+}
+
+// EquationsRightToLeft reports whether the classes of this language write
+// equations from right to left; most right-to-left languages keep the order
+// from left to right.
+func (n Notation) EquationsRightToLeft() bool { return n.equationsRTL }
+
+// digits are the ten digits that a language's pages use, by their zero.
+type digits rune
 
 // digitSets are CLDR's numbering systems that a file may state.
 var digitSets = map[string]struct {
@@ -23,35 +34,42 @@ var digitSets = map[string]struct {
 
 var digitNames = []string{"latn", "arab", "arabext", "deva"}
 
-func newDigits(zero rune) digits {
-	var d digits
-	for i := range d {
-		d[i] = string(zero + rune(i))
+// append writes a number that is not negative.
+func (d digits) append(b []byte, n int) []byte {
+	if d == '0' {
+		return strconv.AppendInt(b, int64(n), 10)
 	}
-	return d
+	var ascii [20]byte
+	for _, c := range strconv.AppendInt(ascii[:0], int64(n), 10) {
+		if '0' <= c && c <= '9' {
+			b = utf8.AppendRune(b, rune(d)+rune(c-'0'))
+		} else {
+			b = append(b, c)
+		}
+	}
+	return b
 }
 
-// write writes a number that is not negative.
-func (d *digits) write(n int) string {
-	ascii := strconv.Itoa(n)
-	if d[0] == "0" {
-		return ascii
+// all are the ten digits in their order.
+func (d digits) all() string {
+	var b []byte
+	for n := range 10 {
+		b = d.append(b, n)
 	}
-	var b strings.Builder
-	b.Grow(len(ascii) * len(d[0]))
-	for _, c := range []byte(ascii) {
-		if c < '0' || c > '9' {
-			b.WriteByte(c)
-			continue
-		}
-		b.WriteString(d[c-'0'])
+	return string(b)
+}
+
+func (d digits) write(n int) string {
+	if d == '0' {
+		return strconv.Itoa(n) // which keeps the small ones
 	}
-	return b.String()
+	var b [32]byte
+	return string(d.append(b[:0], n))
 }
 
 // Number writes a whole number in the language's digits, without marks between
 // thousands: school numbers end at 1000.
-func (l *Language) Number(n int) string { return l.digits.write(n) }
+func (n Notation) Number(number int) string { return n.digits.write(number) }
 
 const (
 	minusSign          = "\u2212"
@@ -63,24 +81,25 @@ const (
 // Equation writes an equation in the language's digits, with a real minus sign
 // and "?" where the unknown stands. The order of the characters is always that
 // of reading from the left; a page must isolate it, see EquationsRightToLeft.
-func (l *Language) Equation(q problem.Equation) string {
-	var b strings.Builder
+func (n Notation) Equation(q problem.Equation) string {
+	var short [64]byte // longer than most
+	b := short[:0]
 	for i, side := range q.Sides() {
 		if i > 0 {
-			b.WriteString(" = ")
+			b = append(b, " = "...)
 		}
 		for j, term := range side {
 			if j > 0 {
-				b.WriteString(sign(term.Op))
+				b = append(b, sign(term.Op)...)
 			}
 			if term.Unknown {
-				b.WriteByte('?')
+				b = append(b, '?')
 			} else {
-				b.WriteString(l.digits.write(term.Value))
+				b = n.digits.append(b, term.Value)
 			}
 		}
 	}
-	return b.String()
+	return string(b)
 }
 
 func sign(op problem.Op) string {
@@ -90,8 +109,8 @@ func sign(op problem.Op) string {
 	return " + "
 }
 
-func (l *Language) isolate() string {
-	if l.equationsRTL {
+func (n Notation) isolate() string {
+	if n.equationsRTL {
 		return rightToLeftIsolate
 	}
 	return leftToRightIsolate

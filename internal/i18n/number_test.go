@@ -20,7 +20,7 @@ func TestNumber(t *testing.T) {
 		{"deva", 1908, "१९०८"},
 	}
 	for _, test := range tests {
-		l := &Language{digits: newDigits(digitSets[test.digits].zero)}
+		l := Notation{digits: digits(digitSets[test.digits].zero)}
 		if got := l.Number(test.n); got != test.want {
 			t.Errorf("Number(%d) in %s: want %s, got %s", test.n, test.digits, test.want, got)
 		}
@@ -41,7 +41,7 @@ func TestEquation(t *testing.T) {
 		{"Arabic digits", "arab", sum, "٨ + ? = ١٤"},
 	}
 	for _, test := range tests {
-		l := &Language{digits: newDigits(digitSets[test.digits].zero)}
+		l := Notation{digits: digits(digitSets[test.digits].zero)}
 		if got := l.Equation(test.equation); got != test.want {
 			t.Errorf("%s: Equation: want %s, got %s", test.name, test.want, got)
 		}

@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"errors"
 	"fmt"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -36,8 +37,11 @@ func (r *ready) word() string {
 // Say says a line. An unknown id, a place without a value and a value that the
 // language does not have are bugs of the caller and panic; Load has proved
 // everything that the file decides.
-func (l *Language) Say(line phrase.Line) Text {
-	t, err := l.Try(line)
+func (l *Language) Say(line phrase.Line) Text { return l.SayInto(nil, line) }
+
+// SayInto says a line, in the room of a text that is not needed any more.
+func (l *Language) SayInto(room Text, line phrase.Line) Text {
+	t, err := l.tryInto(room, line)
 	if err != nil {
 		panic(fmt.Sprintf("i18n: saying %q in %s: %v", line.ID, l.tag, err))
 	}
@@ -46,19 +50,21 @@ func (l *Language) Say(line phrase.Line) Text {
 
 // Try says a line, or tells why it cannot be said: in a language that somebody
 // is still writing.
-func (l *Language) Try(line phrase.Line) (Text, error) {
+func (l *Language) Try(line phrase.Line) (Text, error) { return l.tryInto(nil, line) }
+
+func (l *Language) tryInto(room Text, line phrase.Line) (Text, error) {
 	if l.marker != nil {
 		return l.marker.say(l, line), nil
 	}
-	return l.try(line)
+	return l.try(room, line)
 }
 
-func (l *Language) try(line phrase.Line) (Text, error) {
+func (l *Language) try(room Text, line phrase.Line) (Text, error) {
 	t, err := l.template(line)
 	if err != nil {
 		return nil, l.lacking(line, err)
 	}
-	out := make(Text, 0, len(t)+2)
+	out := slices.Grow(room[:0], len(t)+2)
 	for i := range t {
 		s := &t[i]
 		if s.place == "" {

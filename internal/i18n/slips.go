@@ -26,7 +26,7 @@ type slips struct {
 
 func newSlips(f *File, l *Language, tag language.Tag) slips {
 	base, _ := tag.Base()
-	s := slips{tag: f.Tag, writing: writings[l.script], spanish: base.String() == "es", strange: strangeQuotes(f), digits: strings.Join(l.digits[:], "")}
+	s := slips{tag: f.Tag, writing: writings[l.script], spanish: base.String() == "es", strange: strangeQuotes(f), digits: l.digits.all()}
 	if slices.Contains(withFullStopOfUrdu, base.String()) {
 		s.writing.ends[0] = "۔…"
 	}

@@ -7,7 +7,10 @@ package output
 type File struct {
 	Path   string                 // slash separated, within the folder it is made for
 	Render func() ([]byte, error) // pure: any number of calls, on any goroutine
-	Index  bool                   // leads to other files, and so is published after them
+	// Append makes the same bytes behind those that it is given, so that who makes many
+	// files needs the room of one; nil where the bytes are there already.
+	Append func([]byte) ([]byte, error)
+	Index  bool // leads to other files, and so is published after them
 	// Key names everything that the bytes depend on: files of one path and key
 	// have the same bytes. Empty when that is not known.
 	Key string

@@ -221,9 +221,9 @@ func (p place) group(n int) string { return id(p.class, n) }
 func (s *state) runs(numbers []int) string {
 	var all []string
 	for _, r := range runs(numbers) {
-		text := s.Language.Number(r[0])
+		text := s.notation.Number(r[0])
 		if r[1] > r[0] {
-			text += "…" + s.Language.Number(r[1])
+			text += "…" + s.notation.Number(r[1])
 		}
 		all = append(all, text)
 	}

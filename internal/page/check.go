@@ -15,9 +15,16 @@ type CheckIndex struct {
 // Check is every pair with one first number.
 type Check struct {
 	Layout
+	*CheckPairs
+	Index string // link to the CheckIndex
+}
+
+// CheckPairs are all pairs with one first number.
+type CheckPairs struct {
 	First   int
-	Index   string // link to the CheckIndex
 	Seconds []CheckPair
+
+	outlines outlines
 }
 
 // CheckPair is what two numbers make, put together or taken away.

@@ -3,9 +3,16 @@ package page
 // WeekCheck is any two numbers of a week, for numbers larger than Check knows.
 type WeekCheck struct {
 	WeekPage
+	*WeekPairs
+	Small string // link to the CheckIndex
+}
+
+// WeekPairs are all pairs of the numbers of a week.
+type WeekPairs struct {
 	Numbers []int // in order
 	Pairs   []WeekPair
-	Small   string // link to the CheckIndex
+
+	outlines outlines
 }
 
 // WeekPair is what two numbers of a week make, put together or taken away.
@@ -18,7 +25,7 @@ type WeekPair struct {
 func PairID(a, b int) string { return id("pair-", max(a, b), "-", min(a, b)) }
 
 // others are the week's numbers without one.
-func (v *WeekCheck) others(n int) []int {
+func (v *WeekPairs) others(n int) []int {
 	var out []int
 	for _, m := range v.Numbers {
 		if m != n {

@@ -53,7 +53,7 @@ func (f fixture) views() map[string]View {
 		"steps.html": &Steps{WeekPage: f.week("es/2026-09-14-steps.html"),
 			Rungs: []Rung{{SmallerSteps, 3, []*TryStory{f.tryStory()}}, {BiggerSteps, 4, []*TryStory{f.tryStory()}}}},
 		"invent.html": &Invent{WeekPage: f.week("es/2026-09-14-story.html"),
-			Characters: cardsOf(cards.Characters()), Settings: cardsOf(cards.Settings()),
+			Characters: &Cards{All: cardsOf(cards.Characters())}, Settings: &Cards{All: cardsOf(cards.Settings())},
 			Two: true, Numbers: line("how-many"), Strip: f.numbers("check/"), Pairs: []Pair{{38, 27, "check/2026-09-14.html#pair-38-27"}},
 			Story: []phrase.Line{line("blank", PickedWho("Blank")), line("blank", phrase.Blank("Blank", "")), line("how-many")}, Answer: f.story().AnswerFrame,
 			Equation: f.story().Problem.Equation()},
@@ -89,6 +89,7 @@ func (f fixture) learn() *Learn {
 		WeekPage: f.week("es/2026-09-14.html"), Minutes: 10, About: []phrase.Line{line("about")},
 		Class: f.class, Words: []ClassWord{{Name: line("strategy")}, {Name: line("picture")}},
 		WarmUp: &WarmUp{"warm-up.reach", line("reach"), []phrase.Line{line("reach-text")}, line("reach-text")},
+		Notes:  new(Notes),
 		Note:   &Note{Markdown: "Dear families,\n\nthis week we **make a ten first**. Ask your child to tell you *why* it works.", Tag: "en"},
 		Worked: &Worked{
 			Story: f.story(), Scene: fixtureScene, Amounts: []Amount{{}, {Picture: f.bar(picture.FirstPart)}, {}, {}}, Solved: f.bar(picture.Solved),
@@ -194,7 +195,7 @@ func (f fixture) numbers(folder string) []Number {
 }
 
 func (f fixture) weekCheck() *WeekCheck {
-	c := &WeekCheck{WeekPage: f.week("es/check/2026-09-14.html"), Numbers: []int{8, 39, 45}, Small: "index.html"}
+	c := &WeekCheck{WeekPage: f.week("es/check/2026-09-14.html"), WeekPairs: &WeekPairs{Numbers: []int{8, 39, 45}}, Small: "index.html"}
 	for _, two := range [][2]int{{39, 8}, {45, 8}, {45, 39}} {
 		sum := problem.Equal(problem.Sum(two[0], two[1]), problem.Number(two[0]+two[1]))
 		c.Pairs = append(c.Pairs, WeekPair{First: two[0], Second: two[1], Results: []CheckResult{
@@ -205,7 +206,7 @@ func (f fixture) weekCheck() *WeekCheck {
 }
 
 func (f fixture) check() *Check {
-	c := &Check{Layout: f.layout("es/check/8.html", "../index.html"), First: 8, Index: "index.html"}
+	c := &Check{Layout: f.layout("es/check/8.html", "../index.html"), CheckPairs: &CheckPairs{First: 8}, Index: "index.html"}
 	for n := 0; n <= 12; n++ {
 		sum := problem.Equal(problem.Sum(8, n), problem.Number(8+n))
 		c.Seconds = append(c.Seconds, CheckPair{Second: n, Results: []CheckResult{

@@ -12,8 +12,8 @@ import (
 // setting, numbers, and a blank story to say or write them in.
 type Invent struct {
 	WeekPage
-	Characters []Card
-	Settings   []Card
+	Characters *Cards
+	Settings   *Cards
 	Two        bool             // the story is about two
 	Numbers    phrase.Line      // which numbers the story may have
 	Strip      []Number         // numbers to choose from, each with its page
@@ -21,6 +21,13 @@ type Invent struct {
 	Story      []phrase.Line    // the story with blanks, a sentence each
 	Answer     phrase.Line      // the answer frame
 	Equation   problem.Equation // one of the form that the story has
+}
+
+// Cards are those to pick from.
+type Cards struct {
+	All []Card
+
+	tiles, starters outlines
 }
 
 // Card is a character or a setting to pick.

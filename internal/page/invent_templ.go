@@ -82,12 +82,12 @@ func (v *Invent) component(s *state) templ.Component {
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
-			templ_7745c5c3_Err = s.cards(who, v.Characters).Render(ctx, templ_7745c5c3_Buffer)
+			templ_7745c5c3_Err = s.shared(&v.Characters.tiles, 1, func(s *state) templ.Component { return s.cards(who, v.Characters.All) }).Render(ctx, templ_7745c5c3_Buffer)
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
 			if v.Two {
-				templ_7745c5c3_Err = s.cards(with, v.Characters).Render(ctx, templ_7745c5c3_Buffer)
+				templ_7745c5c3_Err = s.shared(&v.Characters.tiles, 2, func(s *state) templ.Component { return s.cards(with, v.Characters.All) }).Render(ctx, templ_7745c5c3_Buffer)
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}
@@ -96,7 +96,7 @@ func (v *Invent) component(s *state) templ.Component {
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
-			templ_7745c5c3_Err = s.cards(where, v.Settings).Render(ctx, templ_7745c5c3_Buffer)
+			templ_7745c5c3_Err = s.shared(&v.Settings.tiles, 0, func(s *state) templ.Component { return s.cards(where, v.Settings.All) }).Render(ctx, templ_7745c5c3_Buffer)
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
@@ -138,11 +138,11 @@ func (v *Invent) component(s *state) templ.Component {
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
-			templ_7745c5c3_Err = s.starters(who, v.Characters).Render(ctx, templ_7745c5c3_Buffer)
+			templ_7745c5c3_Err = s.shared(&v.Characters.starters, 0, func(s *state) templ.Component { return s.starters(who, v.Characters.All) }).Render(ctx, templ_7745c5c3_Buffer)
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
-			templ_7745c5c3_Err = s.starters(where, v.Settings).Render(ctx, templ_7745c5c3_Buffer)
+			templ_7745c5c3_Err = s.shared(&v.Settings.starters, 0, func(s *state) templ.Component { return s.starters(where, v.Settings.All) }).Render(ctx, templ_7745c5c3_Buffer)
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
@@ -508,9 +508,9 @@ func (s *state) starters(group string, cards []Card) templ.Component {
 			}
 			for _, idea := range c.Ideas {
 				var templ_7745c5c3_Var22 string
-				templ_7745c5c3_Var22, templ_7745c5c3_Err = templ.JoinStringErrs(s.Language.Between())
+				templ_7745c5c3_Var22, templ_7745c5c3_Err = templ.JoinStringErrs(s.between())
 				if templ_7745c5c3_Err != nil {
-					return templ.Error{Err: templ_7745c5c3_Err, FileName: `invent.templ`, Line: 95, Col: 26}
+					return templ.Error{Err: templ_7745c5c3_Err, FileName: `invent.templ`, Line: 95, Col: 17}
 				}
 				_, templ_7745c5c3_Err = templ_7745c5c3_Buffer.WriteString(templ.EscapeString(templ_7745c5c3_Var22))
 				if templ_7745c5c3_Err != nil {
@@ -526,9 +526,9 @@ func (s *state) starters(group string, cards []Card) templ.Component {
 				return templ_7745c5c3_Err
 			}
 			var templ_7745c5c3_Var23 string
-			templ_7745c5c3_Var23, templ_7745c5c3_Err = templ.JoinStringErrs(s.Language.Between())
+			templ_7745c5c3_Var23, templ_7745c5c3_Err = templ.JoinStringErrs(s.between())
 			if templ_7745c5c3_Err != nil {
-				return templ.Error{Err: templ_7745c5c3_Err, FileName: `invent.templ`, Line: 99, Col: 24}
+				return templ.Error{Err: templ_7745c5c3_Err, FileName: `invent.templ`, Line: 99, Col: 15}
 			}
 			_, templ_7745c5c3_Err = templ_7745c5c3_Buffer.WriteString(templ.EscapeString(templ_7745c5c3_Var23))
 			if templ_7745c5c3_Err != nil {
@@ -579,7 +579,7 @@ func (s *state) numbers(all []Number) templ.Component {
 				return templ_7745c5c3_Err
 			}
 			var templ_7745c5c3_Var26 string
-			templ_7745c5c3_Var26, templ_7745c5c3_Err = templ.JoinStringErrs(s.Language.Number(n.N))
+			templ_7745c5c3_Var26, templ_7745c5c3_Err = templ.JoinStringErrs(s.notation.Number(n.N))
 			if templ_7745c5c3_Err != nil {
 				return templ.Error{Err: templ_7745c5c3_Err, FileName: `invent.templ`, Line: 106, Col: 73}
 			}

@@ -147,7 +147,7 @@ func (v *Key) component(s *state) templ.Component {
 			}
 			return nil
 		})
-		templ_7745c5c3_Err = s.document(deskKind, s.word("desk.title")+" · "+s.Language.Plain(v.Target), s.word("desk.private")).Render(templ.WithChildren(ctx, templ_7745c5c3_Var2), templ_7745c5c3_Buffer)
+		templ_7745c5c3_Err = s.document(deskKind, s.word("desk.title")+" · "+s.plain(v.Target), s.word("desk.private")).Render(templ.WithChildren(ctx, templ_7745c5c3_Var2), templ_7745c5c3_Buffer)
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}
@@ -359,7 +359,7 @@ func (s *state) keyStory(i int, k KeyStory) templ.Component {
 					return templ_7745c5c3_Err
 				}
 				var templ_7745c5c3_Var15 string
-				templ_7745c5c3_Var15, templ_7745c5c3_Err = templ.JoinStringErrs(s.Language.Number(m.Number))
+				templ_7745c5c3_Var15, templ_7745c5c3_Err = templ.JoinStringErrs(s.notation.Number(m.Number))
 				if templ_7745c5c3_Err != nil {
 					return templ.Error{Err: templ_7745c5c3_Err, FileName: `key.templ`, Line: 77, Col: 49}
 				}
@@ -407,7 +407,7 @@ func (s *state) keyStory(i int, k KeyStory) templ.Component {
 				return templ_7745c5c3_Err
 			}
 			var templ_7745c5c3_Var18 string
-			templ_7745c5c3_Var18, templ_7745c5c3_Err = templ.JoinStringErrs(s.Language.Number(k.Mistakes[0].Number))
+			templ_7745c5c3_Var18, templ_7745c5c3_Err = templ.JoinStringErrs(s.notation.Number(k.Mistakes[0].Number))
 			if templ_7745c5c3_Err != nil {
 				return templ.Error{Err: templ_7745c5c3_Err, FileName: `key.templ`, Line: 86, Col: 60}
 			}

@@ -4,6 +4,8 @@ import (
 	"path"
 	"strings"
 
+	"github.com/a-h/templ"
+
 	"homebuild/internal/i18n"
 	"homebuild/internal/phrase"
 )
@@ -26,7 +28,8 @@ type Layout struct {
 type Version struct {
 	Language *i18n.Language
 	Href     string
-	Class    bool // the language the class is taught in
+	Path     string // of this version in the site
+	Class    bool   // the language the class is taught in
 }
 
 func (l *Layout) layout() *Layout { return l }
@@ -45,6 +48,46 @@ func (l *Layout) absolute(href string) string {
 func (l *Layout) name() string { return strings.TrimSuffix(l.Path, ".html") }
 
 func (l *Layout) here(v Version) bool { return v.Language.Tag() == l.Language.Tag() }
+
+// alternates are the links by which search engines find the versions.
+func (l *Layout) alternates() templ.Component {
+	return raw(func(m *markup) {
+		for _, v := range l.Versions {
+			m.write("<link rel=\"alternate\" hreflang=\"", v.Language.Tag(), "\" href=\"")
+			if l.Address == "" {
+				m.escape(v.Href)
+			} else {
+				m.escape(l.Address)
+				m.escape(v.Path)
+			}
+			m.write("\">")
+		}
+	})
+}
+
+// version is a link to a place in a version.
+func version(v Version, place string) templ.Component {
+	return raw(func(m *markup) { m.version(v, place) })
+}
+
+// otherVersions are links to those that are neither this one nor the class's.
+func (l *Layout) otherVersions(place string) templ.Component {
+	return raw(func(m *markup) {
+		for _, v := range l.Versions {
+			if !v.Class && !l.here(v) {
+				m.write("<li>")
+				m.version(v, place)
+				m.write("</li>")
+			}
+		}
+	})
+}
+
+func (m *markup) version(v Version, place string) {
+	m.write("<a lang=\"", v.Language.Tag(), "\" dir=\"", dir(v.Language.RightToLeft()), "\" href=\"")
+	m.escape(v.Href)
+	m.element(place+"\">", v.Language.Name(), "</a>")
+}
 
 // others counts the versions that are neither this one nor the class's.
 func (l *Layout) others() int {

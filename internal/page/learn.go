@@ -21,6 +21,7 @@ type Learn struct {
 	Words  []ClassWord // the week's words (strategy, picture), said in both languages
 	WarmUp *WarmUp     // nil for none
 	Note   *Note       // nil for none
+	Notes  *Notes      // of the week
 	Worked *Worked
 }
 

@@ -4,6 +4,7 @@ import (
 	"context"
 	"io"
 	"strings"
+	"sync"
 
 	"github.com/a-h/templ"
 	"github.com/yuin/goldmark"
@@ -19,6 +20,31 @@ type Note struct {
 	Tag         string // its language
 	Name        string // what that language calls itself
 	RightToLeft bool
+}
+
+// Notes are a week's notes as HTML, each made once: most languages show the one of the
+// class. The zero value has none yet.
+type Notes struct {
+	mu   sync.Mutex
+	html map[string]string // by their Markdown
+}
+
+// note writes a teacher's Markdown, made before or now.
+func (all *Notes) note(markdown string) templ.Component {
+	return raw(func(m *markup) {
+		all.mu.Lock()
+		defer all.mu.Unlock()
+		html, made := all.html[markdown]
+		if !made {
+			var b strings.Builder
+			m.err = note(markdown).Render(context.Background(), &b)
+			if html = b.String(); all.html == nil {
+				all.html = map[string]string{}
+			}
+			all.html[markdown] = html
+		}
+		m.write(html)
+	})
 }
 
 // note writes the teacher's Markdown. Raw HTML is left out by goldmark;

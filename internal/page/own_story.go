@@ -34,8 +34,8 @@ func (s *state) fullAnswer(t story.Story) templ.Component {
 func (s *state) settled(t story.Story) templ.Component {
 	return raw(func(m *markup) {
 		if !isZero(t.So) {
-			m.write(s.Language.Between(), "<span class=so>")
-			m.line(s.Language, t.So)
+			m.write(s.between(), "<span class=so>")
+			m.say(s, t.So)
 			m.write("</span>")
 		}
 	})
@@ -62,14 +62,13 @@ func (s *state) answerOr(t story.Story, ours phrase.Line, blank bool) templ.Comp
 func ownWords(t story.OwnText, blank string) templ.Component {
 	return raw(func(m *markup) {
 		for _, r := range t.Runs {
-			text := templ.EscapeString(r.Text)
 			switch {
 			case blank != "" && r.Asked:
 				m.blank(blank)
 			case r.Number:
-				m.write("<b class=n>", text, "</b>")
+				m.element("<b class=n>", r.Text, "</b>")
 			default:
-				m.write(text)
+				m.escape(r.Text)
 			}
 		}
 	})

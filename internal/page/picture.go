@@ -3,6 +3,7 @@ package page
 import (
 	"github.com/a-h/templ"
 
+	"homebuild/internal/phrase"
 	"homebuild/internal/picture"
 	"homebuild/internal/picture/svg"
 	"homebuild/internal/qrcode"
@@ -11,8 +12,16 @@ import (
 // picture draws a picture where it stands.
 func (s *state) picture(p picture.Picture) templ.Component {
 	s.pictures++
-	o := svg.Options{ID: id("picture-", s.pictures), Say: s.Language.Plain, Number: s.Language.Number}
+	o := svg.Options{ID: id("picture-", s.pictures), Say: s.inDrawing, Number: s.notation.Number}
 	return drawn(func() (string, error) { return svg.Draw(p, o), nil })
+}
+
+// inDrawing says a line as plain text that is going to stand in a drawing.
+func (s *state) inDrawing(l phrase.Line) string {
+	if s.outline != nil {
+		return s.outline.place(said{as: asDrawn, line: l})
+	}
+	return s.Language.Plain(l)
 }
 
 // code draws the QR code of an address.

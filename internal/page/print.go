@@ -1,6 +1,7 @@
 package page
 
 import (
+	"github.com/a-h/templ"
 	"golang.org/x/text/width"
 
 	"homebuild/internal/i18n"
@@ -44,6 +45,11 @@ const (
 
 // others are the stories of the back.
 func (v *Print) others() []story.Story { return v.Stories[min(1, len(v.Stories)):] }
+
+// task is a story to draw and write; the first is solved together.
+func (s *state) task(w *Worked, t story.Story, place int) templ.Component {
+	return s.ofStory(t, &w.tasks, place, func(s *state) templ.Component { return s.printStory(t, place == 0) })
+}
 
 // ofLadder are the stories of all rungs.
 func (v *Print) ofLadder() (all []story.Story) {

@@ -5,12 +5,14 @@ import (
 	"fmt"
 	"io"
 	"strconv"
+
+	"homebuild/internal/i18n"
 )
 
 // Render writes the page. The same view gives the same bytes, always. It
 // fails only when w does or a picture cannot be drawn.
 func Render(w io.Writer, v View) error {
-	s := &state{Layout: v.layout()}
+	s := newState(v.layout())
 	if err := v.component(s).Render(context.Background(), w); err != nil {
 		return fmt.Errorf("page %s: %w", s.Path, err)
 	}
@@ -20,9 +22,18 @@ func Render(w io.Writer, v View) error {
 // state is that of one page while it is written.
 type state struct {
 	*Layout
-	pictures int    // drawn so far, for their ids
-	groups   int    // of radio buttons so far, for their names
-	part     string // the id of the part of a larger page that it is; empty for a page of its own
+	notation i18n.Notation
+	outline  *outline // what is written, in place of a page; it is in no language
+	counted
+	part string // the id of the part of a larger page that it is; empty for a page of its own
+}
+
+func newState(l *Layout) *state { return &state{Layout: l, notation: l.Language.Notation} }
+
+// counted is what a page has so far.
+type counted struct {
+	pictures int // for their ids
+	groups   int // of radio buttons, for their names
 }
 
 // next is the name of another group of radio buttons.
@@ -32,9 +43,6 @@ func (s *state) next() string {
 }
 
 func (s *state) style(k *kind) style { return s.Theme.styles[k] }
-
-// word is a message without places.
-func (s *state) word(id string) string { return s.Language.Word(id) }
 
 // dir is the direction of a language for the dir attribute.
 func dir(rightToLeft bool) string {

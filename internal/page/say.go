@@ -4,6 +4,7 @@ import (
 	"context"
 	"io"
 	"strings"
+	"sync"
 
 	"github.com/a-h/templ"
 
@@ -13,8 +14,42 @@ import (
 	"homebuild/internal/story"
 )
 
+// word is a message without places.
+func (s *state) word(id string) string {
+	if s.outline != nil {
+		return s.outline.place(said{as: asWord, line: phrase.Line{ID: id}})
+	}
+	return s.Language.Word(id)
+}
+
+// plain says a line as plain text.
+func (s *state) plain(l phrase.Line) string {
+	if s.outline != nil {
+		return s.outline.place(said{as: asPlain, line: l})
+	}
+	return s.Language.Plain(l)
+}
+
+// between is what stands between two sentences.
+func (s *state) between() string {
+	if s.outline != nil {
+		return s.outline.place(said{as: asBetween})
+	}
+	return s.Language.Between()
+}
+
+// direction is the one of the language.
+func (s *state) direction() string {
+	if s.outline != nil {
+		return s.outline.place(said{as: asDirection})
+	}
+	return dir(s.Language.RightToLeft())
+}
+
 // say writes a line in the page's language.
-func (s *state) say(l phrase.Line) templ.Component { return sayIn(s.Language, l) }
+func (s *state) say(l phrase.Line) templ.Component {
+	return raw(func(m *markup) { m.say(s, l) })
+}
 
 // sayIn marks up what a reader should see at a glance: counted things, blanks
 // to fill, equations, and words whose direction is not known. It writes by
@@ -25,7 +60,7 @@ func sayIn(l *i18n.Language, line phrase.Line) templ.Component {
 
 // equation writes an equation, kept in its own direction.
 func (s *state) equation(q problem.Equation) templ.Component {
-	return raw(func(m *markup) { m.equation(s.Language.EquationsRightToLeft(), s.Language.Equation(q)) })
+	return raw(func(m *markup) { m.equation(s.notation.EquationsRightToLeft(), s.notation.Equation(q)) })
 }
 
 // sentences writes those of a story, each in an element of its class, with what
@@ -34,10 +69,10 @@ func (s *state) sentences(lines []phrase.Line, class func(i int) string) templ.C
 	return raw(func(m *markup) {
 		for i, line := range lines {
 			if i > 0 {
-				m.write(s.Language.Between())
+				m.write(s.between())
 			}
 			m.write("<span", class(i), ">")
-			m.line(s.Language, line)
+			m.say(s, line)
 			m.write("</span>")
 		}
 	})
@@ -57,33 +92,76 @@ func noClass(int) string { return "" }
 // isZero reports whether a line says nothing.
 func isZero(l phrase.Line) bool { return l.ID == "" }
 
-// markup writes markup by hand and keeps the first error.
+// markup is written by hand, at the end of what is there already.
 type markup struct {
-	to  io.Writer
-	err error
+	text  []byte
+	runs  i18n.Text // room to say a line
+	spans []span    // room for where what an outline says stands
+	err   error
 }
+
+var markups = sync.Pool{New: func() any { return new(markup) }}
 
 // raw is a component that is written by hand.
 func raw(write func(*markup)) templ.Component {
 	return templ.ComponentFunc(func(_ context.Context, w io.Writer) error {
-		m := markup{to: w}
-		write(&m)
-		return m.err
+		m := markups.Get().(*markup)
+		defer markups.Put(m)
+		m.text, m.err = m.text[:0], nil
+		write(m)
+		if m.err != nil {
+			return m.err
+		}
+		_, err := w.Write(m.text)
+		return err
 	})
 }
 
 // write writes ready markup.
 func (m *markup) write(parts ...string) {
 	for _, p := range parts {
-		if m.err == nil {
-			_, m.err = io.WriteString(m.to, p)
-		}
+		m.text = append(m.text, p...)
 	}
+}
+
+// escape writes text so that none of it is markup.
+func (m *markup) escape(text string) {
+	from := 0
+	for i := range len(text) {
+		var name string
+		switch text[i] {
+		case '&':
+			name = "&amp;"
+		case '<':
+			name = "&lt;"
+		case '>':
+			name = "&gt;"
+		case '"':
+			name = "&#34;"
+		case '\'':
+			name = "&#39;"
+		default:
+			continue
+		}
+		m.write(text[from:i], name)
+		from = i + 1
+	}
+	m.write(text[from:])
+}
+
+// say writes a line in the page's language.
+func (m *markup) say(s *state, l phrase.Line) {
+	if s.outline != nil {
+		m.write(s.outline.place(said{as: asLine, line: l}))
+		return
+	}
+	m.line(s.Language, l)
 }
 
 // line says a line in a language.
 func (m *markup) line(l *i18n.Language, line phrase.Line) {
-	for _, r := range l.Say(line) {
+	m.runs = l.SayInto(m.runs, line)
+	for _, r := range m.runs {
 		if r.Kind == i18n.RunBlank {
 			r.Text = l.Word("page.blank")
 		}
@@ -93,24 +171,30 @@ func (m *markup) line(l *i18n.Language, line phrase.Line) {
 
 // run marks up one run; turned says that equations run from right to left.
 func (m *markup) run(turned bool, r i18n.Run) {
-	text := templ.EscapeString(r.Text)
 	switch r.Kind {
 	case i18n.RunCounted, i18n.RunNumber:
-		m.write("<b class=n>", text, "</b>")
+		m.element("<b class=n>", r.Text, "</b>")
 	case i18n.RunBlank:
-		m.blank(text)
+		m.blank(r.Text)
 	case i18n.RunEquation:
 		m.equation(turned, r.Text)
 	case i18n.RunPerson, i18n.RunOwnText:
-		m.write("<bdi>", text, "</bdi>")
+		m.element("<bdi>", r.Text, "</bdi>")
 	default:
-		m.write(text)
+		m.escape(r.Text)
 	}
+}
+
+// element writes a text between two tags.
+func (m *markup) element(begin, text, end string) {
+	m.write(begin)
+	m.escape(text)
+	m.write(end)
 }
 
 // blank draws a line to write on; what is heard is the text: "blank".
 func (m *markup) blank(text string) {
-	m.write("<span class=gap><span class=hide>", text, "</span></span>")
+	m.element("<span class=gap><span class=hide>", text, "</span></span>")
 }
 
 func (m *markup) equation(turned bool, text string) {

@@ -25,22 +25,16 @@ var (
 
 // scenes are all that the page draws.
 func (v *Steps) scenes() (all []Scene) {
-	for _, r := range v.Rungs {
-		for _, t := range r.Stories {
-			all = append(all, t.Scene)
-		}
+	for _, t := range v.all() {
+		all = append(all, t.Scene)
 	}
 	return all
 }
 
-// keypads are those of each rung's stories, and all together.
-func (v *Steps) keypads() (rungs [][]keypad, all []keypad) {
+// all are the stories of all rungs.
+func (v *Steps) all() (stories []*TryStory) {
 	for _, r := range v.Rungs {
-		var of []keypad
-		for _, t := range r.Stories {
-			of = append(of, t.Answers.keypad())
-		}
-		rungs, all = append(rungs, of), append(all, of...)
+		stories = append(stories, r.Stories...)
 	}
-	return rungs, all
+	return stories
 }

@@ -1,6 +1,8 @@
 package page
 
 import (
+	"sync"
+
 	"github.com/a-h/templ"
 
 	"homebuild/internal/phrase"
@@ -32,6 +34,10 @@ type TryStory struct {
 	Open    picture.Picture // for who would like to look; nil for none
 	Solved  picture.Picture
 	Solution
+
+	once     sync.Once
+	pad      keypad
+	outlines outlines
 }
 
 // tryKinds differ in how many boxes of answers their style can tell apart;
@@ -50,10 +56,10 @@ func newTryKinds(more ...string) (all []*kind) {
 }
 
 // enough is the kind with the least style that is enough for the stories.
-func enough(of []*kind, pads []keypad) *kind {
+func enough(of []*kind, stories []*TryStory) *kind {
 	most := 0
-	for _, k := range pads {
-		most = max(most, k.boxes)
+	for _, t := range stories {
+		most = max(most, t.keypad().boxes)
 	}
 	for i, n := range boxCounts {
 		if most <= n {
@@ -89,9 +95,13 @@ func (v *Try) scenes() []Scene {
 	return all
 }
 
-func (v *Try) keypads() (all []keypad) {
-	for _, t := range v.Stories {
-		all = append(all, t.Answers.keypad())
-	}
-	return all
+// keypad is that of the story's answers, laid out once.
+func (t *TryStory) keypad() keypad {
+	t.once.Do(func() { t.pad = t.Answers.keypad() })
+	return t.pad
+}
+
+// tryStory is story n.
+func (s *state) tryStory(t *TryStory, n int) templ.Component {
+	return s.ofStory(t.Story, &t.outlines, n, func(s *state) templ.Component { return s.storyToTry(t, t.keypad(), n) })
 }

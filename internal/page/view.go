@@ -67,6 +67,10 @@ func newStyle(css string) style {
 	return style{css, "sha256-" + base64.StdEncoding.EncodeToString(sum[:])}
 }
 
+func (s style) element() templ.Component {
+	return raw(func(m *markup) { m.write("<style>", s.css, "</style>") })
+}
+
 // policy is the content security of a page: its own style and nothing else.
 func (s style) policy() string {
 	return "default-src 'none'; style-src '" + s.hash + "'; base-uri 'none'; form-action 'none'"

@@ -19,6 +19,8 @@ type Worked struct {
 	Solved  picture.Picture
 	Solution
 	Another *Working // another way; nil for none
+
+	path, walk, model, tasks, code outlines
 }
 
 // Amount is what a sentence counts, drawn by itself.

@@ -57,9 +57,10 @@ func (v *Whole) parts() []part {
 // within writes what stands on a page, without what stands around it.
 func (s *state) within(p part) templ.Component {
 	return templ.ComponentFunc(func(ctx context.Context, w io.Writer) error {
-		inner := &state{Layout: p.view.layout(), part: p.id, pictures: s.pictures, groups: s.groups}
+		inner := newState(p.view.layout())
+		inner.part, inner.counted = p.id, s.counted
 		err := p.view.component(inner).Render(templ.ClearChildren(ctx), w)
-		s.pictures, s.groups = inner.pictures, inner.groups
+		s.counted = inner.counted
 		return err
 	})
 }

@@ -30,6 +30,7 @@ func (r *run) apply() error {
 		}
 	}
 	r.count()
+	r.folders.close()
 	return r.remove()
 }
 
@@ -42,7 +43,8 @@ func (r *run) move(phase phase) error {
 		}
 	}
 	return r.each(len(names), func(i int) error {
-		if err := r.root.Rename(tempName(names[i]), names[i]); err != nil {
+		in, base := r.folders.at(names[i])
+		if err := in.Rename(tempName(base), base); err != nil {
 			return r.diskError(names[i], err)
 		}
 		return nil
@@ -157,6 +159,7 @@ func (r *run) removeOne(name string) error {
 
 // discard takes away the temporary files of an unfinished run.
 func (r *run) discard() {
+	r.folders.close()
 	for i, f := range r.files {
 		if a := r.results[i].action; a == create || a == replace || a == 0 {
 			_ = r.root.Remove(tempName(f.Path))

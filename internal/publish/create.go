@@ -47,7 +47,7 @@ func Create(dir string, files []File) (taken []string, err error) {
 // before it is said to be written.
 func createOne(folders *folders, f File) error {
 	full := filepath.Join(folders.dir, filepath.FromSlash(f.Path))
-	data, err := render(f)
+	data, err := render(f, nil)
 	if err != nil {
 		return diskError(full, err)
 	}

@@ -7,6 +7,7 @@ import (
 	"os"
 	"path"
 	"path/filepath"
+	"slices"
 	"strings"
 	"sync"
 )
@@ -106,6 +107,54 @@ type folders struct {
 	mu    sync.Mutex
 	known map[string]error // nil for a folder that is there
 	made  []string         // by this run, outer ones first
+	open  map[string]*os.Root
+}
+
+// mostOpen is how many folders are open at a time: those of the languages, into which
+// most pages go.
+const mostOpen = 64
+
+// at gives a file's folder, which must be there, and the name of the file in it.
+func (f *folders) at(name string) (in *os.Root, base string) {
+	dir := path.Dir(name)
+	if dir == "." {
+		return f.root, name
+	}
+	f.mu.Lock()
+	defer f.mu.Unlock()
+	if in := f.open[dir]; in != nil {
+		return in, path.Base(name)
+	}
+	if len(f.open) == mostOpen {
+		return f.root, name
+	}
+	in, err := f.root.OpenRoot(dir)
+	if err != nil {
+		return f.root, name // what is wrong shows when the file is opened
+	}
+	if f.open == nil {
+		f.open = map[string]*os.Root{}
+	}
+	f.open[dir] = in
+	return in, path.Base(name)
+}
+
+// fresh reports whether a file's folder was made by this run, so that nobody's file
+// can be in the way.
+func (f *folders) fresh(name string) bool {
+	f.mu.Lock()
+	defer f.mu.Unlock()
+	return slices.Contains(f.made, path.Dir(name))
+}
+
+// close closes the folders that are open.
+func (f *folders) close() {
+	f.mu.Lock()
+	defer f.mu.Unlock()
+	for _, in := range f.open {
+		in.Close()
+	}
+	f.open = nil
 }
 
 // need makes sure that a file's folder is there and reached through no link.

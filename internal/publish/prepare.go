@@ -48,7 +48,12 @@ func (r *run) prepare() error {
 			r.results[i] = res
 			return nil
 		}
-		data, err := render(r.files[i])
+		room := r.rooms.Get().(*[]byte)
+		defer r.rooms.Put(room)
+		data, err := render(r.files[i], *room)
+		if cap(data) > cap(*room) {
+			*room = data[:0]
+		}
 		if err != nil {
 			notMade[i] = err
 			anyNotMade.Store(true)
@@ -66,13 +71,17 @@ func (r *run) prepare() error {
 	return err
 }
 
-// render makes a file's bytes. A bug in one page names the page.
-func render(f File) (data []byte, err error) {
+// render makes a file's bytes, in a room whose bytes are not needed any more. A bug in
+// one page names the page.
+func render(f File, room []byte) (data []byte, err error) {
 	defer func() {
 		if bug := recover(); bug != nil {
 			err = fmt.Errorf("bug: %v", bug)
 		}
 	}()
+	if f.Append != nil {
+		return f.Append(room[:0])
+	}
 	return f.Render()
 }
 
@@ -105,7 +114,11 @@ func (r *run) compare(name string, data []byte) (result, error) {
 		return result{}, err
 	}
 	res := result{sum: sumOf(data), size: int64(len(data))}
-	info, err := r.root.Lstat(name)
+	in, base := r.folders.at(name)
+	info, err := fs.FileInfo(nil), error(fs.ErrNotExist)
+	if !r.folders.fresh(name) {
+		info, err = in.Lstat(base)
+	}
 	switch {
 	case errors.Is(err, fs.ErrNotExist):
 		res.action = create
@@ -117,7 +130,7 @@ func (r *run) compare(name string, data []byte) (result, error) {
 		res.action = foreign
 		return res, nil
 	}
-	old, err := r.root.ReadFile(name)
+	old, err := in.ReadFile(base)
 	if err != nil {
 		return res, r.diskError(name, err)
 	}
@@ -141,13 +154,9 @@ func (r *run) compare(name string, data []byte) (result, error) {
 
 // writeTemp writes bytes beside their place, and gives the time of the file.
 func (r *run) writeTemp(name string, data []byte) (int64, error) {
-	// A link of that name would lead our writing elsewhere.
-	if info, err := r.root.Lstat(tempName(name)); err == nil && !info.Mode().IsRegular() {
-		return 0, &Error{Text: fmt.Sprintf("%q is in the way", filepath.Join(r.dir, tempName(name))), Hint: "take it away"}
-	}
-	file, err := r.root.OpenFile(tempName(name), os.O_WRONLY|os.O_CREATE|os.O_TRUNC, 0o644)
+	file, err := r.createTemp(name)
 	if err != nil {
-		return 0, r.diskError(name, err)
+		return 0, err
 	}
 	_, err = file.Write(data)
 	var time int64
@@ -160,16 +169,38 @@ func (r *run) writeTemp(name string, data []byte) (int64, error) {
 	return time, nil
 }
 
+// createTemp opens the file beside a place: a new one, or what a killed run has left.
+// A link of that name would lead our writing elsewhere.
+func (r *run) createTemp(name string) (*os.File, error) {
+	in, base := r.folders.at(tempName(name))
+	file, err := in.OpenFile(base, os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o644)
+	if errors.Is(err, fs.ErrExist) {
+		if info, err := in.Lstat(base); err == nil && !info.Mode().IsRegular() {
+			return nil, &Error{Text: fmt.Sprintf("%q is in the way", filepath.Join(r.dir, tempName(name))), Hint: "take it away"}
+		}
+		file, err = in.OpenFile(base, os.O_WRONLY|os.O_CREATE|os.O_TRUNC, 0o644)
+	}
+	if err != nil {
+		return nil, r.diskError(name, err)
+	}
+	return file, nil
+}
+
 // each calls do for 0 to n-1 on all workers until one fails.
 func (r *run) each(n int, do func(int) error) error {
 	workers, ctx := errgroup.WithContext(context.Background())
-	workers.SetLimit(r.workers)
-	for i := range n {
+	var next atomic.Int64
+	for range min(r.workers, n) {
 		workers.Go(func() error {
-			if ctx.Err() != nil { // another one failed
-				return nil
+			for i := int(next.Add(1)) - 1; i < n; i = int(next.Add(1)) - 1 {
+				if ctx.Err() != nil { // another one failed
+					return nil
+				}
+				if err := do(i); err != nil {
+					return err
+				}
 			}
-			return do(i)
+			return nil
 		})
 	}
 	return workers.Wait()

@@ -8,6 +8,7 @@ import (
 	"runtime"
 	"slices"
 	"strings"
+	"sync"
 
 	"homebuild/internal/output"
 )
@@ -98,6 +99,7 @@ type run struct {
 	kept    []string // and those that stay, though they are no longer made
 	report  Report
 	done    func(of int)
+	rooms   sync.Pool // of *[]byte, to make files in
 }
 
 // open takes the lock and reads what is ours.
@@ -123,6 +125,7 @@ func open(dir string, files []File, o Options) (*run, error) {
 		dir: dir, files: files, keeps: o.Keep, workers: o.Workers, root: root, state: state,
 		folders: folders{root: root, dir: dir, known: map[string]error{}},
 		results: make([]result, len(files)), done: o.Rendered,
+		rooms: sync.Pool{New: func() any { return new([]byte) }},
 	}
 	if r.keeps == nil {
 		r.keeps = func(string) bool { return false }
@@ -140,6 +143,7 @@ func open(dir string, files []File, o Options) (*run, error) {
 }
 
 func (r *run) close() {
+	r.folders.close()
 	r.root.Close()
 	r.state.close()
 }

@@ -59,7 +59,7 @@ func replaceable(name string) error {
 func fill(w io.Writer, folder string, files []File) error {
 	careful := slices.Clone(files)
 	for i, f := range files {
-		careful[i].Render = func() ([]byte, error) { return render(f) }
+		careful[i].Render = func() ([]byte, error) { return render(f, nil) }
 	}
 	err := archive.Write(w, folder, careful)
 	if broken := (*archive.RenderError)(nil); errors.As(err, &broken) {

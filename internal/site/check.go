@@ -47,18 +47,19 @@ func (p checkPage) view(c *common) page.View {
 	own := p.path()
 	to := func(tag string) string { return checkFirstPath(tag, p.First) }
 	return &page.Check{
-		Layout: c.layout(p.Language, own, to, frontPath), First: p.First,
-		Index: link(own, checkPath(p.Language.Tag())), Seconds: c.checks()[p.First],
+		Layout: c.layout(p.Language, own, to, frontPath), CheckPairs: c.checks()[p.First],
+		Index: link(own, checkPath(p.Language.Tag())),
 	}
 }
 
 // newChecks are the pairs of each first number, the same in every language.
-func newChecks() [][]page.CheckPair {
-	checks := make([][]page.CheckPair, checkLargest+1)
+func newChecks() []*page.CheckPairs {
+	checks := make([]*page.CheckPairs, checkLargest+1)
 	for first := range checks {
+		checks[first] = &page.CheckPairs{First: first}
 		for second := range checkLargest + 1 {
 			pair := page.CheckPair{Second: second, Results: checkPair(first, second, checkLargest, checkGrade)}
-			checks[first] = append(checks[first], pair)
+			checks[first].Seconds = append(checks[first].Seconds, pair)
 		}
 	}
 	return checks

@@ -23,21 +23,26 @@ func weekCheckPath(tag, date string) string { return tag + "/check/" + date + ".
 func (p weekCheckPage) path() string { return weekCheckPath(p.Language.Tag(), p.Lesson.date) }
 
 func (p weekCheckPage) view(c *common) page.View {
-	numbers := p.Lesson.numbers()
 	return &page.WeekCheck{
-		WeekPage: c.week(p.Language, p.Lesson, weekCheckPath), Numbers: numbers,
-		Pairs: checkPairs(numbers, problem.RangeOf(slices.Max(numbers)), p.Lesson.target.Grade),
+		WeekPage: c.week(p.Language, p.Lesson, weekCheckPath), WeekPairs: p.Lesson.weekPairs(),
 		Small: c.link(p.path(), checkPath(p.Language.Tag())),
 	}
 }
 
-// numbers are those that the week's stories tell, each once and in order: of the
+// weekPairs are all pairs of the week's numbers.
+func (l *lesson) weekPairs() *page.WeekPairs {
+	return l.checked.get(func() *page.WeekPairs {
+		return &page.WeekPairs{Numbers: l.numbers, Pairs: checkPairs(l.numbers, problem.RangeOf(slices.Max(l.numbers)), l.target.Grade)}
+	})
+}
+
+// numbers are those that a week's stories tell, each once and in order: of the
 // worked story first, then of those to try, as many as a check page has room for.
 // There are none where the check pages know them all.
-func (l *lesson) numbers() []int {
+func numbers(of []exercise) []int {
 	most := 0
 	var found []int
-	for _, e := range l.exercises() {
+	for _, e := range of {
 		most = max(most, largest(e))
 		for _, q := range e.Problem.Given() {
 			if len(found) < mostChecked && q.Value > 0 && !slices.Contains(found, q.Value) {

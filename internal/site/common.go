@@ -6,7 +6,6 @@ import (
 
 	"homebuild/internal/i18n"
 	"homebuild/internal/page"
-	"homebuild/internal/phrase"
 	"homebuild/internal/problem"
 )
 
@@ -17,8 +16,7 @@ type common struct {
 	indexed   bool   // search engines are welcome
 	languages []*language
 	class     *language // the language of the class
-	checks    func() [][]page.CheckPair
-	buffers   sync.Pool       // of *bytes.Buffer, to render into
+	checks    func() []*page.CheckPairs
 	unmade    map[string]bool // paths of pages that their language cannot say yet
 	sum       string          // names what every page says of all this
 }
@@ -26,10 +24,10 @@ type common struct {
 // language is a language of the site.
 type language struct {
 	*i18n.Language
-	school string // what the school is called in it
-	cards  func() (characters, settings []page.Card)
-	ideas  map[problem.Situation]map[string][]phrase.Line // by setting: what can happen there
-	sum    string
+	school     string // what the school is called in it
+	characters func() *page.Cards
+	settings   map[problem.Situation]*settings
+	sum        string
 }
 
 // Sum names the language with all its messages, and what the school is called.
@@ -41,11 +39,11 @@ func newCommon(in Input) *common {
 	for _, tag := range in.Site.Languages {
 		lang := in.language(tag)
 		l := &language{Language: lang, school: in.Site.Name.In(tag, in.Site.School)}
-		l.ideas = map[problem.Situation]map[string][]phrase.Line{}
+		l.settings = map[problem.Situation]*settings{}
 		for s := problem.AddTo; s <= problem.Compare; s++ {
-			l.ideas[s] = ideas(in.Places.Only(lang.Has), s)
+			l.settings[s] = l.newSettings(ideas(in.Places.Only(lang.Has), s))
 		}
-		l.cards = sync.OnceValues(l.newCards)
+		l.characters = sync.OnceValue(l.newCharacters)
 		l.sum = digest(lang.Sum(), tag, l.school)
 		c.languages = append(c.languages, l)
 		if tag == in.Site.School {
@@ -89,12 +87,13 @@ func (c *common) layout(lang *language, own string, versions func(tag string) st
 // versions are a page in every language, the class's first: it is the one that the
 // school surely knows of a family.
 func (c *common) versions(own string, to func(tag string) string) []page.Version {
-	var out []page.Version
+	out := make([]page.Version, 0, len(c.languages))
 	for _, l := range c.languages {
-		if c.unmade[to(l.Tag())] {
+		path := to(l.Tag())
+		if c.unmade[path] {
 			continue
 		}
-		v := page.Version{Language: l.Language, Href: link(own, to(l.Tag())), Class: l == c.class}
+		v := page.Version{Language: l.Language, Href: link(own, path), Path: path, Class: l == c.class}
 		if v.Class {
 			out = slices.Insert(out, 0, v)
 		} else {
@@ -122,7 +121,7 @@ func (c *common) deskLayout(own string) page.Layout {
 // links leads from one page of a week to the others.
 func (c *common) links(tag string, l *lesson, own string) page.Links {
 	date, check := l.date, checkPath(tag)
-	if l.numbers() != nil {
+	if l.numbers != nil {
 		check = weekCheckPath(tag, date)
 	}
 	to := func(path string) string {

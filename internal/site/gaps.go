@@ -52,7 +52,7 @@ func (p *Planned) Gaps(tag string) []PageGaps {
 	held := false // whether a story of the week is
 	try := func(date string, layer Layer, page pageSource) {
 		lacks = nil
-		if _, err := l.render(page); err != nil {
+		if _, err := l.append(nil, page); err != nil {
 			panic(fmt.Sprintf("site: %s: %v", page.path(), err))
 		}
 		out = append(out, PageGaps{page.path(), date, layer, firstOfEach(lacks), held})

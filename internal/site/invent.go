@@ -2,6 +2,7 @@ package site
 
 import (
 	"slices"
+	"sync"
 
 	"homebuild/internal/cards"
 	"homebuild/internal/page"
@@ -14,7 +15,27 @@ import (
 type inventPage struct {
 	Language *language
 	Lesson   *lesson
-	Ideas    map[string][]phrase.Line // by setting
+	Settings *settings
+}
+
+// settings are the settings that a language has, with what can happen there in a
+// situation.
+type settings struct {
+	cards func() *page.Cards
+	sum   string
+}
+
+// Sum names what can happen; the rest is the language's.
+func (s *settings) Sum() string { return s.sum }
+
+func (l *language) newSettings(ideas map[string][]phrase.Line) *settings {
+	return &settings{sum: digest(ideas), cards: sync.OnceValue(func() *page.Cards {
+		all := new(page.Cards)
+		for _, id := range l.told(cards.Settings()) {
+			all.All = append(all.All, page.Card{Symbol: id, Name: phrase.Say(id + ".name"), Starter: phrase.Say(id + ".scene"), Ideas: ideas[id]})
+		}
+		return all
+	})}
 }
 
 func inventPath(tag, date string) string { return tag + "/" + date + "-story.html" }
@@ -30,13 +51,8 @@ func (p inventPage) view(c *common) page.View {
 		Numbers: phrase.Say("own.numbers."+f.numbers, phrase.Number("Within", l.target.Within)),
 		Story:   f.story(who, with), Answer: f.say(f.answer, who, with), Equation: l.worked.Problem.Equation(),
 	}
-	characters, settings := p.Language.cards()
-	v.Characters = characters
-	for _, card := range settings {
-		card.Ideas = p.Ideas[card.Symbol]
-		v.Settings = append(v.Settings, card)
-	}
-	if l.numbers() != nil {
+	v.Characters, v.Settings = p.Language.characters(), p.Settings.cards()
+	if l.numbers != nil {
 		check := c.link(v.Path, weekCheckPath(tag, l.date))
 		for _, pair := range l.pairs() {
 			if pair.Href = check + "#" + page.PairID(pair.First, pair.Second); check != "" {
@@ -66,7 +82,7 @@ func (l *lesson) pairs() (out []page.Pair) {
 	}
 	for _, e := range l.exercises() {
 		given := e.Problem.Given()
-		if len(given) != 2 || !slices.Contains(l.numbers(), given[0].Value) || !slices.Contains(l.numbers(), given[1].Value) {
+		if len(given) != 2 || !slices.Contains(l.numbers, given[0].Value) || !slices.Contains(l.numbers, given[1].Value) {
 			continue
 		}
 		pair := page.Pair{First: max(given[0].Value, given[1].Value), Second: min(given[0].Value, given[1].Value)}
@@ -80,20 +96,17 @@ func (l *lesson) pairs() (out []page.Pair) {
 	return out
 }
 
-// newCards are the characters and the settings that the language has a name
-// for.
-func (l *language) newCards() (characters, settings []page.Card) {
+// newCharacters are those that the language has a name for.
+func (l *language) newCharacters() *page.Cards {
+	all := new(page.Cards)
 	for _, id := range l.told(cards.Characters()) {
 		who := phrase.Person("Who", id)
-		characters = append(characters, page.Card{
+		all.All = append(all.All, page.Card{
 			Symbol: id, Name: phrase.Say(id + ".name"),
 			Starter: phrase.Say("own.starter.character", who).About(id),
 		})
 	}
-	for _, id := range l.told(cards.Settings()) {
-		settings = append(settings, page.Card{Symbol: id, Name: phrase.Say(id + ".name"), Starter: phrase.Say(id + ".scene")})
-	}
-	return characters, settings
+	return all
 }
 
 // fewCards are enough for a child's story.

@@ -33,7 +33,7 @@ func (p learnPage) view(c *common) page.View {
 	}
 	return &page.Learn{
 		WeekPage: c.week(p.Language, l, learnPath), About: []phrase.Line{l.target.AboutLine()}, Minutes: p.Minutes, Counters: l.counted(),
-		Class: p.Class.Language, Words: l.words(p.Words), WarmUp: p.WarmUp, Note: note, Worked: l.walk(),
+		Class: p.Class.Language, Words: l.words(p.Words), WarmUp: p.WarmUp, Note: note, Notes: l.notes.get(func() *page.Notes { return new(page.Notes) }), Worked: l.walk(),
 	}
 }
 

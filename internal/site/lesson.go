@@ -18,10 +18,15 @@ type lesson struct {
 	worked  exercise
 	stories []exercise // to try
 	ladder  []exercise // beside them, the easier ones first
+	all     []exercise // the worked one and those to try
+	numbers []int      // that the week's check page knows; none where the check pages know all
 	sum     string
 
-	walked cached[page.Worked]
-	tried  cached[[]*page.TryStory]
+	walked  cached[page.Worked]
+	tried   cached[[]*page.TryStory]
+	checked cached[page.WeekPairs]
+	named   cached[[]namedLine]
+	notes   cached[page.Notes]
 }
 
 // Sum names all that the lesson tells, asks and draws.
@@ -33,8 +38,8 @@ type exercise struct {
 	Story story.Story
 }
 
-// exercises are all of the lesson, the worked one first.
-func (l *lesson) exercises() []exercise { return append([]exercise{l.worked}, l.stories...) }
+// exercises are all of the lesson, the worked one first. They are not to be changed.
+func (l *lesson) exercises() []exercise { return l.all }
 
 // pictureOf draws the story's problem the class's way where that fits, else as
 // a bar model, which always does. What is compared is written to its bars.
@@ -60,15 +65,29 @@ func named(p picture.Picture, s story.Story) picture.Picture {
 	return picture.WithNames(p, bigger, smaller)
 }
 
+// namedLine is a way or a picture, and the line that says its name.
+type namedLine struct {
+	id   string
+	line phrase.Line
+}
+
 // words are the week's words: the names of the strategy and the picture, and what the
 // class calls them.
 func (l *lesson) words(own map[string]string) []page.ClassWord {
+	names := *l.named.get(func() *[]namedLine {
+		var out []namedLine
+		if ways := l.worked.Ways(); len(ways) > 0 {
+			out = append(out, namedLine{ways[0].Name.String(), ways[0].Title()})
+		}
+		kind := l.picture.String()
+		out = append(out, namedLine{kind, phrase.Say("picture." + kind + ".name" + l.hundreds())})
+		return &out
+	})
 	var out []page.ClassWord
-	if ways := l.worked.Ways(); len(ways) > 0 {
-		out = append(out, page.ClassWord{Name: ways[0].Title(), Own: own[ways[0].Name.String()]})
+	for _, n := range names {
+		out = append(out, page.ClassWord{Name: n.line, Own: own[n.id]})
 	}
-	kind := l.picture.String()
-	return append(out, page.ClassWord{Name: phrase.Say("picture." + kind + ".name" + l.hundreds()), Own: own[kind]})
+	return out
 }
 
 // hundreds ends the message of a picture's name where it has hundreds to show.

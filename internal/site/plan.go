@@ -113,7 +113,7 @@ func unmet(w week.Week, setting, text, hint string) diag.Diagnostic {
 // missed are the wishes of a week that its stories could not meet.
 func (in Input) missed(w week.Week, l *lesson) diag.Diagnostics {
 	var out diag.Diagnostics
-	ours := slices.DeleteFunc(l.exercises(), func(e exercise) bool { return e.Given })
+	ours := slices.DeleteFunc(slices.Clone(l.exercises()), func(e exercise) bool { return e.Given })
 	if w.Place != "" && !slices.ContainsFunc(ours, func(e exercise) bool { return e.Story.Place == w.Place }) {
 		hint := in.heldBack(w.Place)
 		out = append(out, unmet(w, "place", fmt.Sprintf("no story of the week is told in %s: nothing happens there for such numbers", w.Place),
@@ -224,9 +224,10 @@ func tellWeek(teller *story.Teller, w week.Week, p activity.WeekPlan, own []ownS
 			e.Story, told = told[0], told[1:]
 			e.Activity = a.With(e.Story.ExtraNumber)
 		}
-		l.stories = append(l.stories, e)
+		l.all = append(l.all, e)
 	}
-	l.worked, l.stories = l.stories[0], l.stories[1:]
+	l.worked, l.stories = l.all[0], l.all[1:]
+	l.numbers = numbers(l.all)
 	l.sum = digest(l.date, l.target, l.picture, l.worked, l.stories, l.ladder)
 	return l, nil
 }

@@ -160,7 +160,7 @@ func (l *lister) eachWeekPage(lang *language, of *lesson, whole wholeFile, page 
 		page(stepsPage{lang, of, place, rungs})
 	}
 	page(whole.Invent)
-	if of.numbers() != nil {
+	if of.numbers != nil {
 		page(weekCheckPage{lang, of})
 	}
 	page(whole.Print)
@@ -178,7 +178,7 @@ func (p *Planned) whole(l *lister, lang *language, of *lesson, w week.Week) whol
 	return wholeFile{
 		Learn:  learnPage{lang, l.class, of, w.Minutes, warmUp(p.in.WarmUps, w.WarmUp, of), !w.HasNote, l.note(w, lang), p.in.Site.Words},
 		Try:    tryPage{lang, of, 0, 0, len(of.stories)},
-		Invent: inventPage{lang, of, lang.ideas[of.situation()]},
+		Invent: inventPage{lang, of, lang.settings[of.situation()]},
 		Print:  printPage{lang, l.class, of, p.in.Site.Answers != week.AnswersLink, p.in.Site.Words},
 	}
 }

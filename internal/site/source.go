@@ -40,8 +40,8 @@ func (l *lister) page(p pageSource) {
 	if l.unmade[p.path()] {
 		return
 	}
-	render := func() ([]byte, error) { return l.render(p) }
-	l.files = append(l.files, File{Path: p.path(), Key: l.key(l.sum, p), Render: render})
+	add := func(b []byte) ([]byte, error) { return l.append(b, p) }
+	l.files = append(l.files, File{Path: p.path(), Key: l.key(l.sum, p), Append: add, Render: func() ([]byte, error) { return add(nil) }})
 }
 
 func (l *lister) data(d dataSource) {
@@ -57,16 +57,9 @@ func (l *lister) key(from ...any) string {
 	return digest(l.program, from)
 }
 
-// render makes a page.
-func (c *common) render(p pageSource) ([]byte, error) {
-	b, _ := c.buffers.Get().(*bytes.Buffer)
-	if b == nil {
-		b = new(bytes.Buffer)
-	}
-	defer c.buffers.Put(b)
-	b.Reset()
-	if err := page.Render(b, p.view(c)); err != nil {
-		return nil, err
-	}
-	return bytes.Clone(b.Bytes()), nil
+// append makes a page.
+func (c *common) append(b []byte, p pageSource) ([]byte, error) {
+	out := bytes.NewBuffer(b)
+	err := page.Render(out, p.view(c))
+	return out.Bytes(), err
 }

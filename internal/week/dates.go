@@ -177,13 +177,7 @@ func (s Site) OddDates(today string) diag.Diagnostics {
 // OddDate says why a date, of a week that is there or of a new one, can hardly be
 // meant; nil when it can. The problem has no place.
 func (s Site) OddDate(date, today string) *diag.Diagnostic {
-	var others []string
 	usual := time.Monday
-	for _, w := range s.Weeks {
-		if w.Date != date {
-			others = append(others, w.Date)
-		}
-	}
 	if len(s.Weeks) > 0 && !slices.ContainsFunc(s.Weeks, func(w Week) bool { return w.Weekday() != time.Sunday }) {
 		usual = time.Sunday // all of them: so it is in some countries
 	}
@@ -192,20 +186,31 @@ func (s Site) OddDate(date, today string) *diag.Diagnostic {
 		begins := d.AddDate(0, 0, -(int(d.Weekday()-usual)+7)%7).Format(time.DateOnly)
 		return &diag.Diagnostic{Text: fmt.Sprintf("%s is a %s", date, d.Weekday()), Hint: fmt.Sprintf("a week is named by its %s: name it %s", usual, path.Base(Path(begins)))}
 	}
-	fromToday, isFar := weeksBetween(date, today), true
-	for _, other := range others {
-		isFar = isFar && weeksBetween(date, other) > far
+	fromToday := weeksBetween(date, today)
+	alone, isFar := true, true
+	for _, w := range s.around(date) {
+		alone, isFar = false, isFar && weeksBetween(date, w.Date) > far
 	}
 	switch {
-	case today == "" || !isFar || fromToday <= far || len(others) == 0 && date < today:
+	case today == "" || !isFar || fromToday <= far || alone && date < today:
 		return nil
-	case len(others) == 0:
+	case alone:
 		return &diag.Diagnostic{Text: fmt.Sprintf("%s is %d weeks from today, %s", date, fromToday, today), Hint: "if the date is a slip, name the file by the day that was meant"}
 	}
 	return &diag.Diagnostic{
 		Text: fmt.Sprintf("%s is %d weeks from today, %s, and no other week is near", date, fromToday, today),
 		Hint: fmt.Sprintf("if the year is a slip, name the file %s", path.Base(Path(nearYear(d, today)))),
 	}
+}
+
+// around are the weeks before and after a date, as far as there are any.
+func (s Site) around(date string) (out []Week) {
+	i, found := slices.BinarySearchFunc(s.Weeks, date, func(w Week, date string) int { return cmp.Compare(w.Date, date) })
+	out = append(out, s.Weeks[max(0, i-1):i]...)
+	if found {
+		i++
+	}
+	return append(out, s.Weeks[i:min(i+1, len(s.Weeks))]...)
 }
 
 // weeksBetween is how many whole weeks lie between two days; 0 where one is not

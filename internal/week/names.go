@@ -5,7 +5,6 @@ import (
 	"fmt"
 	"io/fs"
 	"path"
-	"regexp"
 	"slices"
 	"strings"
 )
@@ -23,7 +22,7 @@ func StoriesPath(date string) string { return path.Join(Folder, date+storiesEndi
 
 // IsWeek reports whether a path is that of a week's file.
 func IsWeek(name string) bool {
-	m := weekName.FindStringSubmatch(path.Base(name))
+	m := weekName().FindStringSubmatch(path.Base(name))
 	return path.Dir(name) == Folder && m != nil && m[2] == ""
 }
 
@@ -34,9 +33,9 @@ type fileName struct {
 }
 
 var (
-	weekName = regexp.MustCompile(`(?i)^(\d{4}-\d{2}-\d{2})(\.stories)?\.toml$`)
-	oldName  = regexp.MustCompile(`(?i)^(\d{4}-\d{2}-\d{2})(?:\.([a-z0-9-]+))?\.md$`)
-	someDate = regexp.MustCompile(`^\d{1,4}[-._ /]?\d{1,2}[-._ /]?\d{1,4}`)
+	weekName = pattern(`(?i)^(\d{4}-\d{2}-\d{2})(\.stories)?\.toml$`)
+	oldName  = pattern(`(?i)^(\d{4}-\d{2}-\d{2})(?:\.([a-z0-9-]+))?\.md$`)
+	someDate = pattern(`^\d{1,4}[-._ /]?\d{1,2}[-._ /]?\d{1,4}`)
 )
 
 // listing is the week folder's files, parted.
@@ -74,14 +73,14 @@ func (r *reader) parseName(entry fs.DirEntry, l *listing) (to *[]fileName, name 
 		r.add(full, 0, "folders inside weeks are not read", "put the week files straight into weeks")
 		return nil, name, false
 	}
-	m := weekName.FindStringSubmatch(entry.Name())
+	m := weekName().FindStringSubmatch(entry.Name())
 	switch {
 	case m != nil && m[2] != "":
 		to = &l.stories
 	case m != nil:
 		to = &l.weeks
 	default:
-		to, m = &l.old, oldName.FindStringSubmatch(entry.Name())
+		to, m = &l.old, oldName().FindStringSubmatch(entry.Name())
 	}
 	if m == nil {
 		r.badName(full, entry.Name())
@@ -98,7 +97,7 @@ func (r *reader) parseName(entry fs.DirEntry, l *listing) (to *[]fileName, name 
 // badName speaks up about files that were surely meant as weeks.
 func (r *reader) badName(full, name string) {
 	ext := strings.ToLower(path.Ext(name))
-	if ext != weekEnding && ext != oldEnding && !someDate.MatchString(name) {
+	if ext != weekEnding && ext != oldEnding && !someDate().MatchString(name) {
 		return
 	}
 	r.misnamed = true

@@ -13,13 +13,13 @@ import (
 const maxNote = 4000
 
 var (
-	deep      = regexp.MustCompile(`^\s*(?:(?:>|[-+*]|\d+[.)])\s*){7}`)
-	rawHTML   = regexp.MustCompile(`<(?:!--|[!?/]?[A-Za-z][A-Za-z0-9-]*(?:[\s/>]|$))`)
-	image     = regexp.MustCompile(`!\[[^\]]*\](?:\([^)]*\)|\[[^\]]*\])?`)
-	inline    = regexp.MustCompile(`\]\(\s*<?([^)\s>]*)`)
-	reference = regexp.MustCompile(`^[\s>*+-]*\[[^\]]+\]:\s*<?([^\s>]*)>?(?:\s+["'(].*)?\s*$`)
-	autolink  = regexp.MustCompile(`<([A-Za-z][A-Za-z0-9+.-]+:[^\s<>]*)>`)
-	bareLink  = regexp.MustCompile(`(?i)(?:https?://|www\.)[^\s<>()\[\]"]*[^\s<>()\[\]".,;:!?*_']`)
+	deep      = pattern(`^\s*(?:(?:>|[-+*]|\d+[.)])\s*){7}`)
+	rawHTML   = pattern(`<(?:!--|[!?/]?[A-Za-z][A-Za-z0-9-]*(?:[\s/>]|$))`)
+	image     = pattern(`!\[[^\]]*\](?:\([^)]*\)|\[[^\]]*\])?`)
+	inline    = pattern(`\]\(\s*<?([^)\s>]*)`)
+	reference = pattern(`^[\s>*+-]*\[[^\]]+\]:\s*<?([^\s>]*)>?(?:\s+["'(].*)?\s*$`)
+	autolink  = pattern(`<([A-Za-z][A-Za-z0-9+.-]+:[^\s<>]*)>`)
+	bareLink  = pattern(`(?i)(?:https?://|www\.)[^\s<>()\[\]"]*[^\s<>()\[\]".,;:!?*_']`)
 )
 
 // checkNote looks through a note for what a public page may not show: things
@@ -31,7 +31,7 @@ func (r *reader) checkNote(file string, first int, note string, allow []string) 
 	}
 	for number, line := range lines(note) {
 		at := first + number - 1
-		if deep.MatchString(line) && strings.Trim(line, "-*_ ") != "" {
+		if deep().MatchString(line) && strings.Trim(line, "-*_ ") != "" {
 			r.addCoded(diag.NoteNested, "", file, at, "a list or a quote stands in another, many times over", "begin the line with one mark, or with words")
 		}
 		line = r.checkMarkup(file, at, line)
@@ -47,11 +47,11 @@ func (r *reader) checkNote(file string, first int, note string, allow []string) 
 
 // checkMarkup refuses raw HTML and pictures and returns the line without them.
 func (r *reader) checkMarkup(file string, at int, line string) string {
-	if tag := rawHTML.FindString(line); tag != "" {
+	if tag := rawHTML().FindString(line); tag != "" {
 		r.addCoded(diag.NoteMarkup, strings.TrimSpace(tag), file, at, fmt.Sprintf("the note holds HTML, %q, which pages leave out", strings.TrimSpace(tag)),
 			"write *slanted*, **strong**, or lines that begin with - instead")
 	}
-	return take(image, line, func(text string) bool {
+	return take(image(), line, func(text string) bool {
 		r.addCoded(diag.NotePicture, text, file, at, fmt.Sprintf("the note holds a picture, %q, and pages fetch nothing", text), "tell in words what it shows")
 		return true
 	})
@@ -60,7 +60,7 @@ func (r *reader) checkMarkup(file string, at int, line string) string {
 // checkLinks refuses links that the teacher did not allow and returns the line
 // without its links.
 func (r *reader) checkLinks(file string, at int, line string, allow []string) string {
-	for _, look := range []*regexp.Regexp{autolink, inline, reference, bareLink} {
+	for _, look := range []*regexp.Regexp{autolink(), inline(), reference(), bareLink()} {
 		for _, m := range look.FindAllStringSubmatchIndex(line, -1) {
 			from, to := m[len(m)-2], m[len(m)-1]
 			r.checkLink(file, at, html.UnescapeString(line[from:to]), allow)

@@ -31,7 +31,7 @@ func oldPath(date, tag string) string {
 // OldDate is the date of a week of the older form by the name of its file; empty
 // for other files, notes in other languages among them.
 func OldDate(name string) string {
-	m := oldName.FindStringSubmatch(path.Base(name))
+	m := oldName().FindStringSubmatch(path.Base(name))
 	if m == nil || m[2] != "" {
 		return ""
 	}
@@ -65,7 +65,7 @@ func Renew(fsys fs.FS, date, school string) (Renewed, *diag.Diagnostic) {
 	}
 	entries, _ := fs.ReadDir(fsys, Folder) // it was read from a moment ago
 	for _, entry := range entries {
-		m := oldName.FindStringSubmatch(entry.Name())
+		m := oldName().FindStringSubmatch(entry.Name())
 		if m == nil || m[1] != date || m[2] == "" {
 			continue
 		}

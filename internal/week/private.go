@@ -25,20 +25,20 @@ func (f finding) what() string {
 }
 
 var (
-	email = regexp.MustCompile(`[\p{L}\p{N}._%+-]+[@＠][\p{L}\p{N}-]+(?:\.[\p{L}\p{N}-]+)+`)
+	email = pattern(`[\p{L}\p{N}._%+-]+[@＠][\p{L}\p{N}-]+(?:\.[\p{L}\p{N}-]+)+`)
 	// An address spelled so that machines miss it: office (at) school.
-	spelled = regexp.MustCompile(`(?i)[\p{L}\p{N}._-]+ ?[\[({] ?at ?[\])}] ?[\p{L}\p{N}-]+(?: ?[\[({.] ?(?:dot|punkt|punto)? ?[\])}]? ?[\p{L}\p{N}-]+)*`)
+	spelled = pattern(`(?i)[\p{L}\p{N}._-]+ ?[\[({] ?at ?[\])}] ?[\p{L}\p{N}-]+(?: ?[\[({.] ?(?:dot|punkt|punto)? ?[\])}]? ?[\p{L}\p{N}-]+)*`)
 	// Digits of any script with the marks that people put between them. Wide
 	// gaps count only where a number begins as telephone numbers do, so that
 	// 1000 - 350 stays a calculation.
-	digitRun = regexp.MustCompile(`(?:\+|\(0|\(\+|0)\p{Nd}+(?:(?: ?[-–./‑] ?|[ \x{a0}\x{202f}]|\) ?-?| ?\()\p{Nd}+)*` +
+	digitRun = pattern(`(?:\+|\(0|\(\+|0)\p{Nd}+(?:(?: ?[-–./‑] ?|[ \x{a0}\x{202f}]|\) ?-?| ?\()\p{Nd}+)*` +
 		`|\(?\p{Nd}+(?:(?:[-./‑ \x{a0}\x{202f}]|\) ?-?| ?\()\p{Nd}+)*`)
-	idNumber = regexp.MustCompile(`^\p{Nd}{3}[- ]\p{Nd}{2}[- ]\p{Nd}{4}$`)
+	idNumber = pattern(`^\p{Nd}{3}[- ]\p{Nd}{2}[- ]\p{Nd}{4}$`)
 	// Dates, and school years such as 2026-2027.
-	date = regexp.MustCompile(`\b(?:(?:19|20)\d\d[-./](?:0?[1-9]|1[0-2])[-./](?:0?[1-9]|[12]\d|3[01])` +
+	date = pattern(`\b(?:(?:19|20)\d\d[-./](?:0?[1-9]|1[0-2])[-./](?:0?[1-9]|[12]\d|3[01])` +
 		`|(?:0?[1-9]|[12]\d|3[01])[-./](?:0?[1-9]|[12]\d|3[01])[-./](?:19|20)\d\d` +
 		`|(?:19|20)\d\d[-/–](?:19|20)\d\d)\b`)
-	clock = regexp.MustCompile(`\b\d{1,2}\.\d{2} ?[-–] ?\d{1,2}\.\d{2}\b`)
+	clock = pattern(`\b\d{1,2}\.\d{2} ?[-–] ?\d{1,2}\.\d{2}\b`)
 )
 
 // Lengths of numbers that lead to a person. Telephone numbers have at most 15
@@ -53,15 +53,15 @@ const (
 func private(line string) []finding {
 	line = plain(line)
 	var found []finding
-	for _, look := range []*regexp.Regexp{email, spelled} {
+	for _, look := range []*regexp.Regexp{email(), spelled()} {
 		line = take(look, line, func(text string) bool {
 			found = append(found, finding{diag.PrivateMail, text})
 			return true
 		})
 	}
 	blank := func(string) bool { return true }
-	line = take(clock, take(date, line, blank), blank)
-	take(digitRun, line, func(text string) bool {
+	line = take(clock(), take(date(), line, blank), blank)
+	take(digitRun(), line, func(text string) bool {
 		if code := numberOf(text); code != "" {
 			found = append(found, finding{code, text})
 		}
@@ -97,7 +97,7 @@ func numberOf(run string) string {
 		return diag.PrivateNumber
 	case digits < phoneDigits || lesson(run, groups):
 		return ""
-	case idNumber.MatchString(run):
+	case idNumber().MatchString(run):
 		return diag.PrivateID
 	}
 	return diag.PrivatePhone
@@ -122,7 +122,7 @@ func lesson(run string, groups []string) bool {
 
 // wholePrivate reports whether a text is one address or number and no more.
 func wholePrivate(text string) bool {
-	if bareLink.FindString(text) == text && strings.HasPrefix(text, "https://") {
+	if bareLink().FindString(text) == text && strings.HasPrefix(text, "https://") {
 		return true
 	}
 	found := private(text)

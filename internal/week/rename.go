@@ -3,7 +3,6 @@ package week
 import (
 	"fmt"
 	"path"
-	"regexp"
 	"slices"
 	"strconv"
 	"strings"
@@ -28,7 +27,7 @@ func renamed(name string, languages []string) string {
 	switch {
 	case isTag:
 		return fmt.Sprintf("a note stands in the file of its week: write it into %s, below a line [note], as %s", file, tag)
-	case looksCopied.MatchString(rest) || looksCopied.MatchString(stem):
+	case looksCopied().MatchString(rest) || looksCopied().MatchString(stem):
 		return fmt.Sprintf("if it is another week, name it by the Monday of that week, such as %s; if it is only a copy, take it away", path.Base(Path(day.AddDate(0, 0, 7).Format(time.DateOnly))))
 	case strings.EqualFold(rest, "stories"):
 		file = path.Base(StoriesPath(date))
@@ -53,10 +52,10 @@ var (
 	wordProcessors = []string{".docx", ".doc", ".odt", ".rtf", ".pages"}
 	textEndings    = append([]string{weekEnding, oldEnding, ".txt", ".text"}, wordProcessors...)
 
-	looksCopied = regexp.MustCompile(`(?i)^(?:copy|copie|kopie|copia)\b|\b(?:copy|copie|kopie|copia)(?:\s*\(?\d*\)?)$|^\(?\d\)?$`)
-	copyOf      = regexp.MustCompile(`(?i)^(?:copy of|copie de|kopie von|copia de)\s+`)
-	yearFirst   = regexp.MustCompile(`^(\d{4})[-._ ]?(\d{1,2})[-._ ]?(\d{1,2})\b`)
-	yearLast    = regexp.MustCompile(`^(\d{1,2})[-._ ](\d{1,2})[-._ ](\d{4})\b`)
+	looksCopied = pattern(`(?i)^(?:copy|copie|kopie|copia)\b|\b(?:copy|copie|kopie|copia)(?:\s*\(?\d*\)?)$|^\(?\d\)?$`)
+	copyOf      = pattern(`(?i)^(?:copy of|copie de|kopie von|copia de)\s+`)
+	yearFirst   = pattern(`^(\d{4})[-._ ]?(\d{1,2})[-._ ]?(\d{1,2})\b`)
+	yearLast    = pattern(`^(\d{1,2})[-._ ](\d{1,2})[-._ ](\d{4})\b`)
 )
 
 // cutEndings cuts the endings that texts have off a file's name.
@@ -74,12 +73,12 @@ func cutEndings(name string) (stem string, endings []string) {
 // dayIn finds the day that the name of a file begins with, and what stands
 // after it. A day that can be meant in two ways is the one that is a Monday.
 func dayIn(stem string) (day time.Time, rest string, ok bool) {
-	stem = copyOf.ReplaceAllString(stem, "")
-	if m := yearFirst.FindStringSubmatch(stem); m != nil {
+	stem = copyOf().ReplaceAllString(stem, "")
+	if m := yearFirst().FindStringSubmatch(stem); m != nil {
 		day, ok = dayOf(m[1], m[2], m[3])
 		return day, trimmed(stem[len(m[0]):]), ok
 	}
-	m := yearLast.FindStringSubmatch(stem)
+	m := yearLast().FindStringSubmatch(stem)
 	if m == nil {
 		return day, "", false
 	}

@@ -82,10 +82,10 @@ func plainText(s *tomlfile.Section, key string, longest int, allow []string) str
 	if n := len([]rune(text)); n > longest {
 		s.AddCoded(diag.Long, fmt.Sprint(longest), key, fmt.Sprintf("%s has %d letters", key, n), fmt.Sprintf("keep it to %d: a child reads it", longest))
 	}
-	if tag := rawHTML.FindString(text); tag != "" {
+	if tag := rawHTML().FindString(text); tag != "" {
 		s.AddCoded(diag.Markup, strings.TrimSpace(tag), key, fmt.Sprintf("the story holds HTML, %q, and pages show it as plain words", strings.TrimSpace(tag)), "write the story without it")
 	}
-	if link := bareLink.FindString(html.UnescapeString(text)); link != "" {
+	if link := bareLink().FindString(html.UnescapeString(text)); link != "" {
 		s.AddCoded(diag.Link, link, key, fmt.Sprintf("the story holds a link, %q", link), "links can stand in the note")
 	}
 	for _, p := range private(text) {

@@ -61,7 +61,7 @@ func (d *Draft) Ask(id string) (Question, bool) {
 }
 
 func (d *Draft) askHead() Question {
-	q := Question{Wanted: Wanted{ID: Head, Note: "What was guessed about the language. Look whether it is right."}}
+	q := Question{Wanted: Wanted{ID: Head, Note: "What was guessed about the language. Look whether it is right. The pages speak to parent and child together, warm and plain: choose the form of address that you would use for both, and keep it."}}
 	lines := strings.Split(d.file.Text, "\n")
 	for _, m := range d.file.Messages {
 		_, hint, ok := strings.Cut(lines[m.Line-1], guessed)

@@ -184,7 +184,14 @@ func TestDeskWalk(t *testing.T) {
 	b.tap("A file in a message")
 	b.tap("Save file, English")
 	saved(t, files, "week-2026-09-28-en")
-	b.reads(".homes", "Now attach it.")
+	b.reads(".homes", "is in your downloads.")
+	eval[bool](b, `navigator.canShare = () => true, navigator.share = async (d) => { window.shared = d }, window.matchMedia = (q) => ({ matches: q.includes("coarse") }), true`)
+	b.tap("A file in a message") // as on a phone, which hands the file to another app
+	b.tap("Share, English")
+	b.reads(".homes", "was shared.")
+	if got := eval[string](b, `window.shared.files[0].name + ", " + (window.shared.text.length > 0)`); !strings.HasPrefix(got, "week-2026-09-28-en") || !strings.HasSuffix(got, ", true") {
+		t.Errorf("shared was %q", got)
+	}
 	b.tap("Save file, answer key")
 	if key := saved(t, files, "TEACHER-ONLY-key"); !strings.Contains(key, "For the teacher. Do not send.") {
 		t.Errorf("the key begins %.80q", key)

@@ -143,7 +143,7 @@ func TestDeskKeys(t *testing.T) {
 	b.keyTo(kb.Tab, "Save file, English")
 	b.key(kb.Enter)
 	saved(t, files, "week-")
-	b.reads(".homes", "Now attach it.")
+	b.reads(".homes", "is in your downloads.")
 	b.still("the file was saved")
 	b.key(kb.Escape)
 	b.reads("#week h2", "Week of Monday")

@@ -7,7 +7,9 @@ import (
 	"fmt"
 	"io"
 	"net"
+	"os"
 	"os/signal"
+	"path/filepath"
 	"syscall"
 	"time"
 
@@ -31,8 +33,13 @@ func newDeskCmd(s *streams) *cobra.Command {
 			if len(args) > 0 {
 				folder = args[0]
 			}
-			if !isFolder(folder) {
-				return folderMissing(folder)
+			remove, err := newFolderOf(folder)
+			if err != nil {
+				return err
+			}
+			defer remove()
+			if port == 0 && s.runs(cmd.Context(), folder, !closed) {
+				return nil
 			}
 			listener, err := s.listen(port, cmd.CommandPath()+argument(folder))
 			if err != nil {
@@ -44,6 +51,49 @@ func newDeskCmd(s *streams) *cobra.Command {
 	cmd.Flags().IntVar(&port, "port", 0, fmt.Sprintf("use this `number` (default: %d, or the next that is free)", loopback.Port))
 	cmd.Flags().BoolVar(&closed, "closed", false, "open no browser; show the address alone")
 	return cmd
+}
+
+// newFolderOf makes the folder of a new desk where there is none; remove takes it away
+// again while it is empty. A name that is near another's is taken for a slip.
+func newFolderOf(folder string) (remove func(), err error) {
+	if isFolder(folder) {
+		return func() {}, nil
+	}
+	if !isFolder(filepath.Dir(folder)) || nearFolder(folder) != "" {
+		return nil, folderMissing(folder)
+	}
+	if err := os.Mkdir(folder, 0o755); err != nil {
+		return nil, err
+	}
+	return func() { _ = os.Remove(folder) }, nil // which does nothing once there is a file in it
+}
+
+// runs reports whether the desk of a folder runs already, and shows it.
+func (s *streams) runs(ctx context.Context, folder string, open bool) bool {
+	cache, err := os.UserCacheDir()
+	if err != nil {
+		return false
+	}
+	address := deskserver.Running(ctx, cache, folder)
+	if address == "" {
+		return false
+	}
+	s.say("your desk is open already, at %s", address)
+	if open {
+		s.openBrowser(address)
+	}
+	return true
+}
+
+// note writes down where a desk runs, for a second start. One that cannot be noted
+// works all the same.
+func note(folder, address string) (remove func()) {
+	if cache, err := os.UserCacheDir(); err == nil {
+		if remove, err := deskserver.Note(cache, folder, address); err == nil {
+			return remove
+		}
+	}
+	return func() {}
 }
 
 func checkPort(port int) error {
@@ -85,6 +135,7 @@ func (s *streams) desk(ctx context.Context, folder string, listener net.Listener
 		end = "it ends when its page was closed"
 	}
 	s.say("its files are in %s; %s", files.Name(), end)
+	defer note(folder, address)()
 	if wishes.open {
 		s.openBrowser(address)
 	}

@@ -58,6 +58,7 @@ func runUntil(ctx context.Context, s *streams, args ...string) error {
 // The desk of a folder from its first word to its last, as its page asks it, while
 // the week's file is open in an editor, too.
 func TestDeskWhileFilesChange(t *testing.T) {
+	t.Setenv("XDG_CACHE_HOME", t.TempDir())
 	folder := filepath.Join(t.TempDir(), "my-class")
 	if code, _, errs := asked(t, nil, "start", folder, "--yes", "--monday", "2026-09-14"); code != exitFine {
 		t.Fatal(errs)
@@ -69,6 +70,9 @@ func TestDeskWhileFilesChange(t *testing.T) {
 	go func() { ended <- runUntil(ctx, testStreams(&out, &out), "desk", folder, "--closed") }()
 	out.waitFor(t, "ctrl-c ends it")
 	address, _, _ := strings.Cut(strings.TrimPrefix(out.String(), "your desk is at "), "\n")
+	if code, said, errs := asked(t, nil, "desk", folder, "--closed"); code != exitFine || said != "your desk is open already, at "+address+"\n" {
+		t.Errorf("a second start: %d with %q and %q", code, said, errs)
+	}
 	d := openedDesk(t, address)
 	if page := d.learn(t); !strings.Contains(page, "I can add two numbers") {
 		t.Errorf("want the week's page, got %.200s", page)
@@ -194,7 +198,8 @@ func TestDeskWrongUse(t *testing.T) {
 		says string
 	}{
 		{[]string{"--port", port, t.TempDir()}, exitProblems, fmt.Sprintf("port %s is in use\n  hint: it may be another desk; port ", port)},
-		{[]string{"nowhere"}, exitWrongUse, `there is no folder "nowhere"`},
+		{[]string{"nowhere/my-class"}, exitWrongUse, `there is no folder "nowhere/my-class"`},
+		{[]string{"test-data"}, exitWrongUse, `did you mean "testdata"?`},
 		{[]string{"--port", "70000"}, exitWrongUse, "--port cannot be 70000\n  hint: write a number from 1024 to 65535, or leave it out"},
 		{[]string{"--port", "eighty"}, exitWrongUse, `--port cannot be "eighty"`},
 	} {
@@ -203,5 +208,22 @@ func TestDeskWrongUse(t *testing.T) {
 		if code != c.code || !strings.Contains(errs.String(), c.says) || out.Len() > 0 {
 			t.Errorf("%v: want %d with %q, got %d with %q and %q", c.args, c.code, c.says, code, errs.String(), out.String())
 		}
+	}
+}
+
+// A folder that is not there yet begins a new desk, and is gone again when nothing was
+// done in it.
+func TestDeskNewFolder(t *testing.T) {
+	t.Setenv("XDG_CACHE_HOME", t.TempDir())
+	folder := filepath.Join(t.TempDir(), "my-class")
+	var out heard
+	ctx, stop := context.WithCancel(context.Background())
+	defer stop()
+	ended := make(chan error, 1)
+	go func() { ended <- runUntil(ctx, testStreams(&out, &out), "desk", folder, "--closed") }()
+	out.waitFor(t, "its files are in "+folder)
+	stop()
+	if err := <-ended; err != nil || isFolder(folder) {
+		t.Errorf("the end: %v, and the folder is there: %t", err, isFolder(folder))
 	}
 }

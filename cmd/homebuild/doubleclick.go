@@ -59,11 +59,14 @@ func (s *streams) doubleClick() error {
 	if real, err := filepath.EvalSymlinks(program); err == nil {
 		program = real
 	}
+	folder := deskBeside(filepath.Dir(program))
+	if s.runs(context.Background(), folder, true) {
+		return nil
+	}
 	listener, err := loopback.Listen(0)
 	if err != nil {
 		return err
 	}
-	folder := deskBeside(filepath.Dir(program))
 	if !isFolder(folder) {
 		if err := os.Mkdir(folder, 0o755); err != nil {
 			return err

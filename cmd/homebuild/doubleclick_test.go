@@ -49,6 +49,17 @@ func TestDoubleClick(t *testing.T) {
 	if !isFolder(filepath.Join(dir, "my-class")) {
 		t.Error("there is no folder for the desk")
 	}
+	again := exec.Command(program)
+	again.Env = run.Env
+	if err := os.Remove(asked); err != nil {
+		t.Fatal(err)
+	}
+	if err := again.Run(); err != nil {
+		t.Errorf("a second double click: %v", err)
+	}
+	if second, _ := os.ReadFile(asked); strings.TrimSpace(string(second)) != url {
+		t.Errorf("a second double click opened %q, want the first desk, %q", second, url)
+	}
 	if err := run.Process.Signal(os.Interrupt); err != nil {
 		t.Fatal(err)
 	}

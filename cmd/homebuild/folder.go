@@ -203,6 +203,15 @@ func schoolsNear(folder string) (above string, below []string) {
 // a similar name if there is one.
 func folderMissing(folder string) error {
 	hint := fmt.Sprintf("give the folder that holds %q", week.SiteFile)
+	if near := nearFolder(folder); near != "" {
+		hint = fmt.Sprintf("did you mean %q?", near)
+	}
+	return wrongUse(fmt.Sprintf("there is no folder %q", folder), hint)
+}
+
+// nearFolder is a folder beside one that is not there, of a name near to its; empty
+// for none.
+func nearFolder(folder string) string {
 	entries, _ := os.ReadDir(filepath.Dir(folder))
 	var names []string
 	for _, e := range entries {
@@ -211,9 +220,9 @@ func folderMissing(folder string) error {
 		}
 	}
 	if near := diag.Nearest(filepath.Base(folder), names); near != "" {
-		hint = fmt.Sprintf("did you mean %q?", filepath.Join(filepath.Dir(folder), near))
+		return filepath.Join(filepath.Dir(folder), near)
 	}
-	return wrongUse(fmt.Sprintf("there is no folder %q", folder), hint)
+	return ""
 }
 
 func isFolder(name string) bool {

@@ -11,6 +11,7 @@ import (
 	"homebuild/internal/diag"
 	"homebuild/internal/output"
 	"homebuild/internal/publish"
+	"homebuild/internal/school"
 	"homebuild/internal/textfile"
 )
 
@@ -23,7 +24,7 @@ type hardReading struct {
 // hardSample prints a part of the hard sample, or writes it into a new file: one that is
 // there may have a reader's remarks in it.
 func (s *streams) hardSample(from *folder, tag string, want hardReading) error {
-	parts, problems := from.HardSample(tag)
+	parts, problems := school.HardSample(from.School, tag)
 	switch {
 	case len(problems) > 0:
 		return problems
@@ -83,7 +84,7 @@ func (s *streams) remarks(from *folder, tag, path string) error {
 		problem.File = path
 		return diag.Diagnostics{*problem}
 	}
-	all, problems := from.Remarks(tag, path, text)
+	all, problems := school.Remarks(from.School, tag, path, text)
 	for _, r := range all {
 		if r.At.Line == 0 {
 			s.say("%s  (the language has it no longer)", r.ID)

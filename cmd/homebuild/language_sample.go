@@ -43,7 +43,7 @@ func newLanguageSampleCmd(s *streams) *cobra.Command {
 
 // writeSample puts the page on the desk.
 func writeSample(s *streams, from *folder, tag string) error {
-	sample, begun, problems := from.Sample(tag)
+	sample, begun, problems := school.Sample(from.School, tag)
 	if len(problems) > 0 {
 		return problems
 	}
@@ -59,7 +59,7 @@ func writeSample(s *streams, from *folder, tag string) error {
 
 // watchSample serves the sample until it is told to end.
 func watchSample(s *streams, cmd *cobra.Command, from *folder, tag string, port int) error {
-	if _, _, problems := from.Sample(tag); len(problems) > 0 {
+	if _, _, problems := school.Sample(from.School, tag); len(problems) > 0 {
 		return problems // a slip in the language's name, most often
 	}
 	ctx, stop := untilTold(cmd.Context())
@@ -83,7 +83,7 @@ func watchSample(s *streams, cmd *cobra.Command, from *folder, tag string, port 
 // families' pages that the language can say all of.
 func (s *streams) makeSample(f *folder, tag string) sampleserver.Made {
 	start := s.now()
-	sample, begun, problems := f.Sample(tag)
+	sample, begun, problems := school.Sample(f.School, tag)
 	if len(problems) > 0 {
 		s.problems(problems)
 		return sampleserver.Made{Mend: problems}

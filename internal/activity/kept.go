@@ -82,7 +82,11 @@ func (p *planner) other(r Request, now problem.Problem, kind problem.Kind, chang
 	for _, n := range now.Numbers() { // the way from numbers to others does not turn round at once
 		words = append(words, strconv.Itoa(n))
 	}
-	for at := range shuffled(min(box.size(), mostPlaces), draw(words...)) {
+	looked := 0
+	for at := range shuffled(box.size(), draw(words...)) {
+		if looked++; looked > mostAllowed { // a box may be large, and none of its sets allowed
+			break
+		}
 		c := judge(r, kind, box.at(at))
 		if !c.holds || c.rank.untold > 0 || !change.allows(c.problem, now) {
 			continue

@@ -6,7 +6,6 @@ import (
 	"strings"
 
 	"homebuild/internal/diag"
-	"homebuild/internal/i18n"
 	"homebuild/internal/site"
 	"homebuild/internal/week"
 )
@@ -60,10 +59,14 @@ func languages(s subject) diag.Diagnostics {
 
 // Language says what families of one language get otherwise than the others, without
 // making any page: the codes of what a check would find.
-func Language(in site.Input, lang *i18n.Language) []string {
+func Language(in site.Input, tag string) []string {
+	lang, ok := in.Catalog.Language(tag)
+	if !ok {
+		return nil
+	}
 	var out []string
 	switch {
-	case !in.Chooses(lang.Tag()):
+	case !in.Chooses(tag):
 		out = append(out, diag.TellsFew)
 	case len(in.Places.Only(lang.Has).Events()) < len(in.Places.Events()):
 		out = append(out, diag.LeavesOut)

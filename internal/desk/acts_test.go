@@ -4,7 +4,9 @@ import (
 	"slices"
 	"strings"
 	"testing"
+	"time"
 
+	"homebuild/internal/story"
 	"homebuild/internal/week"
 )
 
@@ -280,6 +282,23 @@ func TestSteps(t *testing.T) {
 	}
 }
 
+// TestStepsFar opens the stories of a target whose harder one goes to 1000, where a
+// story of small things bears none of a million pairs of numbers.
+func TestStepsFar(t *testing.T) {
+	d := newDesk(t, "en")
+	lay(t, d, set(t, d, "target", "find-the-part-within-100"))
+	lay(t, d, set(t, d, "place", "library"))
+	for i := range sheetOf(t, d).Stories {
+		start := time.Now()
+		if s := ask[Steps](t, d, "steps", StoryOf{first, i}); s.Harder == nil || s.Harder.Within != 1000 {
+			t.Errorf("story %d: harder leads to %+v", i, s.Harder)
+		}
+		if took := time.Since(start); took > 5*time.Second {
+			t.Errorf("story %d: it took %v to see where easier and harder lead", i, took)
+		}
+	}
+}
+
 // TestSwitches turns every switch of the sheet on and off again.
 func TestSwitches(t *testing.T) {
 	d := newDesk(t, "en")
@@ -345,6 +364,63 @@ func TestCodes(t *testing.T) {
 func lettersFindings(t *testing.T, d *Desk, text string) []Finding {
 	set(t, d, "note.en", text)
 	return sheetOf(t, d).Findings
+}
+
+// TestOnItsMonday begins on the week's own Monday: families have it once it was sent,
+// or when it is over.
+func TestOnItsMonday(t *testing.T) {
+	on := func(today string, sent bool) State {
+		d := newDesk(t, "en")
+		files := func() Files {
+			out := Files{}
+			for path, f := range d.files {
+				out[path] = string(f.Data)
+			}
+			return out
+		}
+		if sent {
+			ask[Opened](t, d, "open", Open{Files: files(), Today: first, Words: "en"})
+			ask[None](t, d, "put", Put{Changes: ask[Sending](t, d, "send", SendWish{Date: first, Tags: []string{"en"}}).Changes})
+		}
+		ask[Opened](t, d, "open", Open{Files: files(), Today: today, Words: "en"})
+		return sheetOf(t, d).State
+	}
+	for _, c := range []struct {
+		today string
+		sent  bool
+		want  State
+	}{{first, false, StateWaits}, {"2026-09-18", false, StateWaits}, {first, true, StateShown}, {"2026-09-21", false, StateShown}} {
+		if got := on(c.today, c.sent); got != c.want {
+			t.Errorf("on %s, sent %t: %s, want %s", c.today, c.sent, got, c.want)
+		}
+	}
+}
+
+// TestMergeKeepsPlace tells a tale in pencil anew that stands in ink, too: in its own
+// place while that has another.
+func TestMergeKeepsPlace(t *testing.T) {
+	d := newDesk(t, "en")
+	s, err := d.open(first)
+	if err != nil {
+		t.Fatal(err)
+	}
+	told, p := d.told(s.sheets), s.exercises()[1].Story.Problem
+	events := told.Telling(p)
+	last := events[len(events)-1].Place
+	here := slices.DeleteFunc(events, func(e *story.Event) bool { return e.Place != last })
+	if len(here) < 2 || told.Telling(p)[0].Place == last {
+		t.Fatalf("the last place has %d tales of %v, choose another problem", len(here), p)
+	}
+	kept := func(e string, proposed bool) week.KeptStory {
+		k := week.KeptStory{Proposed: proposed}
+		k.Event, k.Problem = e, p
+		return k
+	}
+	same := here[0].ID
+	out := merge([]week.KeptStory{kept(same, true), kept("a.one", true)}, []week.KeptStory{kept("a.two", true), kept(same, false)}, told)
+	if got := told.Event(out[0].Event); got == nil || got.Place != last || got.ID == here[0].ID {
+		t.Errorf("story 1 became %s, want another one of %s", out[0].Event, last)
+	}
 }
 
 // TestClassWords writes what the class calls a way: families read it, an empty line takes

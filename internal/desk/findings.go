@@ -90,7 +90,7 @@ func (s sheets) finding(p diag.Diagnostic, mend bool) Finding {
 func (s sheets) heldBack() []Finding {
 	var out []Finding
 	for _, lang := range s.Catalog.Languages() {
-		for _, code := range check.Language(s.Input, lang) {
+		for _, code := range check.Language(s.Input, lang.Tag()) {
 			out = append(out, Finding{Story: -1, Tag: lang.Tag(), Code: code, Quote: lang.Name()})
 		}
 	}

@@ -42,7 +42,6 @@ type YearWeek struct {
 	Date     string `json:"date"`
 	State    State  `json:"state"`
 	Can      string `json:"can"`      // "I can add past ten."
-	Why      string `json:"why"`      // why it is proposed
 	ShowFrom string `json:"showFrom"` // the day from which families see it
 	Mend     int    `json:"mend"`     // how many things are to mend
 }

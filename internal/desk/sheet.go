@@ -137,10 +137,11 @@ func (d *Desk) state(s *sheet) State {
 }
 
 // had reports whether families have a week: its day came, and it was sent, so that
-// its stories are kept; or its Monday came.
+// its stories are kept; or it is over. A week that was never sent can change on its
+// own Monday, when many a teacher begins.
 func (d *Desk) had(w week.Week) bool {
 	sent := len(w.Kept) > 0 && !slices.ContainsFunc(w.Kept, func(k week.KeptStory) bool { return k.Proposed })
-	return w.Shows(d.today) && (sent || w.Date <= d.today)
+	return w.Shows(d.today) && (sent || w.Date <= dayBefore(d.today, 7))
 }
 
 // ink reports whether she chose a setting: it is written, and not as proposed. No

@@ -81,11 +81,15 @@ func merge(fresh, before []week.KeptStory, told story.Places) []week.KeptStory {
 		if inked(out[i]) || tells(out[i].Event) == 1 {
 			continue
 		}
+		place, _, _ := strings.Cut(out[i].Event, ".")
+		var other *story.Event
 		for _, e := range told.Telling(out[i].Problem) {
-			if tells(e.ID) == 0 {
-				out[i].Event, out[i].Extra = e.ID, 0
-				break
+			if tells(e.ID) == 0 && (other == nil || other.Place != place && e.Place == place) {
+				other = e // in the week's place where there is one
 			}
+		}
+		if other != nil {
+			out[i].Event, out[i].Extra = other.ID, 0
 		}
 	}
 	return out

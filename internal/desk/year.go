@@ -126,13 +126,7 @@ func (d *Desk) next(s sheets) (YearWeek, school.Proposal) {
 		return YearWeek{}, school.Proposal{}
 	}
 	p := *s.next.Proposal
-	why := ""
-	if n := len(s.Site.Weeks); n > 0 {
-		if before := s.Target(s.Site.Weeks[n-1].Target); before != nil {
-			why = d.spoken().Plain(before.CanLine())
-		}
-	}
-	return YearWeek{Date: p.Date, State: StateProposed, Can: d.spoken().Plain(p.Target.CanLine()), Why: why, ShowFrom: week.FridayBefore(p.Date)}, p
+	return YearWeek{Date: p.Date, State: StateProposed, Can: d.spoken().Plain(p.Target.CanLine()), ShowFrom: week.FridayBefore(p.Date)}, p
 }
 
 // propose is what the plan proposes for a Monday, or for the next one without a

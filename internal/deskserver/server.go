@@ -105,6 +105,8 @@ func (h *handler) ServeHTTP(w http.ResponseWriter, r *http.Request) {
 		if h.admits(w, r.URL.Query().Get("token")) {
 			h.news.ServeHTTP(w, r)
 		}
+	case "GET /running":
+		_, _ = io.WriteString(w, proof(h.token, r.URL.Query().Get("asked")))
 	case "POST /call":
 		h.call(w, r)
 	default:

@@ -37,7 +37,7 @@ func TestErrorsOfMeaning(t *testing.T) {
 		{"giver and taker", "es", `Después, {{.Who}} le da {{.Gap}} a {{.With}}.`, `Después, {{.With}} le da {{.Gap}} a {{.Who}}.`, `own.frame.then-gives: {{.Who}} and {{.With}} stand the other way round in own.frame.gives`, false},
 		{"who has more", "zh-Hans", `{{.Who}}比{{.With}}多多少？`, `{{.With}}比{{.Who}}多多少？`, `own.frame.ask-more: {{.Who}} and {{.With}} stand the other way round in`, false},
 		{"copied from the opposite", "es", `"Buscamos un número mayor."`, `"Buscamos un número menor."`, `reply.too-big reads like reply.too-small, which says the opposite`, true},
-		{"English but for a letter", "es", `"Ir al contenido"`, `"Skip to the pagé itself"`, `page.skip is the English but for a letter or two`, false},
+		{"English but for a letter", "es", `"Ir al contenido"`, `"Skip to the máin part"`, `page.skip is the English but for a letter or two`, false},
 		{"a quotation that is not closed", "vi", `nhiều hơn cậu {{.Difference}}.”`, `nhiều hơn cậu {{.Difference}}.`, `a quotation is not opened or not closed`, false},
 		{"quotation marks of another language", "es", `“¡Sopa para todos!”, gritaba`, `„¡Sopa para todos!”, gritaba`, `has the quotation mark „, which es does not use`, false},
 		{"digits of another script", "ar", `وهي تعمل دون إنترنت أيضًا.`, `وهي تعمل دون إنترنت ٣ أيضًا.`, `page.private has the digit ٣, and the pages write 0123456789`, false},

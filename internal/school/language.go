@@ -100,10 +100,13 @@ func Ready() []Language {
 	return out
 }
 
+// A method of School is in the desk's file, where templates keep all methods of what
+// it uses; what a translator alone asks for are functions.
+
 // Sample is the page on which a fluent reader reads all that a language says,
 // with what its file holds so far. Problems mean that it cannot be understood
 // at all.
-func (s *School) Sample(tag string) (site.File, *translate.Draft, diag.Diagnostics) {
+func Sample(s *School, tag string) (site.File, *translate.Draft, diag.Diagnostics) {
 	in, problems := s.sampleInput(tag)
 	if len(problems) > 0 {
 		return site.File{}, nil, problems
@@ -116,7 +119,7 @@ func (s *School) Sample(tag string) (site.File, *translate.Draft, diag.Diagnosti
 }
 
 // HardSample are the sentences that numbers break most easily, in parts of about an hour.
-func (s *School) HardSample(tag string) ([]translate.Reading, diag.Diagnostics) {
+func HardSample(s *School, tag string) ([]translate.Reading, diag.Diagnostics) {
 	in, problems := s.sampleInput(tag)
 	if len(problems) > 0 {
 		return nil, problems
@@ -148,7 +151,7 @@ type Remarked struct {
 
 // Remarks reads a hard sample that came back, by message in the order of the file.
 // Problems point into the text, which is called by the name.
-func (s *School) Remarks(tag, name, text string) ([]Remarked, diag.Diagnostics) {
+func Remarks(s *School, tag, name, text string) ([]Remarked, diag.Diagnostics) {
 	draft, problems := translate.Open(tag, s.Languages()...)
 	if len(problems) > 0 {
 		return nil, s.Locate(problems)

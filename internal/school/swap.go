@@ -175,11 +175,12 @@ func (w *wished) otherNumbers() *diag.Diagnostic {
 		r.Target, r.Focus = other, 0
 	}
 	for _, event := range events {
+		e := w.events.Event(event) // found once, not for every pair of numbers
 		r.Bears = activity.BearerFunc(func(p problem.Problem) bool {
 			if event == "" {
 				return w.events.Bears(p)
 			}
-			return w.bears(event, p)
+			return e != nil && e.Bears(p)
 		})
 		if p, ok := activity.Another(r, w.was.Problem, w.kind, w.wish.Change, has, w.find); ok {
 			w.now.Problem, w.now.Event = p, event

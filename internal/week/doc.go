@@ -26,9 +26,7 @@
 //	answers         = "foot"
 //	index           = false
 //	days-off        = ["2026-11-26", "2026-12-21 to 2027-01-01"]
-//
-//	[words]
-//	make-ten = "ten friends"
+//	words           = { make-ten = "ten friends" }
 //
 // The address is where the site will live. The first language is the class's
 // own unless school-language says another. The grade is the class's, 0 or "K" for

@@ -148,7 +148,11 @@ func texts(s *tomlfile.Section, key string, languages []string) Localized {
 
 // classWords reads what the class calls ways and pictures.
 func classWords(s *tomlfile.Section, known []string) map[string]string {
-	words, out := s.Section("words", "the class's own words"), map[string]string{}
+	words := s.Section("words", "the class's own words")
+	if !words.Written {
+		return nil
+	}
+	out := map[string]string{}
 	for _, v := range words.Values() {
 		word := strings.Join(strings.Fields(words.Word(v.Key)), " ")
 		if !slices.Contains(known, v.Key) {

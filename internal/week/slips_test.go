@@ -157,7 +157,7 @@ func TestAllAtOnce(t *testing.T) {
 		"weeks/2026-02-31.toml", goodWeek,
 		"weeks/2026-09-14.toml", "# ours\ntarget = add-within-20\nfocus = “make-ten”\nstories = 12\nbogus = 1\n[note]\nen = \"Call 555-010-0199\"\n",
 	), `site.toml:1: "nmae" is not a setting
-  hint: did you mean "name"? there are: address, theme, key, index, grade, days-off, review, shared, answers, languages, school-language, name, class
+  hint: did you mean "name"? there are: address, theme, key, index, grade, days-off, review, words, shared, answers, languages, school-language, name, class
 site.toml:1: the site has no name
   hint: write name = "...", as families know the school or the class
 site.toml:2: "en" is not a list

@@ -2,6 +2,7 @@
 
 import { later } from "./acts-week";
 import type { Desk } from "./desk";
+import { focusOn } from "./focus";
 import type { OwnDraft } from "./state";
 
 /** Opens the field for her own story, in the place of a story or as the next. */
@@ -12,6 +13,7 @@ export function writeOwn(desk: Desk, story: number, texts: Record<string, string
   setOwn(desk, { date, story, texts: mine });
   if (story > 0) desk.set({ story: { number: story } });
   if (Object.keys(mine).length > 0) void readOwn(desk);
+  focusOn(".own textarea");
 }
 
 function setOwn(desk: Desk, own: OwnDraft): void {
@@ -63,7 +65,8 @@ export async function useOwn(desk: Desk): Promise<void> {
   if (!own) return;
   const { date, story, texts } = own;
   const use = { date, story, texts, numbers: own.numbers ?? [], line: own.line ?? "", answer: "" };
-  if (await desk.act({ word: "act.own" }, () => desk.ask("use", use))) leaveOwn(desk);
+  const owns = desk.state.week?.stories.filter((s) => s.own !== null).length ?? 0;
+  if (await desk.act({ word: "act.own", args: { n: story > 0 && story <= owns ? story : owns + 1 } }, () => desk.ask("use", use))) leaveOwn(desk);
 }
 
 /** Puts the field away; what she wrote is gone only now. */

@@ -3,8 +3,8 @@
 
 import { flush } from "./acts-week";
 import type { Desk } from "./desk";
-import { focusOn } from "./focus";
-import { bytesOf, copyText, print, save } from "./give";
+import { focusOn, fromHead } from "./focus";
+import { bytesOf, copyText, print, save, share } from "./give";
 import type { Said } from "./journal";
 import type { Memory } from "./keeper";
 import type { Home, Sending } from "./protocol";
@@ -15,6 +15,7 @@ export async function goHome(desk: Desk): Promise<void> {
   await flush(desk);
   desk.set({ view: "send", line: undefined, side: "yours", given: {}, message: undefined, heavy: [] });
   focusOn("#week");
+  fromHead();
   if (await prepare(desk, [])) void weigh(desk);
 }
 
@@ -33,6 +34,7 @@ async function weigh(desk: Desk): Promise<void> {
 export function leaveSend(desk: Desk): void {
   desk.set({ view: "week" });
   focusOn("#week");
+  fromHead();
 }
 
 /** Asks what it takes to send the week, and lays down what has to be kept first. */
@@ -61,17 +63,27 @@ export async function saveFile(desk: Desk, tag: string): Promise<void> {
   const file = sending?.homes.find((h) => h.language.tag === tag)?.file;
   if (!file) return;
   save(file);
-  given(desk, `file-${tag}`, { word: "given.file", args: { name: file.name, size: kilobytes(bytesOf(file).length) } });
+  given(desk, `file-${tag}`, { word: "given.file", args: { name: file.name } });
 }
 
-const kilobytes = (n: number) => Math.max(1, Math.round(n / 1000));
+/** Hands the week in one file of a language, with its message, to another app; where that is refused, saves it. */
+export async function shareFile(desk: Desk, tag: string): Promise<void> {
+  const sending = await prepare(desk, [tag]);
+  const home = sending?.homes.find((h) => h.language.tag === tag);
+  if (!home?.file) return;
+  const { file } = home;
+  const how = await share(file, home.message);
+  if (how === "left") return;
+  if (how === "refused") save(file);
+  given(desk, `file-${tag}`, { word: how === "shared" ? "given.shared" : "given.file", args: { name: file.name } });
+}
 
 /** Copies the message that goes with it; where that is not let, shows it to be copied by hand. */
 export async function copyMessage(desk: Desk, home: Home): Promise<void> {
   const { tag } = home.language;
   const copied = await copyText(home.message);
   desk.set({ message: copied ? undefined : { tag, text: home.message } });
-  given(desk, `${desk.state.memory.way}-${tag}`, { word: copied ? "given.message" : "given.by-hand" });
+  given(desk, `message-${tag}`, { word: copied ? "given.message" : "given.by-hand" });
 }
 
 /** Prints the paper of a language. */
@@ -87,7 +99,7 @@ export async function saveSite(desk: Desk): Promise<void> {
   const file = await desk.ask("site", {});
   if (!file) return;
   save(file);
-  given(desk, "web", { word: "given.site" });
+  given(desk, "web", { word: "given.site", args: { name: file.name } });
 }
 
 /** Writes all pages into a folder, where the browser can. */
@@ -137,8 +149,10 @@ export function saveSlips(desk: Desk): void {
 export function keyAct(desk: Desk, what: "save" | "print"): void {
   const key = desk.state.sending?.key;
   if (!key) return;
-  if (what === "save") save(key);
-  else print(new TextDecoder().decode(bytesOf(key)));
+  if (what === "save") {
+    save(key);
+    given(desk, "key", { word: "given.key", args: { name: key.name } });
+  } else print(new TextDecoder().decode(bytesOf(key)));
 }
 
 declare global {

@@ -3,10 +3,12 @@
 import type { Desk } from "./desk";
 import { focusOn } from "./focus";
 import type { Reading, Story } from "./protocol";
+import { bringIn } from "./focus";
 import { refreshSteps } from "./refresh";
 
 export function openStory(desk: Desk, number?: number): void {
   desk.set({ story: number === undefined ? undefined : { number }, line: undefined });
+  if (number !== undefined) bringIn(`#desk-story-${number} > .shut`);
   void refreshSteps(desk);
 }
 

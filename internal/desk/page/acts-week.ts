@@ -5,17 +5,22 @@ import type { ClassWord, Finding, Line } from "./protocol";
 import type { Memory } from "./keeper";
 import { refreshChoices } from "./refresh";
 import { type Shown, type View, choicesOf } from "./state";
-import { focusOn } from "./focus";
+import { focusOn, fromHead } from "./focus";
 import { rowOf } from "./rows";
 
 /** Lays a Monday open, with one of its lines open where one is named. */
 export async function goTo(desk: Desk, date: string, line?: string): Promise<void> {
   await flush(desk);
-  if (date !== desk.state.date) desk.set({ date, week: undefined, html: undefined, story: undefined, own: desk.state.own?.date === date ? desk.state.own : undefined, sending: undefined, given: undefined });
   desk.set({ view: "week", line: undefined, side: "yours" });
+  await layOpen(desk, date);
+  if (line) await openLine(desk, line);
+}
+
+/** Makes a Monday the one that is worked at. */
+async function layOpen(desk: Desk, date: string): Promise<void> {
+  if (date !== desk.state.date) desk.set({ date, week: undefined, html: undefined, story: undefined, own: desk.state.own?.date === date ? desk.state.own : undefined, sending: undefined, given: undefined });
   desk.remember({ week: date });
   await desk.refresh();
-  if (line) await openLine(desk, line);
 }
 
 /** Opens a line and shuts the others; nothing shuts all. */
@@ -50,7 +55,6 @@ export async function setLine(desk: Desk, line: Line, value: string): Promise<vo
 function without(waiting: Record<string, string>, key: string, done: string): Record<string, string> {
   return waiting[key] === done ? Object.fromEntries(Object.entries(waiting).filter(([k]) => k !== key)) : waiting;
 }
-
 /** Typing that is not written down yet: it waits for a short pause. */
 const waiting = new Map<Desk, { timer: number; write: () => Promise<unknown> }>();
 
@@ -145,9 +149,13 @@ export function mendNext(desk: Desk): void {
 /** Does something to a whole week. */
 export async function calendar(desk: Desk, date: string, what: string, to = ""): Promise<void> {
   const name = { word: `act.${what}`, args: { date } };
+  const { view } = desk.state;
   const target = what === "again" && !to ? (desk.state.year?.next ?? "") : to;
   const done = await desk.act(name, () => desk.ask("calendar", { date, do: what, to: target }));
-  if (done && (what === "take" || what === "again")) desk.set({ view: "week" });
+  const next = desk.state.year?.next;
+  if (done && what === "off" && next && desk.state.date === date) await layOpen(desk, next); // nothing is sent for a week off
+  const stayed = desk.state.view === view; // she may have gone on meanwhile
+  if (done && stayed && (what === "take" || what === "again")) desk.set({ view: "week" });
 }
 
 /** Chooses what families' frame shows. */
@@ -167,6 +175,7 @@ export function turnTo(desk: Desk, side: "yours" | "families"): void {
 export function openTop(desk: Desk, view: View): void {
   const again = desk.state.view === view;
   desk.set({ view: again ? "week" : view, side: "yours", line: undefined });
+  fromHead();
 }
 
 /** Chooses the desk's own language. */

@@ -216,7 +216,7 @@ export class Desk {
   async refresh(): Promise<void> {
     const mine = ++this.refreshes;
     const current = () => mine === this.refreshes;
-    if (!this.state.year || !this.state.date) {
+    if (!this.state.year || !this.state.date || this.state.view === "year") { // what she looks at comes first
       const year = await this.ask("year", {});
       if (!year || !current()) return;
       this.set({ year, date: this.state.date ?? this.state.memory.week ?? (year.next || year.newest) });

@@ -11,6 +11,22 @@ export function focusOn(...places: string[]): void {
   );
 }
 
+/** Brings a place into sight once it is drawn: what shut above it has moved it. */
+export function bringIn(selector: string): void {
+  requestAnimationFrame(() => requestAnimationFrame(() => document.querySelector(selector)?.scrollIntoView({ block: "nearest" })));
+}
+
+/** Shows a paper that was just laid there from its head. */
+export function fromHead(): void {
+  requestAnimationFrame(() =>
+    requestAnimationFrame(() => {
+      const paper = document.getElementById("week");
+      const head = Math.max(0, paper?.parentElement?.getBoundingClientRect().top ?? 0);
+      if (paper && paper.getBoundingClientRect().top < head) paper.scrollIntoView({ block: "start" });
+    }),
+  );
+}
+
 /** The papers of the desk in their order, for F6. */
 const regions = ["line", "week", "stories", "families", "ledge"];
 

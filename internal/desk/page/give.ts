@@ -29,6 +29,22 @@ export function save(file: Given): void {
   setTimeout(() => URL.revokeObjectURL(url), 60_000);
 }
 
+/** Whether files can be handed to another app, as on a phone; elsewhere they are saved. */
+export function canShare(): boolean {
+  const touch = matchMedia("(pointer: coarse)").matches;
+  return touch && navigator.canShare?.({ files: [new File(["."], "week.html", { type: "text/html" })] }) === true;
+}
+
+/** Hands a file with a text to another app. No: she chose none, or the browser does not let it. */
+export async function share(file: Given, text: string): Promise<"shared" | "left" | "refused"> {
+  try {
+    await navigator.share({ files: [new File([bytesOf(file)], file.name, { type: file.type })], text });
+    return "shared";
+  } catch (cause) {
+    return cause instanceof DOMException && cause.name === "AbortError" ? "left" : "refused";
+  }
+}
+
 /** Copies a text. Where the browser does not let it, the answer is no. */
 export async function copyText(text: string): Promise<boolean> {
   try {

@@ -415,7 +415,6 @@ export interface YearWeek {
   date: string;
   state: State;
   can: string; // "I can add past ten."
-  why: string; // why it is proposed
   showFrom: string; // the day from which families see it
   mend: number; // how many things are to mend
 }

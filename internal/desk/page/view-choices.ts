@@ -75,8 +75,10 @@ function targetView(ui: Ui, line: Line): HTMLElement[] {
   ];
 }
 
-function metWords({ words }: Ui, t: Target): string {
-  return t.met ? words.say("target.met", { day: words.day(t.met) }) : words.say("target.not-yet");
+/** Whether the class has met it; of another grade's it says which. */
+function metWords({ words, state }: Ui, t: Target): string {
+  const met = t.met ? words.say("target.met", { day: words.day(t.met) }) : words.say("target.not-yet");
+  return t.grade === state.week?.grade ? met : words.say("target.grade", { grade: words.say(`grade.${t.grade as 0 | 1 | 2 | 3}`), met });
 }
 
 function switchView(ui: Ui, line: Line): HTMLElement {

@@ -27,7 +27,7 @@ export function familiesView(ui: Ui): HTMLElement {
         h(
           "select",
           { "aria-label": words.say("families.look"), onchange: (e: Event) => void choosePage(ui.desk, { theme: (e.target as HTMLSelectElement).value }) },
-          looks.map((l) => h("option", { value: l.value, selected: l.value === (state.memory.theme ?? (state.year?.settings.look || "paper")) }, l.words)),
+          looks.map((l) => h("option", { value: l.value, selected: l.value === (state.memory.theme ?? (state.year?.settings.look || "paper")) }, words.say("families.look.of", { look: l.words }))),
         ),
     ),
     heldBackView(ui, tag),

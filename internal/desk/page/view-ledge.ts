@@ -69,7 +69,7 @@ function lastWords(ui: Ui): string {
   const wrong = state.wrong[0];
   if (wrong) return knownFinding(ui, wrong) || inFile(ui, wrong);
   if (!state.said) return "";
-  return [words.tell(state.said) + ".", state.moved && !state.said.word.startsWith("act.story.") && movedWords(ui, state.moved)].filter(Boolean).join(" ");
+  return [words.tell(state.said) + ".", state.moved && !/^act\.(story|own)/.test(state.said.word) && movedWords(ui, state.moved, state.said)].filter(Boolean).join(" ");
 }
 
 /** What is wrong in a file, for whoever has it open in an editor; elsewhere the words alone. */
@@ -78,8 +78,9 @@ function inFile(ui: Ui, finding: Finding): string {
   return line > 0 ? `${ui.words.say("finding.at", { file, line })}: ${text}${hint && ` (${hint})`}` : findingText(ui, finding);
 }
 
-function movedWords({ words }: Ui, moved: Moved): string {
-  const lines = moved.lines.map((k) => words.tell({ word: `line.${k.split(".")[0]}` as Word })).filter(Boolean);
+function movedWords({ words }: Ui, moved: Moved, said: Said): string {
+  const itself = words.tell(said);
+  const lines = moved.lines.map((k) => words.tell({ word: `line.${k.split(".")[0]}` as Word })).filter((l) => l && l !== itself);
   const changed = moved.stories.filter((n) => n > 0).length;
   const stories = changed > 0 ? [words.count("moved.stories", changed)] : [];
   const all = [...new Set([...lines, ...stories])];

@@ -46,7 +46,7 @@ export function stateOf(ui: Ui, week: YearWeek): string {
     case "shown":
       return words.say("year.shown");
     case "waits":
-      return words.say("year.waits", { day: words.day(week.showFrom, "weekday") });
+      return week.showFrom > ui.desk.today() ? words.say("year.waits", { day: words.day(week.showFrom, "weekday") }) : words.say("year.ready");
     case "proposed":
       return words.say("proposed");
     case "off":

@@ -19,7 +19,7 @@ export function ownView(ui: Ui, own: OwnDraft): HTMLElement {
   return h(
     "div",
     { class: "own", "data-key": "own" },
-    h("p", { class: "soft" }, words.say("own.about")),
+    h("p", { class: "soft" }, words.say("own.about", { language: words.language(ui.state.year?.languages.find((l) => l.tag === ui.state.year?.class)) })),
     h("div", { class: "letters" }, (ui.state.year?.languages ?? []).map((l) => {
       const id = `own-${l.tag}`;
       return h(

@@ -1,8 +1,9 @@
 // Sending, in two halves that differ in edge, sign and name: what goes home, and
 // what stays with her. There is no third place, and no button makes both.
 
-import { chooseWay, copyMessage, copyShown, keyAct, leaveSend, printPaper, saveFile, saveSite, saveSlips, setAddress, takeCopy, writeFolder } from "./acts";
+import { chooseWay, copyMessage, copyShown, keyAct, leaveSend, printPaper, saveFile, saveSite, saveSlips, setAddress, shareFile, takeCopy, writeFolder } from "./acts";
 import { h } from "./dom";
+import { canShare } from "./give";
 import type { Home } from "./protocol";
 import type { Memory } from "./keeper";
 import { type Ui, button, choose } from "./ui";
@@ -29,12 +30,12 @@ function homeHalf(ui: Ui): HTMLElement {
     "section",
     { class: "half goes", "aria-labelledby": "goes-home" },
     h("h3", { id: "goes-home" }, h("span", { class: "sign house", "aria-hidden": "true" }), words.say("send.goes")),
+    way === undefined && h("p", {}, words.say("send.choose")),
     choose(words.say("send.how"), ways.map((w) => ({ value: w, children: [words.say(`way.${w}`)], class: "small" })), way, (w) => chooseWay(ui.desk, w), { class: "few ways" }),
-    way === undefined && h("p", { class: "soft" }, words.say("send.choose")),
-    way !== undefined && !homes && h("p", { class: "soft" }, words.say("moment")),
+    way !== undefined && h("p", { class: "soft" }, words.say(way === "file" && canShare() ? "send.file.share.how" : `send.${way}.how`)),
     way === "web" && webView(ui),
+    way !== undefined && !homes && h("p", { class: "soft" }, words.say("moment")),
     way !== undefined && homes && h("ul", { class: "homes" }, homes.map((home) => homeView(ui, home, way))),
-    state.sending && waitsView(ui),
     h("p", { class: "soft" }, words.say("send.undo")),
   );
 }
@@ -43,7 +44,7 @@ function homeView(ui: Ui, home: Home, way: NonNullable<Memory["way"]>): HTMLElem
   const { words, state, desk } = ui;
   const { tag, name } = home.language;
   const first = home.held[0];
-  const done = state.given?.[`${way}-${tag}`];
+  const done = [way === "file" && state.given?.[`file-${tag}`], way !== "paper" && state.given?.[`message-${tag}`]].filter((d) => d !== undefined && d !== false);
   const act = (text: string, does: () => void, cls = "") => button(text, does, { label: `${text}, ${name}`, class: cls });
   return h(
     "li",
@@ -54,12 +55,13 @@ function homeView(ui: Ui, home: Home, way: NonNullable<Memory["way"]>): HTMLElem
       : h(
           "p",
           { class: "acts" },
-          way === "file" && act(words.say("send.save"), () => void saveFile(desk, tag), "go"),
+          way === "file" && canShare() && act(words.say("send.share"), () => void shareFile(desk, tag), "go"),
+          way === "file" && act(words.say("send.save"), () => void saveFile(desk, tag), canShare() ? "" : "go"),
           way !== "paper" && act(words.say("send.copy"), () => void copyMessage(desk, home)),
           way === "paper" && act(words.say("print"), () => void printPaper(desk, tag), "go"),
+          done.length > 0 && h("span", { class: "done", role: "status", "data-key": "done" }, done.map((d) => h("span", {}, words.tell(d), " "))),
         ),
     findingsView(ui, state.heavy.filter((f) => f.tag === tag).slice(0, 1)),
-    done !== undefined && h("p", { class: "done", role: "status" }, words.tell(done)),
     state.message?.tag === tag && h("textarea", { class: "message", readonly: true, rows: 5, "aria-label": words.say("send.message", { name }), lang: tag, ".value": state.message.text }),
   );
 }
@@ -73,6 +75,7 @@ function webView(ui: Ui): HTMLElement {
     { class: "web" },
     h("label", { for: "address" }, words.say("web.where")),
     h("input", { id: "address", type: "url", inputmode: "url", placeholder: "https://", ".value": address, onchange: (e: Event) => void setAddress(desk, (e.target as HTMLInputElement).value) }),
+    state.sending && waitsView(ui),
     h(
       "p",
       { class: "acts" },
@@ -86,7 +89,7 @@ function webView(ui: Ui): HTMLElement {
 
 function waitsView(ui: Ui): HTMLElement | false {
   const { words, state } = ui;
-  const waits = state.memory.way === "web" ? state.sending!.waits : [];
+  const { waits } = state.sending!;
   return waits.length > 0 && h("ul", { class: "waits" }, waits.map((w) => h("li", {}, words.say("web.waits", { week: words.day(w.date), day: words.day(w.showFrom, "weekday") }))));
 }
 
@@ -101,6 +104,7 @@ function staysHalf(ui: Ui): HTMLElement {
       { class: "hers" },
       h("b", {}, words.say("send.key")),
       h("p", { class: "acts" }, button(words.say("send.save"), () => keyAct(desk, "save"), { label: words.say("send.key.save") }), button(words.say("print"), () => keyAct(desk, "print"), { label: words.say("send.key.print") })),
+      state.given?.["key"] && h("p", { class: "done", role: "status" }, words.tell(state.given["key"])),
       h("b", {}, words.say("send.copy-of")),
       h("p", { class: "acts" }, button(words.say("copy.take"), () => void takeCopy(desk))),
       copyShown(state) && h("p", { class: "done", role: "status" }, words.say("saving.copied", { time: words.time(state.saving.copied!) })),

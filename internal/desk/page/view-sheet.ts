@@ -87,13 +87,14 @@ export function valueOf(ui: Ui, week: Week, line: Line): string {
   if (line.words) return upper(line.words);
   switch (line.key) {
     case "stories":
-      return line.value && words.count("stories.n", Number(line.value));
+      return line.value && words.count("stories.n", week.stories.length > 1 ? week.stories.length - 1 : Number(line.value)); // her own are among them
+    case "review":
+      return line.value === "true" && earlier(ui, week) ? words.say("short.review") : "";
     case "show-from":
       return words.day(line.value || week.usual, "weekday");
     case "minutes":
       return line.value && words.say("minutes.n", { n: line.value });
     case "extra-sentence":
-    case "review":
     case "ladder":
     case "number-words":
       return line.value === "true" ? words.say(`short.${line.key}` as Word) : "";
@@ -102,6 +103,11 @@ export function valueOf(ui: Ui, week: Week, line: Line): string {
     default:
       return line.value;
   }
+}
+
+/** Whether there is a week before this one whose story could come back. */
+function earlier({ state }: Ui, week: Week): boolean {
+  return state.year?.weeks.some((w) => w.date < week.date && (w.state === "shown" || w.state === "waits")) ?? false;
 }
 
 function letterSummary(ui: Ui, week: Week): string {

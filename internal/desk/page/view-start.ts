@@ -2,10 +2,17 @@
 
 import { answer, begin } from "./acts";
 import { h } from "./dom";
-import { type Ui, loadingBar } from "./ui";
+import { type Ui, loadingBar, upper } from "./ui";
 import { nextMonday } from "./days";
 import { findingText } from "./view-findings";
 import { copyButton, copyView } from "./view-copies";
+import type { Words } from "./words";
+
+/** What a language is called in the desk's words, where that is another name: a list to tick is read by a teacher. */
+function otherName(words: Words, l: { tag: string; name: string }): HTMLElement | false {
+  const name = upper(words.language(l));
+  return name !== upper(l.name) && h("span", { class: "about" }, ` ${name}`);
+}
 
 /** The four questions. English and Spanish stand first among the languages. */
 export function startView(ui: Ui): HTMLElement {
@@ -27,7 +34,7 @@ export function startView(ui: Ui): HTMLElement {
       h("p", { class: "ask" }, h("label", { for: "start-name" }, words.say("start.name")), h("input", { id: "start-name", name: "name", autocomplete: "off", required: true, ".value": answers.name })),
       h("fieldset", { class: "ask" }, h("legend", {}, words.say("start.grade")), h("div", { class: "few" }, grades.map((g) => h("label", { class: "pick" }, h("input", { type: "radio", name: "grade", value: g, required: true, ".checked": g === answers.grade }), h("span", {}, words.say(`grade.${g as 0 | 1 | 2 | 3}`)))))),
       h("fieldset", { class: "ask" }, h("legend", {}, words.say("start.languages")), languages.length > 0
-        ? h("div", { class: "few" }, languages.map((l) => h("label", { class: "pick", "data-key": l.tag }, h("input", { type: "checkbox", name: "language", value: l.tag, ".checked": answers.languages.includes(l.tag) }), h("span", { lang: l.tag }, l.name))))
+        ? h("div", { class: "few" }, languages.map((l) => h("label", { class: "pick", "data-key": l.tag }, h("input", { type: "checkbox", name: "language", value: l.tag, ".checked": answers.languages.includes(l.tag) }), h("span", {}, h("span", { lang: l.tag }, l.name), otherName(words, l)))))
         : h("p", { class: "soft" }, words.say("setting-up"), " ", loadingBar(ui))),
       h("p", { class: "ask" }, h("label", { for: "start-monday" }, words.say("start.monday")), h("input", { id: "start-monday", name: "monday", type: "date", ".value": answers.monday || monday }), h("span", { class: "proposed" }, words.say("proposed"))),
       state.wrong.length > 0 && h("ul", { class: "findings" }, state.wrong.map((f) => h("li", { class: "mend" }, h("p", {}, findingText(ui, f))))),

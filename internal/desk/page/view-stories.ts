@@ -38,7 +38,7 @@ function storyView(ui: Ui, week: Week, s: Story): (HTMLElement | false)[] {
       onclick: () => openStory(ui.desk, open ? undefined : s.number),
     },
     h("span", { class: "number" }, s.number === 0 ? words.say("story.worked.short") : h("span", {}, aside(words.say("region.story")), String(s.number))),
-    h("span", { class: "value" }, open ? "" : firstWords(s), " ", h("bdi", { class: "equation", dir: "ltr" }, s.equation)),
+    h("span", { class: "value" }, h("span", {}, open ? "" : firstWords(s), !open && s.returns && h("span", { class: "earlier" }, ` ${words.say("story.earlier")}`)), " ", h("bdi", { class: "equation", dir: "ltr" }, s.equation)),
     toMend > 0 ? h("span", { class: "alarm" }, aside(words.say("year.mend", { n: toMend })), h("span", { "aria-hidden": "true" }, "!")) : mark(ui, s.ink),
     h("span", { class: "change", "aria-hidden": "true" }, words.say(open ? "story.shut" : "story.change")),
   );
@@ -79,7 +79,7 @@ function aboutStory(ui: Ui, s: Story): string {
   const { words } = ui;
   const { within, pastTen } = s.size;
   const size = words.say(pastTen ? "size.past-ten" : "size.plain", { n: within });
-  return [kindWords(ui, s.kind), size, s.extra ? words.say("size.extra", { n: s.extra }) : ""].filter(Boolean).join(" ");
+  return [s.returns && words.say("story.returns", { can: s.returns }), kindWords(ui, s.kind), size, s.extra ? words.say("size.extra", { n: s.extra }) : ""].filter(Boolean).join(" ");
 }
 
 /** Where a step leads, in words: "to 10", "no ten to pass". */

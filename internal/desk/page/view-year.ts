@@ -44,7 +44,6 @@ function rowView(ui: Ui, w: YearWeek): HTMLElement {
     h("button", { type: "button", class: "monday", onclick: () => void goTo(desk, w.date) }, day, aside(`, ${words.say("open")}`)),
     h("span", { class: w.state === "proposed" ? "can pencil" : "can" }, w.can || words.say(w.state === "off" ? "year.off" : "year.empty")),
     h("span", { class: "state" }, w.state === "off" || (w.state === "empty" && w.mend === 0) ? "" : stateOf(ui, w)),
-    w.why && w.date === next && h("span", { class: "why" }, w.why),
     h("span", { class: "acts" }, acts),
   );
 }

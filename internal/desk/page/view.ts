@@ -55,12 +55,13 @@ function topView(ui: Ui): HTMLElement {
 /** On a phone one paper lies there at a time. */
 function sidesView({ words, state, desk }: Ui): HTMLElement {
   const one = (side: "yours" | "families", changed: boolean) =>
-    button(words.say(`side.${side}`) + (changed ? " *" : ""), () => turnTo(desk, side), { "aria-pressed": state.side === side ? "true" : "false", label: words.say(`side.${side}`) + (changed ? `, ${words.say("side.changed")}` : ""), class: "tab" });
+    button(words.say(`side.${side}`) + (changed ? " •" : ""), () => turnTo(desk, side), { "aria-pressed": state.side === side ? "true" : "false", label: words.say(`side.${side}`) + (changed ? `, ${words.say("side.changed")}` : ""), class: "tab" });
   return h("div", { class: "sides" }, one("yours", false), one("families", state.unseen && state.side === "yours"));
 }
 
 function engineView(ui: Ui): HTMLElement | false {
   const { words, state, desk } = ui;
+  if (state.engine === "starting" && !state.week) return false; // the sheet says that it is being set up
   if (state.engine === "starting") return h("p", { class: "engine", role: "status", "data-key": "engine" }, words.say("engine.starting"), " ", loadingBar(ui));
   if (state.engine === "gone") return h("p", { class: "engine", role: "alert", "data-key": "engine" }, words.say("engine.gone"));
   if (!(state.engine instanceof StopError)) return false;

@@ -30,7 +30,7 @@ test("days, times and numbers are written as each language does", () => {
     ["waits", "waits to Fri, Oct 2", "espera hasta el vie, 2 de oct"],
     ["one", "1 story", "1 cuento"],
     ["named", "Undo: Other numbers, story 3", "Deshacer: Otros números, cuento 3"],
-    ["dated", "Day off, Oct 5", "Día libre, 5 oct"],
+    ["dated", "Week off, Oct 5", "Semana libre, 5 oct"],
   ];
   for (const [i, tag] of (["en", "es"] as const).entries()) {
     const w = new Words(tag);

@@ -50,6 +50,13 @@ export class Words {
     return said.word in languages.en ? this.say(said.word as Word, said.args) : "";
   }
 
+  /** What a language is called in the desk's own; its own name where it has none here. */
+  language(l: { tag: string; name: string } | undefined): string {
+    if (!l) return "";
+    const name = new Intl.DisplayNames([this.tag], { type: "language" }).of(l.tag) ?? l.tag;
+    return name === l.tag ? l.name : name;
+  }
+
   /** A day: "Sep 28", "Fri, Sep 25", "Monday, September 28". */
   day(date: string, how: "short" | "weekday" | "long" = "short"): string {
     const forms: Record<typeof how, Intl.DateTimeFormatOptions> = {

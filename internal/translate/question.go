@@ -61,7 +61,7 @@ func (d *Draft) Ask(id string) (Question, bool) {
 }
 
 func (d *Draft) askHead() Question {
-	q := Question{Wanted: Wanted{ID: Head, Note: "What was guessed about the language. Look whether it is right."}}
+	q := Question{Wanted: Wanted{ID: Head, Note: "What was guessed about the language. Look whether it is right. The pages speak to parent and child together, warm and plain: choose the form of address that you would use for both, and keep it."}}
 	lines := strings.Split(d.file.Text, "\n")
 	for _, m := range d.file.Messages {
 		_, hint, ok := strings.Cut(lines[m.Line-1], guessed)
@@ -111,7 +111,7 @@ func (d *Draft) formsOf(place, thing string) []Placeholder {
 	if thing == "" {
 		return out
 	}
-	out = append(out, Placeholder{write(".number"), fmt.Sprint(few)})
+	out = append(out, Placeholder{write(".number"), fmt.Sprint(few)}) // without the thing
 	for _, m := range d.file.Messages {
 		if form, ok := strings.CutPrefix(m.Key, "count-"); ok && m.Block == thing {
 			out = append(out, Placeholder{write("." + form), said(m)})
@@ -130,11 +130,18 @@ func (d *Draft) askMessage(q *Question) {
 		q.Note = "The gender of this word, which other words agree with."
 		return
 	}
+	if q.ID != english.ID && i18n.Counted(english.Family) {
+		q.Note = d.formNote(english)
+	}
 	if kind, _, _ := strings.Cut(q.ID[strings.LastIndexByte(q.ID, '.')+1:], "-"); kind == "blank" && i18n.Counted(english.Family) {
 		q.Note = strings.TrimSpace(q.Note + " A line to write on stands in the place of the number: " + strings.ReplaceAll(english.Other, "{{.N}}", "____") + ".")
 	}
 	for _, place := range placesIn(english.Other) {
-		q.Places = append(q.Places, Placeholder{Write: "{{." + place + "}}"})
+		means := ""
+		if place == "N" && i18n.Counted(english.Family) {
+			means = "the number"
+		}
+		q.Places = append(q.Places, Placeholder{"{{." + place + "}}", means})
 	}
 	for _, m := range d.file.All(q.ID) {
 		q.Asks = append(q.Asks, d.asksOf(m, english)...)
@@ -146,6 +153,23 @@ func (d *Draft) askMessage(q *Question) {
 		}
 	}
 	q.Before = d.before(q)
+}
+
+// formNote says what a form is for, and what its plain form is.
+func (d *Draft) formNote(english *i18n.Message) string {
+	parts := []string{oneLine(english.English.Description), "The form that your sentences ask for by this name."}
+	var plain []string
+	if m := d.file.Message(english.ID); m != nil {
+		for _, ask := range d.asksOf(m, english) {
+			if ask.Text != "" {
+				plain = append(plain, ask.Text)
+			}
+		}
+	}
+	if len(plain) > 0 {
+		parts = append(parts, "Without a form you wrote: "+strings.Join(plain, " · ")+".")
+	}
+	return strings.TrimSpace(strings.Join(parts, " "))
 }
 
 // asksOf are the texts of a message of the file; an empty one for what it lacks.

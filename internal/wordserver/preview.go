@@ -26,7 +26,10 @@ type preview struct {
 	quiet   int               // elements around whose text is no place for a link
 	heard   []heard           // what the page says and does not show
 	context map[string]string // by id: the whole sentence that first says it
-	said    strings.Builder   // the sentence that has begun
+	shown   map[string]bool   // messages that stand on the page for all to see
+	order   []string          // the messages as they come; those of the head last
+	inHead  []string
+	said    strings.Builder // the sentence that has begun
 }
 
 // heard is a message that only people who listen, or other programs, meet.
@@ -49,7 +52,7 @@ var leading = []string{"href", "for", "hreflang", "xlink:href", "tabindex"}
 
 // make writes the page.
 func (p *preview) make(page []byte) string {
-	p.context = map[string]string{}
+	p.context, p.shown = map[string]string{}, map[string]bool{}
 	z := xhtml.NewTokenizer(bytes.NewReader(page))
 	inStyle := false
 	for {
@@ -121,8 +124,10 @@ func (p *preview) attributes(t xhtml.Token) string {
 func (p *preview) end(t xhtml.Token) {
 	switch {
 	case t.Data == "head":
+		p.inHead, p.order = p.order, nil
 		p.out.WriteString("<style>" + previewCSS + "</style>")
 	case t.Data == "body":
+		p.order = append(p.order, p.inHead...)
 		p.listHeard()
 	case slices.Contains(quietElements, t.Data):
 		p.quiet--
@@ -152,6 +157,7 @@ func (p *preview) hears(m i18n.Mark, text string) {
 	if _, known := p.context[m.ID]; !known {
 		p.context[m.ID] = text
 		p.heard = append(p.heard, heard{m, text})
+		p.order = append(p.order, m.ID)
 	}
 }
 
@@ -182,9 +188,10 @@ func (p *preview) text(text string) {
 }
 
 func (p *preview) begin(m i18n.Mark) {
-	_, known := p.context[m.ID]
+	known := p.shown[m.ID]
 	p.open = append(p.open, m)
 	if !known {
+		p.shown[m.ID], p.order = true, append(p.order, m.ID)
 		p.context[m.ID] = "" // until the whole sentence is known
 		p.heard = slices.DeleteFunc(p.heard, func(h heard) bool { return h.ID == m.ID })
 	}
@@ -253,11 +260,11 @@ html{scroll-behavior:auto!important}
 a.hb-text{border-bottom:1px dotted currentcolor;cursor:pointer}
 a.hb-text:is(:hover,:focus-visible){outline:2px solid currentcolor;outline-offset:2px}
 .hb-pencil{color:#5c5c66!important;font-style:italic}
-.hb-now{background:#ffe9a8!important;color:#24211c!important;box-shadow:0 0 0 .2em #ffe9a8}
+.hb-now{background:#ffe9a8!important;color:#24211c!important;box-shadow:.2em 0 #ffe9a8,-.2em 0 #ffe9a8}
 .btn .hb-pencil{color:inherit!important}
 .go{position:static!important}
 .look{display:block!important}
-.hide,.skip{position:static!important;clip-path:none!important;inline-size:auto!important;block-size:auto!important;white-space:normal!important}
+.hide:has([id^="m-"]),.skip{position:static!important;clip-path:none!important;inline-size:auto!important;block-size:auto!important;white-space:normal!important}
 .hb-heard{margin:2rem 0;padding:1rem;border-top:1px dashed currentcolor;font-size:.9rem}
 @media (prefers-color-scheme:dark){.hb-pencil{color:#b9b6ad!important}}
 `

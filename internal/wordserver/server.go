@@ -16,6 +16,7 @@ import (
 	"net"
 	"net/http"
 	"net/url"
+	"slices"
 	"strings"
 	"sync"
 
@@ -57,6 +58,7 @@ type handler struct {
 	bench *school.Bench
 	made  map[string][]byte // pages of the bench by their paths
 	queue []string          // what is written next, in order
+	order map[string]int    // where the page that is worked at says a text
 	fresh bool              // it was opened for the page that a saving leads to
 }
 
@@ -260,6 +262,7 @@ func (h *handler) write(form url.Values) (code int, v view, to string) {
 	if len(wrong) > 0 {
 		v = h.again(form)
 		v.Wrong = each(wrong, func(d diag.Diagnostic) diag.Diagnostic { return ofThis(d, id) })
+		v.Wrong = slices.Compact(v.Wrong) // of several forms, once
 		return http.StatusUnprocessableEntity, v, ""
 	}
 	if before := draft.Text(); string(after) != before {

@@ -160,6 +160,9 @@ func TestSave(t *testing.T) {
 		}
 	}
 	second := e.save(translate.Head, "polski", "ltr", "latn", "ltr")
+	if second != "page.skip" {
+		t.Errorf("want the top of the page first, got %s", second)
+	}
 	before := e.file
 	third := e.save(second, "Drogie rodziny.")
 	if want := strings.Replace(before, `other = ""`, "X", 1); third == second || len(e.file) != len(before)+len("Drogie rodziny.") || strings.Count(e.file, "Drogie rodziny.") != 1 || len(want) == len(before) {
@@ -285,6 +288,30 @@ func TestPolicies(t *testing.T) {
 	}
 }
 
+// A form says where its text stands: among what all see, also where the page's title
+// says it too, or among what is only heard; and what a place holds on that page.
+func TestWhere(t *testing.T) {
+	t.Parallel()
+	e := newEvening(t)
+	frame := e.get(frameOf(e.get("/?token=" + token).Body.String())).Body.String()
+	for _, test := range []struct{ id, want, not string }{
+		{"(target\\.[a-z0-9-]+\\.can)", "", "class=\"context\""},
+		{"(learn\\.description)", "Heard, not seen:", "On the page:"},
+		{"(event\\.[a-z.-]+\\.start)", "On the page:", "Heard, not seen:"},
+		{"(event\\.[a-z.-]+\\.start)", ", the number alone", ""},
+	} {
+		id := regexp.MustCompile(`at=` + test.id + `&`).FindStringSubmatch(frame)
+		if id == nil {
+			t.Fatalf("the page does not lead to %s", test.id)
+		}
+		page := e.at(id[1])
+		_, card, _ := strings.Cut(page, `<section class="card">`)
+		if !strings.Contains(card, test.want) || test.not != "" && strings.Contains(card, test.not) {
+			t.Errorf("%s: want %q and not %q in\n%s", id[1], test.want, test.not, card)
+		}
+	}
+}
+
 // After a text comes what it asks for, then what follows on the page, wherever the forms
 // of things are asked for meanwhile; a text that was put off comes last.
 func TestNext(t *testing.T) {
@@ -296,7 +323,8 @@ func TestNext(t *testing.T) {
 		{"d", "c d thing.x", "c thing.x", "thing.x"}, // c was put off
 		{"thing.x", "c thing.x", "c", "c"},
 		{"c", "c", "", "c"},
-		{"b", "e f", "e f", "b"}, // it was mended
+		{"b", "e f", "e f", "b"},               // it was mended
+		{"b", "e f", "e thing.z f", "thing.z"}, // and asks for a form now
 	} {
 		if got := h.next(strings.Fields(step.before), strings.Fields(step.after), step.saved); got != step.want {
 			t.Errorf("after %s of %q, with %q left: want %s, got %s", step.saved, step.before, step.after, step.want, got)

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"html/template"
 	"net/url"
+	"regexp"
 	"slices"
 	"strconv"
 	"strings"
@@ -43,6 +44,7 @@ type question struct {
 	translate.Question
 	Fields  []field
 	Context string // the sentence of the page that it stands in
+	Heard   bool   // nobody sees it there
 	Was     string
 	Forms   bool // the things in it may take forms
 }
@@ -79,15 +81,18 @@ func (h *handler) view(q url.Values) view {
 	v.Mend = each(b.Draft.Problems, h.mend)
 	v.Left = left(b)
 	v.Done = done(b, q.Get("done"))
-	wanted := wanted(b)
+	if v.Left != nil {
+		h.learnOrder(v.Left.Wanted[0].Page)
+	}
+	wanted := h.wanted(b)
 	id := q.Get("at")
 	if id == "" {
 		id = h.first(wanted, q.Get("page"))
 	}
-	context := h.pages(&v, id, q.Get("page"))
+	context, heard := h.pages(&v, id, q.Get("page"))
 	if ask, known := b.Draft.Ask(id); known {
 		v.Question = h.question(ask, q)
-		v.Question.Context = context
+		v.Question.Context, v.Question.Heard = context, heard
 	}
 	v.Written = !slices.Contains(wanted, id)
 	if i := slices.Index(wanted, id); len(wanted) > 1 || len(wanted) == 1 && i < 0 {
@@ -144,8 +149,19 @@ func (h *handler) value(id, place string) string {
 	if h.bench.Marks == nil {
 		return ""
 	}
-	return h.bench.Marks.Value(id, strings.Trim(place, "{.}"))
+	name, alone := strings.CutSuffix(strings.Trim(place, "{.}"), ".number")
+	value := h.bench.Marks.Value(id, name)
+	if alone {
+		if value = aNumber.FindString(value); value == "" {
+			return ""
+		}
+		return value + ", the number alone"
+	}
+	return value
 }
+
+// aNumber is the number of a thing, or the line to write it on.
+var aNumber = regexp.MustCompile(`[\d,]*\d|_+`)
 
 // numbers lists the first numbers that a text is for.
 func numbers(all []int) string {
@@ -157,8 +173,8 @@ func numbers(all []int) string {
 }
 
 // pages finds the page that says a message, and leads to the others of its week. It
-// gives the sentence in which the page says it.
-func (h *handler) pages(v *view, id, path string) (context string) {
+// gives the sentence in which the page says it, and whether that is only heard.
+func (h *handler) pages(v *view, id, path string) (context string, heard bool) {
 	at, p := h.find(id, path)
 	if p == nil {
 		if p = h.preview(path, ""); p != nil {
@@ -168,10 +184,10 @@ func (h *handler) pages(v *view, id, path string) (context string) {
 		}
 	}
 	if p != nil {
-		context = p.context[id]
+		context, heard = p.context[id], !p.shown[id]
 	}
 	if v.Page = at; at == "" {
-		return context
+		return context, heard
 	}
 	v.Frame = "/page?" + url.Values{"token": {h.Token}, "page": {at}, "at": {id}}.Encode() + "#m-" + id
 	for _, f := range h.bench.Pages {
@@ -179,7 +195,7 @@ func (h *handler) pages(v *view, id, path string) (context string) {
 			v.Pages = append(v.Pages, pageLink{name, h.link("", f.Path), f.Path == at})
 		}
 	}
-	return context
+	return context, heard
 }
 
 // nameOf is what a page of the first week is called; empty for one of another week.
@@ -247,17 +263,46 @@ func was(q translate.Question) string {
 
 // wanted are the texts to write, in order: the guesses of a new file, then what
 // families see first.
-func wanted(b *school.Bench) []string {
+func (h *handler) wanted(b *school.Bench) []string {
 	var out []string
 	if b.Draft.Guesses() {
 		out = append(out, translate.Head)
 	}
 	for _, l := range b.Layers {
+		begin := len(out)
 		for _, w := range l.Wanted {
 			out = append(out, w.ID)
 		}
+		h.inOrder(out[begin:])
 	}
 	return out
+}
+
+// learnOrder finds out in which order a page says its texts.
+func (h *handler) learnOrder(path string) {
+	p := h.preview(path, "")
+	if p == nil {
+		return
+	}
+	h.order = map[string]int{}
+	for i, id := range p.order {
+		if _, earlier := h.order[id]; !earlier {
+			h.order[id] = i
+		}
+	}
+}
+
+// inOrder sorts texts as the page has them; one that it does not say stays behind the
+// one before it.
+func (h *handler) inOrder(ids []string) {
+	at, last := map[string]int{}, 0
+	for _, id := range ids {
+		if i, says := h.order[id]; says {
+			last = i
+		}
+		at[id] = last
+	}
+	slices.SortStableFunc(ids, func(a, b string) int { return at[a] - at[b] })
 }
 
 // left is the first layer with something to write.
@@ -286,7 +331,7 @@ func (h *handler) goOn(old *school.Bench, id, path string) string {
 	values := url.Values{"token": {h.Token}, "saved": {id}}
 	to := id
 	if h.bench != nil {
-		to = h.next(wanted(old), wanted(h.bench), id)
+		to = h.next(h.wanted(old), h.wanted(h.bench), id)
 		if l := left(old); l != nil && done(h.bench, l.Name) != "" {
 			values.Set("done", l.Name)
 		}
@@ -301,15 +346,18 @@ func (h *handler) goOn(old *school.Bench, id, path string) string {
 // next is the text to write after one was saved: first what was asked for just now,
 // then what follows on the page.
 func (h *handler) next(before, after []string, id string) string {
+	isNew := func(id string) bool { return !slices.Contains(before, id) }
 	i := slices.Index(before, id)
-	if i < 0 {
+	if i < 0 { // a text that was mended may ask for a form, too
+		if i = slices.IndexFunc(after, isNew); i >= 0 {
+			return after[i]
+		}
 		return id
 	}
 	// A form of a thing is asked for here or there, as sentences come and go.
 	if h.queue == nil || !strings.HasPrefix(id, "thing.") {
 		h.queue = slices.Concat(before[i+1:], before[:i])
 	}
-	isNew := func(id string) bool { return !slices.Contains(before, id) }
 	if i := slices.IndexFunc(after, isNew); i >= 0 {
 		return after[i]
 	}

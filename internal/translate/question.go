@@ -131,7 +131,7 @@ func (d *Draft) askMessage(q *Question) {
 		return
 	}
 	if q.ID != english.ID && i18n.Counted(english.Family) {
-		q.Note = d.formNote(english)
+		q.Note = d.formNote(q.ID, english)
 	}
 	if kind, _, _ := strings.Cut(q.ID[strings.LastIndexByte(q.ID, '.')+1:], "-"); kind == "blank" && i18n.Counted(english.Family) {
 		q.Note = strings.TrimSpace(q.Note + " A line to write on stands in the place of the number: " + strings.ReplaceAll(english.Other, "{{.N}}", "____") + ".")
@@ -156,8 +156,8 @@ func (d *Draft) askMessage(q *Question) {
 }
 
 // formNote says what a form is for, and what its plain form is.
-func (d *Draft) formNote(english *i18n.Message) string {
-	parts := []string{oneLine(english.English.Description), "The form that your sentences ask for by this name."}
+func (d *Draft) formNote(id string, english *i18n.Message) string {
+	parts := []string{oneLine(english.English.Description), fmt.Sprintf("The form %q that your sentences ask for.", strings.TrimPrefix(id, english.ID+"-"))}
 	var plain []string
 	if m := d.file.Message(english.ID); m != nil {
 		for _, ask := range d.asksOf(m, english) {

@@ -262,7 +262,8 @@ func (h *handler) write(form url.Values) (code int, v view, to string) {
 	if len(wrong) > 0 {
 		v = h.again(form)
 		v.Wrong = each(wrong, func(d diag.Diagnostic) diag.Diagnostic { return ofThis(d, id) })
-		v.Wrong = slices.Compact(v.Wrong) // of several forms, once
+		// What is wrong with several texts of a form alike is said once.
+		v.Wrong = slices.CompactFunc(v.Wrong, func(a, b diag.Diagnostic) bool { return a.Text == b.Text && a.Hint == b.Hint })
 		return http.StatusUnprocessableEntity, v, ""
 	}
 	if before := draft.Text(); string(after) != before {

@@ -1,6 +1,7 @@
 package page
 
 import (
+	"cmp"
 	"slices"
 
 	"homebuild/internal/i18n"
@@ -49,8 +50,21 @@ type ClassWord struct {
 	Own  string // what the class calls it, in its own language; empty for the name
 }
 
+// distinct leaves out a word that reads like one before it: a way and its picture may
+// have one name.
+func (s *state) distinct(words []ClassWord, class *i18n.Language) []ClassWord {
+	seen := map[string]bool{}
+	return slices.DeleteFunc(slices.Clone(words), func(w ClassWord) bool {
+		reads := s.Language.Plain(w.Name) + "\n" + cmp.Or(w.Own, class.Plain(w.Name))
+		twice := seen[reads]
+		seen[reads] = true
+		return twice
+	})
+}
+
 // beside are the words that the family's language and the class say otherwise.
 func (s *state) beside(words []ClassWord, class *i18n.Language) []ClassWord {
+	words = s.distinct(words, class)
 	if class.Tag() != s.Language.Tag() {
 		return words
 	}

@@ -464,7 +464,7 @@ func (s *state) printWords(v *Print) templ.Component {
 		}
 		ctx = templ.InitializeContext(ctx)
 		ctx = templ.ClearChildren(ctx)
-		for i, w := range v.Words {
+		for i, w := range s.distinct(v.Words, v.Class) {
 			if i > 0 {
 				var templ_7745c5c3_Var18 string
 				templ_7745c5c3_Var18, templ_7745c5c3_Err = templ.JoinStringErrs(" · ")

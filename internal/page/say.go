@@ -199,18 +199,14 @@ func (m *markup) blank(text string) {
 
 func (m *markup) equation(turned bool, text string) {
 	text = templ.EscapeString(text)
-	if strings.Count(text, "?") > 1 { // two unknown numbers have gaps of two shapes
-		for _, shape := range []string{"round", "square"} {
+	if strings.Count(text, "?") > 1 { // two numbers that may differ: gaps of two shapes, as in the picture
+		for _, shape := range []string{"square", "round"} {
 			text = strings.Replace(text, "?", "<span class="+shape+">\x00</span>", 1)
 		}
 		text = strings.ReplaceAll(text, "\x00", "?")
 	}
 	if strings.Count(text, " = ") > 1 { // a long chain goes on to the next line before a "="
 		text = "<span>" + strings.ReplaceAll(text, " = ", "</span> <span>= ") + "</span>"
-	}
-	if strings.Count(text, "?") == 2 { // two numbers that may differ: gaps of two shapes, as in the picture
-		first, rest, _ := strings.Cut(text, "?")
-		text = first + "<span class=ask>?</span>" + strings.Replace(rest, "?", "<span class=\"ask round\">?</span>", 1)
 	}
 	m.write("<bdi class=eq dir=", dir(turned), ">", text, "</bdi>")
 }

@@ -38,12 +38,27 @@ func TestSay(t *testing.T) {
 			"There are <span class=gap><span class=hide>blank</span></span> shells.", "the line is drawn, and heard as the language says it"},
 		{"equation", phrase.Say("fixture.own", phrase.Equation("Own", problem.Equal(problem.Sum(8, 6).Asking(1), problem.Number(14)))),
 			"It says <bdi class=eq dir=ltr>8 + ? = 14</bdi>.", "kept left to right in every text"},
+		{"two unknown", phrase.Say("fixture.own", phrase.Equation("Own", problem.Equal(problem.Number(7), problem.Sum(3, 4).Asking(0, 1)))),
+			"It says <bdi class=eq dir=ltr>7 = <span class=square>?</span> + <span class=round>?</span></bdi>.", "they may differ, so their gaps do, as in the picture"},
 		{"own text", phrase.Say("fixture.own", phrase.Text("Own", "<b>Ms & Mr</b>")),
 			"It says <bdi>&lt;b&gt;Ms &amp; Mr&lt;/b&gt;</bdi>.", "a teacher's words are never markup"},
 	}
 	for _, tt := range tests {
 		if got := written(t, sayIn(english, tt.line)); got != tt.want {
 			t.Errorf("%s: got %s, want %s (%s)", tt.name, got, tt.want, tt.why)
+		}
+	}
+}
+
+// A way and its picture may have one name: it is said once, unless the class has
+// words of its own for one of them.
+func TestDistinct(t *testing.T) {
+	stock := newStock(t)
+	s := newState(&Layout{Language: stock.languages["es"]})
+	for own, want := range map[string]int{"": 1, "our tens": 2} {
+		words := []ClassWord{{Name: line("strategy")}, {Name: line("strategy"), Own: own}, {Name: line("strategy"), Own: own}}
+		if got := s.distinct(words, stock.languages["en"]); len(got) != want {
+			t.Errorf("own words %q: %d words are left, want %d", own, len(got), want)
 		}
 	}
 }

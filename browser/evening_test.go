@@ -84,7 +84,7 @@ func servedEvening(t *testing.T) (address, file string) {
 	go func() {
 		_ = wordserver.Run(t.Context(), wordserver.Options{
 			Listener: listener, Token: "T", Tag: "pl", File: file,
-			Open: func() (*school.Bench, diag.Diagnostics) { return opened.Bench("pl") },
+			Open: func() (*school.Bench, diag.Diagnostics) { return school.OpenBench(opened, "pl") },
 			Save: func(before, after []byte) error { return publish.Replace(file, before, after) },
 		})
 	}()

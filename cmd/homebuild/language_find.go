@@ -6,6 +6,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"homebuild/internal/diag"
+	"homebuild/internal/school"
 )
 
 func newLanguageFindCmd(s *streams) *cobra.Command {
@@ -44,7 +45,7 @@ func isPage(word string) bool { return strings.Contains(word, "/") }
 // findWords tells which messages say some words, the nearest first; without words, all
 // that a page says, numbered in its order.
 func (s *streams) findWords(from *folder, in, words string) error {
-	found, problems := from.Find(in, words)
+	found, problems := school.Find(from.School, in, words)
 	if len(problems) > 0 {
 		return from.Locate(problems)
 	}

@@ -16,7 +16,7 @@ func newLanguageNextCmd(s *streams) *cobra.Command {
 	var asJSON bool
 	cmd := languageCommand("next xx [folder]", "an hour's work, what families see first at its head", func(_ *cobra.Command, from *folder, tag string) error {
 		from.Today = s.today
-		draft, layers, problems := from.Layers(tag)
+		draft, layers, problems := school.Layers(from.School, tag)
 		if len(problems) > 0 {
 			return from.Locate(problems)
 		}

@@ -90,7 +90,7 @@ func (s *streams) makeSample(f *folder, tag string) sampleserver.Made {
 	}
 	made := sampleserver.Made{Pages: []output.File{sample}, Mend: f.fewProblems(tag, begun.Problems), Whole: len(begun.Problems) == 0}
 	if made.Whole {
-		pages, problems := f.PagesIn(tag)
+		pages, problems := school.PagesIn(f.School, tag)
 		made.Pages, made.Mend = append(made.Pages, pages...), append(made.Mend, problems...)
 		made.Whole = len(problems) == 0
 	}

@@ -46,7 +46,7 @@ func languageStatus(s *streams, from *folder, asJSON bool) error {
 	entries := each(status, func(s translate.Status) statusEntry { return statusEntry{s.Summary(english), entriesOf(nil)} })
 	for i := range entries {
 		if e := &entries[i]; e.Missing > 0 && e.Problems == 0 {
-			_, layers, problems := from.Layers(e.Tag)
+			_, layers, problems := school.Layers(from.School, e.Tag)
 			if len(problems) > 0 {
 				return from.Locate(problems)
 			}

@@ -38,7 +38,7 @@ func watchLanguage(s *streams, cmd *cobra.Command, from *folder, tag string, por
 		}
 		s.say("%s is begun", file)
 	}
-	if _, problems := from.Bench(tag); len(problems) > 0 {
+	if _, problems := school.OpenBench(from.School, tag); len(problems) > 0 {
 		s.problems(problems)
 	}
 	ctx, stop := untilTold(cmd.Context())
@@ -56,7 +56,7 @@ func watchLanguage(s *streams, cmd *cobra.Command, from *folder, tag string, por
 	}
 	return wordserver.Run(ctx, wordserver.Options{
 		Listener: listener, Token: token, Tag: tag, File: file,
-		Open: func() (*school.Bench, diag.Diagnostics) { return from.Bench(tag) },
+		Open: func() (*school.Bench, diag.Diagnostics) { return school.OpenBench(from.School, tag) },
 		Save: func(before, after []byte) error { return publish.Replace(file, before, after) },
 	})
 }

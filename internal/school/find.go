@@ -31,7 +31,7 @@ const fewLetters = 6
 // through a language, "es", or through a page of it and those that belong to it, by the
 // name at its foot: "es/2026-09-14". Without words it gives all that this page says, in
 // its order.
-func (s *School) Find(in, words string) ([]Found, diag.Diagnostics) {
+func Find(s *School, in, words string) ([]Found, diag.Diagnostics) {
 	tag, _, onPage := strings.Cut(in, "/")
 	name, words := strings.TrimSuffix(in, pageEnding), plainWords(words)
 	on := func(path string) bool {

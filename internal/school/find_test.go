@@ -21,7 +21,7 @@ func TestFind(t *testing.T) {
 	}
 	s := Example()
 	for _, test := range tests {
-		found, problems := s.Find(test.tag, test.words)
+		found, problems := Find(s, test.tag, test.words)
 		if len(problems) > 0 {
 			t.Fatal(problems)
 		}
@@ -41,7 +41,7 @@ func TestFind(t *testing.T) {
 // What the foot of a page names leads to all that the page says, and to nothing else.
 func TestFindPage(t *testing.T) {
 	s := Example()
-	found, problems := s.Find("ru/2026-09-14.html", "")
+	found, problems := Find(s, "ru/2026-09-14.html", "")
 	if len(problems) > 0 || len(found) < 20 {
 		t.Fatalf("want all that the page says, got %d texts, %v", len(found), problems)
 	}
@@ -50,7 +50,7 @@ func TestFindPage(t *testing.T) {
 			t.Errorf("want a line of the file for what this page says, got %+v", f)
 		}
 	}
-	_, problems = s.Find("ru/2026-09-14-tri", "")
+	_, problems = Find(s, "ru/2026-09-14-tri", "")
 	if want := `did you mean "ru/2026-09-14-try"?`; len(problems) != 1 || problems[0].Hint != want {
 		t.Errorf("a name that is misspelt: want %q, got %v", want, problems)
 	}

@@ -167,7 +167,7 @@ func Remarks(s *School, tag, name, text string) ([]Remarked, diag.Diagnostics) {
 
 // PagesIn are the families' pages in the class's language and in the given one,
 // those of the example where the folder holds language files alone.
-func (s *School) PagesIn(tag string) ([]site.File, diag.Diagnostics) {
+func PagesIn(s *School, tag string) ([]site.File, diag.Diagnostics) {
 	in, problems := s.inputFor(tag)
 	if len(problems) > 0 {
 		return nil, problems

@@ -34,8 +34,8 @@ func (l Layer) Words() int {
 // page of the newest week, its stories to try, what goes with them, the other weeks,
 // the check pages. The weeks are the folder's, or those of the example where it has
 // none.
-func (s *School) Layers(tag string) (*translate.Draft, []Layer, diag.Diagnostics) {
-	b, problems := s.Bench(tag)
+func Layers(s *School, tag string) (*translate.Draft, []Layer, diag.Diagnostics) {
+	b, problems := OpenBench(s, tag)
 	if len(problems) > 0 {
 		return nil, nil, problems
 	}
@@ -51,9 +51,9 @@ type Bench struct {
 	Marks  *i18n.Marks
 }
 
-// Bench opens that of a language. Problems mean that its file cannot be understood at
+// OpenBench opens that of a language. Problems mean that its file cannot be understood at
 // all.
-func (s *School) Bench(tag string) (*Bench, diag.Diagnostics) {
+func OpenBench(s *School, tag string) (*Bench, diag.Diagnostics) {
 	draft, problems := translate.Open(tag, s.Languages()...)
 	if len(problems) > 0 {
 		return nil, s.Locate(problems)

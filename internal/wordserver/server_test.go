@@ -45,7 +45,7 @@ func newEvening(t *testing.T) *evening {
 		Token: token, Tag: "pl", File: "locales/pl.toml",
 		Open: func() (*school.Bench, diag.Diagnostics) {
 			files["locales/pl.toml"] = &fstest.MapFile{Data: []byte(e.file)}
-			return opened.Bench("pl")
+			return school.OpenBench(opened, "pl")
 		},
 		Save: func(before, after []byte) error {
 			if string(before) != e.file {

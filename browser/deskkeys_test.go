@@ -124,7 +124,7 @@ func TestDeskKeys(t *testing.T) {
 	b.keyTo(kb.Tab, "Move down, Story 1")
 	b.key(kb.Enter)
 	b.wait(`document.activeElement.closest("#desk-story-2")`, "the focus to go along with the story")
-	b.keyTo(kb.Tab, "Keep, Story 2")
+	b.keyTo(kb.Tab, "Keep as it is, Story 2")
 	b.key(kb.Escape)
 	b.wait(`document.activeElement.closest("#desk-story-2")`, "the focus back on its story")
 

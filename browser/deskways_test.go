@@ -70,8 +70,10 @@ func TestDeskOverLoopback(t *testing.T) {
 	t.Logf("from saving to the page: %v", time.Since(saved))
 	b.reads(".last", "Files of the folder changed")
 	edit("\ntarget = \"", "\ntarget = \"x")
+	b.reads("#week", "The desk knows no sentence called “x")
+	edit("\ntarget = \"x", "\ntarget \"")
 	b.reads(".last", "weeks/"+filepath.Base(weeks[0])+", line ")
-	edit("\ntarget = \"x", "\ntarget = \"")
+	edit("\ntarget \"", "\ntarget = \"")
 	b.reads(".last", "Files of the folder changed")
 
 	// Where it stands in the way of an act of hers, she is asked.

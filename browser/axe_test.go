@@ -27,6 +27,9 @@ func TestAccessibilityEngine(t *testing.T) {
 		t.Fatalf("%v; sh browser/setup.sh installs it", err)
 	}
 	inEachLanguage(t, func(b *tab, views []view) {
+		if !*all && strings.HasSuffix(b.t.Name(), "/zh-Hans") {
+			return // no rule looks at the script: a quick run reads one language in each direction
+		}
 		b.trusted()
 		for _, v := range views {
 			b.scheme("light")

@@ -63,7 +63,7 @@ func classIsWhole(in site.Input) diag.Diagnostics {
 	missing := class.Missing()
 	problems := slices.Clone(missing[:min(mostMissing, len(missing))])
 	return append(problems, diag.Diagnostic{
-		File: week.SiteFile, Text: fmt.Sprintf("%s is the class's own language, and %d texts of it are still to be written", class.Tag(), len(missing)),
+		File: week.SiteFile, Text: fmt.Sprintf("%s is the class's own language, and it still lacks %s", class.Tag(), diag.Amount(len(missing), "text", "texts")),
 		Hint: "until then write a language that is whole first in languages",
 	})
 }

@@ -36,7 +36,7 @@ fault-test: ## a disk that fills up or may only be read (needs root), a folder o
 
 FUZZTIME = 5m
 fuzz: ## each fuzz target for FUZZTIME, one after the other; what it finds stays in testdata/fuzz
-	@log=$$(mktemp); for room in i18n ownstory page publish tomlfile week; do \
+	@log=$$(mktemp); for room in activity archive desk i18n ownstory page pofile publish tomlfile translate week; do \
 	  for target in $$(go test ./internal/$$room -list '^Fuzz' | grep '^Fuzz'); do \
 	    go test ./internal/$$room -run '^$$' -fuzz "^$$target\$$" -fuzztime $(FUZZTIME) -fuzzminimizetime 5s > $$log 2>&1 || { cat $$log; exit 1; }; \
 	    echo "internal/$$room $$target $$(grep '^fuzz: elapsed' $$log | tail -n 1)"; \

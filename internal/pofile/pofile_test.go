@@ -15,7 +15,7 @@ import (
 	"homebuild/locales"
 )
 
-func read(t *testing.T, tag string) string {
+func read(t testing.TB, tag string) string {
 	t.Helper()
 	data, err := fs.ReadFile(locales.Files, tag+".toml")
 	if err != nil {
@@ -25,7 +25,7 @@ func read(t *testing.T, tag string) string {
 }
 
 // open is a language file of a school.
-func open(t *testing.T, tag, text string) *translate.Draft {
+func open(t testing.TB, tag, text string) *translate.Draft {
 	t.Helper()
 	d, problems := translate.Open(tag, locales.Files, fstest.MapFS{tag + ".toml": {Data: []byte(text)}})
 	if len(problems) > 0 {

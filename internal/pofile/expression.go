@@ -72,7 +72,7 @@ func outside(text string, sign byte, from int) int {
 
 // unwrapped is a text without the parentheses around all of it.
 func unwrapped(text string) (string, bool) {
-	if !strings.HasPrefix(text, "(") || outside(text[1:], ')', 0) != len(text)-2 {
+	if len(text) < 2 || text[0] != '(' || outside(text[1:], ')', 0) != len(text)-2 {
 		return text, false
 	}
 	return text[1 : len(text)-1], true

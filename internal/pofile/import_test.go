@@ -175,6 +175,7 @@ func TestHostileFiles(t *testing.T) {
 		{"an entry without its text", head + "msgctxt \"page.skip\"\nmsgid \"a\"\n\nmsgstr \"x\"\n", "xx.po:7: this line is not of a PO file"},
 		{"another language", strings.Replace(head, `"Plural`, "\"Language: fr\\n\"\n\"Plural", 1), `the head says that the language is "fr"`},
 		{"an expression without an end", strings.Replace(head, "n!=1", strings.Repeat("(", 900), 1), "the head has no Plural-Forms"},
+		{"an expression of one parenthesis", strings.Replace(head, "n!=1", "(", 1), "the head has no Plural-Forms"},
 		{"forms that do not fit", strings.Replace(head, "n!=1", "n>2", 1), "1 has the form 0, and so has a number of another kind"},
 	} {
 		start := time.Now()

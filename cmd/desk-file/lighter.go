@@ -11,12 +11,15 @@ import (
 	"homebuild/locales"
 )
 
-var hashSetting = regexp.MustCompile(`hash = "([0-9a-f]+)", `)
+var (
+	hashSetting = regexp.MustCompile(`hash = "([0-9a-f]+)", `)
+	forWriters  = regexp.MustCompile(`(?m)^(#|description = ).*\n`)
+)
 
-// lighterLanguages puts language files into the overlay that leave out, message by
-// message, the hash of the English text. It tells translators which messages have
-// to be looked at again; those of which it says that they are as the English is
-// need none.
+// lighterLanguages puts language files into the overlay that leave out what only
+// translators read: remarks, descriptions and, message by message, the hash of the
+// English text. It tells which messages have to be looked at again; those of which
+// it says that they are as the English is need none.
 func lighterLanguages(dir string, replace map[string]string) error {
 	english, problems := i18n.LoadSource(locales.Files)
 	if len(problems) > 0 {
@@ -29,14 +32,13 @@ func lighterLanguages(dir string, replace map[string]string) error {
 		if err != nil || len(problems) > 0 {
 			return errors.Join(err, problems)
 		}
-		if tag == i18n.SourceTag || file.Message("language.reviewed") != nil { // a reviewed file is held to each hash
-			continue
-		}
 		english.Hold(file)
+		reviewed := file.Message("language.reviewed") != nil // held to each hash
 		fresh := map[string]bool{}
 		for _, m := range file.Messages {
-			fresh[m.Hash] = m.Hash == m.EnglishHash()
+			fresh[m.Hash] = m.Hash == m.EnglishHash() && !reviewed
 		}
+		text = forWriters.ReplaceAll(text, nil)
 		text = hashSetting.ReplaceAllFunc(text, func(setting []byte) []byte {
 			if fresh[string(hashSetting.FindSubmatch(setting)[1])] {
 				return nil

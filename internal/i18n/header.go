@@ -21,7 +21,7 @@ type header struct {
 	turkic   bool // small i becomes capital İ
 	reviewed Signatures
 	open     bool     // something is not what was read and signed
-	korean   bool     // particles follow the sound before them
+	ending   ending   // follows the sound before it; nil where none does
 	source   bool     // English: written here, not translated
 	holds    []string // events and kinds of stories that wait for a fluent reader
 }
@@ -63,7 +63,7 @@ func (b *builder) header(tag language.Tag) {
 	base, _ := tag.Base()
 	l.tag, l.script = b.file.Tag, scriptOf(tag)
 	l.turkic = slices.Contains([]string{"tr", "az", "crh", "tt", "gag"}, base.String())
-	l.korean = base.String() == "ko"
+	l.ending = endings[base.String()]
 	l.name = b.headerWord("name", nil)
 	l.rtl = b.headerWord("direction", directions) == Direction(true)
 	script := RightToLeft(tag)

@@ -1,9 +1,16 @@
 package i18n
 
 import (
+	"strconv"
 	"strings"
 	"unicode/utf8"
 )
+
+// ending is a text whose start is the one form that fits the sound before it.
+type ending func(before, text string) string
+
+// endings are those of a language by its tag.
+var endings = map[string]ending{"ko": withParticle, "so": withArticle}
 
 // particle is a Korean particle that has one form behind a consonant and another
 // behind a vowel, as a language file writes both.
@@ -67,4 +74,27 @@ func finalOf(word string) (final rune, known bool) {
 		return 'ㄹ', true
 	}
 	return 'ㅇ', true
+}
+
+// article is the Somali article behind a number, as a language file writes it.
+const article = "-ka(da, ta)"
+
+// withArticle is a text with the article at its start as the number before it is
+// spoken: kowda, afarta, tobanka are 1-da, 4-ta, 10-ka, and kow iyo labaatanka 21-ka
+// (Somali orthography; from memory).
+func withArticle(before, text string) string {
+	rest, ok := strings.CutPrefix(text, article)
+	if !ok {
+		return text
+	}
+	n, err := strconv.Atoi(before)
+	switch n %= 100; {
+	case err != nil:
+		return text
+	case n == 4 || n == 5:
+		return "-ta" + rest
+	case 1 <= n && n <= 8:
+		return "-da" + rest
+	}
+	return "-ka" + rest
 }

@@ -2,6 +2,7 @@ package i18n
 
 import (
 	"strconv"
+	"strings"
 	"testing"
 
 	"golang.org/x/text/unicode/norm"
@@ -32,6 +33,27 @@ func TestWithParticle(t *testing.T) {
 		if got := withParticle(test.before, test.text); got != test.want {
 			t.Errorf("%q + %q: want %q, got %q", test.before, test.text, test.want, got)
 		}
+	}
+}
+
+// The article of a day is that of the last word of its number: kowda, labada, saddexda,
+// afarta, shanta, lixda, toddobada, siddeedda, sagaalka, tobanka, and kow iyo tobanka,
+// kow iyo labaatanka (from memory).
+func TestWithArticle(t *testing.T) {
+	days := strings.Fields("1-da 2-da 3-da 4-ta 5-ta 6-da 7-da 8-da 9-ka 10-ka 11-ka 14-ka 18-ka 20-ka 21-ka 24-ka 26-ka 30-ka 31-ka")
+	for _, day := range days {
+		before, _, _ := strings.Cut(day, "-")
+		if got := before + withArticle(before, "-ka(da, ta) Maarso"); got != day+" Maarso" {
+			t.Errorf("want %s, got %q", day, got)
+		}
+	}
+	for _, before := range []string{"", "Sahra", "____"} {
+		if got := withArticle(before, article); got != article {
+			t.Errorf("behind %q the article became %q", before, got)
+		}
+	}
+	if got := withArticle("4", " Maarso"); got != " Maarso" {
+		t.Errorf("another text became %q", got)
 	}
 }
 

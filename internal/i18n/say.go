@@ -72,8 +72,8 @@ func (l *Language) try(room Text, line phrase.Line) (Text, error) {
 			if i > 0 && (t[i-1].form == numberForm || t[i-1].place == "N") {
 				text = unparted(text)
 			}
-			if l.korean && len(out) > 0 {
-				text = withParticle(out.spoken().Text, text)
+			if l.ending != nil && len(out) > 0 {
+				text = l.ending(out.spoken().Text, text)
 			}
 			out = append(out, Run{RunPlain, text})
 			continue

@@ -62,6 +62,7 @@ func (b *builder) header(tag language.Tag) {
 	l := b.lang
 	base, _ := tag.Base()
 	l.tag, l.script = b.file.Tag, scriptOf(tag)
+	l.arabic = l.script == "Arab"
 	l.turkic = slices.Contains([]string{"tr", "az", "crh", "tt", "gag"}, base.String())
 	l.ending = endings[base.String()]
 	l.name = b.headerWord("name", nil)

@@ -27,6 +27,17 @@ func TestNumber(t *testing.T) {
 	}
 }
 
+// Between numbers stands the comma of the letters (Unicode Standard, U+060C).
+func TestList(t *testing.T) {
+	catalog := fixtures(t)
+	for tag, want := range map[string]string{"ar": "3، 5", "en": "3, 5"} {
+		l := in(t, catalog, tag)
+		if got := l.List([]string{l.Number(3), l.Number(5)}); got != want {
+			t.Errorf("%s: want %s, got %s", tag, want, got)
+		}
+	}
+}
+
 func TestEquation(t *testing.T) {
 	sum := problem.Equal(problem.Sum(8, 6).Asking(1), problem.Number(14))
 	tests := []struct {

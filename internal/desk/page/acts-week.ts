@@ -194,3 +194,13 @@ export async function setClassWord(desk: Desk, word: ClassWord, own: string): Pr
   const year = await desk.ask("year", {});
   desk.set({ ...(year && { year }), typed: without(desk.state.typed, key, own) });
 }
+
+/** Chooses the languages that families have at home, the class's own first. */
+export async function setLanguages(desk: Desk, tags: readonly string[]): Promise<void> {
+  const value = tags.join(" ");
+  desk.set({ typed: { ...desk.state.typed, languages: value } });
+  const done = await desk.act({ word: "act.languages" }, () => desk.ask("settings", { key: "languages", value }));
+  if (!done) return;
+  const year = await desk.ask("year", {});
+  desk.set({ ...(year && { year }), typed: without(desk.state.typed, "languages", value) });
+}

@@ -9,7 +9,7 @@ import { copyButton, copyView } from "./view-copies";
 import type { Words } from "./words";
 
 /** What a language is called in the desk's words, where that is another name: a list to tick is read by a teacher. */
-function otherName(words: Words, l: { tag: string; name: string }): HTMLElement | false {
+export function otherName(words: Words, l: { tag: string; name: string }): HTMLElement | false {
   const name = upper(words.language(l));
   return name !== upper(l.name) && h("span", { class: "about" }, ` ${name}`);
 }

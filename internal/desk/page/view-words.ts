@@ -1,10 +1,12 @@
-// Class words: what the class calls a way or a picture. Families read it beside our word.
+// What holds for the class all year: its families' languages, and what it calls a way or
+// a picture, which families read beside our word.
 
-import { setClassWord } from "./acts";
+import { setClassWord, setLanguages } from "./acts";
 import { h } from "./dom";
 import type { ClassWord } from "./protocol";
 import { type Ui, upper } from "./ui";
 import { findingsView } from "./view-findings";
+import { otherName } from "./view-start";
 
 export function wordsView(ui: Ui): HTMLElement {
   const { words, state } = ui;
@@ -12,9 +14,30 @@ export function wordsView(ui: Ui): HTMLElement {
   return h(
     "section",
     { class: "sheet class-words", "aria-label": words.say("words"), "data-key": "words", id: "week", tabindex: -1 },
-    h("h2", {}, words.say("words")),
+    languagesView(ui),
+    h("h2", {}, words.say("words.title")),
     h("p", {}, words.say("words.about", { language: language?.name ?? "" })),
     (state.year?.words ?? []).map((w) => wordView(ui, w, language?.rightToLeft ? "rtl" : "ltr")),
+  );
+}
+
+/** The class's own language stays; each of the others is ticked or not. */
+function languagesView(ui: Ui): HTMLElement {
+  const { words, state, desk } = ui;
+  const chosen = state.typed["languages"]?.split(" ") ?? state.year?.settings.languages ?? [];
+  const toggled = (tag: string, on: boolean) => (on ? [...chosen, tag] : chosen.filter((t) => t !== tag));
+  return h(
+    "fieldset",
+    { class: "ask", "data-key": "languages" },
+    h("legend", {}, words.say("start.languages")),
+    h("p", {}, words.say("languages.about")),
+    h("div", { class: "few" }, (state.opened?.languages ?? []).map((l) =>
+      h("label", { class: "pick", "data-key": l.tag },
+        h("input", { type: "checkbox", ".checked": chosen.includes(l.tag), disabled: desk.readOnly || l.tag === state.year?.class, onchange: (e: Event) => void setLanguages(desk, toggled(l.tag, (e.target as HTMLInputElement).checked)) }),
+        h("span", {}, h("span", { lang: l.tag }, l.name), otherName(words, l)),
+      ),
+    )),
+    findingsView(ui, state.wrong.filter((f) => f.key === "languages")),
   );
 }
 

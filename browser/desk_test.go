@@ -167,7 +167,7 @@ func TestDeskWalk(t *testing.T) {
 	b.tap("Letter")
 	b.typeInto("#letter-en", "Call me: 555-0123")
 	b.familiesRead("Call me: 555-0123")
-	b.tap("1 to mend")
+	b.tap("1 to fix")
 	b.tap("Take it out: 555-0123")
 	b.wait(`!document.querySelector(".ledge .alarm")`, "nothing to mend")
 
@@ -202,7 +202,7 @@ func TestDeskWalk(t *testing.T) {
 	b.reads("#line-target", "I can find the missing part.")
 	b.reads("#line-note", "English")
 	b.tap("Undo: Taken out of the letter")
-	b.reads(".ledge", "1 to mend")
+	b.reads(".ledge", "1 to fix")
 	b.mu.Lock()
 	defer b.mu.Unlock()
 	for _, text := range b.said {

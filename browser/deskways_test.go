@@ -140,7 +140,7 @@ func (b *tab) twoWeeks(kept string) {
 
 	b.tap("Letter")
 	b.typeInto("#letter-en", "Dear families, call 555-0123.")
-	b.reads(".ledge", "1 to mend")
+	b.reads(".ledge", "1 to fix")
 	b.tap("Take it out: 555-0123")
 	b.familiesRead("Dear families")
 

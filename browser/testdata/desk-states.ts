@@ -48,7 +48,7 @@ const rows: Row[] = [
   { name: "it stopped twice", part: { engine: new StopError("story", { story: 3 }, undefined) }, en: ["It stops at story 3.", "Put back the one before"], es: ["Se detiene en el cuento 3.", "Volver a la versión anterior"] },
   { name: "the program ended", part: { engine: "gone" }, en: ["homebuild was closed", "Start homebuild again"], es: ["homebuild se cerró", "Abra homebuild de nuevo"] },
   {
-    name: "a phone number", part: toMend("555-0123"), en: ["1 to mend", "A phone number: 555-0123. Pages are public.", "Take it out", "It is the school's: allow"],
+    name: "a phone number", part: toMend("555-0123"), en: ["1 to fix", "A phone number: 555-0123. Pages are public.", "Take it out", "It is the school’s: allow"],
     es: ["por arreglar", "Un número de teléfono: 555-0123. Las páginas son públicas.", "Quitarlo", "Es de la escuela: permitir"],
   },
   { name: "an address", part: toMend("office@school.example"), en: ["An e-mail address: office@school.example. Pages are public."], es: ["Un correo electrónico: office@school.example. Las páginas son públicas."] },

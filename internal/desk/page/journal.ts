@@ -55,7 +55,7 @@ function nextId(journal: Journal): number {
 /** The act that Undo takes back next. */
 export const toUndo = (journal: Journal): Act | undefined => journal.acts[journal.done - 1];
 
-/** The act that Do again does next. */
+/** The act that Redo does next. */
 export const toRedo = (journal: Journal): Act | undefined => journal.acts[journal.done];
 
 /** A step through the journal: the journal and the changes to make. */

@@ -1,4 +1,4 @@
-// What holds for the class all year: its families' languages, and what it calls a way or
+// What holds for the class all year: its families' languages, and what it calls a strategy or
 // a picture, which families read beside our word.
 
 import { setClassWord, setLanguages } from "./acts";

@@ -27,7 +27,7 @@ test("no word is there that nothing says", () => {
 test("days, times and numbers are written as each language does", () => {
   const rows: [string, string, string][] = [
     ["a week", "Week of Monday, September 28", "Semana del lunes, 28 de septiembre"],
-    ["waits", "waits to Fri, Oct 2", "espera hasta el vie, 2 de oct"],
+    ["waits", "waits until Fri, Oct 2", "espera hasta el vie, 2 de oct"],
     ["one", "1 story", "1 cuento"],
     ["named", "Undo: Other numbers, story 3", "Deshacer: Otros números, cuento 3"],
     ["dated", "Week off, Oct 5", "Semana libre, 5 oct"],

@@ -5,6 +5,7 @@ import (
 
 	"homebuild/internal/phrase"
 	"homebuild/internal/picture"
+	"homebuild/internal/problem"
 	"homebuild/internal/story"
 )
 
@@ -21,6 +22,17 @@ type Worked struct {
 	Another *Working // another way; nil for none
 
 	path, walk, model, tasks, code outlines
+}
+
+// pairs reports whether the story takes a whole apart: its answer is two numbers.
+func (w *Worked) pairs() bool { return w.Story.Problem.Kind() == problem.TogetherBoth }
+
+// one is the message for an answer of one number, or that for two.
+func (w *Worked) one(id, pairs string) string {
+	if w.pairs() {
+		return pairs
+	}
+	return id
 }
 
 // Amount is what a sentence counts, drawn by itself.
@@ -67,7 +79,7 @@ func (s *state) screens(v *Learn) (all []screen) {
 	}
 	add(3, true, s.numberIt(w))
 	switch {
-	case w.Story.Problem.Pairs() != nil:
+	case w.pairs():
 		add(3, true, s.findPairs(w))
 	case w.First != nil:
 		add(3, true, s.workIt(*w.First, "learn.number.work"))

@@ -842,9 +842,9 @@ func (s *state) leaveGap(w *Worked) templ.Component {
 			return templ_7745c5c3_Err
 		}
 		var templ_7745c5c3_Var38 string
-		templ_7745c5c3_Var38, templ_7745c5c3_Err = templ.JoinStringErrs(s.word("learn.frame.text"))
+		templ_7745c5c3_Var38, templ_7745c5c3_Err = templ.JoinStringErrs(s.word(w.one("learn.frame.text", "learn.frame.pairs")))
 		if templ_7745c5c3_Err != nil {
-			return templ.Error{Err: templ_7745c5c3_Err, FileName: `walk.templ`, Line: 134, Col: 32}
+			return templ.Error{Err: templ_7745c5c3_Err, FileName: `walk.templ`, Line: 134, Col: 60}
 		}
 		_, templ_7745c5c3_Err = templ_7745c5c3_Buffer.WriteString(templ.EscapeString(templ_7745c5c3_Var38))
 		if templ_7745c5c3_Err != nil {
@@ -930,9 +930,9 @@ func (s *state) showPart(w *Worked, i int) templ.Component {
 				return templ_7745c5c3_Err
 			}
 			var templ_7745c5c3_Var41 string
-			templ_7745c5c3_Var41, templ_7745c5c3_Err = templ.JoinStringErrs(s.word("learn.show.ask"))
+			templ_7745c5c3_Var41, templ_7745c5c3_Err = templ.JoinStringErrs(s.word(w.one("learn.show.ask", "learn.show.ask-pairs")))
 			if templ_7745c5c3_Err != nil {
-				return templ.Error{Err: templ_7745c5c3_Err, FileName: `walk.templ`, Line: 151, Col: 31}
+				return templ.Error{Err: templ_7745c5c3_Err, FileName: `walk.templ`, Line: 151, Col: 62}
 			}
 			_, templ_7745c5c3_Err = templ_7745c5c3_Buffer.WriteString(templ.EscapeString(templ_7745c5c3_Var41))
 			if templ_7745c5c3_Err != nil {
@@ -1027,7 +1027,7 @@ func (s *state) numberIt(w *Worked) templ.Component {
 			return templ_7745c5c3_Err
 		}
 		if w.Sign == nil || len(w.Equations) > 1 {
-			if w.Story.Problem.Pairs() != nil {
+			if w.pairs() {
 				templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 69, "<p>")
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
@@ -1092,7 +1092,7 @@ func (s *state) numberIt(w *Worked) templ.Component {
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}
-				if w.Story.Problem.Pairs() != nil {
+				if w.pairs() {
 					templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 76, "<p>")
 					if templ_7745c5c3_Err != nil {
 						return templ_7745c5c3_Err
@@ -1413,9 +1413,9 @@ func (s *state) sayAnswer(w *Worked) templ.Component {
 			return templ_7745c5c3_Err
 		}
 		var templ_7745c5c3_Var60 string
-		templ_7745c5c3_Var60, templ_7745c5c3_Err = templ.JoinStringErrs(s.word("learn.say.text"))
+		templ_7745c5c3_Var60, templ_7745c5c3_Err = templ.JoinStringErrs(s.word(w.one("learn.say.text", "learn.say.pairs")))
 		if templ_7745c5c3_Err != nil {
-			return templ.Error{Err: templ_7745c5c3_Err, FileName: `walk.templ`, Line: 248, Col: 30}
+			return templ.Error{Err: templ_7745c5c3_Err, FileName: `walk.templ`, Line: 248, Col: 56}
 		}
 		_, templ_7745c5c3_Err = templ_7745c5c3_Buffer.WriteString(templ.EscapeString(templ_7745c5c3_Var60))
 		if templ_7745c5c3_Err != nil {

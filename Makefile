@@ -6,7 +6,10 @@
 build: ## build the example school's site into public/ and desk/
 	go run ./cmd/homebuild build
 
-test: setup lint go-test browser-test ## install what tests need, then run all of them
+test: ## install what tests need, then run all of them
+	$(MAKE) -j2 setup lint # one waits for the network, the other for the processor
+	$(MAKE) go-test
+	$(MAKE) browser-test
 
 setup: ## Chromium, fonts, Java and the locked npm tools, where they are missing
 	sh browser/setup.sh

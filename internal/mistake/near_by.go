@@ -13,13 +13,23 @@ var nearByRules = []rule{{NotMended, notMended}, {MendedWrong, mendedWrong}}
 type replaced struct {
 	working problem.Expression
 	off     int // what the working is too much by; below zero: too little
+	exact   int // the number that it replaces
 	values  []phrase.Value
+}
+
+// wrong is what a working by a near number gives. One that comes to the exact number
+// explains nothing: 10 + 2 = 12 for 12 + 2.
+func (n replaced) wrong(e problem.Expression) []wrong {
+	if e.Value() < 0 || e.Value() == n.exact {
+		return nil
+	}
+	return []wrong{{e.Value(), e, n.values}}
 }
 
 func notMended(r reading) []wrong {
 	var out []wrong
 	for _, n := range r.replaced() {
-		out = append(out, wrong{n.working.Value(), n.working, n.values})
+		out = append(out, n.wrong(n.working)...)
 	}
 	return out
 }
@@ -31,9 +41,7 @@ func mendedWrong(r reading) []wrong {
 		if n.off < 0 {
 			term = problem.Term{Op: problem.Minus, Value: -n.off}
 		}
-		if e := append(n.working, term); e.Value() >= 0 {
-			out = append(out, wrong{e.Value(), e, n.values})
-		}
+		out = append(out, n.wrong(append(n.working, term))...)
 	}
 	return out
 }
@@ -56,7 +64,7 @@ func (r reading) replaced() []replaced {
 		if e.Value() < 0 {
 			continue
 		}
-		out = append(out, replaced{e, e.Value() - r.calc.Value(),
+		out = append(out, replaced{e, e.Value() - r.calc.Value(), exact,
 			[]phrase.Value{phrase.Number("Near", near), phrase.Number("B", exact)}})
 	}
 	return out

@@ -305,6 +305,7 @@ func TestReplies(t *testing.T) {
 		{problem.AddToResult, []int{8, 7}, strategy.MakeTen, 14, Known, "reply.several mistake.step-off.hint mistake.counted-start.hint"},
 		{problem.TakeFromResult, []int{85, 58}, strategy.JumpOnLine, 25, Known, "mistake.not-mended.hint"},
 		{problem.TakeFromResult, []int{85, 58}, strategy.JumpOnLine, 23, Known, "mistake.mended-wrong.hint"},
+		{problem.TakeFromStart, []int{14, 2}, strategy.JumpOnLine, 12, Known, "mistake.part-only.hint"},
 		{problem.AddToResult, []int{76, 9}, strategy.JumpToTen, 86, Known, "reply.several mistake.step-off.hint mistake.not-mended.hint"},
 		{problem.TakeFromChange, []int{9, 2}, strategy.ThinkAddition, 0, TooSmall, "reply.opener.2 reply.too-small strategy.think-addition.hint"},
 		{problem.AddToResult, []int{500, 300}, strategy.SplitTens, 8, Known, "mistake.all-digits-added.hundreds"},

@@ -100,8 +100,8 @@ func (w *working) jumpNear(a, b int, op problem.Op) (jumps, stops []int) {
 // mended are the slips of working with a number near by: left there, or mended
 // the wrong way; op is the right way. The hint names the number near by.
 func (w *working) mended(jumped problem.Expression, op problem.Op, over, near, exact int) {
-	w.slip(NotMended, jumped, inPlaceOf(near, exact)...)
-	w.slip(MendedWrong, then(jumped, op.Inverse(), over), inPlaceOf(near, exact)...)
+	w.nearSlip(NotMended, jumped, near, exact)
+	w.nearSlip(MendedWrong, then(jumped, op.Inverse(), over), near, exact)
 	w.hint("hint", inPlaceOf(near, exact)...)
 }
 
@@ -116,8 +116,8 @@ func (w *working) friendlyBoth(a, b int) {
 	w.step("back-both", left(landing, over), number("Over", over), number("Landing", landing), number("Answer", landing-over))
 	jumped := problem.Sum(nearA, nearB)
 	w.mended(jumped, problem.Minus, over, nearA, a)
-	w.slip(NotMended, then(jumped, problem.Minus, overA), inPlaceOf(nearB, b)...)
-	w.slip(NotMended, then(jumped, problem.Minus, overB), inPlaceOf(nearA, a)...)
+	w.nearSlip(NotMended, then(jumped, problem.Minus, overA), nearB, b)
+	w.nearSlip(NotMended, then(jumped, problem.Minus, overB), nearA, a)
 	w.hint("hint-both", number("A", a), number("NearA", nearA), number("B", b), number("NearB", nearB))
 	w.chain(then(jumped, problem.Minus, over), problem.Difference(landing, over))
 	w.walk(a, a+nearB, landing, landing-over)

@@ -115,6 +115,14 @@ func missing(part, whole int) problem.Equation {
 	return problem.Equal(problem.Sum(part, whole-part).Asking(1), problem.Number(whole))
 }
 
+// nearSlip is one of the two slips of working with a number near by in place of the
+// exact one. A working that comes to that one explains nothing: 10 + 2 = 12 for 12 + 2.
+func (w *working) nearSlip(name SlipName, e problem.Expression, near, exact int) {
+	if e.Value() != exact {
+		w.slip(name, e, inPlaceOf(near, exact)...)
+	}
+}
+
 // inPlaceOf are the values of the two slips of working with a number near by.
 func inPlaceOf(near, exact int) []phrase.Value {
 	return []phrase.Value{number("Near", near), number("B", exact)}

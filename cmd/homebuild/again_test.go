@@ -223,7 +223,7 @@ func TestReproducible(t *testing.T) {
 	}
 }
 
-// The parts of the command line are the whole.
+// The parts of the command line are the whole, and those of other files are refused.
 func TestBuildInParts(t *testing.T) {
 	t.Parallel()
 	dir := ownSchool(t, 2, "en", "ar")
@@ -234,6 +234,15 @@ func TestBuildInParts(t *testing.T) {
 	}
 	if diff := cmp.Diff(tree(t, whole), tree(t, parts)); diff != "" {
 		t.Error("three parts are not the whole")
+	}
+	note := filepath.Join(parts, "weeks", "2026-09-14.toml")
+	text := readFile(t, os.DirFS(parts), "weeks/2026-09-14.toml")
+	putFile(t, note, strings.Replace(text, "Dear families", "Dear all", 1))
+	homebuild(t, "build", parts, "--quiet", "--shard", "1/3")
+	putFile(t, note, text)
+	var errs bytes.Buffer
+	if code := testStreams(io.Discard, &errs).run([]string{"build", parts, "--shard", "2/3"}); code != exitProblems || !strings.Contains(errs.String(), "part 1 of 3, which was made from other files") {
+		t.Errorf("a part of other files was put beside part 1: exit code %d, %s", code, errs.String())
 	}
 	for _, typed := range []string{"0/3", "4/3", "3", "1/0", "a/b", "1/3x", "-1/3", "01/3"} {
 		if code := testStreams(io.Discard, io.Discard).run([]string{"build", dir, "--shard", typed}); code != exitWrongUse {

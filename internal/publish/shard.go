@@ -55,7 +55,7 @@ func (s Shard) of(files []File) []File {
 	return slices.DeleteFunc(slices.Clone(files), func(f File) bool { return !s.Owns(f.Path) })
 }
 
-var shardRecord = regexp.MustCompile(`^\.([0-9]+)-of-([0-9]+)\.(manifest|next|seen|running|lock)$`)
+var shardRecord = regexp.MustCompile(`^\.([0-9]+)-of-([0-9]+)\.(manifest|next|seen|from|running|lock)$`)
 
 // parseShardRecord reads what follows a record's name in the name of one of
 // its files: ".3-of-8.manifest".

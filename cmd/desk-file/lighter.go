@@ -5,13 +5,13 @@ import (
 	"io/fs"
 	"os"
 	"path/filepath"
-	"regexp"
 
 	"homebuild/internal/i18n"
+	"homebuild/internal/pattern"
 	"homebuild/locales"
 )
 
-var hashSetting = regexp.MustCompile(`hash = "([0-9a-f]+)", `)
+var hashSetting = pattern.Of(`hash = "([0-9a-f]+)", `)
 
 // lighterLanguages puts language files into the overlay that leave out, message by
 // message, the hash of the English text. It tells translators which messages have
@@ -37,8 +37,8 @@ func lighterLanguages(dir string, replace map[string]string) error {
 		for _, m := range file.Messages {
 			fresh[m.Hash] = m.Hash == m.EnglishHash()
 		}
-		text = hashSetting.ReplaceAllFunc(text, func(setting []byte) []byte {
-			if fresh[string(hashSetting.FindSubmatch(setting)[1])] {
+		text = hashSetting().ReplaceAllFunc(text, func(setting []byte) []byte {
+			if fresh[string(hashSetting().FindSubmatch(setting)[1])] {
 				return nil
 			}
 			return setting

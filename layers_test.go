@@ -3,6 +3,7 @@
 package homebuild_test
 
 import (
+	"go/ast"
 	"go/parser"
 	"go/token"
 	"io/fs"
@@ -19,6 +20,7 @@ import (
 // cmd knows flags.
 var rooms = map[string][]string{
 	"internal/diag":         nil,
+	"internal/pattern":      nil,
 	"internal/textfile":     {"internal/diag"},
 	"internal/documented":   {},
 	"internal/tomlfile":     {"internal/diag"},
@@ -68,6 +70,9 @@ var rooms = map[string][]string{
 	"browser":               {"*"},
 	".":                     nil,
 }
+
+// everyone may use these, which know nothing of what the program is for.
+var everyone = []string{"internal/pattern"}
 
 // owners names the only rooms that may import an outside library.
 var owners = map[string][]string{
@@ -121,9 +126,12 @@ func checkFile(t *testing.T, room, path string) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	file, err := parser.ParseFile(token.NewFileSet(), path, src, parser.ImportsOnly)
+	file, err := parser.ParseFile(token.NewFileSet(), path, src, parser.SkipObjectResolution)
 	if err != nil {
 		t.Fatal(err)
+	}
+	for _, name := range compiledAtStart(file) {
+		t.Errorf("%s: %s is compiled at each start of the program; pattern.Of waits until it is needed", path, name)
 	}
 	for _, spec := range file.Imports {
 		name, err := strconv.Unquote(spec.Path.Value)
@@ -131,7 +139,7 @@ func checkFile(t *testing.T, room, path string) {
 			t.Fatal(err)
 		}
 		if own, ok := strings.CutPrefix(name, "homebuild/"); ok {
-			if !slices.Contains(allowed, own) && !slices.Contains(allowed, "*") {
+			if !slices.Contains(everyone, own) && !slices.Contains(allowed, own) && !slices.Contains(allowed, "*") {
 				t.Errorf("%s: %s may not use %s", path, room, own)
 			}
 			continue
@@ -141,5 +149,43 @@ func checkFile(t *testing.T, room, path string) {
 				t.Errorf("%s: %s may not use %s; only %v may", path, room, library, who)
 			}
 		}
+	}
+}
+
+// compiledAtStart are the variables of a file that hold regular expressions and
+// templates that are compiled before the program begins: twenty of them take as long as
+// all else that it does to tell its version.
+func compiledAtStart(file *ast.File) (names []string) {
+	for _, decl := range file.Decls {
+		vars, ok := decl.(*ast.GenDecl)
+		if !ok || vars.Tok != token.VAR {
+			continue
+		}
+		for _, spec := range vars.Specs {
+			value := spec.(*ast.ValueSpec)
+			ast.Inspect(value, func(n ast.Node) bool {
+				if call, ok := n.(*ast.SelectorExpr); ok && (call.Sel.Name == "MustCompile" || call.Sel.Name == "Must") {
+					names = append(names, value.Names[0].Name)
+				}
+				_, later := n.(*ast.FuncLit)
+				return !later
+			})
+		}
+	}
+	return names
+}
+
+func TestCompiledAtStart(t *testing.T) {
+	file, err := parser.ParseFile(token.NewFileSet(), "x.go", `package x
+var early = regexp.MustCompile("a")
+var inside = map[string]*regexp.Regexp{"a": regexp.MustCompile("a")}
+var page = template.Must(template.New("page").Parse("a"))
+var later = sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile("a") })
+func now() { _ = regexp.MustCompile("a") }`, 0)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if got, want := compiledAtStart(file), []string{"early", "inside", "page"}; !slices.Equal(got, want) {
+		t.Errorf("want %v, got %v", want, got)
 	}
 }

@@ -5,15 +5,15 @@ import (
 	"io/fs"
 	"os"
 	"path/filepath"
-	"regexp"
 
 	"homebuild/internal/i18n"
+	"homebuild/internal/pattern"
 	"homebuild/locales"
 )
 
 var (
-	hashSetting = regexp.MustCompile(`hash = "([0-9a-f]+)", `)
-	forWriters  = regexp.MustCompile(`(?m)^(#|description = ).*\n`)
+	hashSetting = pattern.Of(`hash = "([0-9a-f]+)", `)
+	forWriters  = pattern.Of(`(?m)^(#|description = ).*\n`)
 )
 
 // lighterLanguages puts language files into the overlay that leave out what only
@@ -38,9 +38,9 @@ func lighterLanguages(dir string, replace map[string]string) error {
 		for _, m := range file.Messages {
 			fresh[m.Hash] = m.Hash == m.EnglishHash() && !reviewed
 		}
-		text = forWriters.ReplaceAll(text, nil)
-		text = hashSetting.ReplaceAllFunc(text, func(setting []byte) []byte {
-			if fresh[string(hashSetting.FindSubmatch(setting)[1])] {
+		text = forWriters().ReplaceAll(text, nil)
+		text = hashSetting().ReplaceAllFunc(text, func(setting []byte) []byte {
+			if fresh[string(hashSetting().FindSubmatch(setting)[1])] {
 				return nil
 			}
 			return setting

@@ -107,7 +107,7 @@ func copied(t testing.TB, dir string) string {
 // more pages than have other bytes.
 func TestEveryEditIsAFreshBuild(t *testing.T) {
 	t.Parallel()
-	const keyOfKeptStories = "the key, when the stories are kept"
+	const keyOfKeptStories, aRemark = "the key, when the stories are kept", "a language file with a remark"
 	dir := ownSchool(t, 5, "en", "es")
 	edit := func(name, old, new string) func() {
 		return func() {
@@ -132,6 +132,9 @@ func TestEveryEditIsAFreshBuild(t *testing.T) {
 			_ = os.Remove(filepath.Join(dir, "weeks/2026-10-05.stories.toml")) // what is kept stands
 		}},
 		{"a theme of one's own", func() { putFile(t, filepath.Join(dir, "themes/paper/colours.toml"), colours) }},
+		{aRemark, func() {
+			putFile(t, filepath.Join(dir, "locales/es.toml"), "# a remark\n"+readFile(t, locales.Files, "es.toml"))
+		}},
 		{"a language file of one's own", func() { putFile(t, filepath.Join(dir, "locales/es.toml"), spanish) }},
 		{"the name", edit("site.toml", "Pebble Lane", "Harbour")},
 		{"the address", edit("site.toml", "pebblelane.example", "harbour.example")},
@@ -165,7 +168,7 @@ func TestEveryEditIsAFreshBuild(t *testing.T) {
 		if written, _, _ := strings.Cut(said, " "); written != strconv.Itoa(changed) {
 			t.Errorf("%s: %d pages have other bytes, want as many written, got %s", step.name, changed, written)
 		}
-		if (changed == 0) != (step.name == "nothing" || step.name == keyOfKeptStories) {
+		if (changed == 0) != (step.name == "nothing" || step.name == aRemark || step.name == keyOfKeptStories) {
 			t.Errorf("%s: %d pages have other bytes", step.name, changed)
 		}
 		t.Logf("%s: %d of %d", step.name, changed, len(got))
@@ -223,7 +226,7 @@ func TestReproducible(t *testing.T) {
 	}
 }
 
-// The parts of the command line are the whole.
+// The parts of the command line are the whole, and those of other files are refused.
 func TestBuildInParts(t *testing.T) {
 	t.Parallel()
 	dir := ownSchool(t, 2, "en", "ar")
@@ -234,6 +237,15 @@ func TestBuildInParts(t *testing.T) {
 	}
 	if diff := cmp.Diff(tree(t, whole), tree(t, parts)); diff != "" {
 		t.Error("three parts are not the whole")
+	}
+	note := filepath.Join(parts, "weeks", "2026-09-14.toml")
+	text := readFile(t, os.DirFS(parts), "weeks/2026-09-14.toml")
+	putFile(t, note, strings.Replace(text, "Dear families", "Dear all", 1))
+	homebuild(t, "build", parts, "--quiet", "--shard", "1/3")
+	putFile(t, note, text)
+	var errs bytes.Buffer
+	if code := testStreams(io.Discard, &errs).run([]string{"build", parts, "--shard", "2/3"}); code != exitProblems || !strings.Contains(errs.String(), "part 1 of 3, which was made from other files") {
+		t.Errorf("a part of other files was put beside part 1: exit code %d, %s", code, errs.String())
 	}
 	for _, typed := range []string{"0/3", "4/3", "3", "1/0", "a/b", "1/3x", "-1/3", "01/3"} {
 		if code := testStreams(io.Discard, io.Discard).run([]string{"build", dir, "--shard", typed}); code != exitWrongUse {

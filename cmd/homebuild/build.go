@@ -93,7 +93,7 @@ func (b build) run() error {
 		}
 	}
 	step, end := b.progress("making pages")
-	report, err := publish.Write(public, pages, publish.Options{Workers: b.workers, Shard: b.shard, Keep: stays, Rendered: step})
+	report, err := publish.Write(public, pages, publish.Options{Workers: b.workers, Shard: b.shard, Program: made.Program, Keep: stays, Rendered: step})
 	end()
 	if err != nil {
 		return err

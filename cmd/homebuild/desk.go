@@ -97,7 +97,7 @@ func note(folder, address string) (remove func()) {
 }
 
 func checkPort(port int) error {
-	if port < 0 || port > 65535 {
+	if port != 0 && port < 1024 || port > 65535 { // below 1024 are those of the system
 		return wrongUse(fmt.Sprintf("--port cannot be %d", port), "write a number from 1024 to 65535, or leave it out")
 	}
 	return nil

@@ -201,6 +201,8 @@ func TestDeskWrongUse(t *testing.T) {
 		{[]string{"nowhere/my-class"}, exitWrongUse, `there is no folder "nowhere/my-class"`},
 		{[]string{"test-data"}, exitWrongUse, `did you mean "testdata"?`},
 		{[]string{"--port", "70000"}, exitWrongUse, "--port cannot be 70000\n  hint: write a number from 1024 to 65535, or leave it out"},
+		{[]string{"--port", "22"}, exitWrongUse, "--port cannot be 22\n"},
+		{[]string{"--port", "-1"}, exitWrongUse, "--port cannot be -1\n"},
 		{[]string{"--port", "eighty"}, exitWrongUse, `--port cannot be "eighty"`},
 	} {
 		var out, errs bytes.Buffer

@@ -86,7 +86,7 @@ func (f *folder) share() error {
 			Hint: fmt.Sprintf("shared names a folder with %q or %q in it, beginning at this file: \"../../shared\"", school.LocalesFolder, school.ThemesFolder),
 		}}
 	}
-	f.Share(shared.FS())
+	f.Share(filepath.ToSlash(place), shared.FS())
 	own := f.close
 	f.close = func() error { return errors.Join(shared.Close(), own()) }
 	return nil

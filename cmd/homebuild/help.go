@@ -22,16 +22,30 @@ var sayings = strings.NewReplacer(
 the example school, and says so.`,
 )
 
-// addHelp gives a command and those below it their texts.
-func addHelp(cmd *cobra.Command, name string) {
+// helpful has a command and those below it say their texts, which are read when
+// somebody asks for them.
+func helpful(root *cobra.Command) {
+	plain := root.HelpFunc()
+	root.SetHelpFunc(func(cmd *cobra.Command, args []string) {
+		if cmd.Long == "" {
+			cmd.Long, cmd.Example = helpOf(cmd)
+		}
+		plain(cmd, args)
+	})
+}
+
+// helpOf is the text of a command, and its examples.
+func helpOf(cmd *cobra.Command) (text, examples string) {
+	name := cmd.Name()
+	if cmd.HasParent() {
+		name = strings.ReplaceAll(strings.TrimPrefix(cmd.CommandPath(), cmd.Root().Name()+" "), " ", "-")
+	}
 	data, err := helpTexts.ReadFile("help/" + name + ".txt")
 	if err != nil {
 		panic(err) // every command has one
 	}
-	cmd.Long, cmd.Example, _ = strings.Cut(strings.TrimRight(sayings.Replace(string(data)), "\n"), "\n\nExamples:\n")
-	for _, sub := range cmd.Commands() {
-		addHelp(sub, strings.TrimPrefix(name+"-"+sub.Name(), "homebuild-"))
-	}
+	text, examples, _ = strings.Cut(strings.TrimRight(sayings.Replace(string(data)), "\n"), "\n\nExamples:\n")
+	return text, examples
 }
 
 // newOwnStoriesTopic is a page to read, not a command: help own-stories.

@@ -47,7 +47,7 @@ func newRootCmd(s *streams) *cobra.Command {
 			cmd.AddCommand(c)
 		}
 	}
-	addHelp(cmd, cmd.Name())
+	helpful(cmd)
 	cmd.AddCommand(newOwnStoriesTopic())
 	cmd.InitDefaultHelpCmd()
 	cmd.InitDefaultCompletionCmd()

@@ -4,10 +4,10 @@ import (
 	_ "embed"
 	"fmt"
 	"maps"
-	"regexp"
 	"slices"
 
 	"homebuild/internal/diag"
+	"homebuild/internal/pattern"
 	"homebuild/internal/picture"
 	"homebuild/internal/problem"
 	"homebuild/internal/strategy"
@@ -59,7 +59,7 @@ func ParseTargets(path, text string) ([]Target, diag.Diagnostics) {
 	return out, problems
 }
 
-var goodID = regexp.MustCompile(`^[a-z][a-z0-9]*(-[a-z0-9]+)*$`)
+var goodID = pattern.Of(`^[a-z][a-z0-9]*(-[a-z0-9]+)*$`)
 
 // target makes a target of what is written, noting whatever is wrong.
 func target(s *tomlfile.Section) Target {
@@ -79,7 +79,7 @@ func target(s *tomlfile.Section) Target {
 		Strategies: words(s, "strategies", strategy.Names()),
 		Pictures:   words(s, "pictures", picture.Kinds()),
 	}
-	if !goodID.MatchString(t.ID) || t.ID == OwnID {
+	if !goodID().MatchString(t.ID) || t.ID == OwnID {
 		s.Add("id", fmt.Sprintf("%q cannot be the word for a target", t.ID), "write small letters, digits and hyphens, such as add-within-20")
 	}
 	if !s.Has("within") {

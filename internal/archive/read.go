@@ -6,9 +6,10 @@ import (
 	"errors"
 	"io"
 	"path"
-	"regexp"
 	"strings"
 	"unicode/utf8"
+
+	"homebuild/internal/pattern"
 )
 
 // Limits of a zip from a stranger. A school of forty weeks with a look and a
@@ -79,7 +80,7 @@ func unpack(f *zip.File, most int64) (text string, whole bool, err error) {
 
 // device matches names that Windows takes for a device, whatever their ending
 // (Microsoft, "Naming Files, Paths, and Namespaces").
-var device = regexp.MustCompile(`(?i)^(con|prn|aux|nul|com[0-9¹²³]|lpt[0-9¹²³])(\.|$)`)
+var device = pattern.Of(`(?i)^(con|prn|aux|nul|com[0-9¹²³]|lpt[0-9¹²³])(\.|$)`)
 
 // safe is a path within a folder, or false for one that leads elsewhere or that
 // some computer does not take.
@@ -92,7 +93,7 @@ func safe(name string) (string, bool) {
 		return name, false
 	}
 	for part := range strings.SplitSeq(clean, "/") {
-		if strings.TrimRight(part, ". ") != part || device.MatchString(part) || strings.ContainsFunc(part, func(c rune) bool { return c < ' ' || c == 0x7f }) {
+		if strings.TrimRight(part, ". ") != part || device().MatchString(part) || strings.ContainsFunc(part, func(c rune) bool { return c < ' ' || c == 0x7f }) {
 			return name, false
 		}
 	}

@@ -10,6 +10,8 @@ import (
 	"regexp"
 	"slices"
 	"strings"
+
+	"homebuild/internal/pattern"
 )
 
 // largest is how many bytes the shapes of a drawing may take in a page: 24 of
@@ -31,11 +33,11 @@ var attributes = map[string][]string{
 
 // values says how the attributes that are no numbers are written. None of them
 // can name anything outside of the file.
-var values = map[string]*regexp.Regexp{
-	"id":        regexp.MustCompile(`^[A-Za-z][A-Za-z0-9_-]*$`),
-	"class":     regexp.MustCompile(`^k-[a-z0-9]+( k-[a-z0-9]+)*$`),
-	"d":         regexp.MustCompile(`^[MmLlHhVvQqTtCcSsAaZz0-9,.\s-]+$`),
-	"transform": regexp.MustCompile(`^((matrix|translate|scale|rotate)\([0-9,. -]+\) ?)+$`),
+var values = map[string]func() *regexp.Regexp{
+	"id":        pattern.Of(`^[A-Za-z][A-Za-z0-9_-]*$`),
+	"class":     pattern.Of(`^k-[a-z0-9]+( k-[a-z0-9]+)*$`),
+	"d":         pattern.Of(`^[MmLlHhVvQqTtCcSsAaZz0-9,.\s-]+$`),
+	"transform": pattern.Of(`^((matrix|translate|scale|rotate)\([0-9,. -]+\) ?)+$`),
 }
 
 // nib is the slanted pen that all lines are drawn with: x in the file is x + y on
@@ -56,7 +58,7 @@ func pen(e xml.StartElement) string {
 	return ""
 }
 
-var number = regexp.MustCompile(`^-?[0-9]+(\.[0-9]+)?$`)
+var number = pattern.Of(`^-?[0-9]+(\.[0-9]+)?$`)
 
 // reader turns a file into the shapes that a page needs.
 type reader struct {
@@ -247,8 +249,8 @@ func (r *reader) tag(e xml.StartElement, end string) error {
 		switch {
 		case a.Name.Space != "" || !slices.Contains(allowed, key) && key != "id" && key != "class" && key != "transform":
 			return fmt.Errorf("<%s %s=%q>: leave it out; colours and lines are classes", name, key, a.Value)
-		case !form.MatchString(a.Value):
-			return fmt.Errorf("<%s %s=%q>: want a value like %s", name, key, a.Value, form)
+		case !form().MatchString(a.Value):
+			return fmt.Errorf("<%s %s=%q>: want a value like %s", name, key, a.Value, form())
 		case key == "transform" && a.Value == nib && pen(e) != "":
 		case key != "id":
 			fmt.Fprintf(&r.out, ` %s="%s"`, key, strings.Join(strings.Fields(a.Value), " "))

@@ -2,12 +2,12 @@ package desk
 
 import (
 	"cmp"
-	"regexp"
 	"slices"
 	"strings"
 
 	"homebuild/internal/check"
 	"homebuild/internal/diag"
+	"homebuild/internal/pattern"
 	"homebuild/internal/tomlfile"
 	"homebuild/internal/week"
 )
@@ -51,12 +51,12 @@ func of(all []Finding, date string) []Finding {
 	return slices.DeleteFunc(slices.Clone(all), func(f Finding) bool { return f.Date != date })
 }
 
-var dateIn = regexp.MustCompile(`\d{4}-\d{2}-\d{2}`)
+var dateIn = pattern.Of(`\d{4}-\d{2}-\d{2}`)
 
 func (s sheets) finding(p diag.Diagnostic, mend bool) Finding {
 	f := Finding{Story: -1, Text: p.Text, Hint: p.Hint, Code: p.Code, Quote: p.Value, File: p.File, Line: p.Line, Mend: mend}
 	if strings.HasPrefix(p.File, week.Folder+"/") {
-		f.Date = dateIn.FindString(p.File)
+		f.Date = dateIn().FindString(p.File)
 	}
 	key, at := tomlfile.At(s.text(p.File), p.Line)
 	switch {

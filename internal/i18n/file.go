@@ -45,11 +45,12 @@ func (f *File) lineNear(id string) int {
 // text cannot be understood at all.
 func Parse(tag, text string) (*File, diag.Diagnostics) {
 	doc := tomlfile.Parse(shownPath(tag), text, 1)
-	f := &File{Path: shownPath(tag), Tag: tag, Text: text, sum: sha256.Sum256([]byte(text))}
+	f := &File{Path: shownPath(tag), Tag: tag, Text: text}
 	if problems := doc.Problems(); len(problems) > 0 {
 		return nil, problems
 	}
 	r := fileReader{file: f, tables: map[*tomlfile.Value]*Message{}}
+	f.sum = sumOf(doc)
 	messages := make([]*tomlfile.Value, 0, 2000)
 	for v := range doc.Values() {
 		if r.check(v); !inEvent(v) {

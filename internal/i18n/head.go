@@ -2,8 +2,8 @@ package i18n
 
 import (
 	"io/fs"
-	"regexp"
 
+	"homebuild/internal/pattern"
 	"homebuild/internal/textfile"
 	"homebuild/internal/tomlfile"
 )
@@ -16,7 +16,7 @@ type Head struct {
 }
 
 // head is a file up to the first table behind [language].
-var head = regexp.MustCompile(`(?s)^.*?\n\[language\]\n[^\[]*`)
+var head = pattern.Of(`(?s)^.*?\n\[language\]\n[^\[]*`)
 
 // headSize is more bytes than any head has.
 const headSize = 16 << 10
@@ -30,7 +30,7 @@ func Heads(folder fs.FS) []Head {
 		if !ok {
 			continue
 		}
-		s := tomlfile.Parse(shownPath(tag), head.FindString("\n"+text), 1).Section().Section("language", "the language")
+		s := tomlfile.Parse(shownPath(tag), head().FindString("\n"+text), 1).Section().Section("language", "the language")
 		if name := s.Word("name"); name != "" {
 			out = append(out, Head{tag, name, s.Word("direction") == Direction(true)})
 		}

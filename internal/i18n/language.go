@@ -28,7 +28,7 @@ type Language struct {
 	marker   *marker                 // marks what is said; nil in a language that pages are made in
 }
 
-// Sum names the files that the language was made from: its own and the English
+// Sum names what the files say that the language was made from: its own and the English
 // one that it was held against. Two languages with one sum and one tag say the
 // same.
 func (l *Language) Sum() string { return l.sum }

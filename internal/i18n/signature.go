@@ -4,12 +4,12 @@ import (
 	"crypto/sha256"
 	"encoding/hex"
 	"fmt"
-	"regexp"
 	"slices"
 	"strconv"
 	"strings"
 
 	"homebuild/internal/diag"
+	"homebuild/internal/pattern"
 )
 
 // A signature stands for the very words that were read. The head of the file says who
@@ -37,10 +37,10 @@ func ParseSignatures(text string) (all Signatures, ok bool) {
 // String is how the head says them.
 func (s Signatures) String() string { return strings.Join(s, betweenSignatures) }
 
-var signature = regexp.MustCompile(`^[^ ,;].*, \d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$`)
+var signature = pattern.Of(`^[^ ,;].*, \d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])$`)
 
 // IsSignature reports whether a text is a name or initials, a comma and a day.
-func IsSignature(text string) bool { return signature.MatchString(text) }
+func IsSignature(text string) bool { return signature().MatchString(text) }
 
 // mark is what a message or an event keeps of the English that it was made from, and
 // of what was read.

@@ -3,7 +3,6 @@ package i18n
 import (
 	"cmp"
 	"fmt"
-	"regexp"
 	"slices"
 	"strings"
 	"unicode/utf8"
@@ -11,6 +10,7 @@ import (
 	"golang.org/x/text/language"
 
 	"homebuild/internal/diag"
+	"homebuild/internal/pattern"
 )
 
 // slips finds what a careful reader marks in a text, whatever it means: spaces,
@@ -37,7 +37,7 @@ func newSlips(f *File, l *Language, tag language.Tag) slips {
 }
 
 // entity is a letter as markup writes it: "&nbsp;", "&#39;".
-var entity = regexp.MustCompile(`&(#\d+|#x[0-9a-fA-F]+|[a-zA-Z]+);`)
+var entity = pattern.Of(`&(#\d+|#x[0-9a-fA-F]+|[a-zA-Z]+);`)
 
 // alone finds the slips of a text that can be seen without the English. It is told
 // behind the name of the message.
@@ -47,8 +47,8 @@ func (s slips) alone(text string) *diag.Diagnostic {
 		return &diag.Diagnostic{Text: " has two spaces side by side", Hint: "write one"}
 	case text[0] <= ' ' || text[len(text)-1] <= ' ' || strings.TrimSpace(text) != text:
 		return &diag.Diagnostic{Text: " begins or ends with a space", Hint: "take it out"}
-	case strings.IndexByte(text, '&') >= 0 && entity.MatchString(text):
-		return &diag.Diagnostic{Text: fmt.Sprintf(": %s would stand on the page as it is", entity.FindString(text)), Hint: "write the sign itself; for a space that no line breaks at, a plain space will do"}
+	case strings.IndexByte(text, '&') >= 0 && entity().MatchString(text):
+		return &diag.Diagnostic{Text: fmt.Sprintf(": %s would stand on the page as it is", entity().FindString(text)), Hint: "write the sign itself; for a space that no line breaks at, a plain space will do"}
 	case s.writing.foreign != "" && strings.ContainsAny(text, s.writing.foreign):
 		mark := strings.IndexAny(text, s.writing.foreign)
 		return &diag.Diagnostic{Text: fmt.Sprintf(" has the mark %q of another script", text[mark:mark+1]), Hint: "write the mark of your own"}

@@ -1,17 +1,18 @@
 package ownstory
 
 import (
-	"regexp"
 	"strings"
 	"unicode"
 	"unicode/utf8"
+
+	"homebuild/internal/pattern"
 )
 
 // runs are digits of any script, and words with their hyphens.
-var runs = regexp.MustCompile(`\p{Nd}+|\p{L}[\p{L}\p{M}'’-]*`)
+var runs = pattern.Of(`\p{Nd}+|\p{L}[\p{L}\p{M}'’-]*`)
 
 // unspaced are digits of any script, and single letters.
-var unspaced = regexp.MustCompile(`\p{Nd}+|\p{L}`)
+var unspaced = pattern.Of(`\p{Nd}+|\p{L}`)
 
 // numerals finds the whole numbers of a plain text, whatever signs of money or of a
 // unit stand at them. Digits that belong to something else, such as 3.50,
@@ -23,7 +24,7 @@ func (l Language) numerals(s string) []Numeral {
 	if l.joined.Measures != "" {
 		starts, word = unspaced, l.unspacedAt
 	}
-	for _, run := range starts.FindAllStringIndex(s, -1) {
+	for _, run := range starts().FindAllStringIndex(s, -1) {
 		if run[0] < end { // a later word of "treinta y uno"
 			continue
 		}
@@ -69,13 +70,13 @@ func withSigns(s string, start, end int) (from, to int) {
 	if before, size := utf8.DecodeLastRuneInString(s[:start]); unicode.Is(unicode.Sc, before) {
 		start -= size
 	}
-	return start, end + len(units.FindString(s[end:]))
+	return start, end + len(units().FindString(s[end:]))
 }
 
 // units are signs that stand at the digits: of money in any script, and of measures
 // (SI Brochure, 9th edition, tables 2 and 7, and 8; those of the United States by
 // NIST Handbook 44, appendix C; from memory).
-var units = regexp.MustCompile(`^(?:\p{Sc}|(?:mm|cm|dm|km|mg|kg|ml|mL|cl|dl|min|in|ft|yd|mi|oz|lb|m|g|l|L)\b)`)
+var units = pattern.Of(`^(?:\p{Sc}|(?:mm|cm|dm|km|mg|kg|ml|mL|cl|dl|min|in|ft|yd|mi|oz|lb|m|g|l|L)\b)`)
 
 // nameBefore is the word with a capital that stands before a place, "Room" in "Room
 // 4"; inside says that it does not begin a sentence, where any word has a capital.

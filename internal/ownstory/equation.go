@@ -2,11 +2,11 @@ package ownstory
 
 import (
 	"fmt"
-	"regexp"
 	"slices"
 	"strings"
 	"unicode"
 
+	"homebuild/internal/pattern"
 	"homebuild/internal/problem"
 )
 
@@ -84,7 +84,7 @@ func writes(p problem.Problem, equation string) bool {
 	return slices.ContainsFunc(p.Equations(), func(q problem.Equation) bool { return plain(q.String()) == plain(equation) })
 }
 
-var blanks = regexp.MustCompile(`_+`)
+var blanks = pattern.Of(`_+`)
 
 var plainSigns = strings.NewReplacer("−", "-", "–", "-", "＝", "=", "？", "?", "؟", "?", "＋", "+", " ", "")
 
@@ -94,7 +94,7 @@ func plain(equation string) string {
 			return '0' + rune(digit(c))
 		}
 		return c
-	}, plainSigns.Replace(blanks.ReplaceAllString(equation, "?")))
+	}, plainSigns.Replace(blanks().ReplaceAllString(equation, "?")))
 }
 
 // equationNumbers are the numbers that an equation writes down.

@@ -2,11 +2,11 @@ package ownstory
 
 import (
 	"fmt"
-	"regexp"
 	"slices"
 	"strings"
 
 	"homebuild/internal/diag"
+	"homebuild/internal/pattern"
 	"homebuild/internal/problem"
 )
 
@@ -43,14 +43,14 @@ func (e *Error) Error() string { return e.Text }
 
 const marksHint = "write marks like this: [6 kites] for a number that counts, [a dozen = 12] for words, [Room 4 =] for a name"
 
-var marks = regexp.MustCompile(`\[([^\[\]]*)\]`)
+var marks = pattern.Of(`\[([^\[\]]*)\]`)
 
 // Read finds the numbers of a text and takes its marks out. The error is an
 // *Error.
 func (l Language) Read(text string) (Text, error) {
 	var t Text
 	at := 0
-	for _, mark := range marks.FindAllStringSubmatchIndex(text, -1) {
+	for _, mark := range marks().FindAllStringSubmatchIndex(text, -1) {
 		t.add(l, text[at:mark[0]])
 		if err := t.addMarked(l, text[mark[2]:mark[3]]); err != nil {
 			return Text{}, err

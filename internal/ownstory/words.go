@@ -3,12 +3,13 @@ package ownstory
 import (
 	_ "embed"
 	"fmt"
-	"regexp"
 	"slices"
 	"strings"
 	"unicode/utf8"
 
 	"github.com/pelletier/go-toml/v2"
+
+	"homebuild/internal/pattern"
 )
 
 // Language is how a language says numbers in words.
@@ -75,7 +76,7 @@ func NewLanguage(tag string, words map[string]int) Language {
 const longestNumber = 6
 
 // pieces are words without their hyphens.
-var pieces = regexp.MustCompile(`[\p{L}\p{M}'’]+`)
+var pieces = pattern.Of(`[\p{L}\p{M}'’]+`)
 
 // longestUnspaced is how many signs a number word takes at most that has no spaces
 // around it: "二十五".
@@ -105,7 +106,7 @@ func (l Language) unspacedAt(s string, start int) (Numeral, bool) {
 func (l Language) wordAt(s string, start int) (Numeral, bool) {
 	var words []string // from here on, a space or a hyphen apart, and where each ends
 	var ends []int
-	for _, piece := range pieces.FindAllStringIndex(s[start:], longestNumber) {
+	for _, piece := range pieces().FindAllStringIndex(s[start:], longestNumber) {
 		from, end := start+piece[0], start+piece[1]
 		if n := len(ends); n > 0 && s[ends[n-1]:from] != " " && s[ends[n-1]:from] != "-" {
 			break

@@ -7,6 +7,7 @@ type Index struct {
 	Layout
 	This    WeekLink
 	Earlier []Topic
+	Years   []YearLink // of weeks that are on no list here, newest first
 	Check   string // link to the check pages; empty for none
 }
 

@@ -2,7 +2,6 @@ package pofile
 
 import (
 	"fmt"
-	"regexp"
 	"slices"
 	"strings"
 
@@ -10,6 +9,7 @@ import (
 
 	"homebuild/internal/diag"
 	"homebuild/internal/i18n"
+	"homebuild/internal/pattern"
 	"homebuild/internal/translate"
 )
 
@@ -99,8 +99,8 @@ func changeOf(m po.Message, categories []i18n.Category) (translate.Change, *diag
 }
 
 var (
-	keyword  = regexp.MustCompile(`^(msgctxt|msgid|msgid_plural|msgstr|msgstr\[[0-9]\])\s+".*"\s*$`)
-	inQuotes = regexp.MustCompile(`^\s*".*"\s*$`)
+	keyword  = pattern.Of(`^(msgctxt|msgid|msgid_plural|msgstr|msgstr\[[0-9]\])\s+".*"\s*$`)
+	inQuotes = pattern.Of(`^\s*".*"\s*$`)
 )
 
 // simple is a PO file without what the reader need not know: remarks but for flags, and
@@ -111,7 +111,7 @@ func simple(text string) (plain string, wrong int) {
 	begun, said, inText := false, false, false // an entry is begun; it has its msgstr; a text in quotes may go on
 	for i, line := range lines {
 		word := ""
-		if m := keyword.FindStringSubmatch(line); m != nil {
+		if m := keyword().FindStringSubmatch(line); m != nil {
 			word = m[1]
 		}
 		switch {
@@ -125,7 +125,7 @@ func simple(text string) (plain string, wrong int) {
 			said, inText = true, true
 		case word != "" && !said && !strings.HasPrefix(word, "msgstr"):
 			begun, inText = true, true
-		case word == "" && inText && inQuotes.MatchString(line):
+		case word == "" && inText && inQuotes().MatchString(line):
 		default:
 			return "", i + 1
 		}

@@ -3,12 +3,12 @@ package pofile
 import (
 	"errors"
 	"fmt"
-	"regexp"
 	"slices"
 	"strconv"
 	"strings"
 
 	"homebuild/internal/i18n"
+	"homebuild/internal/pattern"
 )
 
 // most is the number up to which an expression is held against the plural rule.
@@ -119,13 +119,13 @@ func but(what string, out func(int) bool) string {
 }
 
 // headForms takes a Plural-Forms apart.
-var headForms = regexp.MustCompile(`^\s*nplurals\s*=\s*(\d+)\s*;\s*plural\s*=\s*([^;]+?)\s*;?\s*$`)
+var headForms = pattern.Of(`^\s*nplurals\s*=\s*(\d+)\s*;\s*plural\s*=\s*([^;]+?)\s*;?\s*$`)
 
 // categoriesOf are the categories of msgstr[0], msgstr[1] and so on, by asking the
 // head's expression for each number. A form that no number takes is of the categories
 // that no number has, in their order.
 func categoriesOf(head string, rule *i18n.Plurals, categories []i18n.Category) ([]i18n.Category, error) {
-	m := headForms.FindStringSubmatch(head)
+	m := headForms().FindStringSubmatch(head)
 	if m == nil || len(m[2]) > 1000 {
 		return nil, errors.New("the head has no Plural-Forms that can be read")
 	}

@@ -24,6 +24,9 @@ type Options struct {
 	// a folder and each keep to its own files; empty for the folder's name.
 	Manifest string
 	Shard    Shard // the part of the files to make; the zero value for all
+	// Program names the program for a part: it goes with those that the same program
+	// made from the same files. Empty for a part that goes with any.
+	Program string
 	// Keep reports whether a file of ours that is no longer made stays, and stays
 	// ours; nil removes them all.
 	Keep func(path string) bool
@@ -65,7 +68,18 @@ func Write(dir string, files []File, o Options) (Report, error) {
 		return Report{}, err
 	}
 	defer r.close()
-	if err := r.prepare(); err != nil {
+	var from origin
+	if !o.Shard.whole() && o.Program != "" {
+		from = originOf(o.Program, files)
+	}
+	err = r.state.fits(from)
+	if err == nil {
+		err = r.prepare()
+	}
+	if err == nil {
+		err = r.state.claim(from)
+	}
+	if err != nil {
 		r.discard()
 		return Report{}, err
 	}

@@ -3,9 +3,10 @@ package publish
 import (
 	"fmt"
 	"hash/fnv"
-	"regexp"
 	"slices"
 	"strconv"
+
+	"homebuild/internal/pattern"
 )
 
 // Shard is a part of a site that one of several builds makes: part I of N, the
@@ -55,12 +56,12 @@ func (s Shard) of(files []File) []File {
 	return slices.DeleteFunc(slices.Clone(files), func(f File) bool { return !s.Owns(f.Path) })
 }
 
-var shardRecord = regexp.MustCompile(`^\.([0-9]+)-of-([0-9]+)\.(manifest|next|seen|running|lock)$`)
+var shardRecord = pattern.Of(`^\.([0-9]+)-of-([0-9]+)\.(manifest|next|seen|from|running|lock)$`)
 
 // parseShardRecord reads what follows a record's name in the name of one of
 // its files: ".3-of-8.manifest".
 func parseShardRecord(rest string) (s Shard, ending string, ok bool) {
-	m := shardRecord.FindStringSubmatch(rest)
+	m := shardRecord().FindStringSubmatch(rest)
 	if m == nil {
 		return Shard{}, "", false
 	}

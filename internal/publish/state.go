@@ -23,6 +23,7 @@ const stateFolder = ".homebuild"
 //	public.3-of-8.manifest    the same, of a part
 //	public.next               the journal: what will be ours when this run ends
 //	public.seen               stamps, to save work
+//	public.3-of-8.from        what the part is made from: see origin
 //	public.running            a run has begun and not ended
 //	public.lock
 type state struct {

@@ -1,8 +1,9 @@
 package readability
 
 import (
-	"regexp"
 	"strings"
+
+	"homebuild/internal/pattern"
 )
 
 // EnglishSyllables counts the syllables of an English word by its spelling:
@@ -23,11 +24,11 @@ func EnglishSyllables(word string) int {
 }
 
 var (
-	vowels = regexp.MustCompile(`[aeiouy]+`)
+	vowels = pattern.Of(`[aeiouy]+`)
 	// silent are endings that look like a syllable and are none.
-	silent = regexp.MustCompile(`([^aeiouylr]|[aeiouy]l|[aeiouy]r)e$|([^aeiouytdr]|[aeiouy][^aeiouytd])ed$|([^aeiouyscgzhxl]|[aeiouy]l)es$|[^aeiouy]ely$`)
+	silent = pattern.Of(`([^aeiouylr]|[aeiouy]l|[aeiouy]r)e$|([^aeiouytdr]|[aeiouy][^aeiouytd])ed$|([^aeiouyscgzhxl]|[aeiouy]l)es$|[^aeiouy]ely$`)
 	// apart are neighbouring vowels that are two syllables.
-	apart = regexp.MustCompile(`[aeiou]ing|[^tscgx]i[aou]|[^aeiouy]ier$|[^q]ua[lt]|eo$`)
+	apart = pattern.Of(`[aeiou]ing|[^tscgx]i[aou]|[^aeiouy]ier$|[^q]ua[lt]|eo$`)
 )
 
 // exceptions are words that the rule counts wrong.
@@ -40,9 +41,9 @@ func syllables(word string) int {
 	if n, ok := exceptions[word]; ok {
 		return n
 	}
-	n := len(vowels.FindAllString(word, -1))
-	if silent.MatchString(word) {
+	n := len(vowels().FindAllString(word, -1))
+	if silent().MatchString(word) {
 		n--
 	}
-	return n + len(apart.FindAllString(word, -1))
+	return n + len(apart().FindAllString(word, -1))
 }

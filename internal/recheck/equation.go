@@ -2,12 +2,13 @@ package recheck
 
 import (
 	"fmt"
-	"regexp"
 	"slices"
 	"strconv"
 	"strings"
 
 	"golang.org/x/net/html"
+
+	"homebuild/internal/pattern"
 )
 
 // term is a number, or a "?", with its sign.
@@ -46,7 +47,7 @@ type equation []side
 // "dash" and breaks over lines.
 const minus = '\u2212'
 
-var token = regexp.MustCompile(`[0-9]+|\S`)
+var token = pattern.Of(`[0-9]+|\S`)
 
 // String writes an equation as it stands on the page.
 func (q equation) String() string {
@@ -61,7 +62,7 @@ func (q equation) String() string {
 func read(s string) (equation, error) {
 	q := equation{side{}}
 	sign, want := 1, true // want: a number or "?" comes next
-	for _, t := range token.FindAllString(european(s), -1) {
+	for _, t := range token().FindAllString(european(s), -1) {
 		last := &q[len(q)-1]
 		n, err := strconv.Atoi(t)
 		switch {

@@ -2,12 +2,13 @@ package recheck
 
 import (
 	"fmt"
-	"regexp"
 	"slices"
 	"strconv"
 	"strings"
 
 	"golang.org/x/net/html"
+
+	"homebuild/internal/pattern"
 )
 
 // figure is a picture taken apart. Its own name is the sort of picture.
@@ -85,14 +86,14 @@ func (g *group) read(n *html.Node) {
 	}
 }
 
-var commands = regexp.MustCompile(`([MmLlHhVvQqAa])([^A-Za-z]*)`)
+var commands = pattern.Of(`([MmLlHhVvQqAa])([^A-Za-z]*)`)
 
 // strokes reads the outline of a path (SVG 1.1, 8.3 "Path data"), in whole
 // numbers: a mark for each "move to".
 func strokes(d, class string) []mark {
 	var out []mark
 	x, y := 0, 0
-	for _, c := range commands.FindAllStringSubmatch(d, -1) {
+	for _, c := range commands().FindAllStringSubmatch(d, -1) {
 		letter, n := c[1], append([]int{0, 0}, ints(c[2])...)
 		dx, dy := n[len(n)-2], n[len(n)-1]
 		switch letter {
@@ -121,12 +122,12 @@ func strokes(d, class string) []mark {
 	return out
 }
 
-var integer = regexp.MustCompile(`-?\d+`)
+var integer = pattern.Of(`-?\d+`)
 
 // ints reads whole numbers that stand apart by a space or a sign.
 func ints(s string) []int {
 	var out []int
-	for _, word := range integer.FindAllString(s, -1) {
+	for _, word := range integer().FindAllString(s, -1) {
 		if n, err := strconv.Atoi(word); err == nil {
 			out = append(out, n)
 		}

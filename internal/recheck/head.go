@@ -4,12 +4,13 @@ import (
 	"crypto/sha256"
 	"encoding/base64"
 	"fmt"
-	"regexp"
 	"slices"
 	"strings"
 	"unicode"
 
 	"golang.org/x/net/html"
+
+	"homebuild/internal/pattern"
 )
 
 // forbidden elements load, run, send or hide something. A page has none of
@@ -89,13 +90,13 @@ func (p *page) policy() {
 	if rules["style-src"] != want {
 		p.add("the security policy allows the style %s, and the page has %s", rules["style-src"], want)
 	}
-	if foreign.MatchString(css.String()) {
+	if foreign().MatchString(css.String()) {
 		p.add("the style asks for another file")
 	}
 }
 
 // foreign finds what a style fetches: all but a url() that points into the page.
-var foreign = regexp.MustCompile(`@import|url\(["' ]*[^#"' ]`)
+var foreign = pattern.Of(`@import|url\(["' ]*[^#"' ]`)
 
 // quiet wants an element to run nothing, load nothing and send nothing.
 func (p *page) quiet(n *html.Node) {

@@ -1,12 +1,13 @@
 package recheck
 
 import (
-	"regexp"
 	"strconv"
 	"strings"
 	"unicode"
 
 	"golang.org/x/net/html"
+
+	"homebuild/internal/pattern"
 )
 
 // digit gives the value of a decimal digit of any script. Unicode guarantees
@@ -45,12 +46,12 @@ func european(s string) string {
 	}, clean(s))
 }
 
-var number = regexp.MustCompile(`[0-9]+`)
+var number = pattern.Of(`[0-9]+`)
 
 // numbers reads the numbers of a text, in order.
 func numbers(s string) []int {
 	var out []int
-	for _, word := range number.FindAllString(european(s), -1) {
+	for _, word := range number().FindAllString(european(s), -1) {
 		if n, err := strconv.Atoi(word); err == nil {
 			out = append(out, n)
 		}

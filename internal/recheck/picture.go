@@ -1,11 +1,12 @@
 package recheck
 
 import (
-	"regexp"
 	"slices"
 	"strings"
 
 	"golang.org/x/net/html"
+
+	"homebuild/internal/pattern"
 )
 
 // sort is a sort of picture, as its class names it.
@@ -114,12 +115,12 @@ func (f *figure) silent() []int {
 	return nil
 }
 
-var sumLike = regexp.MustCompile(`[0-9+\x{2212}=? ]+`)
+var sumLike = pattern.Of(`[0-9+\x{2212}=? ]+`)
 
 // sums finds the equations in a sentence.
 func sums(s string) []equation {
 	var out []equation
-	for _, run := range sumLike.FindAllString(european(s), -1) {
+	for _, run := range sumLike().FindAllString(european(s), -1) {
 		if q, err := read(run); err == nil && len(q) > 1 {
 			out = append(out, q)
 		}

@@ -89,7 +89,7 @@ new EventSource("/news").onmessage = ({ data }) => {
 };`
 
 var (
-	shell  = template.Must(template.New("shell").Parse(shellHTML))
+	shell  = sync.OnceValue(func() *template.Template { return template.Must(template.New("shell").Parse(shellHTML)) })
 	policy = "default-src 'none'; style-src 'unsafe-inline'; script-src '" + hash(script) + "'; connect-src 'self'; img-src data:; frame-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'self'"
 )
 
@@ -132,7 +132,7 @@ func (h *handler) own(w http.ResponseWriter, part string) {
 		name = part
 	}
 	var html bytes.Buffer
-	if err := shell.ExecuteTemplate(&html, name, data); err != nil {
+	if err := shell().ExecuteTemplate(&html, name, data); err != nil {
 		panic(err) // the template is ours
 	}
 	send(w, policy, html.Bytes())

@@ -3,12 +3,12 @@ package school
 import (
 	"cmp"
 	"fmt"
-	"regexp"
 	"slices"
 	"strings"
 	"unicode"
 
 	"homebuild/internal/diag"
+	"homebuild/internal/pattern"
 	"homebuild/internal/site"
 	"homebuild/internal/translate"
 )
@@ -62,7 +62,7 @@ func Find(s *School, in, words string) ([]Found, diag.Diagnostics) {
 		return all, nil
 	case !onPage:
 		for _, p := range draft.Places() { // what none of these weeks says
-			all = append(all, Found{Place: p, Said: anyPlace.ReplaceAllString(p.Text, "0")})
+			all = append(all, Found{Place: p, Said: anyPlace().ReplaceAllString(p.Text, "0")})
 		}
 	}
 	return nearest(all, words), nil
@@ -85,8 +85,8 @@ func noPage(tag, name string, all []site.File) diag.Diagnostics {
 }
 
 var (
-	anyPlace  = regexp.MustCompile(`\{\{[^}]*\}\}`)
-	anyNumber = regexp.MustCompile(`\p{Nd}+|_{2,}`)
+	anyPlace  = pattern.Of(`\{\{[^}]*\}\}`)
+	anyNumber = pattern.Of(`\p{Nd}+|_{2,}`)
 )
 
 // nearest are those that say the words, the nearest first, each message once.
@@ -123,7 +123,7 @@ func plainWords(text string) string {
 		}
 		return unicode.ToLower(c)
 	}, text)
-	return strings.Join(strings.Fields(typed.Replace(anyNumber.ReplaceAllString(text, "0"))), " ")
+	return strings.Join(strings.Fields(typed.Replace(anyNumber().ReplaceAllString(text, "0"))), " ")
 }
 
 // nearness says how near a text is to what was looked for: the same, a text that has

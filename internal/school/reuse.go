@@ -2,7 +2,6 @@ package school
 
 import (
 	"io/fs"
-	"regexp"
 	"slices"
 	"strings"
 	"testing/fstest"
@@ -10,6 +9,7 @@ import (
 
 	"homebuild/internal/diag"
 	"homebuild/internal/output"
+	"homebuild/internal/pattern"
 	"homebuild/internal/tomlfile"
 	"homebuild/internal/week"
 )
@@ -109,8 +109,8 @@ func schoolWeeks(site week.Site, from, to string) int {
 }
 
 var (
-	showFromDay    = regexp.MustCompile(`(?m)^((?:# )?show-from\s*=\s*["']?)(\d{4}-\d\d-\d\d)`)
-	oddDateSetting = regexp.MustCompile(`(?m)^(?:# The date is meant as it is:\n)?odd-date\s*=.*\n`)
+	showFromDay    = pattern.Of(`(?m)^((?:# )?show-from\s*=\s*["']?)(\d{4}-\d\d-\d\d)`)
+	oddDateSetting = pattern.Of(`(?m)^(?:# The date is meant as it is:\n)?odd-date\s*=.*\n`)
 )
 
 // moved is a file of the earlier school, at its new place and with its new days.
@@ -133,11 +133,11 @@ func (r Reused) moved(name, text string, daysOff []week.Days) (string, string) {
 	if name == week.StoriesPath(m.From) {
 		return week.StoriesPath(m.To), strings.Replace(text, "homebuild swap "+m.From, "homebuild swap "+m.To, 1)
 	}
-	text = showFromDay.ReplaceAllStringFunc(text, func(setting string) string {
-		parts := showFromDay.FindStringSubmatch(setting)
+	text = showFromDay().ReplaceAllStringFunc(text, func(setting string) string {
+		parts := showFromDay().FindStringSubmatch(setting)
 		day := must(time.Parse(time.DateOnly, parts[2]))
 		before := must(time.Parse(time.DateOnly, m.From)).Sub(day)
 		return parts[1] + must(time.Parse(time.DateOnly, m.To)).Add(-before).Format(time.DateOnly)
 	})
-	return week.Path(m.To), oddDateSetting.ReplaceAllString(text, "")
+	return week.Path(m.To), oddDateSetting().ReplaceAllString(text, "")
 }

@@ -42,7 +42,8 @@ type School struct {
 
 	name   string
 	files  fs.FS
-	shared fs.FS // languages and looks that several schools have; nil for none
+	shared fs.FS  // languages and looks that several schools have; nil for none
+	called string // what a person calls the folder of shared
 
 	memory *memory
 }
@@ -69,8 +70,8 @@ func Shared(files fs.FS) (folder string, line int) {
 }
 
 // Share lets the school use the languages and looks of a folder besides its own, which
-// come first.
-func (s *School) Share(files fs.FS) { s.shared = files }
+// come first. The name is what a person calls it, slash separated.
+func (s *School) Share(name string, files fs.FS) { s.called, s.shared = name, files }
 
 // Beside opens another folder, which shares what this one has in memory: a school
 // that is being begun, or that of another year.
@@ -153,14 +154,25 @@ func (s *School) readFiles() (site.Input, diag.Diagnostics) {
 // links are the folders of languages and looks that are links: passed over, they
 // would leave families with other words than the school's own.
 func (s *School) links() diag.Diagnostics {
+	found := linksIn(s.files)
+	if s.shared == nil {
+		return found
+	}
+	for _, linked := range linksIn(s.shared) {
+		linked.File = path.Join(s.called, linked.File)
+		found = append(found, linked)
+	}
+	return found
+}
+
+func linksIn(files fs.FS) (found diag.Diagnostics) {
 	folders := []string{LocalesFolder, ThemesFolder}
-	looks, _ := fs.ReadDir(s.files, ThemesFolder) // no folder, no looks
+	looks, _ := fs.ReadDir(files, ThemesFolder) // no folder, no looks
 	for _, look := range looks {
 		folders = append(folders, path.Join(ThemesFolder, look.Name()))
 	}
-	var found diag.Diagnostics
 	for _, folder := range folders {
-		if linked := textfile.Link(s.files, folder); linked != nil {
+		if linked := textfile.Link(files, folder); linked != nil {
 			found = append(found, *linked)
 		}
 	}
@@ -187,12 +199,23 @@ func (s *School) allowed(in site.Input) week.Allowed {
 func (s *School) Locate(problems diag.Diagnostics) diag.Diagnostics {
 	out := slices.Clone(problems)
 	for i, p := range out {
-		_, err := fs.Stat(s.files, p.File)
-		if shipped := strings.HasPrefix(p.File, LocalesFolder+"/") || strings.HasPrefix(p.File, ThemesFolder+"/"); err == nil || !shipped {
-			out[i].File = path.Join(s.name, p.File)
-		}
+		out[i].File = s.locate(p.File)
 	}
 	return out
+}
+
+func (s *School) locate(file string) string {
+	if s.shared != nil && strings.HasPrefix(file, s.called+"/") {
+		return file
+	}
+	common := strings.HasPrefix(file, LocalesFolder+"/") || strings.HasPrefix(file, ThemesFolder+"/")
+	switch {
+	case !common || !textfile.IsMissing(s.files, file): // a link is there, wherever it leads
+		return path.Join(s.name, file)
+	case s.shared != nil && !textfile.IsMissing(s.shared, file):
+		return path.Join(s.called, file)
+	}
+	return file
 }
 
 // folder opens a folder of the school's own, if it has one.

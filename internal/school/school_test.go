@@ -1,11 +1,16 @@
 package school
 
 import (
+	"io/fs"
+	"slices"
 	"strings"
 	"testing"
 	"testing/fstest"
 
+	"github.com/google/go-cmp/cmp"
+
 	"homebuild/internal/diag"
+	"homebuild/locales"
 )
 
 // folder is a school in memory.
@@ -48,6 +53,52 @@ func TestLocate(t *testing.T) {
 		if got := s.Locate(diag.Diagnostics{{File: test.file}})[0].File; got != test.want {
 			t.Errorf("Locate(%q): want %q, got %q, since %s", test.file, test.want, got, test.why)
 		}
+	}
+}
+
+// A folder that several schools share is told by its own name, and links in it as those
+// of a school's own.
+func TestLocateShared(t *testing.T) {
+	own := folder(map[string]string{"site.toml": plainSite, "weeks/2026-09-14.toml": plainWeek, "locales/es.toml": "x"})
+	shared := folder(map[string]string{"locales/es.toml": "x", "locales/fr.toml": "x", "locales/ht.toml": "en.toml"})
+	shared["locales/ht.toml"].Mode = fs.ModeSymlink
+	s := Open("my class", own)
+	s.Share("../all", shared)
+	for file, want := range map[string]string{
+		"locales/es.toml": "my class/locales/es.toml", "locales/fr.toml": "../all/locales/fr.toml", "locales/ht.toml": "../all/locales/ht.toml",
+		"locales/ar.toml": "locales/ar.toml", "weeks": "my class/weeks",
+	} {
+		if got := s.Locate(diag.Diagnostics{{File: file}})[0].File; got != want {
+			t.Errorf("Locate(%q): want %q, got %q", file, want, got)
+		}
+	}
+	shared["themes"] = &fstest.MapFile{Data: []byte("elsewhere"), Mode: fs.ModeSymlink}
+	if _, problems := s.Load(); !slices.ContainsFunc(problems, func(d diag.Diagnostic) bool { return d.File == "../all/themes" && strings.Contains(d.Text, "link") }) {
+		t.Errorf("a linked folder of looks is not told: %v", problems)
+	}
+}
+
+// A remark in a language file makes no page anew; a word does.
+func TestRemarkChangesNoKey(t *testing.T) {
+	spanish := string(must(locales.Files.ReadFile("es.toml")))
+	keys := func(spanish string) map[string]string {
+		site := strings.Replace(plainSite, `["en"]`, `["en", "es"]`, 1)
+		made, problems := Open("", folder(map[string]string{"site.toml": site, "weeks/2026-09-14.toml": plainWeek, "locales/es.toml": spanish})).Assemble(func() string { return "1" })
+		if len(problems) > 0 {
+			t.Fatal(problems)
+		}
+		out := map[string]string{}
+		for _, f := range append(made.Pages(), made.Desk()...) {
+			out[f.Path] = f.Key
+		}
+		return out
+	}
+	was := keys(spanish)
+	if diff := cmp.Diff(was, keys("# a remark\n"+strings.Replace(spanish, "\n[index]\n", "\n# of the list\n\n[index]\n", 1))); diff != "" || len(was) < 50 {
+		t.Errorf("%d keys (-before +with a remark):\n%s", len(was), diff)
+	}
+	if cmp.Equal(was, keys(strings.Replace(spanish, `"Siguiente"`, `"Sigamos"`, 1))) {
+		t.Error("another word changes no key")
 	}
 }
 

@@ -3,6 +3,7 @@ package site
 import (
 	"cmp"
 	"slices"
+	"strconv"
 
 	"homebuild/internal/activity"
 	"homebuild/internal/page"
@@ -48,6 +49,33 @@ func (c calendar) links(own string, to func(date string) string) []page.WeekLink
 		out[i] = page.WeekLink{Week: w.date, Target: w.target, Href: link(own, to(w.date))}
 	}
 	return out
+}
+
+// onIndex is how many weeks stand on an index, which is opened on phones: more than a
+// school year has, however long it is.
+const onIndex = 60
+
+// recent are the weeks that stand on an index.
+func (c calendar) recent() calendar { return c[:min(len(c), onIndex)] }
+
+// years are those of the weeks that an index has no room for, newest first.
+func (c calendar) years() (all []int) {
+	for _, w := range c[len(c.recent()):] {
+		if y := w.year(); len(all) == 0 || all[len(all)-1] != y {
+			all = append(all, y)
+		}
+	}
+	return all
+}
+
+// of are the weeks that begin in a year.
+func (c calendar) of(year int) calendar {
+	return c.only(func(w listedWeek) bool { return w.year() == year })
+}
+
+func (w listedWeek) year() int {
+	y, _ := strconv.Atoi(w.date[:4]) // week files are checked on reading
+	return y
 }
 
 // fewWeeks is how many earlier weeks are found at a glance.

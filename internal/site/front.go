@@ -16,6 +16,6 @@ func (p frontPage) view(c *common) page.View {
 	return &page.Front{
 		Layout:    c.layout(c.class, frontPath, nil, ""),
 		Languages: c.versions(frontPath, indexPath),
-		Weeks:     p.Calendar.links(frontPath, weeklyPath),
+		Weeks:     p.Calendar.recent().links(frontPath, weeklyPath),
 	}
 }

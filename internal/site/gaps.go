@@ -70,9 +70,9 @@ func (p *Planned) Gaps(tag string) []PageGaps {
 	}
 	held = false
 	if len(told) > 0 {
-		try("", ToBrowse, indexPage{lang, told})
+		try("", ToBrowse, indexPage{lang, told, nil})
 	} else { // a list of weeks waits for the first of them
-		try("", ToBrowse, indexPage{lang, calendar{p.listed(p.lessons[0])}})
+		try("", ToBrowse, indexPage{lang, calendar{p.listed(p.lessons[0])}, nil})
 		index := &out[len(out)-1]
 		index.Lacks, index.Held = append(index.Lacks, out[0].Lacks...), out[0].Held
 	}
@@ -118,6 +118,9 @@ func (p *Planned) findUnmade() map[string]bool {
 		}
 		if out[indexPath(tag)] {
 			out[feedPath(tag)] = true
+			for _, y := range p.calendar().years() {
+				out[yearPath(tag, y)] = true
+			}
 		}
 	}
 	return out

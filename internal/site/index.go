@@ -6,6 +6,7 @@ import "homebuild/internal/page"
 type indexPage struct {
 	Language *language
 	Calendar calendar
+	Years    []int // with pages of their own
 }
 
 func indexPath(tag string) string { return tag + "/index.html" }
@@ -19,8 +20,13 @@ func (p indexPage) view(c *common) page.View {
 		Layout: c.layout(p.Language, own, indexPath, frontPath), This: p.Calendar[:1].links(own, to)[0],
 		Check: c.link(own, checkPath(tag)),
 	}
-	for _, t := range p.Calendar[1:].topics() {
+	for _, t := range p.Calendar.recent()[1:].topics() {
 		v.Earlier = append(v.Earlier, page.Topic{Name: t.name, Weeks: t.weeks.links(own, to)})
+	}
+	for _, y := range p.Years {
+		if len(p.Calendar.of(y)) > 0 {
+			v.Years = append(v.Years, page.YearLink{Year: y, Href: link(own, yearPath(tag, y))})
+		}
 	}
 	if c.address != "" {
 		v.Feed = link(own, feedPath(tag))

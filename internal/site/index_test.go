@@ -135,6 +135,67 @@ func TestTopics(t *testing.T) {
 	}
 }
 
+// manyWeeks are those of the example over and over, newest first.
+func manyWeeks(t *testing.T, in Input, n int) (all calendar) {
+	t.Helper()
+	p, _, problems := Plan(in)
+	if len(problems) > 0 {
+		t.Fatal(problems)
+	}
+	few, monday := p.calendar(), time.Date(1930, 12, 29, 0, 0, 0, 0, time.UTC)
+	for i := range n {
+		w := few[i%len(few)]
+		w.date = monday.AddDate(0, 0, 7*(n-i)).Format(time.DateOnly)
+		all = append(all, w)
+	}
+	return all
+}
+
+// However many weeks there are, the first page of a language stays small, and leads to
+// each of them; a school of one long year has no other list.
+func TestEveryWeekIsOnAList(t *testing.T) {
+	in := exampleInput(t, "en", "ar")
+	const small = 30_000 // bytes; 5,000 weeks were a million
+	for _, n := range []int{1, 4, onIndex, onIndex + 1, 150, 5000} {
+		weeks := manyWeeks(t, in, n)
+		l := &lister{common: newCommon(in)}
+		for _, lang := range l.languages {
+			l.index(lang, weeks, weeks.years())
+		}
+		l.page(frontPage{l.languages, weeks})
+		pages := map[string]string{}
+		for _, f := range l.files {
+			data, err := f.Render()
+			if err != nil {
+				t.Fatal(err)
+			}
+			pages[f.Path] = string(data)
+			if len(data) > small {
+				t.Errorf("%d weeks: %s has %d bytes, want at most %d", n, f.Path, len(data), small)
+			}
+		}
+		if n <= onIndex && len(pages) != 3 {
+			t.Errorf("%d weeks need %d lists", n, len(pages))
+		}
+		for _, tag := range in.Site.Languages {
+			listed := map[string]int{}
+			for _, m := range hrefs.FindAllStringSubmatch(pages[indexPath(tag)], -1) {
+				listed[m[1]]++
+				for _, m := range hrefs.FindAllStringSubmatch(pages[tag+"/"+m[1]], -1) {
+					listed[m[1]]++
+				}
+			}
+			for _, w := range weeks {
+				if listed[w.date+".html"] == 0 {
+					t.Fatalf("%d weeks: no list of %s leads to %s", n, tag, w.date)
+				}
+			}
+		}
+	}
+}
+
+var hrefs = regexp.MustCompile(`href="((?:weeks-)?[0-9-]+\.html)"`)
+
 func datesOf(c calendar) (out []string) {
 	for _, w := range c {
 		out = append(out, w.date)

@@ -4,6 +4,8 @@ import (
 	"strings"
 	"testing"
 
+	"github.com/google/go-cmp/cmp"
+
 	"homebuild/internal/activity"
 )
 
@@ -38,6 +40,29 @@ func TestKeptStoriesStand(t *testing.T) {
 	}
 	if changed == 0 {
 		t.Error("the week that was changed is the same")
+	}
+}
+
+// To keep the stories of a week makes none of its pages anew.
+func TestKeepingChangesNoKey(t *testing.T) {
+	in := exampleInput(t, "en")
+	in.Program = "1"
+	keys := func() map[string]string {
+		p, _, problems := Plan(in)
+		if len(problems) > 0 {
+			t.Fatal(problems)
+		}
+		out := map[string]string{}
+		for _, f := range append(p.Pages(), p.Desk()...) {
+			out[f.Path] = f.Key
+		}
+		for i, w := range in.Site.Weeks {
+			in.Site.Weeks[i].Kept = p.Choices(w.Date)
+		}
+		return out
+	}
+	if diff := cmp.Diff(keys(), keys()); diff != "" {
+		t.Errorf("keys of weeks (-chosen +kept):\n%s", diff)
 	}
 }
 

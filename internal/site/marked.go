@@ -27,7 +27,7 @@ func (p *Planned) Marked(tag, date string, marks *i18n.Marks) []File {
 		p.weekPages(l, lang, p.lessons[i], in.Site.Weeks[i])
 		listed = append(listed, p.listed(p.lessons[i]))
 	}
-	l.page(indexPage{lang, listed})
+	l.page(indexPage{lang, listed.recent(), nil})
 	l.eachCheckPage(lang, l.page)
 	return l.files
 }

@@ -228,6 +228,16 @@ func tellWeek(teller *story.Teller, w week.Week, p activity.WeekPlan, own []ownS
 	}
 	l.worked, l.stories = l.all[0], l.all[1:]
 	l.numbers = numbers(l.all)
-	l.sum = digest(l.date, l.target, l.picture, l.worked, l.stories, l.ladder)
+	l.sum = digest(l.date, l.target, l.picture, chosen(l.all), l.ladder)
 	return l, nil
+}
+
+// chosen are exercises without what was wished for when they were chosen: no page tells
+// it, and a week whose stories are kept has no wishes.
+func chosen(all []exercise) []exercise {
+	out := slices.Clone(all)
+	for i := range out {
+		out[i].WantsExtra = false
+	}
+	return out
 }

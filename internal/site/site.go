@@ -128,7 +128,7 @@ func (p *Planned) Pages() []File {
 	calendar := p.calendar()
 	for _, lang := range l.languages {
 		own := calendar.only(func(w listedWeek) bool { return !l.unmade[learnPath(lang.Tag(), w.date)] })
-		l.page(indexPage{lang, own})
+		l.index(lang, own, calendar.years())
 		if l.address != "" && !l.unmade[feedPath(lang.Tag())] {
 			l.data(newFeed(l.address, lang, own, shown))
 		}
@@ -142,6 +142,15 @@ func (p *Planned) Pages() []File {
 		l.files[pages+i].Index = true
 	}
 	return l.files
+}
+
+// index lists the first page of a language, and those of years, which every language
+// has.
+func (l *lister) index(lang *language, weeks calendar, years []int) {
+	l.page(indexPage{lang, weeks, years})
+	for _, y := range years {
+		l.page(yearPage{lang, y, weeks.of(y)})
+	}
 }
 
 // weekPages lists the pages of one week in one language.

@@ -180,13 +180,13 @@ func (v *Value) within(of *Value) bool {
 // table is neither of a value, nor above one.
 func said(line string) bool {
 	line = strings.TrimSpace(line)
-	return line != "" && !strings.HasPrefix(line, "#") && !heading.MatchString(line)
+	return line != "" && !strings.HasPrefix(line, "#") && !heading().MatchString(line)
 }
 
 // add puts a setting in front of all tables: where a remark shows it, or last.
 func (e edit) add(line string) string {
 	key, _, _ := strings.Cut(line, " ")
-	first := slices.IndexFunc(e.lines, heading.MatchString)
+	first := slices.IndexFunc(e.lines, heading().MatchString)
 	if first < 0 {
 		first = len(e.lines)
 	}

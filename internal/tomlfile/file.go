@@ -116,7 +116,7 @@ func (f *File) skip(text string, wrong *unstable.ParserError) (rest string, ok b
 // listStart is the line of a list that was never closed: the TOML library finds
 // out lines later, at the next key or heading.
 func listStart(lines []string, row int, cause string) int {
-	isHead := heading.MatchString(lines[row])
+	isHead := heading().MatchString(lines[row])
 	if !strings.Contains(cause, "array") || strings.Contains(lines[row], "[") && row < len(lines)-1 && !isHead {
 		return row
 	}

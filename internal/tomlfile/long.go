@@ -2,8 +2,9 @@ package tomlfile
 
 import (
 	"fmt"
-	"regexp"
 	"strings"
+
+	"homebuild/internal/pattern"
 )
 
 // fault is what is wrong with a text that stands on several lines.
@@ -17,10 +18,10 @@ const (
 )
 
 var (
-	opening  = regexp.MustCompile(`^\s*[\w."'-]+\s*=\s*("""|'''|[“”„«»‘’‚‹›＂"']{3})(.*)$`)
-	oneQuote = regexp.MustCompile(`^\s*[\w."'-]+\s*=\s*(?:"[^"]*|'[^']*)$`)
-	heading  = regexp.MustCompile(`^\s*\[{1,2}[\w. -]+\]{1,2}\s*(?:#.*)?$`)
-	setting  = regexp.MustCompile(`^\s*[\w-]+\s*=`)
+	opening  = pattern.Of(`^\s*[\w."'-]+\s*=\s*("""|'''|[“”„«»‘’‚‹›＂"']{3})(.*)$`)
+	oneQuote = pattern.Of(`^\s*[\w."'-]+\s*=\s*(?:"[^"]*|'[^']*)$`)
+	heading  = pattern.Of(`^\s*\[{1,2}[\w. -]+\]{1,2}\s*(?:#.*)?$`)
+	setting  = pattern.Of(`^\s*[\w-]+\s*=`)
 )
 
 // block is what has to be put aside of a text that cannot be read: its lines from
@@ -34,7 +35,7 @@ type block struct {
 // blockAt is the block around a line that the TOML library cannot read.
 func blockAt(lines []string, row int, cause string) block {
 	for at := 0; at <= row; at++ {
-		m := opening.FindStringSubmatch(lines[at])
+		m := opening().FindStringSubmatch(lines[at])
 		if m == nil {
 			continue
 		}
@@ -55,7 +56,7 @@ func blockAt(lines []string, row int, cause string) block {
 	if strings.Contains(cause, "escape") {
 		b.fault = backslash
 	}
-	if oneQuote.MatchString(lines[row]) {
+	if oneQuote().MatchString(lines[row]) {
 		b.to = continued(lines, row)
 	}
 	return b
@@ -69,23 +70,23 @@ func closing(lines []string, open int, quotes, rest string) (end int, closed boo
 	}
 	for i := open + 1; i < len(lines); i++ {
 		switch {
-		case opening.MatchString(lines[i]), heading.MatchString(lines[i]):
+		case opening().MatchString(lines[i]), heading().MatchString(lines[i]):
 			return i, false
-		case strings.Contains(lines[i], quotes), curlyEnd.MatchString(lines[i]):
+		case strings.Contains(lines[i], quotes), curlyEnd().MatchString(lines[i]):
 			return i + 1, true
 		}
 	}
 	return len(lines), false
 }
 
-var curlyEnd = regexp.MustCompile(`^\s*[“”„«»‘’‚‹›＂]{3}\s*$`)
+var curlyEnd = pattern.Of(`^\s*[“”„«»‘’‚‹›＂]{3}\s*$`)
 
 // continued is behind the lines that belong to a text with one quote in front: up
 // to the quote at its end, or the next setting.
 func continued(lines []string, open int) int {
 	for i := open + 1; i < len(lines); i++ {
 		line := strings.TrimSpace(lines[i])
-		if setting.MatchString(lines[i]) || heading.MatchString(lines[i]) || strings.HasPrefix(line, "#") {
+		if setting().MatchString(lines[i]) || heading().MatchString(lines[i]) || strings.HasPrefix(line, "#") {
 			return i
 		}
 		if strings.HasSuffix(line, `"`) || strings.HasSuffix(line, "'") {
@@ -147,8 +148,8 @@ func (s *Section) Day(name string) string {
 func (s *Section) FirstLine(name string) int {
 	line := s.Line(name)
 	rows := strings.Split(s.file.tree.text, "\n")
-	if at := line - s.file.Root.Line; at < len(rows) && opening.MatchString(rows[at]) {
-		if m := opening.FindStringSubmatch(rows[at]); m[2] == "" {
+	if at := line - s.file.Root.Line; at < len(rows) && opening().MatchString(rows[at]) {
+		if m := opening().FindStringSubmatch(rows[at]); m[2] == "" {
 			return line + 1
 		}
 	}

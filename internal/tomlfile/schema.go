@@ -1,8 +1,9 @@
 package tomlfile
 
 import (
-	"regexp"
 	"strings"
+
+	"homebuild/internal/pattern"
 )
 
 // schema is what a section was asked for: no other key may stand there.
@@ -51,12 +52,12 @@ func (s *schema) note(k key) *key {
 	return &s.keys[len(s.keys)-1]
 }
 
-var bracketed = regexp.MustCompile(`^\s*\[+\s*(.*?)\s*\]*\s*(?:#.*)?$`)
+var bracketed = pattern.Of(`^\s*\[+\s*(.*?)\s*\]*\s*(?:#.*)?$`)
 
 // headed is the key whose tables a line in brackets begins, however it was typed;
 // nil for none.
 func (s *schema) headed(line string) *key {
-	m := bracketed.FindStringSubmatch(line)
+	m := bracketed().FindStringSubmatch(line)
 	if m == nil {
 		return nil
 	}

@@ -3,11 +3,11 @@ package translate
 import (
 	"cmp"
 	"fmt"
-	"regexp"
 	"slices"
 	"strings"
 
 	"homebuild/internal/i18n"
+	"homebuild/internal/pattern"
 	"homebuild/internal/phrase"
 )
 
@@ -273,12 +273,12 @@ func (d *Draft) textAt(id string) string {
 	return ""
 }
 
-var anyPlace = regexp.MustCompile(`\{\{\.(\w+)(?:\.[a-z-]+)?\}\}`)
+var anyPlace = pattern.Of(`\{\{\.(\w+)(?:\.[a-z-]+)?\}\}`)
 
 // placesIn names the places of a text, each once.
 func placesIn(text string) []string {
 	var out []string
-	for _, found := range anyPlace.FindAllStringSubmatch(text, -1) {
+	for _, found := range anyPlace().FindAllStringSubmatch(text, -1) {
 		if !slices.Contains(out, found[1]) {
 			out = append(out, found[1])
 		}

@@ -2,13 +2,13 @@ package translate
 
 import (
 	"fmt"
-	"regexp"
 	"slices"
 	"strconv"
 	"strings"
 	"unicode"
 
 	"homebuild/internal/diag"
+	"homebuild/internal/pattern"
 )
 
 // Reading is what a fluent reader reads of a language in about an hour: sentences with
@@ -99,7 +99,7 @@ type Remarked struct {
 }
 
 // numbered is a sentence as String writes it.
-var numbered = regexp.MustCompile(`^(\d+)(?:  |\t|\x{a0})\s*(.*)$`)
+var numbered = pattern.Of(`^(\d+)(?:  |\t|\x{a0})\s*(.*)$`)
 
 // Remarks reads the remarks in a reading of a language that came back, by message, in
 // the order in which a message has its first one. Problems point to a line of the file
@@ -120,7 +120,7 @@ func Remarks(tag, name, text string) ([]Remark, diag.Diagnostics) {
 	for i, line := range strings.Split(body, "\n") {
 		line = strings.TrimSpace(strings.TrimLeftFunc(line, func(c rune) bool { return unicode.Is(unicode.Bidi_Control, c) }))
 		remark, is := strings.CutPrefix(line, remarkMark)
-		if m := numbered.FindStringSubmatch(line); m != nil {
+		if m := numbered().FindStringSubmatch(line); m != nil {
 			number, _ := strconv.Atoi(m[1])
 			at = Remarked{Number: number, Said: m[2]}
 		}

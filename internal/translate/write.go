@@ -3,7 +3,6 @@ package translate
 import (
 	"fmt"
 	"math"
-	"regexp"
 	"slices"
 	"strconv"
 	"strings"
@@ -12,6 +11,7 @@ import (
 
 	"homebuild/internal/diag"
 	"homebuild/internal/i18n"
+	"homebuild/internal/pattern"
 	"homebuild/internal/tomlfile"
 )
 
@@ -175,20 +175,20 @@ func (d *Draft) onlyChanged(q Question, after *i18n.File) bool {
 }
 
 // loosePlace is a place as people type it.
-var loosePlace = regexp.MustCompile(`\{+ *\.?([A-Z][A-Za-z0-9]*)(\.[a-z-]+)? *\}+`)
+var loosePlace = pattern.Of(`\{+ *\.?([A-Z][A-Za-z0-9]*)(\.[a-z-]+)? *\}+`)
 
 // number is one in any digits.
-var number = regexp.MustCompile(`\p{Nd}+`)
+var number = pattern.Of(`\p{Nd}+`)
 
 // meant is a text as the file writes it: in one line, with its places, and the place
 // of the number where the number stands that it was asked with.
 func (d *Draft) meant(ask Ask, typed string) string {
 	text := strings.Join(strings.FieldsFunc(typed, func(c rune) bool { return c == '\n' || c == '\r' }), " ")
-	text = loosePlace.ReplaceAllString(strings.TrimSpace(text), "{{.$1$2}}")
+	text = loosePlace().ReplaceAllString(strings.TrimSpace(text), "{{.$1$2}}")
 	if len(ask.Numbers) == 0 || strings.Contains(text, "{{.N}}") {
 		return text
 	}
-	found := number.FindAllStringIndex(text, -1)
+	found := number().FindAllStringIndex(text, -1)
 	if len(found) != 1 {
 		return text
 	}

@@ -7,6 +7,8 @@ import (
 	"path"
 	"slices"
 	"strings"
+
+	"homebuild/internal/pattern"
 )
 
 // Endings of the files in the week folder.
@@ -33,9 +35,9 @@ type fileName struct {
 }
 
 var (
-	weekName = pattern(`(?i)^(\d{4}-\d{2}-\d{2})(\.stories)?\.toml$`)
-	oldName  = pattern(`(?i)^(\d{4}-\d{2}-\d{2})(?:\.([a-z0-9-]+))?\.md$`)
-	someDate = pattern(`^\d{1,4}[-._ /]?\d{1,2}[-._ /]?\d{1,4}`)
+	weekName = pattern.Of(`(?i)^(\d{4}-\d{2}-\d{2})(\.stories)?\.toml$`)
+	oldName  = pattern.Of(`(?i)^(\d{4}-\d{2}-\d{2})(?:\.([a-z0-9-]+))?\.md$`)
+	someDate = pattern.Of(`^\d{1,4}[-._ /]?\d{1,2}[-._ /]?\d{1,4}`)
 )
 
 // listing is the week folder's files, parted.

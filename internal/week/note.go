@@ -7,19 +7,20 @@ import (
 	"strings"
 
 	"homebuild/internal/diag"
+	"homebuild/internal/pattern"
 )
 
 // maxNote keeps a page light: a note is read on a phone, in a minute or two.
 const maxNote = 4000
 
 var (
-	deep      = pattern(`^\s*(?:(?:>|[-+*]|\d+[.)])\s*){7}`)
-	rawHTML   = pattern(`<(?:!--|[!?/]?[A-Za-z][A-Za-z0-9-]*(?:[\s/>]|$))`)
-	image     = pattern(`!\[[^\]]*\](?:\([^)]*\)|\[[^\]]*\])?`)
-	inline    = pattern(`\]\(\s*<?([^)\s>]*)`)
-	reference = pattern(`^[\s>*+-]*\[[^\]]+\]:\s*<?([^\s>]*)>?(?:\s+["'(].*)?\s*$`)
-	autolink  = pattern(`<([A-Za-z][A-Za-z0-9+.-]+:[^\s<>]*)>`)
-	bareLink  = pattern(`(?i)(?:https?://|www\.)[^\s<>()\[\]"]*[^\s<>()\[\]".,;:!?*_']`)
+	deep      = pattern.Of(`^\s*(?:(?:>|[-+*]|\d+[.)])\s*){7}`)
+	rawHTML   = pattern.Of(`<(?:!--|[!?/]?[A-Za-z][A-Za-z0-9-]*(?:[\s/>]|$))`)
+	image     = pattern.Of(`!\[[^\]]*\](?:\([^)]*\)|\[[^\]]*\])?`)
+	inline    = pattern.Of(`\]\(\s*<?([^)\s>]*)`)
+	reference = pattern.Of(`^[\s>*+-]*\[[^\]]+\]:\s*<?([^\s>]*)>?(?:\s+["'(].*)?\s*$`)
+	autolink  = pattern.Of(`<([A-Za-z][A-Za-z0-9+.-]+:[^\s<>]*)>`)
+	bareLink  = pattern.Of(`(?i)(?:https?://|www\.)[^\s<>()\[\]"]*[^\s<>()\[\]".,;:!?*_']`)
 )
 
 // checkNote looks through a note for what a public page may not show: things

@@ -9,6 +9,7 @@ import (
 	"unicode"
 
 	"homebuild/internal/diag"
+	"homebuild/internal/pattern"
 )
 
 // finding is something in a text that does not belong on a public page.
@@ -25,20 +26,20 @@ func (f finding) what() string {
 }
 
 var (
-	email = pattern(`[\p{L}\p{N}._%+-]+[@＠][\p{L}\p{N}-]+(?:\.[\p{L}\p{N}-]+)+`)
+	email = pattern.Of(`[\p{L}\p{N}._%+-]+[@＠][\p{L}\p{N}-]+(?:\.[\p{L}\p{N}-]+)+`)
 	// An address spelled so that machines miss it: office (at) school.
-	spelled = pattern(`(?i)[\p{L}\p{N}._-]+ ?[\[({] ?at ?[\])}] ?[\p{L}\p{N}-]+(?: ?[\[({.] ?(?:dot|punkt|punto)? ?[\])}]? ?[\p{L}\p{N}-]+)*`)
+	spelled = pattern.Of(`(?i)[\p{L}\p{N}._-]+ ?[\[({] ?at ?[\])}] ?[\p{L}\p{N}-]+(?: ?[\[({.] ?(?:dot|punkt|punto)? ?[\])}]? ?[\p{L}\p{N}-]+)*`)
 	// Digits of any script with the marks that people put between them. Wide
 	// gaps count only where a number begins as telephone numbers do, so that
 	// 1000 - 350 stays a calculation.
-	digitRun = pattern(`(?:\+|\(0|\(\+|0)\p{Nd}+(?:(?: ?[-–./‑] ?|[ \x{a0}\x{202f}]|\) ?-?| ?\()\p{Nd}+)*` +
+	digitRun = pattern.Of(`(?:\+|\(0|\(\+|0)\p{Nd}+(?:(?: ?[-–./‑] ?|[ \x{a0}\x{202f}]|\) ?-?| ?\()\p{Nd}+)*` +
 		`|\(?\p{Nd}+(?:(?:[-./‑ \x{a0}\x{202f}]|\) ?-?| ?\()\p{Nd}+)*`)
-	idNumber = pattern(`^\p{Nd}{3}[- ]\p{Nd}{2}[- ]\p{Nd}{4}$`)
+	idNumber = pattern.Of(`^\p{Nd}{3}[- ]\p{Nd}{2}[- ]\p{Nd}{4}$`)
 	// Dates, and school years such as 2026-2027.
-	date = pattern(`\b(?:(?:19|20)\d\d[-./](?:0?[1-9]|1[0-2])[-./](?:0?[1-9]|[12]\d|3[01])` +
+	date = pattern.Of(`\b(?:(?:19|20)\d\d[-./](?:0?[1-9]|1[0-2])[-./](?:0?[1-9]|[12]\d|3[01])` +
 		`|(?:0?[1-9]|[12]\d|3[01])[-./](?:0?[1-9]|[12]\d|3[01])[-./](?:19|20)\d\d` +
 		`|(?:19|20)\d\d[-/–](?:19|20)\d\d)\b`)
-	clock = pattern(`\b\d{1,2}\.\d{2} ?[-–] ?\d{1,2}\.\d{2}\b`)
+	clock = pattern.Of(`\b\d{1,2}\.\d{2} ?[-–] ?\d{1,2}\.\d{2}\b`)
 )
 
 // Lengths of numbers that lead to a person. Telephone numbers have at most 15

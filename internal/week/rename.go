@@ -7,6 +7,8 @@ import (
 	"strconv"
 	"strings"
 	"time"
+
+	"homebuild/internal/pattern"
 )
 
 // renamed says what to do with a file that was surely meant as a week and is
@@ -52,10 +54,10 @@ var (
 	wordProcessors = []string{".docx", ".doc", ".odt", ".rtf", ".pages"}
 	textEndings    = append([]string{weekEnding, oldEnding, ".txt", ".text"}, wordProcessors...)
 
-	looksCopied = pattern(`(?i)^(?:copy|copie|kopie|copia)\b|\b(?:copy|copie|kopie|copia)(?:\s*\(?\d*\)?)$|^\(?\d\)?$`)
-	copyOf      = pattern(`(?i)^(?:copy of|copie de|kopie von|copia de)\s+`)
-	yearFirst   = pattern(`^(\d{4})[-._ ]?(\d{1,2})[-._ ]?(\d{1,2})\b`)
-	yearLast    = pattern(`^(\d{1,2})[-._ ](\d{1,2})[-._ ](\d{4})\b`)
+	looksCopied = pattern.Of(`(?i)^(?:copy|copie|kopie|copia)\b|\b(?:copy|copie|kopie|copia)(?:\s*\(?\d*\)?)$|^\(?\d\)?$`)
+	copyOf      = pattern.Of(`(?i)^(?:copy of|copie de|kopie von|copia de)\s+`)
+	yearFirst   = pattern.Of(`^(\d{4})[-._ ]?(\d{1,2})[-._ ]?(\d{1,2})\b`)
+	yearLast    = pattern.Of(`^(\d{1,2})[-._ ](\d{1,2})[-._ ](\d{4})\b`)
 )
 
 // cutEndings cuts the endings that texts have off a file's name.

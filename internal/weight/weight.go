@@ -6,7 +6,8 @@ import (
 	"compress/gzip"
 	"errors"
 	"path"
-	"regexp"
+
+	"homebuild/internal/pattern"
 )
 
 // The budget, in bytes as they travel, compressed with gzip -9. A page of 14,000
@@ -32,12 +33,12 @@ func Of(page []byte) int {
 	return packed.Len()
 }
 
-var inWeek = regexp.MustCompile(`^([^/]+)/(\d{4}-\d{2}-\d{2})[-.]`)
+var inWeek = pattern.Of(`^([^/]+)/(\d{4}-\d{2}-\d{2})[-.]`)
 
 // WeekOf is the week that a page's path belongs to, with its language:
 // "es/2026-09-14". It reports false for pages of no week.
 func WeekOf(name string) (string, bool) {
-	m := inWeek.FindStringSubmatch(name)
+	m := inWeek().FindStringSubmatch(name)
 	if m == nil {
 		return "", false
 	}

@@ -69,7 +69,7 @@ var pageHTML string
 var script string
 
 var (
-	page       = template.Must(template.New("page").Parse(pageHTML))
+	page       = sync.OnceValue(func() *template.Template { return template.Must(template.New("page").Parse(pageHTML)) })
 	pagePolicy = "default-src 'none'; style-src 'unsafe-inline'; script-src '" + hash(script) + "'; img-src data:; frame-src 'self'; base-uri 'none'; form-action 'self'; frame-ancestors 'none'"
 )
 
@@ -121,7 +121,7 @@ func (h *handler) open() diag.Diagnostics {
 
 func (h *handler) show(w http.ResponseWriter, code int, v view) {
 	var html bytes.Buffer
-	if err := page.Execute(&html, v); err != nil {
+	if err := page().Execute(&html, v); err != nil {
 		panic(err) // the template is ours
 	}
 	send(w, pagePolicy, code, html.Bytes())

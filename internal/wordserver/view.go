@@ -5,13 +5,13 @@ import (
 	"fmt"
 	"html/template"
 	"net/url"
-	"regexp"
 	"slices"
 	"strconv"
 	"strings"
 
 	"homebuild/internal/diag"
 	"homebuild/internal/i18n"
+	"homebuild/internal/pattern"
 	"homebuild/internal/school"
 	"homebuild/internal/translate"
 )
@@ -152,7 +152,7 @@ func (h *handler) value(id, place string) string {
 	name, alone := strings.CutSuffix(strings.Trim(place, "{.}"), ".number")
 	value := h.bench.Marks.Value(id, name)
 	if alone {
-		if value = aNumber.FindString(value); value == "" {
+		if value = aNumber().FindString(value); value == "" {
 			return ""
 		}
 		return value + ", the number alone"
@@ -161,7 +161,7 @@ func (h *handler) value(id, place string) string {
 }
 
 // aNumber is the number of a thing, or the line to write it on.
-var aNumber = regexp.MustCompile(`[\d,]*\d|_+`)
+var aNumber = pattern.Of(`[\d,]*\d|_+`)
 
 // numbers lists the first numbers that a text is for.
 func numbers(all []int) string {

@@ -24,14 +24,12 @@ var shell string
 var own string
 
 // style is the desk's own, and the colors of the drawings of places.
-var style = own + cardStyle()
-
-func cardStyle() string {
+func style() string {
 	css, err := themes.Files.ReadFile("base/cards.css")
 	if err != nil {
 		panic(err) // it is embedded
 	}
-	return string(css)
+	return own + string(css)
 }
 
 //go:embed desk.js
@@ -63,7 +61,7 @@ func assemble(head, data, more, scripts string) string {
 	return strings.NewReplacer(
 		"{{policy}}", policy,
 		"{{head}}", head,
-		"{{style}}", style,
+		"{{style}}", style(),
 		"{{data}}", data,
 		"{{script}}", code,
 	).Replace(shell)

@@ -55,8 +55,8 @@ const rows: Row[] = [
   { name: "an older copy", part: copy({ older: true }), en: ["From an older desk. Opened and brought up to date; your file is unchanged."], es: ["De un escritorio más antiguo. Abierta y puesta al día; su archivo no cambia."] },
   { name: "a newer copy", part: copy({ refused: "newer" }), en: ["From a newer desk. Please open it there. Nothing was changed."], es: ["De un escritorio más nuevo. Ábrala allí, por favor. Nada cambió."] },
   {
-    name: "a copy over work", part: copy({ weeks: mondays }), en: ["1 week here, 9 in the copy.", "Add the 8", "Use the copy"],
-    es: ["1 semana aquí, 9 en la copia.", "Agregar 8", "Usar la copia"],
+    name: "a copy over work", part: copy({ weeks: mondays }), en: ["1 week here, 9 in the copy.", "Add 8 weeks", "Use the copy"],
+    es: ["1 semana aquí, 9 en la copia.", "Agregar 8 semanas", "Usar la copia"],
   },
   { name: "a strange zip", part: copy({ refused: "strange" }), en: ["This is not a copy of a desk. Nothing was opened."], es: ["Esto no es una copia de un escritorio. No se abrió nada."] },
   { name: "a broken zip", part: copy({ refused: "broken" }), en: ["Broken or too big. Nothing was opened."], es: ["Dañada o demasiado grande. No se abrió nada."] },

@@ -106,19 +106,25 @@ func each(c problem.Calculation, m Method, round func(int) int, tolerance int) c
 	return candidate{m, friendly, tolerance}
 }
 
-// one makes one of two numbers friendly and leaves the other, the second first. Of a
-// difference it is what is taken away: a friendly number is easy to take from any, and
+// one makes one of two numbers friendly and leaves the other: first the one that is
+// nearer to its friendly number, or the second (29 + 6 is about 30 + 6, not 29 + 10). Of
+// a difference it is what is taken away: a friendly number is easy to take from any, and
 // nothing is easier to take from a friendly one (800 - 544).
 func one(c problem.Calculation, m Method, round func(int) int, tolerance int) []candidate {
 	if len(c.Numbers) != 2 {
 		return nil
 	}
 	a, b := c.Numbers[0], c.Numbers[1]
-	list := []candidate{{m, []int{a, round(b)}, tolerance}}
-	if c.Op == problem.Plus {
-		list = append(list, candidate{m, []int{round(a), b}, tolerance})
+	second := candidate{m, []int{a, round(b)}, tolerance}
+	if c.Op == problem.Minus {
+		return []candidate{second}
 	}
-	return list
+	first := candidate{m, []int{round(a), b}, tolerance}
+	off := func(n int) int { return max(n-round(n), round(n)-n) }
+	if off(a) < off(b) {
+		return []candidate{first, second}
+	}
+	return []candidate{second, first}
 }
 
 // double takes the smaller of two close numbers twice.

@@ -27,7 +27,7 @@ browser-all: setup ## the full browser matrix: every language and Lighthouse (lo
 
 kill-test: ## kill 300 builds at any moment, and look at what is left
 	go test -count=1 -timeout 30m ./cmd/homebuild -run 'TestKillTheProgram' -kills 300 -v
-	go test -count=1 -timeout 30m ./internal/publish -run 'TestKill$$' -kills 300 -v
+	go test -count=1 -timeout 30m ./internal/publish -run 'TestKill$$|TestKillRemoving' -kills 300 -v
 
 fault-test: ## a disk that fills up or may only be read (needs root), a folder of someone else's, files that change while read
 	go test -count=1 -tags long ./internal/publish -run 'FullDisk|ReadOnlyDisk' -v

@@ -45,8 +45,9 @@ fuzz: ## each fuzz target for FUZZTIME, one after the other; what it finds stays
 
 BENCHDIR =
 BENCHWEEKS = 2000
-bench: ## pages a second, beside what the computer can do at best; BENCHDIR=/mnt/disk chooses the disk
-	go test -count=1 -tags bench -timeout 4h ./cmd/homebuild -run TestSpeed -v -on "$(BENCHDIR)" -large $(BENCHWEEKS)
+BENCHROUNDS = 5
+bench: ## the tables of docs/speed.md: pages a second, beside what the computer can do at best; BENCHDIR=/mnt/a,/mnt/b chooses the disks
+	go test -count=1 -tags bench -timeout 12h ./cmd/homebuild -run 'TestStart|TestSpeed' -v -on "$(BENCHDIR)" -large $(BENCHWEEKS) -rounds $(BENCHROUNDS)
 	go test ./internal/i18n -run '^$$' -bench 'Word|Counted|LoadLocales' -benchmem -count 5
 	go test ./internal/activity -run '^$$' -bench Year -benchmem
 

@@ -47,7 +47,7 @@ BENCHDIR =
 BENCHWEEKS = 2000
 BENCHROUNDS = 5
 bench: ## the tables of docs/speed.md: pages a second, beside what the computer can do at best; BENCHDIR=/mnt/a,/mnt/b chooses the disks
-	go test -count=1 -tags bench -timeout 12h ./cmd/homebuild -run 'TestStart|TestSpeed' -v -on "$(BENCHDIR)" -large $(BENCHWEEKS) -rounds $(BENCHROUNDS)
+	go test -count=1 -tags bench -timeout 12h ./cmd/homebuild -run 'TestStart$$|TestSpeed$$' -v -on "$(BENCHDIR)" -large $(BENCHWEEKS) -rounds $(BENCHROUNDS)
 	go test ./internal/i18n -run '^$$' -bench 'Word|Counted|LoadLocales' -benchmem -count 5
 	go test ./internal/activity -run '^$$' -bench Year -benchmem
 

@@ -13,6 +13,8 @@ import (
 	"strings"
 	"testing"
 	"time"
+
+	"homebuild/internal/diag"
 )
 
 var (
@@ -42,7 +44,7 @@ func TestSpeed(t *testing.T) {
 			results = append(results, measure(t, program, disk, size.weeks, size.languages, size.rounds))
 			disks = append(disks, disk)
 		}
-		printTable(fmt.Sprintf("%d weeks, %d languages", size.weeks, size.languages), disks, results)
+		printTable(diag.Amount(size.weeks, "week", "weeks")+", "+diag.Amount(size.languages, "language", "languages"), disks, results)
 	}
 	fmt.Printf("\nmeasured in %v, on %d processors, %s\n", time.Since(began).Round(time.Second), runtime.GOMAXPROCS(0), runtime.Version())
 }

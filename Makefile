@@ -30,7 +30,7 @@ browser-all: setup ## the full browser matrix: every language and Lighthouse (lo
 
 kill-test: ## kill 300 builds at any moment, and look at what is left
 	go test -count=1 -timeout 30m ./cmd/homebuild -run 'TestKillTheProgram' -kills 300 -v
-	go test -count=1 -timeout 30m ./internal/publish -run 'TestKill$$' -kills 300 -v
+	go test -count=1 -timeout 30m ./internal/publish -run 'TestKill$$|TestKillRemoving' -kills 300 -v
 
 fault-test: ## a disk that fills up or may only be read (needs root), a folder of someone else's, files that change while read
 	go test -count=1 -tags long ./internal/publish -run 'FullDisk|ReadOnlyDisk' -v
@@ -48,8 +48,9 @@ fuzz: ## each fuzz target for FUZZTIME, one after the other; what it finds stays
 
 BENCHDIR =
 BENCHWEEKS = 2000
-bench: ## pages a second, beside what the computer can do at best; BENCHDIR=/mnt/disk chooses the disk
-	go test -count=1 -tags bench -timeout 4h ./cmd/homebuild -run TestSpeed -v -on "$(BENCHDIR)" -large $(BENCHWEEKS)
+BENCHROUNDS = 5
+bench: ## the tables of docs/speed.md: pages a second, beside what the computer can do at best; BENCHDIR=/mnt/a,/mnt/b chooses the disks
+	go test -count=1 -tags bench -timeout 12h ./cmd/homebuild -run 'TestStart$$|TestSpeed$$' -v -on "$(BENCHDIR)" -large $(BENCHWEEKS) -rounds $(BENCHROUNDS)
 	go test ./internal/i18n -run '^$$' -bench 'Word|Counted|LoadLocales' -benchmem -count 5
 	go test ./internal/activity -run '^$$' -bench Year -benchmem
 

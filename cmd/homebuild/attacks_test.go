@@ -44,14 +44,15 @@ const patience = 20 * time.Second
 // Every attack ends in an error that names the place, or in inert text.
 func TestAttacks(t *testing.T) {
 	count, inert := 0, 0
-	for _, kind := range []string{"site", "weeks", "notes", "languages", "themes"} {
+	for _, kind := range []string{"site", "weeks", "notes", notesInSpanish, "stories", "languages", "themes"} {
 		for _, a := range readAttacks(t, kind) {
 			count++
-			if a.Want == "inert" {
+			looked := a.Want == "inert" && kind != notesInSpanish // which leave such pages as others do
+			if looked {
 				inert++
 			}
-			if *attacksOut != "" && (a.Want != "inert" || inert%*oneIn != 0) {
-				continue // it leaves no pages, or nobody looks at them
+			if *attacksOut != "" && (!looked || inert%*oneIn != 0) {
+				continue
 			}
 			t.Run(kind+": "+a.Name, func(t *testing.T) {
 				t.Parallel()
@@ -67,10 +68,15 @@ func TestAttacks(t *testing.T) {
 	}
 }
 
+// notesInSpanish are the attacks of notes, each in a note that the teacher wrote in
+// another language than English.
+const notesInSpanish = "notes in Spanish"
+
 func readAttacks(t *testing.T, kind string) []attack {
 	t.Helper()
 	var file struct{ Attack []attack }
-	if err := toml.Unmarshal([]byte(readFile(t, os.DirFS("testdata/attacks"), kind+".toml")), &file); err != nil {
+	name, _, _ := strings.Cut(kind, " ")
+	if err := toml.Unmarshal([]byte(readFile(t, os.DirFS("testdata/attacks"), name+".toml")), &file); err != nil {
 		t.Fatal(err)
 	}
 	for i := range file.Attack {
@@ -97,6 +103,17 @@ const (
 	plainWeek   = "target = \"add-within-20\"\n"
 )
 
+// goodStories are kept, and stories that are easier than the week's.
+const goodStories = `[[story]]
+event = "harbour.gulls"
+kind = "together-total"
+numbers = [5, 6]
+[[story]]
+event = "harbour.board"
+kind = "together-total"
+numbers = [4, 8]
+`
+
 // prepare makes a school with the attack in it.
 func (a attack) prepare(t *testing.T, dir string) {
 	t.Helper()
@@ -112,12 +129,22 @@ func (a attack) prepare(t *testing.T, dir string) {
 		if text = a.Text; adds {
 			text = "# ours\n" + plainWeek + more + "\n"
 		}
-	case "notes":
-		allow := ""
+	case "stories":
+		text = "# ours\n" + plainWeek + "ladder = true\n"
+		stories := a.Text
+		if adds {
+			stories = goodStories + more
+		}
+		putFile(t, filepath.Join(dir, "weeks/2026-09-14.stories.toml"), stories)
+	case "notes", notesInSpanish:
+		allow, tag := "", "en"
+		if a.kind == notesInSpanish {
+			site, tag = plainSite, "es"
+		}
 		if len(a.Allow) > 0 {
 			allow = fmt.Sprintf("allow = [%q]\n", a.Allow[0])
 		}
-		text = plainWeek + allow + "[note]\nen = \"\"\"\n" + week.Quotable(a.Text) + "\n\"\"\"\n"
+		text = plainWeek + allow + "[note]\n" + tag + " = \"\"\"\n" + week.Quotable(a.Text) + "\n\"\"\"\n"
 	case "languages":
 		site = plainSite
 		es := readFile(t, locales.Files, "es.toml")
@@ -176,7 +203,11 @@ func checkAttack(t *testing.T, a attack, dir string) {
 	}
 	var said, errs bytes.Buffer
 	start := time.Now()
-	code := testStreams(&said, &errs).run([]string{"build", dir, "--out", out})
+	build := []string{"build", dir, "--out", out}
+	if a.Want == "inert" && *attacksOut == "" { // in its place: with what is on the desk, the files to send among it
+		out, build = dir, []string{"build", dir}
+	}
+	code := testStreams(&said, &errs).run(build)
 	if took := time.Since(start); took > patience {
 		t.Errorf("it took %v", took)
 	}
@@ -190,7 +221,10 @@ func checkAttack(t *testing.T, a attack, dir string) {
 		if code != exitFine {
 			t.Fatalf("want pages, got exit code %d:\n%s", code, errs.String())
 		}
-		checkInert(t, a, filepath.Join(out, publicFolder))
+		checkInert(t, a, filepath.Join(out, publicFolder), 25)
+		if out == dir {
+			checkInert(t, a, filepath.Join(out, deskFolder), 3)
+		}
 		return
 	}
 	if _, err := os.Stat(filepath.Join(out, publicFolder)); err == nil {
@@ -205,11 +239,11 @@ func checkAttack(t *testing.T, a attack, dir string) {
 	}
 }
 
-var placed = regexp.MustCompile(`^(site\.toml|weeks/2026-09-14\.toml|locales/es\.toml|themes/own(/(colours\.toml|theme\.css))?)(:\d+)?: `)
+var placed = regexp.MustCompile(`^(site\.toml|weeks/2026-09-14(\.stories)?\.toml|locales/es\.toml|themes/own(/(colours\.toml|theme\.css))?)(:\d+)?: `)
 
 // checkInert reads every page as a browser would, and finds nothing in it that
 // acts or asks for anything.
-func checkInert(t *testing.T, a attack, public string) {
+func checkInert(t *testing.T, a attack, public string, least int) {
 	t.Helper()
 	pages := 0
 	err := fs.WalkDir(os.DirFS(public), ".", func(name string, e fs.DirEntry, err error) error {
@@ -222,7 +256,7 @@ func checkInert(t *testing.T, a attack, public string) {
 		}
 		return nil
 	})
-	if err != nil || pages < 25 {
+	if err != nil || pages < least {
 		t.Errorf("%d pages, %v", pages, err)
 	}
 }

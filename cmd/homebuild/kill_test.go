@@ -6,6 +6,7 @@ import (
 	"flag"
 	"os"
 	"os/exec"
+	"path"
 	"path/filepath"
 	"regexp"
 	"strings"
@@ -123,7 +124,12 @@ func checkKilled(t *testing.T, kill int, files map[string]string, whole map[stri
 		}
 	}
 	reached := map[string]bool{}
-	todo := []string{publicFolder + "/index.html"}
+	var todo []string // the first page, and those that families hold a link to
+	for name := range files {
+		if path.Dir(name) == publicFolder && path.Ext(name) == ".html" {
+			todo, reached[name] = append(todo, name), true
+		}
+	}
 	for len(todo) > 0 {
 		from := todo[0]
 		todo = todo[1:]

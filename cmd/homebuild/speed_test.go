@@ -5,325 +5,159 @@ package main
 import (
 	"flag"
 	"fmt"
-	"io/fs"
 	"os"
 	"os/exec"
 	"path/filepath"
 	"runtime"
 	"slices"
-	"strconv"
 	"strings"
-	"sync"
-	"sync/atomic"
-	"syscall"
 	"testing"
 	"time"
 
-	"homebuild/internal/i18n"
-	"homebuild/internal/school"
-	"homebuild/locales"
-	example "homebuild/site"
+	"homebuild/internal/diag"
 )
 
 var (
-	largeWeeks = flag.Int("large", 2000, "weeks of the largest generated site")
-	benchOn    = flag.String("on", "", "folder on the disk to measure; empty for the usual place of temporary files")
+	largeWeeks  = flag.Int("large", 2000, "weeks of the largest generated site")
+	benchOn     = flag.String("on", "", "folders to measure in, one on each disk, with commas; empty for a disk of memory, where there is one, and the usual place of temporary files")
+	benchRounds = flag.Int("rounds", 5, "how often all is measured; the largest site once for two of them")
 )
 
-// coarsest is how long times on the disk prove nothing, and a little more.
-const coarsest = 3 * time.Second
+// diskOfMemory is where Linux has one.
+const diskOfMemory = "/dev/shm"
 
-// languagesMeasured is how many languages a district has.
-const languagesMeasured = 12
-
-// spare are tags for copies of the Spanish file, where fewer than twelve
-// languages have a file that is whole.
-var spare = []string{"ca", "it", "gl", "eu", "sv", "da"}
-
-// TestSpeed measures the program as a person runs it, and beside it, in the
-// same run, what the computer can do at best. It prints a table.
+// TestSpeed measures the program as a person runs it, and beside it, in the same round,
+// what the computer can do at best. It prints a table of each size of school: the middle
+// of the rounds, and in brackets the least and the most.
 func TestSpeed(t *testing.T) {
+	began := time.Now()
 	program := filepath.Join(t.TempDir(), "homebuild")
 	if out, err := exec.Command("go", "build", "-trimpath", "-o", program, ".").CombinedOutput(); err != nil {
 		t.Fatalf("%v\n%s", err, out)
 	}
-	for _, size := range []struct{ weeks, languages int }{{1, 3}, {40, languagesMeasured}, {*largeWeeks, languagesMeasured}} {
-		m := measured{t: t, program: program, dir: benchFolder(t)}
-		m.school(size.weeks, size.languages)
-		m.measure()
-		m.print(size.weeks, size.languages)
-		os.RemoveAll(m.dir)
+	for _, size := range []struct{ weeks, languages, rounds int }{
+		{1, 3, *benchRounds}, {40, languagesMeasured, *benchRounds}, {*largeWeeks, languagesMeasured, (*benchRounds + 1) / 2},
+	} {
+		var disks []string
+		var results [][]round
+		for _, disk := range benchDisks(t) {
+			results = append(results, measure(t, program, disk, size.weeks, size.languages, size.rounds))
+			disks = append(disks, disk)
+		}
+		printTable(diag.Amount(size.weeks, "week", "weeks")+", "+diag.Amount(size.languages, "language", "languages"), disks, results)
+	}
+	fmt.Printf("\nmeasured in %v, on %d processors, %s\n", time.Since(began).Round(time.Second), runtime.GOMAXPROCS(0), runtime.Version())
+}
+
+// benchDisks are the folders to measure in, the quickest disk first.
+func benchDisks(t *testing.T) []string {
+	if *benchOn != "" {
+		return strings.Split(*benchOn, ",")
+	}
+	var disks []string
+	if isFolder(diskOfMemory) {
+		disks = append(disks, diskOfMemory)
+	}
+	return append(disks, os.TempDir())
+}
+
+// row is a line of a table: what a round has measured, or the ratio of two of its costs.
+type row struct {
+	name string
+	of   func(r round) float64
+	form string // of fmt, for one figure
+}
+
+func rows() []row {
+	against := func(what, beside func(round) cost) func(round) float64 {
+		return func(r round) float64 { return what(r).wall.Seconds() / beside(r).wall.Seconds() }
+	}
+	full := func(r round) cost { return r.full }
+	seconds := func(c func(round) cost) func(round) float64 {
+		return func(r round) float64 { return c(r).wall.Seconds() }
+	}
+	loop := func(r round) cost { return r.loop }
+	return []row{
+		{"pages", func(r round) float64 { return float64(r.pages) }, "%.0f"},
+		{"MB", func(r round) float64 { return float64(r.bytes) / 1e6 }, "%.1f"},
+		{"full build, s", seconds(full), "%.2f"},
+		{"— processors, s", func(r round) float64 { return r.full.cpu.Seconds() }, "%.2f"},
+		{"— pages a second", func(r round) float64 { return float64(r.pages) / r.full.wall.Seconds() }, "%.0f"},
+		{"— × plain loop", against(full, loop), "%.2f"},
+		{"— × loop, and its bytes on the disk", against(full, func(r round) cost { return r.synced }), "%.2f"},
+		{"— × `cp -r`", against(full, func(r round) cost { return r.copied }), "%.2f"},
+		{"the pages without writing, s", seconds(func(r round) cost { return r.render }), "%.2f"},
+		{"— × plain loop", against(func(r round) cost { return r.render }, loop), "%.2f"},
+		{"plain loop, s", seconds(loop), "%.3f"},
+		{"loop, and its bytes on the disk, s", seconds(func(r round) cost { return r.synced }), "%.3f"},
+		{"`cp -r`, s", seconds(func(r round) cost { return r.copied }), "%.3f"},
+		{"build again at once, nothing changed, s", seconds(func(r round) cost { return r.again }), "%.3f"},
+		{"build later, nothing changed, s", seconds(func(r round) cost { return r.settled }), "%.3f"},
+		{"build after a note was edited, s", seconds(func(r round) cost { return r.edit }), "%.3f"},
+		{"— pages written", func(r round) float64 { return float64(r.editedPages) }, "%.0f"},
+		{"allocations a page", func(r round) float64 { return float64(r.allocs) }, "%.0f"},
+		{"peak of memory, MB", func(r round) float64 { return float64(r.peak >> 20) }, "%.0f"},
 	}
 }
 
-func benchFolder(t *testing.T) string {
-	dir, err := os.MkdirTemp(*benchOn, "homebuild-speed")
-	if err != nil {
-		t.Fatal(err)
+// printTable prints a table with a column for each disk.
+func printTable(title string, disks []string, results [][]round) {
+	fmt.Printf("\n| %s | %s |\n|%s\n", title, strings.Join(disks, " | "), strings.Repeat(" --- |", len(disks)+1))
+	for _, row := range rows() {
+		fmt.Printf("| %s |", row.name)
+		for _, rounds := range results {
+			fmt.Printf(" %s |", middle(row.form, each(rounds, row.of)))
+		}
+		fmt.Println()
 	}
-	t.Cleanup(func() { os.RemoveAll(dir) })
-	return dir
 }
 
-// school generates a school of so many weeks.
-func (m *measured) school(weeks, languages int) {
-	m.t.Helper()
-	folder := filepath.Join(m.dir, "school")
-	var tags []string
-	for _, tag := range i18n.Tags(locales.Files) {
-		if c, problems := i18n.Load([]string{tag}, locales.Files); len(problems) == 0 && len(c.Languages()) == 1 {
-			tags = append(tags, tag)
+// middle writes the middle one of some figures and, where they differ, their range.
+func middle(form string, all []float64) string {
+	slices.Sort(all)
+	show := func(x float64) string { return fmt.Sprintf(form, x) }
+	least, mid, most := show(all[0]), show(all[len(all)/2]), show(all[len(all)-1])
+	if least == most {
+		return mid
+	}
+	return fmt.Sprintf("%s (%s–%s)", mid, least, most)
+}
+
+// TestStart measures how long the program takes to tell its version, beside a program
+// that prints one line, in turns.
+func TestStart(t *testing.T) {
+	dir := t.TempDir()
+	ours, plain := filepath.Join(dir, "homebuild"), filepath.Join(dir, "plain")
+	putFile(t, filepath.Join(dir, "main.go"), "package main\n\nimport \"fmt\"\n\nfunc main() { fmt.Println(\"plain 1.0\") }\n")
+	for to, from := range map[string]string{ours: ".", plain: filepath.Join(dir, "main.go")} {
+		build := exec.Command("go", "build", "-trimpath", "-ldflags", "-s -w", "-o", to, from)
+		build.Env = append(os.Environ(), "CGO_ENABLED=0")
+		if out, err := build.CombinedOutput(); err != nil {
+			t.Fatalf("%v\n%s", err, out)
 		}
 	}
-	// English, Spanish and Arabic first, as in the example school.
-	slices.SortStableFunc(tags, func(a, b string) int { return slices.Index(firstTags, b) - slices.Index(firstTags, a) })
-	spanish := readFile(m.t, locales.Files, "es.toml")
-	for len(tags) < languages {
-		tag := spare[0]
-		spare = spare[1:]
-		putFile(m.t, filepath.Join(folder, "locales", tag+".toml"), spanish)
-		tags = append(tags, tag)
-	}
-	tags = tags[:languages]
-	putFile(m.t, filepath.Join(folder, "site.toml"), fmt.Sprintf(
-		"name = \"Pebble Lane School\"\naddress = \"https://pebblelane.example/home/\"\nlanguages = %q\nkey = \"puddle\"\n", tags))
-	text := readFile(m.t, os.DirFS(folder), "site.toml")
-	putFile(m.t, filepath.Join(folder, "site.toml"), strings.ReplaceAll(text, `" "`, `", "`))
-	var texts []string
-	entries, err := fs.ReadDir(example.Files, "weeks")
-	if err != nil {
-		m.t.Fatal(err)
-	}
-	for _, e := range entries {
-		english, _, _ := strings.Cut(readFile(m.t, example.Files, "weeks/"+e.Name()), "\nar = ")
-		texts = append(texts, english+"\n")
-	}
-	monday := time.Date(2000, 1, 3, 0, 0, 0, 0, time.UTC)
-	for i := range weeks {
-		m.edited = filepath.Join(folder, "weeks", monday.AddDate(0, 0, 7*i).Format(time.DateOnly)+".toml")
-		putFile(m.t, m.edited, texts[i%len(texts)])
-	}
-	m.folder = folder
-}
-
-var firstTags = []string{"ar", "es", "en"}
-
-// measured is a site and what was measured of it.
-type measured struct {
-	t                            *testing.T
-	program, dir, folder, edited string
-	pages                        int
-	bytes                        int64
-	full, again, settled, edit   cost
-	loop, synced, copied, render cost
-	peak, peakAgain              int64 // bytes
-	allocs                       uint64
-	sizes                        map[string]int64
-	editedPages                  int
-}
-
-// cost is what something takes: time on the clock, and of all processors.
-type cost struct{ wall, cpu time.Duration }
-
-// best runs something a few times and gives the least cost: other work on the
-// computer only makes it more.
-func best(times int, do func() cost) cost {
-	least := do()
-	for range times - 1 {
-		c := do()
-		least = cost{min(least.wall, c.wall), min(least.cpu, c.cpu)}
-	}
-	return least
-}
-
-// own measures a part of this very program.
-func own(do func()) cost {
-	before, start := spent(syscall.RUSAGE_SELF), time.Now()
-	do()
-	return cost{time.Since(start), spent(syscall.RUSAGE_SELF) - before}
-}
-
-func spent(who int) time.Duration {
-	var u syscall.Rusage
-	_ = syscall.Getrusage(who, &u)
-	return time.Duration(u.Utime.Nano() + u.Stime.Nano())
-}
-
-// command runs another program.
-func command(cmd *exec.Cmd) (cost, error) {
-	start := time.Now()
-	err := cmd.Run()
-	return cost{time.Since(start), cmd.ProcessState.UserTime() + cmd.ProcessState.SystemTime()}, err
-}
-
-func (m *measured) measure() {
-	times := 3
-	if len(readDir(m.t, filepath.Join(m.folder, "weeks"))) > 100 {
-		times = 1
-	}
-	place := 0
-	m.full = best(times, func() cost {
-		place++
-		took, peak, _ := m.build(m.out(place))
-		m.peak = max(m.peak, peak)
-		return took
-	})
-	public := filepath.Join(m.out(place), publicFolder)
-	m.sizes = sizesOf(m.t, public)
-	for _, n := range m.sizes {
-		m.pages, m.bytes = m.pages+1, m.bytes+n
-	}
-	m.again, m.peakAgain, _ = m.build(m.out(place))
-	time.Sleep(coarsest) // from now on times prove that nothing changed
-	m.build(m.out(place))
-	m.settled = best(3, func() cost { took, _, _ := m.build(m.out(place)); return took })
-	note := 0
-	m.edit = best(3, func() cost {
-		note++
-		text, _ := os.ReadFile(m.edited)
-		putFile(m.t, m.edited, string(text)+fmt.Sprintf("\n\nNote %c.", 'a'+note))
-		took, _, said := m.build(m.out(place))
-		_, _ = fmt.Sscanf(said, "%d", &m.editedPages)
-		return took
-	})
-	m.copied = best(times, func() cost {
-		to := filepath.Join(m.dir, "copy")
-		defer os.RemoveAll(to)
-		took, err := command(exec.Command("cp", "-r", public, to))
-		if err != nil {
-			m.t.Fatal(err)
+	const turns = 50
+	costs := map[string][]cost{}
+	for range turns {
+		for _, program := range []string{plain, ours} {
+			took, err := command(exec.Command(program, "--version"))
+			if err != nil {
+				t.Fatal(err)
+			}
+			costs[program] = append(costs[program], took)
 		}
-		return took
-	})
-	m.loop = best(times, func() cost { return m.plainLoop(func() {}) })
-	m.synced = best(times, func() cost { return m.plainLoop(syscall.Sync) })
-	m.render = best(times, m.renderAlone)
-}
-
-func (m *measured) out(place int) string { return filepath.Join(m.dir, fmt.Sprint(place)) }
-
-// build runs the program, and gives its time, its peak of memory and what it
-// said.
-func (m *measured) build(out string) (cost, int64, string) {
-	m.t.Helper()
-	cmd := exec.Command(m.program, "build", m.folder, "--out", out, "--on", "2199-12-30")
-	var said, errs strings.Builder
-	cmd.Stdout, cmd.Stderr = &said, &errs
-	took, err := command(cmd)
-	if err != nil {
-		m.t.Fatalf("%v: %s", err, errs.String())
 	}
-	return took, cmd.ProcessState.SysUsage().(*syscall.Rusage).Maxrss * 1024, said.String()
-}
-
-// plainLoop writes as many bytes to as many files, with no care at all but for
-// what is done at the end.
-func (m *measured) plainLoop(end func()) cost {
-	to := filepath.Join(m.dir, "loop")
-	defer os.RemoveAll(to)
-	var names []string
-	var most int64
-	for name, n := range m.sizes {
-		names = append(names, name)
-		most = max(most, n)
+	ms := func(program string, of func(cost) time.Duration) []float64 {
+		return each(costs[program], func(c cost) float64 { return of(c).Seconds() * 1000 })
 	}
-	slices.Sort(names)
-	text := []byte(strings.Repeat("once upon a time there were 7 shells ", int(most)/37+1))
-	return own(func() {
-		parallel(len(names), func(i int) {
-			name := filepath.Join(to, names[i])
-			_ = os.MkdirAll(filepath.Dir(name), 0o755)
-			if err := os.WriteFile(name, text[:m.sizes[names[i]]], 0o644); err != nil {
-				m.t.Error(err)
-			}
-		})
-		end()
-	})
-}
-
-// renderAlone makes every page and forgets it.
-func (m *measured) renderAlone() cost {
-	made, problems := school.Open(m.folder, os.DirFS(m.folder)).Assemble(nil)
-	if len(problems) > 0 {
-		m.t.Fatal(problems)
+	wall, cpu := func(c cost) time.Duration { return c.wall }, func(c cost) time.Duration { return c.cpu }
+	fmt.Printf("\n| milliseconds, %d turns | by the clock | of processors |\n| --- | --- | --- |\n", turns)
+	for _, program := range []string{plain, ours} {
+		fmt.Printf("| %s --version | %s | %s |\n", filepath.Base(program), middle("%.1f", ms(program, wall)), middle("%.1f", ms(program, cpu)))
 	}
-	pages := made.Pages()
-	tuneMemory(len(made.Site.Weeks), len(pages))
-	var before, after runtime.MemStats
-	runtime.ReadMemStats(&before)
-	took := own(func() {
-		parallel(len(pages), func(i int) {
-			if _, err := pages[i].Render(); err != nil {
-				m.t.Error(err)
-			}
-		})
-	})
-	runtime.ReadMemStats(&after)
-	m.allocs = (after.Mallocs - before.Mallocs) / uint64(len(pages))
-	return took
-}
-
-// parallel calls do for 0 to n-1 on all processors.
-func parallel(n int, do func(int)) {
-	var next atomic.Int64
-	var all sync.WaitGroup
-	for range runtime.GOMAXPROCS(0) {
-		all.Go(func() {
-			for i := int(next.Add(1)) - 1; i < n; i = int(next.Add(1)) - 1 {
-				do(i)
-			}
-		})
+	beside := make([]float64, turns)
+	for i := range turns {
+		beside[i] = (costs[ours][i].wall - costs[plain][i].wall).Seconds() * 1000
 	}
-	all.Wait()
-}
-
-func sizesOf(t *testing.T, dir string) map[string]int64 {
-	t.Helper()
-	sizes := map[string]int64{}
-	err := filepath.WalkDir(dir, func(name string, e fs.DirEntry, err error) error {
-		if err != nil || e.IsDir() {
-			return err
-		}
-		info, err := e.Info()
-		rel, _ := filepath.Rel(dir, name)
-		sizes[rel] = info.Size()
-		return err
-	})
-	if err != nil {
-		t.Fatal(err)
-	}
-	return sizes
-}
-
-func readDir(t *testing.T, dir string) []fs.DirEntry {
-	t.Helper()
-	entries, err := os.ReadDir(dir)
-	if err != nil {
-		t.Fatal(err)
-	}
-	return entries
-}
-
-func (m *measured) print(weeks, languages int) {
-	row := func(name string, c cost, pages int, bytes int64) {
-		fmt.Printf("| %s | %s | %s | %s | %s | %.2f | %.2f |\n", name, seconds(c.wall), seconds(c.cpu), perSecond(float64(pages), c.wall),
-			perSecond(float64(bytes)/1e6, c.wall), c.wall.Seconds()/m.loop.wall.Seconds(), c.wall.Seconds()/m.synced.wall.Seconds())
-	}
-	fmt.Printf("\n%d weeks, %d languages: %d pages, %.1f MB\n\n", weeks, languages, m.pages, float64(m.bytes)/1e6)
-	fmt.Println("| what | seconds | of processors | pages/s | MB/s | × plain loop | × loop on the disk |\n| --- | --- | --- | --- | --- | --- | --- |")
-	row("full build, the whole program", m.full, m.pages, m.bytes)
-	row("rendering alone, nothing written", m.render, m.pages, m.bytes)
-	row("plain loop that writes as much", m.loop, m.pages, m.bytes)
-	row("the same, and on the disk before it ends", m.synced, m.pages, m.bytes)
-	row("cp -r of the pages", m.copied, m.pages, m.bytes)
-	row("build again at once, nothing changed", m.again, m.pages, m.bytes)
-	row("build later, nothing changed", m.settled, m.pages, m.bytes)
-	row(fmt.Sprintf("build after a note was edited (%d pages)", m.editedPages), m.edit, m.editedPages, 0)
-	fmt.Printf("\nallocations a page %d; peak of memory %d MB for the full build, %d MB when nothing changed\n", m.allocs, m.peak>>20, m.peakAgain>>20)
-}
-
-func seconds(d time.Duration) string { return strconv.FormatFloat(d.Seconds(), 'f', 3, 64) }
-
-func perSecond(n float64, took time.Duration) string {
-	return strconv.FormatFloat(n/took.Seconds(), 'f', 0, 64)
+	fmt.Printf("| beside each other | %s more | |\n", middle("%.1f", beside))
 }

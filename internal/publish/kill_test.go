@@ -8,6 +8,7 @@ import (
 	"path"
 	"path/filepath"
 	"regexp"
+	"slices"
 	"strings"
 	"testing"
 	"time"
@@ -34,24 +35,26 @@ func TestMain(m *testing.M) {
 
 // linkedSite is a site whose pages lead to their neighbours and whose indexes
 // lead to every page of their language; the link that families hold leads to a page
-// in each language. The versions share half their pages.
+// in each language. The versions a and b share half their pages; c is a with few of its
+// pages left.
 func linkedSite(version string) []File {
-	from := map[string]int{"a": 0, "b": 60}[version]
-	languages := map[string][]string{"a": {"en", "es"}, "b": {"en", "ar"}}[version]
+	from := map[string]int{"a": 0, "b": 60, "c": 0}[version]
+	count := map[string]int{"a": 120, "b": 120, "c": 10}[version]
+	languages := map[string][]string{"a": {"en", "es"}, "b": {"en", "ar"}, "c": {"en"}}[version]
 	var files []File
 	var roots []string
 	for _, tag := range languages {
 		var pages []string
-		for i := range 120 {
+		for i := range count {
 			pages = append(pages, fmt.Sprintf("%s/%d.html", tag, from+i))
 		}
 		for i, name := range pages {
-			files = append(files, linked(version, name, pages[(i+1)%120], pages[(i+119)%120], languages[0]+"/index.html"))
+			files = append(files, linked(version, name, pages[(i+1)%count], pages[(i+count-1)%count], languages[0]+"/index.html"))
 		}
 		roots = append(roots, tag+"/index.html")
 		files = append(files, linked(version, tag+"/index.html", pages...))
 	}
-	for i := range 120 {
+	for i := range count {
 		var pages []string
 		for _, tag := range languages {
 			pages = append(pages, fmt.Sprintf("%s/%d.html", tag, from+i))
@@ -70,11 +73,15 @@ func linked(version, name string, to ...string) File {
 	}}
 }
 
+// most is how many pages of a large version can be reached, and nearly all are.
+const most = 200
+
 var linkIn = regexp.MustCompile(`<(.*)>`)
 
 // checkWhole looks at every page on the disk, and at every page that can be
-// reached from the first and from those that families hold a link to.
-func checkWhole(t *testing.T, when string, files map[string]string) {
+// reached from the first and from those that families hold a link to, of which there are
+// at least so many.
+func checkWhole(t *testing.T, when string, files map[string]string, least int) {
 	t.Helper()
 	for name, data := range files {
 		if isTemp(path.Base(name)) || name == "theirs.txt" {
@@ -107,21 +114,24 @@ func checkWhole(t *testing.T, when string, files map[string]string) {
 			}
 		}
 	}
-	if len(reached) < 200 {
+	if len(reached) < least {
 		t.Errorf("%s: only %d pages can be reached", when, len(reached))
 	}
+}
+
+// builder is a process that builds a version of the site.
+func builder(version, dir string) *exec.Cmd {
+	cmd := exec.Command(os.Args[0])
+	cmd.Env = append(os.Environ(), childEnv+"="+version+" "+dir)
+	cmd.Stderr = os.Stderr
+	return cmd
 }
 
 // A build that is killed at any moment leaves whole pages and links that
 // resolve, and the next build puts everything right.
 func TestKill(t *testing.T) {
 	dir := filepath.Join(inMemory(t), "public")
-	child := func(version string) *exec.Cmd {
-		cmd := exec.Command(os.Args[0])
-		cmd.Env = append(os.Environ(), childEnv+"="+version+" "+dir)
-		cmd.Stderr = os.Stderr
-		return cmd
-	}
+	child := func(version string) *exec.Cmd { return builder(version, dir) }
 	put(t, filepath.Join(dir, "theirs.txt"), "theirs")
 	// How long a whole build takes, to spread the kills over it.
 	start := time.Now()
@@ -142,12 +152,65 @@ func TestKill(t *testing.T) {
 		if cmd.Wait() != nil {
 			killed++
 		}
-		checkWhole(t, fmt.Sprintf("kill %d, after %v", i, wait), disk(t, dir))
+		checkWhole(t, fmt.Sprintf("kill %d, after %v", i, wait), disk(t, dir), most)
 	}
 	if killed == 0 {
 		t.Errorf("no build was killed in time: nothing was tried")
 	}
 	t.Logf("a whole build took %v; %d of %d builds were killed before their end", whole, killed, *kills)
+	checkAfterKills(t, dir)
+}
+
+// A build that is killed while it removes pages leaves no dead link: not on a page that
+// families hold a link to and that still waits for its removal, nor behind it. Each kill
+// comes when another page is seen to be gone, from the first to the last.
+func TestKillRemoving(t *testing.T) {
+	dir := filepath.Join(inMemory(t), "public")
+	put(t, filepath.Join(dir, "theirs.txt"), "theirs")
+	left := map[string]bool{}
+	for _, f := range linkedSite("c") {
+		left[f.Path] = true
+	}
+	var gone []string
+	for _, f := range linkedSite("a") {
+		if !left[f.Path] {
+			gone = append(gone, f.Path)
+		}
+	}
+	slices.SortFunc(gone, leadingFirst)
+	within := 0 // kills that came between the first and the last removal
+	for i := range *kills {
+		write(t, dir, linkedSite("a")...)
+		cmd := builder("c", dir)
+		if err := cmd.Start(); err != nil {
+			t.Fatal(err)
+		}
+		ended := make(chan error, 1)
+		go func() { ended <- cmd.Wait() }()
+		next := filepath.Join(dir, gone[i*len(gone) / *kills])
+		for running := true; running; {
+			if _, err := os.Lstat(next); err != nil {
+				break
+			}
+			select {
+			case err := <-ended:
+				ended <- err
+				running = false
+			default:
+			}
+		}
+		_ = cmd.Process.Kill()
+		<-ended
+		now := disk(t, dir)
+		if len(now) < len(linkedSite("a"))+1 && len(now) > len(linkedSite("c"))+1 {
+			within++
+		}
+		checkWhole(t, fmt.Sprintf("kill %d, when %s was gone and %d of %d pages were left to remove", i, next, len(now)-len(left)-1, len(gone)), now, len(left))
+	}
+	if within < *kills/2 {
+		t.Errorf("only %d of %d kills came while pages were removed", within, *kills)
+	}
+	t.Logf("%d of %d kills came while pages were removed", within, *kills)
 	checkAfterKills(t, dir)
 }
 
@@ -194,7 +257,7 @@ func TestStopAtEveryTurn(t *testing.T) {
 			}
 		}
 		r.close() // as a kill would: nothing is tidied
-		checkWhole(t, fmt.Sprintf("stopped after phase %d", stop), disk(t, dir))
+		checkWhole(t, fmt.Sprintf("stopped after phase %d", stop), disk(t, dir), most)
 		checkAfterKills(t, dir)
 	}
 }

@@ -180,6 +180,12 @@ func TestDeskWalk(t *testing.T) {
 	b.tap("Undo: Other numbers, story 2")
 	b.reads("#desk-story-2", "10 + 5 = ?")
 
+	b.tap("Our class")
+	b.tap("العربية") // a child has come who speaks it
+	b.wait(`[...document.querySelectorAll(".families .tab")].some(t => t.textContent === "العربية")`, "the families' new language")
+	b.tap("Undo: Languages at home")
+	b.wait(`![...document.querySelectorAll(".families .tab")].some(t => t.textContent === "العربية")`, "one language fewer")
+
 	b.tap("Send home")
 	b.tap("A file in a message")
 	b.tap("Save file, English")

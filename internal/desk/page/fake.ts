@@ -82,7 +82,7 @@ export class Fake implements Transport {
       return { date, state: has ? (i < 1 ? "shown" : "waits") : i === 12 ? "off" : "proposed", can: i === 12 ? "" : target.can, showFrom: date, mend: has ? this.week(date).findings.length : 0 };
     });
     const { name = "", languages: tags = "en" } = this.settings();
-    return { name, settings: { name, class: "", address: this.settings()["address"] ?? "", languages: tags.split(","), look: "paper", answers: "foot", index: false, daysOff: [] }, grade: 2, languages: languages.filter((l) => tags.split(",").includes(l.tag)), class: "en", weeks, words: [{ id: "make-ten", name: "make a ten first", own: this.settings()["words.make-ten"] ?? "" }], met: targets.slice(0, 1), notYet: targets.slice(1), lacks: [], newest: "", heldBack: [], next: mondays.find((d) => !(this.path(d) in this.files))!, wrong: [], unread: [] };
+    return { name, settings: { name, class: "", address: this.settings()["address"] ?? "", languages: tags.split(/[ ,]/), look: "paper", answers: "foot", index: false, daysOff: [] }, grade: 2, languages: languages.filter((l) => tags.split(/[ ,]/).includes(l.tag)), class: "en", weeks, words: [{ id: "make-ten", name: "make a ten first", own: this.settings()["words.make-ten"] ?? "" }], met: targets.slice(0, 1), notYet: targets.slice(1), lacks: [], newest: "", heldBack: [], next: mondays.find((d) => !(this.path(d) in this.files))!, wrong: [], unread: [] };
   }
 
   private readings: Reading[] = ["joins", "leaves", "compared"].flatMap((happens) => ["result", "change"].map((asks) => ({ line: `${happens}/${asks}`, kind: { id: happens, happens, asks, words: `${happens}, ${asks}` }, equation: "58 - 36 = ?", picture: bar(58, 36), answer: "22" })));

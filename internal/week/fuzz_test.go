@@ -33,6 +33,28 @@ func FuzzRead(f *testing.F) {
 	})
 }
 
+// Whatever the file of a week's kept stories holds, reading ends, every problem names its
+// place, and a story that passes is one that can be told.
+func FuzzKept(f *testing.F) {
+	const good = "[[story]]\nevent = \"harbour.board\"\nkind = \"together-total\"\nnumbers = [4, 8]\n"
+	for _, seed := range []string{good + good, good + good + "[[easier]]\n" + good[10:], good + "extra = -1", "[[story]]\n[[story.story]]", "story = 3", "[[harder]]\nnumbers = [[1]]", "\xff\xfe"} {
+		f.Add(seed)
+	}
+	f.Fuzz(func(t *testing.T, text string) {
+		const name = "weeks/2026-09-14.stories.toml"
+		site, problems := Read(folder(SiteFile, goodSite, "weeks/2026-09-14.toml", goodWeek, name, text), someAllowed())
+		checkPlaces(t, problems, name, text)
+		if len(problems) > 0 {
+			return
+		}
+		for _, c := range site.Weeks[0].Kept {
+			if len(c.Problem.Equation().Sides()) != 2 || c.Extra < 0 || c.Event == "" {
+				t.Errorf("passed: %+v", c)
+			}
+		}
+	})
+}
+
 // Whatever site.toml holds, reading ends, every problem names its place, and a
 // site that passes holds only words that are allowed.
 func FuzzSite(f *testing.F) {

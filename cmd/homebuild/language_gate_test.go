@@ -13,7 +13,7 @@ import (
 func TestOneGate(t *testing.T) {
 	slips := []struct{ name, tag, old, new, want string }{
 		{"left in English", "es", `"Ir al contenido"`, `"Skip to the main part"`, `page.skip is still English`},
-		{"a story left in English", "es", `"Hacía muchísimo frío, y la capitana preparaba chocolate caliente para cada pasajero."`, `"It was freezing, so the captain made hot cocoa for every passenger."`, `event.harbour.board.open is still English`},
+		{"a story left in English", "es", `"Hacía muchísimo frío, y la capitana preparaba chocolate caliente para cada pasajero."`, `"It was a cold day, so the captain made hot cocoa for every passenger."`, `event.harbour.board.open is still English`},
 		{"another script", "ru", `other = "Что дальше?"`, `other = "Чтo дальше?"`, `"Чтo" has letters of another script`},
 		{"a space at the end", "es", `al contenido"`, `al contenido "`, `page.skip begins or ends with a space`},
 		{"two spaces", "es", `al contenido"`, `al  contenido"`, `page.skip has two spaces side by side`},

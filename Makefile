@@ -1,7 +1,7 @@
 # The commands of the project. `make test` is the one that must pass.
 
 # The long commands are apart: they are not part of `make test`.
-.PHONY: desk build test setup go-test browser-test browser-all lint generate screenshots clean kill-test fault-test fuzz bench supply sbom program release release-test
+.PHONY: desk build test setup go-test browser-test browser-all lint generate screenshots clean kill-test fault-test fuzz mutate bench supply sbom program release release-test
 
 build: ## build the example school's site into public/ and desk/
 	go run ./cmd/homebuild build
@@ -45,6 +45,16 @@ fuzz: ## each fuzz target for FUZZTIME, one after the other; what it finds stays
 	    echo "internal/$$room $$target $$(grep '^fuzz: elapsed' $$log | tail -n 1)"; \
 	  done; \
 	done; rm -f $$log
+
+# A change may make a loop that fills the memory; the limit stops it there. Each
+# change is judged by the quick run of its room's tests (-short).
+MUTATE = problem estimate strategy mistake activity picture week publish i18n
+mutate: ## changes the code, one sign at a time, and lists what no test of its room notices (hours; MUTATE=estimate for one room)
+	@ulimit -v 8000000 2>/dev/null; for room in $(MUTATE); do \
+	  echo "internal/$$room"; \
+	  GOFLAGS='-short -vet=off -ldflags=-w' go run github.com/go-gremlins/gremlins/cmd/gremlins@v0.6.0 unleash \
+	    --workers 1 --timeout-coefficient 5 --output-statuses lct ./internal/$$room || exit 1; \
+	done
 
 BENCHDIR =
 BENCHWEEKS = 2000

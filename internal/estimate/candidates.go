@@ -166,7 +166,7 @@ func (k candidate) estimate(c problem.Calculation) (Estimate, bool) {
 	value := problem.Calculation{Op: c.Op, Numbers: k.friendly}.Value()
 	e := Estimate{Method: k.method, Friendly: k.friendly, Value: value, Tolerance: k.tolerance, calculation: c}
 	off := max(value-c.Value(), c.Value()-value)
-	fits := value > 0 && off > 0 && value <= problem.RangeOf(c.Largest())
+	fits := off > 0 && value <= problem.RangeOf(c.Largest())
 	return e, fits && off <= k.mostOff(c) && e.possible()
 }
 

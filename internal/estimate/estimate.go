@@ -26,12 +26,7 @@ var methodIDs = [lastMethod + 1]string{
 }
 
 // String gives the id used in message ids: "one-ten".
-func (m Method) String() string {
-	if m < Tens || m > lastMethod {
-		return "no-method"
-	}
-	return methodIDs[m]
-}
+func (m Method) String() string { return methodIDs[m] }
 
 // Estimate is a friendly calculation and how near to it the answer must be.
 type Estimate struct {

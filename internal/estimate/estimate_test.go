@@ -32,6 +32,14 @@ func TestFor(t *testing.T) {
 		{plus(345, 268), []int{77, 603, 513}, "345 + 270 = 615", estimate.OneTen, nil, "both to tens is seven too many"},
 		{minus(788, 544), []int{1332}, "788 - 540 = 248", estimate.OneTen, nil, "800 - 544 would be no easier"},
 		{minus(74, 28), []int{102, 56}, "74 - 30 = 44", estimate.OneTen, nil, "70 - 28 would be no easier"},
+		{plus(298, 203), []int{95}, "300 + 200 = 500", estimate.Hundreds, nil, "where every number has hundreds, they come first"},
+		{plus(298, 53), []int{245}, "300 + 53 = 353", estimate.OneHundred, nil, "53 has none"},
+		{plus(100, 298, 203), []int{398}, "100 + 300 + 200 = 600", estimate.Hundreds, nil, "a hundred has hundreds"},
+		{plus(10, 38, 23), []int{48}, "10 + 40 + 20 = 70", estimate.Tens, nil, "ten has tens"},
+		{plus(48, 49), []int{1}, "50 + 50 = 100", estimate.Tens, nil, "a hundred is within a hundred"},
+		{minus(100, 74), []int{174}, "100 - 70 = 30", estimate.Tens, nil, "4 of 26 off: a hundred is judged as what is below"},
+		{minus(60, 12), []int{72}, "60 - 10 = 50", estimate.Tens, nil, "up to 60, which is the whole"},
+		{plus(4, 39), []int{35}, "4 + 40 = 44", estimate.OneTen, nil, "from 39 on, which is the larger part"},
 	}
 	for _, test := range tests {
 		e, ok := estimate.For(test.c, test.wrong, 2)
@@ -61,6 +69,8 @@ func TestNoUsefulEstimate(t *testing.T) {
 		{minus(15, 10), []int{25}, "the ten goes"},
 		{plus(46, 20), []int{26}, "a whole ten is added"},
 		{plus(43, 5), []int{38}, "only the ones change"},
+		{plus(43, 7), []int{36}, "the ten is full, and none is passed"},
+		{minus(47, 7), []int{54}, "all the ones go, and no ten"},
 		{plus(6, 4, 5), []int{10}, "6 and 4 make ten exactly"},
 		{plus(16, 44, 27), []int{60}, "16 and 44 make sixty exactly"},
 		{plus(38, 25), nil, "nothing is to be found"},
@@ -68,6 +78,16 @@ func TestNoUsefulEstimate(t *testing.T) {
 	for _, test := range tests {
 		if e, ok := estimate.For(test.c, test.wrong, 1); ok {
 			t.Errorf("For(%v) = %v, want none: %s", test.c, e.Equation, test.why)
+		}
+	}
+}
+
+// An answer passes up to the bounds that are told, and no further.
+func TestNear(t *testing.T) {
+	e, _ := estimate.For(plus(38, 25), []int{13}, 2)
+	for given, want := range map[int]bool{62: false, 63: true, 68: true, 73: true, 74: false} {
+		if got := e.Near(given); got != want {
+			t.Errorf("%v, within %d: %d passes: %v, want %v", e.Equation, e.Tolerance, given, got, want)
 		}
 	}
 }

@@ -19,6 +19,9 @@ const mathematicsPage = "../../docs/mathematics.md"
 
 // The tables of the page are those that are counted here.
 func TestMathematicsPage(t *testing.T) {
+	if testing.Short() {
+		t.Skip("counts a million pairs")
+	}
 	documented.Hold(t, mathematicsPage, "estimates", estimatesTable(t))
 	documented.Hold(t, mathematicsPage, "slips", slipsTable(t))
 }

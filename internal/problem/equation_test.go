@@ -46,6 +46,23 @@ func TestFalseEquationsCannotBeMade(t *testing.T) {
 	}
 }
 
+// What one operation does, its inverse undoes: the relationship between addition and
+// subtraction (CCSS-M 2010, 1.OA.C.6).
+func TestInverse(t *testing.T) {
+	for _, op := range []Op{Plus, Minus} {
+		e := append(Number(13), Term{Op: op, Value: 4}, Term{Op: op.Inverse(), Value: 4})
+		if e.Value() != 13 {
+			t.Errorf("%v comes to %d, want 13", e, e.Value())
+		}
+	}
+}
+
+func TestIsZero(t *testing.T) {
+	if !(Equation{}).IsZero() || Alone(Number(8)).IsZero() || Equal(Number(6), Number(6)).IsZero() {
+		t.Error("want the zero equation alone to say nothing")
+	}
+}
+
 func TestKindIDs(t *testing.T) {
 	seen := map[string]bool{}
 	for _, k := range Kinds() {

@@ -1,6 +1,9 @@
 package problem
 
-import "testing"
+import (
+	"slices"
+	"testing"
+)
 
 func TestOpenedFor(t *testing.T) {
 	for _, row := range []struct {
@@ -31,6 +34,16 @@ func TestEveryNumberCanBeOpened(t *testing.T) {
 			if p.Covers(q) && opened != p {
 				t.Fatalf("%d - %d: %v is opened without need", whole, taken, p)
 			}
+		}
+	}
+}
+
+// Expanded form; a place that is empty is not written (2.NBT.A.3 of CCSS-M 2010,
+// from memory).
+func TestFilled(t *testing.T) {
+	for n, want := range map[int][]int{345: {300, 40, 5}, 305: {300, 5}, 340: {300, 40}, 45: {40, 5}, 7: {7}, 1000: {1000}, 0: nil} {
+		if got := PlacesOf(n).Filled(); !slices.Equal(got, want) {
+			t.Errorf("%d in its places: got %v, want %v", n, got, want)
 		}
 	}
 }

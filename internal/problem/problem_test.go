@@ -146,6 +146,9 @@ func TestPairs(t *testing.T) {
 			t.Errorf("%d has %d pairs, want %d", total, got, want)
 		}
 	}
+	if mustNew(t, TogetherBoth, 2, 3).SolvingDiffers() {
+		t.Error("both addends unknown: any pair is right, and no other equation finds it")
+	}
 	if got := mustNew(t, TogetherTotal, 2, 3).Pairs(); got != nil {
 		t.Errorf("one unknown has pairs %v, want none", got)
 	}
@@ -173,6 +176,9 @@ func TestChains(t *testing.T) {
 		}
 		if got := p.Equation().String(); got != row.whole {
 			t.Errorf("%v %v: equation %q, want %q", row.kind, row.numbers, got, row.whole)
+		}
+		if p.SolvingDiffers() {
+			t.Errorf("%v %v: a chain is solved by its steps, not by another equation", row.kind, row.numbers)
 		}
 		if p.Answer() != row.answer || steps[1].Answer() != row.answer {
 			t.Errorf("%v %v: answer %d and %d, want %d", row.kind, row.numbers, p.Answer(), steps[1].Answer(), row.answer)

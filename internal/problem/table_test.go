@@ -2,6 +2,7 @@ package problem
 
 import (
 	"slices"
+	"strings"
 	"testing"
 )
 
@@ -113,6 +114,11 @@ func TestCheckValues(t *testing.T) {
 		}
 		if row.kind.FirstGrade() != row.first || row.kind.MasteredBy() != row.master {
 			t.Errorf("%s: grades %d to %d, want %d to %d", row.id, row.kind.FirstGrade(), row.kind.MasteredBy(), row.first, row.master)
+		}
+		// In the published table a missing number inside the equation is what the
+		// children must turn around.
+		if got, want := p.SolvingDiffers(), !strings.HasSuffix(row.form, "= ?"); got != want {
+			t.Errorf("%s: %q is solved by another equation: %v, want %v", row.id, row.form, got, want)
 		}
 		if got := row.kind.Situation() == Compare; got != row.compare {
 			t.Errorf("%s: drawn as a comparison %v, want %v", row.id, got, row.compare)

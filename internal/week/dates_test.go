@@ -94,6 +94,7 @@ func TestOddDates(t *testing.T) {
 		{"Sundays", []string{"2026-09-13", "2026-09-20"}, "2026-09-14", "", ""},
 		{"a Monday among Sundays", []string{"2026-09-13", "2026-09-20", "2026-09-28"}, "2026-09-14", "2026-09-13", ""},
 		{"the year of last Christmas", append([]string{"2026-01-12"}, autumn...), "2027-01-08", "2026-01-12", "name the file 2027-01-11.toml"},
+		{"the first week of the next year", append([]string{"2025-01-06"}, autumn...), "2026-12-28", "2025-01-06", "name the file 2027-01-04.toml"},
 		{"a slip of two keys", append(autumn, "2062-09-18"), "2026-09-20", "2062-09-18", "name the file 2026-09-21.toml"},
 		{"another century", append(autumn, "2126-09-16"), "2026-09-20", "2126-09-16", "name the file 2026-09-14.toml"},
 		{"alone, long ago", []string{"2026-09-14"}, "2029-02-01", "", "what was right stays right"},
@@ -118,6 +119,13 @@ func TestOddDates(t *testing.T) {
 		if left := site.OddDates(test.today); len(left) >= len(problems) {
 			t.Errorf("%s: want it believed with odd-date, got\n%v", test.name, left)
 		}
+	}
+}
+
+// The first week of a school is of a Monday, as no week says otherwise.
+func TestOddFirstWeek(t *testing.T) {
+	if wrong := (Site{}).OddDate("2026-09-14", "2026-09-10"); wrong != nil {
+		t.Errorf("a Monday: want nothing asked, got %v", wrong)
 	}
 }
 

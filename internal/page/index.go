@@ -8,7 +8,7 @@ type Index struct {
 	This    WeekLink
 	Earlier []Topic
 	Years   []YearLink // of weeks that are on no list here, newest first
-	Check   string // link to the check pages; empty for none
+	Check   string     // link to the check pages; empty for none
 }
 
 // Topic is the earlier weeks that have something in common.

@@ -8,8 +8,7 @@ build: ## build the example school's site into public/ and desk/
 
 test: ## install what tests need, then run all of them
 	$(MAKE) -j2 setup lint # one waits for the network, the other for the processor
-	$(MAKE) go-test
-	$(MAKE) browser-test
+	$(MAKE) -j2 -O go-test browser-test # a browser waits now and then
 
 setup: ## Chromium, fonts, Java and the locked npm tools, where they are missing
 	sh browser/setup.sh

@@ -2,7 +2,10 @@ package desk
 
 import (
 	"slices"
+	"strings"
 	"testing"
+
+	"homebuild/internal/week"
 )
 
 // TestLanguages gives families another language in the middle of the year, and takes
@@ -39,5 +42,35 @@ func TestLanguages(t *testing.T) {
 	}
 	if got := families(); !slices.Equal(got, []string{"en", "so"}) {
 		t.Errorf("after what was refused families have %v", got)
+	}
+}
+
+// TestClassWords writes what the class calls a way: families read it, an empty line takes
+// it away again, and what is private is refused.
+func TestClassWords(t *testing.T) {
+	d := newDesk(t, "en", "es")
+	for _, w := range ask[Year](t, d, "year", None{}).Words {
+		if w.Name == "" || w.Own != "" {
+			t.Errorf("%+v", w)
+		}
+	}
+	way := line(t, sheetOf(t, d), LineWay).Value
+	word := func(own string) answered { return send(t, d, "settings", Setting{wordsOf + way, own}) }
+	families := func() bool {
+		return strings.Contains(ask[Page](t, d, "page", PageOf{Date: first, Tag: "es", Page: "learn"}).HTML, "ten friends")
+	}
+	lay(t, d, ask[Act](t, d, "settings", Setting{wordsOf + way, "ten friends"}))
+	if !families() {
+		t.Errorf("families do not read it: %s", d.text(week.SiteFile))
+	}
+	lay(t, d, ask[Act](t, d, "settings", Setting{wordsOf + way, ""}))
+	if families() {
+		t.Error("taken away, and families read it")
+	}
+	if wrongs := word("call 555-867-5309").Wrong; len(wrongs) != 1 || wrongs[0].Key != wordsOf+way || wrongs[0].Code != "private-phone" {
+		t.Errorf("%+v", wrongs)
+	}
+	if wrongs := send(t, d, "settings", Setting{wordsOf + "no-way", "x"}).Wrong; len(wrongs) != 1 {
+		t.Errorf("no way: %+v", wrongs)
 	}
 }

@@ -18,7 +18,8 @@ type header struct {
 	name     string
 	script   string // ISO 15924: "Latn"
 	rtl      bool
-	turkic   bool // small i becomes capital İ
+	between  string // of two sentences
+	turkic   bool   // small i becomes capital İ
 	reviewed Signatures
 	open     bool     // something is not what was read and signed
 	ending   ending   // follows the sound before it; nil where none does
@@ -62,7 +63,7 @@ func (b *builder) header(tag language.Tag) {
 	l := b.lang
 	base, _ := tag.Base()
 	l.tag, l.script = b.file.Tag, scriptOf(tag)
-	l.arabic = l.script == "Arab"
+	l.between = between(base.String())
 	l.turkic = slices.Contains([]string{"tr", "az", "crh", "tt", "gag"}, base.String())
 	l.ending = endings[base.String()]
 	l.name = b.headerWord("name", nil)

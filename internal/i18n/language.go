@@ -1,6 +1,7 @@
 package i18n
 
 import (
+	"cmp"
 	"slices"
 	"strconv"
 	"strings"
@@ -46,14 +47,24 @@ func (l *Language) Name() string { return l.name }
 // memory).
 var unspaced = []string{"ja", "km", "lo", "my", "th", "zh"}
 
-// Between is what stands between two sentences: a space, or nothing.
-func (l *Language) Between() string {
-	base, _, _ := strings.Cut(l.tag, "-")
-	if slices.Contains(unspaced, base) {
+// between is what stands between two sentences: a space, or nothing.
+func between(language string) string {
+	if slices.Contains(unspaced, language) {
 		return ""
 	}
 	return " "
 }
+
+// Between is what stands between two sentences: a space, or nothing.
+func (l *Language) Between() string { return l.between }
+
+// commas stand between numbers, where the script has one of its own: the comma of
+// Arabic (Unicode Standard, U+060C) and the enumeration comma of Chinese (GB/T 15834,
+// from memory).
+var commas = map[string]string{"Arab": "، ", "Hans": "、", "Hant": "、"}
+
+// Comma is what stands between two numbers: "3, 5".
+func (l *Language) Comma() string { return cmp.Or(commas[l.script], ", ") }
 
 // RightToLeft reports the direction of the script.
 func (l *Language) RightToLeft() bool { return l.rtl }

@@ -2,7 +2,6 @@ package i18n
 
 import (
 	"strconv"
-	"strings"
 	"unicode/utf8"
 
 	"homebuild/internal/problem"
@@ -12,7 +11,6 @@ import (
 type Notation struct {
 	digits       digits
 	equationsRTL bool
-	arabic       bool // written in Arabic letters
 }
 
 // EquationsRightToLeft reports whether the classes of this language write
@@ -72,15 +70,6 @@ func (d digits) write(n int) string {
 // Number writes a whole number in the language's digits, without marks between
 // thousands: school numbers end at 1000.
 func (n Notation) Number(number int) string { return n.digits.write(number) }
-
-// List puts numbers that are written beside each other: "3, 5", behind the comma of
-// Arabic letters in those (Unicode Standard, U+060C).
-func (n Notation) List(numbers []string) string {
-	if n.arabic {
-		return strings.Join(numbers, "، ")
-	}
-	return strings.Join(numbers, ", ")
-}
 
 const (
 	minusSign          = "\u2212"

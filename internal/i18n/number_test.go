@@ -27,13 +27,13 @@ func TestNumber(t *testing.T) {
 	}
 }
 
-// Between numbers stands the comma of the letters (Unicode Standard, U+060C).
-func TestList(t *testing.T) {
+// Between numbers stands the comma of the letters: Unicode Standard, U+060C, for Arabic;
+// GB/T 15834, from memory, for Chinese.
+func TestComma(t *testing.T) {
 	catalog := fixtures(t)
-	for tag, want := range map[string]string{"ar": "3، 5", "en": "3, 5"} {
-		l := in(t, catalog, tag)
-		if got := l.List([]string{l.Number(3), l.Number(5)}); got != want {
-			t.Errorf("%s: want %s, got %s", tag, want, got)
+	for tag, want := range map[string]string{"ar": "، ", "en": ", ", "vi": ", "} {
+		if got := in(t, catalog, tag).Comma(); got != want {
+			t.Errorf("%s: want %q, got %q", tag, want, got)
 		}
 	}
 }

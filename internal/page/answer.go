@@ -227,7 +227,7 @@ func (s *state) runs(numbers []int) string {
 		}
 		all = append(all, text)
 	}
-	return s.notation.List(all)
+	return strings.Join(all, s.comma())
 }
 
 // mine is the class of the answer that was picked: how the CSS writes it.

@@ -44,6 +44,7 @@ const (
 	asPlain                   // plain text
 	asDrawn                   // plain text in a drawing
 	asBetween                 // what stands between two sentences
+	asComma                   // what stands between two numbers
 	asDirection               // the direction of the language
 )
 
@@ -138,6 +139,8 @@ func (x said) write(m *markup, l *i18n.Language) {
 		_ = xml.EscapeText(m, []byte(l.Plain(x.line))) // m never fails
 	case asBetween:
 		m.write(l.Between())
+	case asComma:
+		m.write(l.Comma())
 	case asDirection:
 		m.write(dir(l.RightToLeft()))
 	}

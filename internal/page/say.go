@@ -38,6 +38,14 @@ func (s *state) between() string {
 	return s.Language.Between()
 }
 
+// comma is what stands between two numbers.
+func (s *state) comma() string {
+	if s.outline != nil {
+		return s.outline.place(said{as: asComma})
+	}
+	return s.Language.Comma()
+}
+
 // direction is the one of the language.
 func (s *state) direction() string {
 	if s.outline != nil {

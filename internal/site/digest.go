@@ -1,7 +1,6 @@
 package site
 
 import (
-	"bufio"
 	"cmp"
 	"crypto/sha256"
 	"encoding/hex"
@@ -18,29 +17,28 @@ import (
 // has no value to name, a function or a channel, is a bug of the caller and
 // panics.
 func digest(values ...any) string {
-	sum := sha256.New()
-	d := digester{bufio.NewWriter(sum)} // neither of them fails
+	var d digester
 	for i := range values {
 		d.value(reflect.ValueOf(&values[i]).Elem()) // with its type
 	}
-	_ = d.Flush()
-	return hex.EncodeToString(sum.Sum(nil)[:16])
+	sum := sha256.Sum256(d.written)
+	return hex.EncodeToString(sum[:16])
 }
 
-type digester struct{ *bufio.Writer }
+type digester struct{ written []byte }
 
 // number writes a number and its end, so that two numbers are never read as
 // one.
-func (d digester) number(n int64) {
-	_, _ = d.Write(append(strconv.AppendInt(d.AvailableBuffer(), n, 36), ' '))
+func (d *digester) number(n int64) {
+	d.written = append(strconv.AppendInt(d.written, n, 36), ' ')
 }
 
-func (d digester) text(s string) {
+func (d *digester) text(s string) {
 	d.number(int64(len(s)))
-	_, _ = d.WriteString(s)
+	d.written = append(d.written, s...)
 }
 
-func (d digester) value(v reflect.Value) {
+func (d *digester) value(v reflect.Value) {
 	switch v.Kind() {
 	case reflect.Invalid:
 		d.text("nothing")
@@ -72,7 +70,7 @@ func (d digester) value(v reflect.Value) {
 
 // entries goes through a map in the order of its keys, which are words or
 // numbers.
-func (d digester) entries(v reflect.Value) {
+func (d *digester) entries(v reflect.Value) {
 	keys := v.MapKeys()
 	slices.SortFunc(keys, func(a, b reflect.Value) int {
 		if a.CanInt() {
@@ -91,7 +89,7 @@ func (d digester) entries(v reflect.Value) {
 type summed interface{ Sum() string }
 
 // pointed tells apart nothing, and what sort of thing is pointed at.
-func (d digester) pointed(v reflect.Value) {
+func (d *digester) pointed(v reflect.Value) {
 	if v.IsNil() {
 		d.text("nothing")
 		return

@@ -1,6 +1,7 @@
 package site
 
 import (
+	"cmp"
 	"slices"
 	"sync"
 
@@ -92,17 +93,20 @@ func (p *Planned) shown(yield func(week.Week, *lesson) bool) {
 // the worked one first and those of the ladder last: what it takes to tell them
 // again.
 func (p *Planned) Choices(date string) []week.KeptStory {
+	i, found := slices.BinarySearchFunc(p.lessons, date, func(l *lesson, date string) int { return cmp.Compare(l.date, date) })
+	if !found {
+		return nil
+	}
 	var out []week.KeptStory
-	for _, l := range p.lessons {
-		for _, e := range slices.Concat(l.exercises(), l.ladder) {
-			if l.date == date && !e.Given {
-				kept := week.KeptStory{Choice: e.Story.Choice(), Rung: e.Rung}
-				if (e.Returns || e.Rung != activity.WeeksOwn) && p.in.Target(e.Of) != nil {
-					kept.Of = e.Of
-				}
-				out = append(out, kept)
-			}
+	for _, e := range slices.Concat(p.lessons[i].exercises(), p.lessons[i].ladder) {
+		if e.Given {
+			continue
 		}
+		kept := week.KeptStory{Choice: e.Story.Choice(), Rung: e.Rung}
+		if (e.Returns || e.Rung != activity.WeeksOwn) && p.in.Target(e.Of) != nil {
+			kept.Of = e.Of
+		}
+		out = append(out, kept)
 	}
 	return out
 }

@@ -1,6 +1,7 @@
 package site
 
 import (
+	"reflect"
 	"strings"
 	"testing"
 
@@ -63,6 +64,29 @@ func TestKeepingChangesNoKey(t *testing.T) {
 	}
 	if diff := cmp.Diff(keys(), keys()); diff != "" {
 		t.Errorf("keys of weeks (-chosen +kept):\n%s", diff)
+	}
+}
+
+// What a week keeps costs as much among many weeks as alone: a build asks it of all of
+// them.
+func TestChoicesOfOneWeek(t *testing.T) {
+	in := exampleInput(t, "en")
+	all, _, problems := Plan(in)
+	if len(problems) > 0 {
+		t.Fatal(problems)
+	}
+	i := len(all.lessons) / 2
+	date := all.lessons[i].date
+	alone := newPlanned(in, all.lessons[i:i+1], nil)
+	if want, got := alone.Choices(date), all.Choices(date); !reflect.DeepEqual(want, got) || len(want) == 0 {
+		t.Errorf("%s has the choices %v alone, and %v among all", date, want, got)
+	}
+	cost := func(p *Planned) float64 { return testing.AllocsPerRun(10, func() { p.Choices(date) }) }
+	if want, got := cost(alone), cost(all); got != want {
+		t.Errorf("%v allocations among %d weeks, %v alone", got, len(all.lessons), want)
+	}
+	if got := all.Choices("1999-01-04"); got != nil {
+		t.Errorf("a week that is not there has the choices %v", got)
 	}
 }
 

@@ -82,7 +82,6 @@ func (b build) run() error {
 		return b.writeDesk(desk, made)
 	}
 	pages := made.Pages()
-	tuneMemory(len(made.Site.Weeks), len(pages))
 	stays, wrong := made.Stays(b.remove)
 	if wrong != nil {
 		return refused(wrong)

@@ -5,7 +5,7 @@ package main
 import "os"
 
 func main() {
-	tuneMemory(0, 0)
+	tuneMemory()
 	s := newStreams(os.Stdin, os.Stdout, os.Stderr)
 	if doubleClicked() {
 		os.Exit(s.runDoubleClick())

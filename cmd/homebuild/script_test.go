@@ -18,7 +18,7 @@ var update = flag.Bool("update", false, "rewrite what the scripts expect")
 func TestMain(m *testing.M) {
 	testscript.Main(m, map[string]func(){
 		"homebuild": func() {
-			tuneMemory(0, 0)
+			tuneMemory()
 			s := newStreams(os.Stdin, os.Stdout, os.Stderr)
 			s.now = testDay
 			if os.Getenv(oneProgram) != "" { // the same one all the time, and large

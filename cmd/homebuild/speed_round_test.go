@@ -170,7 +170,6 @@ func (m *measured) renderAlone() (took cost, allocs uint64) {
 		m.Fatal(problems)
 	}
 	pages := made.Pages()
-	tuneMemory(len(made.Site.Weeks), len(pages))
 	var before, after runtime.MemStats
 	runtime.ReadMemStats(&before)
 	took = own(func() {

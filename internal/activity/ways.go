@@ -27,26 +27,21 @@ func (a Activity) FirstWays() []strategy.Way {
 	return a.waysFor(steps[0])
 }
 
-// waysFor gives the best two ways to work a step: the week's strategy first,
-// then those that the target is good for; others only where none of these fit.
+// waysFor gives the best two ways to work a step: the week's strategy first, which the
+// class has learned whatever its grade, then those that the target is good for; others
+// only where none of these fit.
 func (a Activity) waysFor(step problem.Problem) []strategy.Way {
 	const shown = 2
-	all := strategy.Ways(step.Calculation(), a.Grade, prefer(a.focus)...)
-	var out []strategy.Way
-	for _, w := range all {
-		if w.Name == a.focus || slices.Contains(a.good, w.Name) {
-			out = append(out, w)
-		}
+	c := step.Calculation()
+	var all []strategy.Way
+	if a.focus.Valid() {
+		all = strategy.Ways(c, max(a.Grade, a.focus.FirstGrade()), a.focus)
+	} else {
+		all = strategy.Ways(c, a.Grade)
 	}
+	out := slices.DeleteFunc(all, func(w strategy.Way) bool { return w.Name != a.focus && !slices.Contains(a.good, w.Name) })
 	if len(out) == 0 {
-		out = all
+		out = strategy.Ways(c, a.Grade)
 	}
 	return out[:min(shown, len(out))]
-}
-
-func prefer(focus strategy.Name) []strategy.Name {
-	if focus == 0 {
-		return nil
-	}
-	return []strategy.Name{focus}
 }

@@ -119,6 +119,19 @@ func (p *planner) helped(r Request) []problem.Kind {
 	})
 }
 
+// FocusKind is a kind of story of the target with numbers that the week's strategy
+// helps with: the given one where it can be. It reports false where there is none.
+func FocusKind(r Request, kind problem.Kind) (problem.Kind, bool) {
+	helped := newPlanner().helped(r)
+	if slices.Contains(helped, kind) {
+		return kind, true
+	}
+	if len(helped) == 0 {
+		return kind, false
+	}
+	return helped[0], true
+}
+
 // mostTried is how many sets of numbers are tried for one that a strategy helps with.
 // Of those in the list of targets, the rarest helps with one in a hundred.
 const mostTried = 2000

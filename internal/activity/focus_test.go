@@ -8,13 +8,6 @@ import (
 	"homebuild/internal/strategy"
 )
 
-// ledBy reports whether a page works a problem, or a step of it, by a strategy first.
-func ledBy(name strategy.Name, a Activity) bool {
-	return slices.ContainsFunc([][]strategy.Way{a.Ways(), a.FirstWays()}, func(ways []strategy.Way) bool {
-		return len(ways) > 0 && ways[0].Name == name
-	})
-}
-
 // admits counts the sets of numbers of a target that a strategy fits, of all or of a
 // spread of them; it looks at them one by one, and knows nothing of how a planner does.
 func admits(t Target, name strategy.Name) (fits, suits int) {
@@ -55,7 +48,7 @@ func TestTheWorkedStoryIsSolvedByTheFocus(t *testing.T) {
 				asked = append(asked, Request{Week: monday(i), Key: key, Target: target, Focus: name, Stories: 4, Review: i == 1})
 			}
 			for _, w := range Year(asked) {
-				if !ledBy(name, w.Worked) || suits > 0 && unfocused(name, w.Worked.Problem) > 0 {
+				if !w.Worked.ByFocus() || suits > 0 && unfocused(name, w.Worked.Problem) > 0 {
 					t.Errorf("%s by %v, key %s: the worked story is %v, solved by %v", target.ID, name, w.Request.Key, w.Worked.Problem.Equation(), w.Worked.Ways()[0].Name)
 				}
 				want := 2
@@ -82,11 +75,11 @@ func TestATeachersOwnFocusLeads(t *testing.T) {
 			const rare = 5
 			fits, _ := admits(target, name)
 			w := p.aside().week(Request{Week: monday(0), Key: "puddle", Target: target, Focus: name, Stories: 1})
-			if fits > rare && !ledBy(name, w.Worked) {
+			if fits > rare && !w.Worked.ByFocus() {
 				t.Errorf("%s by %v: the worked story is %v", target.ID, name, w.Worked.Problem.Equation())
 			}
 			told := slices.ContainsFunc(w.Warnings, func(x Warning) bool { return x.Setting == "focus" })
-			if !ledBy(name, w.Worked) && !told {
+			if !w.Worked.ByFocus() && !told {
 				t.Errorf("%s by %v: %v is worked otherwise, and nobody is told", target.ID, name, w.Worked.Problem.Equation())
 			}
 		}
@@ -141,8 +134,29 @@ func TestOwnStoriesLeaveTheLead(t *testing.T) {
 	for own := range 6 {
 		r := Request{Week: monday(0), Key: "puddle", Target: named(t, "stories-within-20"), Focus: strategy.MakeTen, Stories: 4}
 		r.Given = slices.Repeat([]Given{{Problem: p}}, own)
-		if w := Year([]Request{r})[0]; !ledBy(strategy.MakeTen, w.Worked) {
+		if w := Year([]Request{r})[0]; !w.Worked.ByFocus() {
 			t.Errorf("with %d own stories the worked one is %v", own, w.Worked.Problem.Equation())
+		}
+	}
+}
+
+// The kind that is proposed for a way is the story's own where it can be.
+func TestFocusKind(t *testing.T) {
+	for _, row := range []struct {
+		target   string
+		focus    strategy.Name
+		has      problem.Kind
+		want     problem.Kind
+		possible bool
+	}{
+		{"stories-within-10", strategy.CountOn, problem.TogetherTotal, problem.TogetherTotal, true},
+		{"find-the-start-within-20", strategy.NearDoubles, problem.AddToStart, problem.TakeFromStart, true},
+		{"subtract-within-20", strategy.MakeTen, problem.TakeFromResult, problem.TakeFromResult, false},
+		{"subtract-within-20", 0, problem.TakeFromResult, problem.TakeFromResult, false},
+	} {
+		got, ok := FocusKind(Request{Key: "puddle", Target: named(t, row.target), Focus: row.focus}, row.has)
+		if got != row.want || ok != row.possible {
+			t.Errorf("%s by %v: %v, %t, want %v, %t", row.target, row.focus, got, ok, row.want, row.possible)
 		}
 	}
 }

@@ -18,6 +18,13 @@ func (a Activity) Ways() []strategy.Way {
 // Focus is the way of working that the story's week practises; 0 for none.
 func (a Activity) Focus() strategy.Name { return a.focus }
 
+// ByFocus reports whether a page works the answer, or the step before it, by the way
+// that the week practises; true where it practises none.
+func (a Activity) ByFocus() bool {
+	leads := func(ways []strategy.Way) bool { return len(ways) > 0 && ways[0].Name == a.focus }
+	return !a.focus.Valid() || leads(a.Ways()) || leads(a.FirstWays())
+}
+
 // FirstWays are the same for the first step of a chain; none for other problems.
 func (a Activity) FirstWays() []strategy.Way {
 	steps := a.Problem.Steps()

@@ -72,14 +72,16 @@ func (p *planner) freeSpots(r Request, spots []spot) (free []*spot) {
 	return free
 }
 
-// lead makes one of the stories that the strategy helps with the worked one: the
-// first, but a difficult one only as in [planner.kindsFor].
+// lead makes one of the stories that the strategy helps with the worked one: the first
+// that is no difficult kind, but as in [planner.kindsFor], and no number to take apart,
+// of which every pair is found, whatever the way.
 func lead(t Target, helped []problem.Kind, spots []*spot) {
 	about := t.Kinds[0].Difficult()
-	at := slices.IndexFunc(spots, func(s *spot) bool { return s.duty == practises && s.kind.Difficult() == about })
+	leads := func(k problem.Kind) bool { return k.Difficult() == about && k != problem.TogetherBoth }
+	at := slices.IndexFunc(spots, func(s *spot) bool { return s.duty == practises && leads(s.kind) })
 	if at < 0 {
 		at = slices.IndexFunc(spots, func(s *spot) bool { return s.duty == practises })
-		if i := slices.IndexFunc(helped, func(k problem.Kind) bool { return k.Difficult() == about }); i >= 0 {
+		if i := slices.IndexFunc(helped, leads); i >= 0 {
 			spots[at].kind = helped[i]
 		}
 	}

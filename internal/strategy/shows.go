@@ -35,6 +35,10 @@ func Shows(n Name, c problem.Calculation) bool {
 		return c.Value() >= small
 	case ThinkAddition: // the way up is not the longer one, and not from a ten
 		return c.Value() > 1 && c.Value() <= small && ones(small) > 0
+	case FriendlyJump: // no short way up instead
+		return c.Op == problem.Plus || 4*c.Value() >= small
+	case Expanded: // tens and ones in the answer, too
+		return c.Value() > 10 && ones(c.Value()) > 0
 	case JumpOnLine: // tens to jump, and ones
 		return ones(small) > 0 && ones(big) > 0
 	case CountInTens: // more than one ten each
@@ -51,7 +55,10 @@ func showsMore(n Name, c problem.Calculation) bool {
 		return (j.first || j.rearranged) && slices.Min(c.Numbers) > 1
 	case TwoParts:
 		j, _ := halves(c)
-		return j.doubling() > 0 && slices.Min(c.Numbers) > 1
+		return j.doubling() == 2 && slices.Min(c.Numbers) > 1
+	case Pairs:
+		p, _ := paired(c)
+		return wholeTens(p[0]+p[1], p[2]+p[3]) == 2
 	}
 	return true
 }

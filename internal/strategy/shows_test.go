@@ -56,7 +56,14 @@ func TestShows(t *testing.T) {
 		{FriendlyPair, plus(8, 2, 4), false, "they stand side by side, first"},
 		{TwoParts, plus(4, 9, 5), true, "nine and nine"},
 		{TwoParts, plus(4, 9, 2), false, "no double comes of it"},
+		{TwoParts, plus(2, 2, 11), false, "a double, and nothing comes of it"},
+		{Pairs, plus(24, 17, 36, 13), true, "sixty and thirty"},
+		{Pairs, plus(18, 40, 11, 29), false, "fifty-eight is no whole ten"},
+		{Expanded, minus(81, 14), true, "a ten to open"},
+		{Expanded, minus(45, 38), false, "no tens are left"},
 		{FriendlyJump, plus(45, 39), true, "Klein and others"},
+		{FriendlyJump, minus(65, 49), true, "Klein and others"},
+		{FriendlyJump, minus(310, 297), false, "thirteen up"},
 		{FriendlyJump, minus(49, 39), false, "does not suit it"},
 	} {
 		if got := Shows(row.name, row.c); got != row.want {

@@ -91,7 +91,7 @@ func (p *planner) rankNow(c *candidate, r Request, place int, wished half) rank 
 		now.undone = now.unfocused
 	}
 	if r.duty == explains && (c.rank.flaws >= answerTold || !goodExample(r.Focus, c.problem)) {
-		now.unshown = 1
+		now.unshown++
 	}
 	m := p.memory
 	odd := place%2 == 1
@@ -100,7 +100,11 @@ func (p *planner) rankNow(c *candidate, r Request, place int, wished half) rank 
 		now.stale = c.staleness(now.met, wished)
 	}
 	if wished != eitherHalf && r.Target.halfOf(c.problem) != wished {
-		now.half = 1
+		if r.duty == noDuty {
+			now.half = 1
+		} else {
+			now.unshown++ // a new fact that the strategy helps with comes first
+		}
 	}
 	if met, ok := m.tasks[c.task]; ok {
 		now.seen = met.times

@@ -23,7 +23,7 @@ type rank struct {
 	stale     int // more: the class met the facts, and new ones come before all; see staleness
 	unfocused int // 1: the strategy of the week is not at its best here; 2: it does not help
 	recent    int // 1: the very same numbers were there in the last weeks
-	unshown   int // 1: no good example of the strategy, for the story that is to be one
+	unshown   int // more: of a story that is to practise the strategy, no good example, or of the other half
 	met       int // how often the class met the facts
 	seen      int // how often the class met the very same numbers
 	last      int // the week that last had the fact, 0 for none: the oldest is the best to repeat

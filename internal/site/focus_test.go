@@ -4,10 +4,14 @@ import (
 	"slices"
 	"strings"
 	"testing"
+	"time"
 
+	"homebuild/internal/activity"
 	"homebuild/internal/diag"
+	"homebuild/internal/i18n"
 	"homebuild/internal/problem"
 	"homebuild/internal/week"
+	"homebuild/locales"
 )
 
 // The worked story of every week of the example is solved by the week's way, told in
@@ -20,6 +24,27 @@ func TestTheExampleIsLedByItsFocus(t *testing.T) {
 	for _, l := range p.lessons {
 		if !l.worked.ByFocus() {
 			t.Errorf("%s: %v is solved by %v, and the week is about %v", l.date, l.worked.Problem.Equation(), l.worked.Ways()[0].Name, l.worked.Focus())
+		}
+	}
+}
+
+// Told in the events that all languages share, too, every target is led by each of the
+// ways that it is good for.
+func TestEveryTargetIsLedByItsWays(t *testing.T) {
+	in := exampleInput(t, i18n.Tags(locales.Files)...)
+	events := in.SharedEvents()
+	for _, target := range in.Targets {
+		var asked []activity.Request
+		for i, name := range target.Strategies {
+			day := time.Date(2026, 9, 7, 0, 0, 0, 0, time.UTC).AddDate(0, 0, 7*i)
+			asked = append(asked, activity.Request{
+				Week: day.Format(time.DateOnly), Key: "kite", Target: target, Focus: name, Stories: 4, Review: true, Bears: events,
+			})
+		}
+		for _, w := range activity.Year(asked) {
+			if p := w.Worked.Problem; !w.Worked.ByFocus() || !events.Bears(p) {
+				t.Errorf("%s by %v: the worked story is %v; it can be told: %t", target.ID, w.Request.Focus, p.Equation(), events.Bears(p))
+			}
 		}
 	}
 }

@@ -70,9 +70,7 @@ func (p *planner) choose(r Request, kind problem.Kind, place int) (best *candida
 		if now := p.rankNow(c, r, place, half); best == nil || now.compare(bestRank) < 0 {
 			best, bestRank = c, now
 		}
-		considered++
-		enough := considered >= mostConsidered && bestRank.undone < notHelped
-		if bestRank == (rank{}) || enough || considered == mostTried {
+		if considered++; bestRank == (rank{}) || considered >= bestRank.mostConsidered(r.duty) {
 			break
 		}
 	}

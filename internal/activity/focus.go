@@ -138,6 +138,20 @@ func FocusKind(r Request, kind problem.Kind) (problem.Kind, bool) {
 // Of those in the list of targets, the rarest helps with one in a hundred.
 const mostTried = 2000
 
+// mostConsidered is how many sets of numbers are looked at where the best of them so
+// far has a rank: more until the strategy of a week helps, and some more for a good
+// example of it.
+func (r rank) mostConsidered(d duty) int {
+	const forAnExample = 4 * mostConsidered
+	switch {
+	case r.undone == notHelped:
+		return mostTried
+	case d == explains && r.unshown > 0:
+		return forAnExample
+	}
+	return mostConsidered
+}
+
 // helps reports whether the week's strategy helps with some numbers of a kind of story
 // that can be told.
 func (r Request) helps(kind problem.Kind) bool {

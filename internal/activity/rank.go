@@ -2,7 +2,6 @@ package activity
 
 import (
 	"cmp"
-	"slices"
 
 	"homebuild/internal/problem"
 	"homebuild/internal/strategy"
@@ -128,9 +127,17 @@ func unfocused(name strategy.Name, p problem.Problem) int {
 	return least
 }
 
-// goodExample reports whether a step of the problem is a good example of a strategy.
-func goodExample(name strategy.Name, p problem.Problem) bool {
-	return slices.ContainsFunc(p.Steps(), func(step problem.Problem) bool { return strategy.Shows(name, step.Calculation()) })
+// goodExample reports whether a step of the problem is a good example of a strategy, and
+// no other is worked by it that had better be worked otherwise.
+func goodExample(name strategy.Name, p problem.Problem) (good bool) {
+	for _, step := range p.Steps() {
+		c := step.Calculation()
+		if strategy.Fits(name, c) && !strategy.Suits(name, c) {
+			return false
+		}
+		good = good || strategy.Shows(name, c)
+	}
+	return good
 }
 
 // hard reports whether a problem is one of the harder ones of its target: it

@@ -38,6 +38,8 @@ func newDeskCmd(s *streams) *cobra.Command {
 				return err
 			}
 			defer remove()
+			begun := begin(cmd.Context(), folder)
+			defer begun()
 			if port == 0 && s.runs(cmd.Context(), folder, !closed) {
 				return nil
 			}
@@ -45,7 +47,7 @@ func newDeskCmd(s *streams) *cobra.Command {
 			if err != nil {
 				return err
 			}
-			return s.desk(cmd.Context(), folder, listener, deskWishes{open: !closed})
+			return s.desk(cmd.Context(), folder, listener, deskWishes{open: !closed, begun: begun})
 		},
 	}
 	cmd.Flags().IntVar(&port, "port", 0, fmt.Sprintf("use this `number` (default: %d, or the next that is free)", loopback.Port))
@@ -66,6 +68,15 @@ func newFolderOf(folder string) (remove func(), err error) {
 		return nil, err
 	}
 	return func() { _ = os.Remove(folder) }, nil // which does nothing once there is a file in it
+}
+
+// begin keeps a second start of the desk of a folder waiting until begun is called.
+func begin(ctx context.Context, folder string) (begun func()) {
+	cache, err := os.UserCacheDir()
+	if err != nil {
+		return func() {}
+	}
+	return deskserver.Begin(ctx, cache, folder)
 }
 
 // runs reports whether the desk of a folder runs already, and shows it.
@@ -121,6 +132,7 @@ func (s *streams) listen(port int, command string) (net.Listener, error) {
 type deskWishes struct {
 	open  bool          // the browser
 	alone time.Duration // ends when its page was not open for so long; 0 for never
+	begun func()        // tells that it is noted where it runs
 }
 
 // desk serves the desk of a folder until it is told to end.
@@ -139,6 +151,7 @@ func (s *streams) desk(ctx context.Context, folder string, listener net.Listener
 	if wishes.open {
 		s.openBrowser(address)
 	}
+	wishes.begun()
 	if err := deskserver.Run(ctx, deskserver.Options{
 		Listener: listener, Desk: desk.New(files), Token: token, Folder: folder, Files: deskfolder.Sources(), Alone: wishes.alone,
 	}); err != nil {

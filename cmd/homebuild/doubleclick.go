@@ -60,6 +60,8 @@ func (s *streams) doubleClick() error {
 		program = real
 	}
 	folder := deskBeside(filepath.Dir(program))
+	begun := begin(context.Background(), folder)
+	defer begun()
 	if s.runs(context.Background(), folder, true) {
 		return nil
 	}
@@ -73,7 +75,7 @@ func (s *streams) doubleClick() error {
 		}
 		defer os.Remove(folder) // which does nothing once there is a file in it
 	}
-	return s.desk(context.Background(), folder, listener, deskWishes{open: true, alone: aloneTime})
+	return s.desk(context.Background(), folder, listener, deskWishes{open: true, alone: aloneTime, begun: begun})
 }
 
 // deskBeside is the folder whose desk a program opens that lies in a folder: that one

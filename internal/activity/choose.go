@@ -10,6 +10,7 @@ import (
 type planner struct {
 	memory *memory
 	judged map[listKey]map[uint64]*candidate // by place in the box
+	helps  map[helpedKey]bool
 }
 
 // listKey is everything that a candidate's judgement depends on.
@@ -21,8 +22,17 @@ type listKey struct {
 	picky    bool // stories bear only some amounts
 }
 
+func keyOf(r Request, kind problem.Kind) listKey {
+	return listKey{kind, r.Target.Within, r.Target.Crossing, r.Target.Limits, r.Bears != nil}
+}
+
 func newPlanner() *planner {
-	return &planner{memory: newMemory(), judged: map[listKey]map[uint64]*candidate{}}
+	return &planner{memory: newMemory(), judged: map[listKey]map[uint64]*candidate{}, helps: map[helpedKey]bool{}}
+}
+
+// aside is a planner that remembers what p does, and goes its own way from now on.
+func (p *planner) aside() *planner {
+	return &planner{memory: p.memory.clone(), judged: p.judged, helps: p.helps}
 }
 
 // How many sets of numbers are looked at for a story: all there are within
@@ -36,7 +46,7 @@ const mostAllowed = 20_000
 // story, the first one that meets every wish, or the nearest to that. It reports
 // false where no numbers make such a story.
 func (p *planner) choose(r Request, kind problem.Kind, place int) (best *candidate, bestRank rank, found bool) {
-	key := listKey{kind, r.Target.Within, r.Target.Crossing, r.Target.Limits, r.Bears != nil}
+	key := keyOf(r, kind)
 	known := p.judged[key]
 	if known == nil {
 		known = map[uint64]*candidate{}
@@ -60,7 +70,7 @@ func (p *planner) choose(r Request, kind problem.Kind, place int) (best *candida
 		if now := p.rankNow(c, r, place, half); best == nil || now.compare(bestRank) < 0 {
 			best, bestRank = c, now
 		}
-		if considered++; bestRank == (rank{}) || considered == mostConsidered {
+		if considered++; bestRank == (rank{}) || considered >= bestRank.mostConsidered(r.duty) {
 			break
 		}
 	}
@@ -75,6 +85,12 @@ const recent = 6
 func (p *planner) rankNow(c *candidate, r Request, place int, wished half) rank {
 	now := c.rank
 	now.unfocused = c.unfocusedBy(r.Focus)
+	if r.duty != noDuty {
+		now.undone = now.unfocused
+	}
+	if r.duty == explains && (c.rank.flaws >= answerTold || !goodExample(r.Focus, c.problem)) {
+		now.unshown++
+	}
 	m := p.memory
 	odd := place%2 == 1
 	now.met, now.last = m.acquaintance(c, r.Target, !odd)
@@ -82,7 +98,11 @@ func (p *planner) rankNow(c *candidate, r Request, place int, wished half) rank 
 		now.stale = c.staleness(now.met, wished)
 	}
 	if wished != eitherHalf && r.Target.halfOf(c.problem) != wished {
-		now.half = 1
+		if r.duty == noDuty {
+			now.half = 1
+		} else {
+			now.unshown++ // a new fact that the strategy helps with comes first
+		}
 	}
 	if met, ok := m.tasks[c.task]; ok {
 		now.seen = met.times

@@ -12,8 +12,9 @@ import (
 // comes after the earlier ones: of those that suit the target, in their order,
 // but one that the target had already after the others, and the one that is asked
 // for before them. One that has led its share of the last weeks leads only where no
-// other helps with half of the stories. It says with how many stories it helps, of
-// how many; one that comes back from an earlier week does not count.
+// other helps with half of the stories. Kinds of stories that a strategy would bring
+// into the week do not speak for it. It says with how many stories of the week it then
+// helps, of how many; one that comes back from an earlier week does not count.
 func (p *Planner) BestFocus(earlier []Request, r Request) (best strategy.Name, helps, stories int) {
 	before := p.before(earlier, r)
 	had := map[strategy.Name]int{}
@@ -28,27 +29,37 @@ func (p *Planner) BestFocus(earlier []Request, r Request) (best strategy.Name, h
 	slices.SortStableFunc(names, func(a, b strategy.Name) int {
 		return cmp.Or(cmp.Compare(min(led[a], share)/share, min(led[b], share)/share), cmp.Compare(had[a], had[b]))
 	})
+	r.unbent = true
 	for _, name := range names {
 		if led[name] >= share && 2*helps >= stories && helps > 0 {
 			break
 		}
 		r.Focus = name
-		n := 0
-		stories = 0
-		for _, a := range before.try(r).All() {
-			if a.Returns {
-				continue
-			}
-			stories++
-			if unfocused(name, a.Problem) < notHelped {
-				n++
-			}
-		}
-		if n > helps {
+		n, of := helpsWith(name, before.try(r))
+		if stories = of; n > helps {
 			best, helps = name, n
 		}
 	}
+	if best.Valid() {
+		r.Focus, r.unbent = best, false
+		helps, stories = helpsWith(best, before.try(r))
+	}
 	return best, helps, stories
+}
+
+// helpsWith is with how many stories of a week a strategy helps, of how many; those
+// that come back do not count.
+func helpsWith(name strategy.Name, w WeekPlan) (helps, stories int) {
+	for _, a := range w.All() {
+		if a.Returns {
+			continue
+		}
+		stories++
+		if unfocused(name, a.Problem) < notHelped {
+			helps++
+		}
+	}
+	return helps, stories
 }
 
 // A way leads at most so many of so many weeks, where a target has others: four of
@@ -92,6 +103,5 @@ func (p *Planner) BestPicture(earlier []Request, r Request) (best picture.Kind, 
 
 // try plans a week without remembering it.
 func (p *planner) try(r Request) WeekPlan {
-	trial := planner{memory: p.memory.clone(), judged: p.judged}
-	return trial.week(r)
+	return p.aside().week(r)
 }

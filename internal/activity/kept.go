@@ -31,7 +31,7 @@ func (r Request) returning(earlier Target) Request {
 	if !slices.Contains(earlier.Pictures, r.Picture) {
 		r.Picture = 0
 	}
-	r.Target, r.Focus = earlier, 0
+	r.Target, r.Focus, r.duty = earlier, 0, noDuty
 	return r
 }
 

@@ -47,7 +47,7 @@ func (p *planner) ladder(r Request, week []Activity) (stories []Activity, missin
 	if len(r.Ladder) == 0 {
 		return nil, nil
 	}
-	aside := planner{memory: p.memory.clone(), judged: p.judged}
+	aside := p.aside()
 	for _, b := range r.Ladder {
 		var on []Activity
 		if len(b.Kept) > 0 {
@@ -88,7 +88,7 @@ func (p *planner) rung(r Request, b Beside, week []Activity) (best []Activity) {
 	for _, neighbor := range b.Targets {
 		of := r.beside(neighbor)
 		of.allows = r.Target.stepFrom(b.Rung, week)
-		if on := (&planner{memory: p.memory.clone(), judged: p.judged}).onRung(of, b.Rung); len(on) > len(best) {
+		if on := p.aside().onRung(of, b.Rung); len(on) > len(best) {
 			best = on
 		}
 		if len(best) == OnRung {

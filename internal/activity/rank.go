@@ -17,10 +17,12 @@ import (
 type rank struct {
 	untold    int // 1: no story bears such amounts
 	again     int // 1: the numbers are in this week already
+	undone    int // as unfocused, for a story that is to practise the strategy of the week
 	half      int // 1: not of the half of the range that is wished for
 	stale     int // more: the class met the facts, and new ones come before all; see staleness
 	unfocused int // 1: the strategy of the week is not at its best here; 2: it does not help
 	recent    int // 1: the very same numbers were there in the last weeks
+	unshown   int // more: of a story that is to practise the strategy, no good example, or of the other half
 	met       int // how often the class met the facts
 	seen      int // how often the class met the very same numbers
 	last      int // the week that last had the fact, 0 for none: the oldest is the best to repeat
@@ -31,8 +33,9 @@ type rank struct {
 func (r rank) compare(other rank) int {
 	return cmp.Or(
 		cmp.Compare(r.untold, other.untold), cmp.Compare(r.again, other.again),
-		cmp.Compare(r.half, other.half), cmp.Compare(r.stale, other.stale),
-		cmp.Compare(r.unfocused, other.unfocused), cmp.Compare(r.recent, other.recent), cmp.Compare(r.met, other.met), cmp.Compare(r.seen, other.seen), cmp.Compare(r.last, other.last),
+		cmp.Compare(r.undone, other.undone), cmp.Compare(r.half, other.half), cmp.Compare(r.stale, other.stale),
+		cmp.Compare(r.unfocused, other.unfocused), cmp.Compare(r.recent, other.recent), cmp.Compare(r.unshown, other.unshown),
+		cmp.Compare(r.met, other.met), cmp.Compare(r.seen, other.seen), cmp.Compare(r.last, other.last),
 		cmp.Compare(r.flaws, other.flaws), cmp.Compare(r.echo, other.echo),
 	)
 }
@@ -122,6 +125,19 @@ func unfocused(name strategy.Name, p problem.Problem) int {
 		}
 	}
 	return least
+}
+
+// goodExample reports whether a step of the problem is a good example of a strategy, and
+// no other is worked by it that had better be worked otherwise.
+func goodExample(name strategy.Name, p problem.Problem) (good bool) {
+	for _, step := range p.Steps() {
+		c := step.Calculation()
+		if strategy.Fits(name, c) && !strategy.Suits(name, c) {
+			return false
+		}
+		good = good || strategy.Shows(name, c)
+	}
+	return good
 }
 
 // hard reports whether a problem is one of the harder ones of its target: it

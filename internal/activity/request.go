@@ -31,6 +31,8 @@ type Request struct {
 
 	allows func(problem.Problem) bool // nil allows all
 	review bool                       // for a story that brings an earlier week's skill back
+	duty   duty
+	unbent bool // stories of the kinds that the week would have without its strategy
 }
 
 // Given is the problem of a story that the teacher wrote: it is given, not chosen.

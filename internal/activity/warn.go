@@ -24,7 +24,7 @@ func warnings(plan WeekPlan, chosen []choice, extraMissing bool) []Warning {
 		out = append(out, Warning{
 			Setting: "focus", Count: unfocused,
 			Text: fmt.Sprintf("%s does not help with %d of the %d stories of %s", r.Focus, unfocused, len(chosen), r.Target.ID),
-			Hint: "strategies that suit this target are: " + names(r.Target.Strategies),
+			Hint: fmt.Sprintf("write focus = %q, or another that suits this target: %s", r.Target.Strategies[0], names(r.Target.Strategies)),
 		})
 	}
 	if w, ok := undrawn(plan); ok {

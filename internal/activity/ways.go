@@ -18,6 +18,13 @@ func (a Activity) Ways() []strategy.Way {
 // Focus is the way of working that the story's week practises; 0 for none.
 func (a Activity) Focus() strategy.Name { return a.focus }
 
+// ByFocus reports whether a page works the answer, or the step before it, by the way
+// that the week practises; true where it practises none.
+func (a Activity) ByFocus() bool {
+	leads := func(ways []strategy.Way) bool { return len(ways) > 0 && ways[0].Name == a.focus }
+	return !a.focus.Valid() || leads(a.Ways()) || leads(a.FirstWays())
+}
+
 // FirstWays are the same for the first step of a chain; none for other problems.
 func (a Activity) FirstWays() []strategy.Way {
 	steps := a.Problem.Steps()
@@ -27,26 +34,21 @@ func (a Activity) FirstWays() []strategy.Way {
 	return a.waysFor(steps[0])
 }
 
-// waysFor gives the best two ways to work a step: the week's strategy first,
-// then those that the target is good for; others only where none of these fit.
+// waysFor gives the best two ways to work a step: the week's strategy first, which the
+// class has learned whatever its grade, then those that the target is good for; others
+// only where none of these fit.
 func (a Activity) waysFor(step problem.Problem) []strategy.Way {
 	const shown = 2
-	all := strategy.Ways(step.Calculation(), a.Grade, prefer(a.focus)...)
-	var out []strategy.Way
-	for _, w := range all {
-		if w.Name == a.focus || slices.Contains(a.good, w.Name) {
-			out = append(out, w)
-		}
+	c := step.Calculation()
+	var all []strategy.Way
+	if a.focus.Valid() {
+		all = strategy.Ways(c, max(a.Grade, a.focus.FirstGrade()), a.focus)
+	} else {
+		all = strategy.Ways(c, a.Grade)
 	}
+	out := slices.DeleteFunc(all, func(w strategy.Way) bool { return w.Name != a.focus && !slices.Contains(a.good, w.Name) })
 	if len(out) == 0 {
-		out = all
+		out = strategy.Ways(c, a.Grade)
 	}
 	return out[:min(shown, len(out))]
-}
-
-func prefer(focus strategy.Name) []strategy.Name {
-	if focus == 0 {
-		return nil
-	}
-	return []strategy.Name{focus}
 }

@@ -37,12 +37,12 @@ func (p *planner) week(r Request) WeekPlan {
 	m := p.memory
 	m.week++
 	plan := WeekPlan{Request: r}
-	var kinds []problem.Kind
+	var spots []spot
 	if len(r.Kept) == 0 {
 		// The teacher's own come first, and the others fill up. They are those that
 		// the week would have anyway: a story of her own reshuffles nothing.
-		kinds = p.kindsFor(r, r.Stories+1)
-		kinds = kinds[:max(1, len(kinds)-len(r.Given))]
+		kinds := p.kindsFor(r, r.Stories+1)
+		spots = p.spotsFor(r, kinds[:max(1, len(kinds)-len(r.Given))])
 	}
 	for _, given := range r.Given {
 		m.meet(given.Problem)
@@ -51,8 +51,9 @@ func (p *planner) week(r Request) WeekPlan {
 		plan.Stories = append(plan.Stories, a)
 	}
 	var chosen []choice
-	for place, kind := range kinds {
-		c := p.pick(r, kind, place, place == len(kinds)-1 && place > 1)
+	worked := max(0, slices.IndexFunc(spots, func(s spot) bool { return s.duty == explains }))
+	for place, s := range spots {
+		c := p.pick(r, s, place, r.mayReturn(place, len(spots)))
 		chosen = append(chosen, c)
 		m.meet(c.problem)
 		if r.Held == nil || !r.Held(c.problem.Kind()) {
@@ -60,7 +61,7 @@ func (p *planner) week(r Request) WeekPlan {
 		}
 		a := newActivity(c.problem, c.of)
 		a.Returns = c.returns
-		if place == 0 {
+		if place == worked {
 			plan.Worked = a
 			continue
 		}
@@ -92,11 +93,16 @@ type choice struct {
 	of      Request // what it was chosen for
 }
 
-// pick chooses a problem of a kind, or, where that is allowed, one of a skill
+// mayReturn reports whether the story at a place, of so many, may bring an earlier
+// week's skill back: the last one, where there are two to try.
+func (r Request) mayReturn(place, of int) bool { return r.Review && place == of-1 && place > 1 }
+
+// pick chooses a problem for a spot, or, where that is allowed, one of a skill
 // that is due to come back.
-func (p *planner) pick(r Request, kind problem.Kind, place int, mayReturn bool) choice {
-	c := choice{of: r}
-	if r.Review && mayReturn {
+func (p *planner) pick(r Request, s spot, place int, mayReturn bool) choice {
+	r.duty = s.duty
+	c, kind := choice{of: r}, s.kind
+	if mayReturn {
 		if s, earlier, ok := p.memory.due(); ok {
 			kind, c.of, c.returns = s.kind, r.returning(earlier), true
 			c.of.review = true

@@ -14,6 +14,8 @@ import (
 	"path/filepath"
 	"strings"
 	"time"
+
+	"github.com/gofrs/flock"
 )
 
 // A desk that runs notes its address in the person's own cache, by its folder, so
@@ -50,6 +52,22 @@ func Note(cache, folder, address string) (remove func(), err error) {
 			_ = os.Remove(name) // a note that stays is found to be old
 		}
 	}, nil
+}
+
+// Begin keeps other starts of the desk of a folder waiting: from before one asks whether
+// a desk runs until it has noted its own, when it calls done. The system lets go of the
+// lock when a process ends, however it ends. A start that gets no lock goes on without.
+func Begin(ctx context.Context, cache, folder string) (done func()) {
+	name, err := noteOf(cache, folder)
+	if err != nil || os.MkdirAll(filepath.Dir(name), 0o700) != nil {
+		return func() {}
+	}
+	const longest, between = 5 * time.Second, 20 * time.Millisecond
+	ctx, stop := context.WithTimeout(ctx, longest)
+	defer stop()
+	lock := flock.New(name+".lock", flock.SetPermissions(0o600))
+	_, _ = lock.TryLockContext(ctx, between)
+	return func() { _ = lock.Close() }
 }
 
 // Running is the address of the desk of a folder that runs already; empty for none.

@@ -18,7 +18,7 @@ func PartWhole(p problem.Problem) ([]phrase.Line, bool) {
 	id, c := "check.part-whole", p.Calculation()
 	part := slices.Max(c.Numbers)
 	if p.Kind().Situation() == problem.Compare {
-		id, part = "check.compare", c.Numbers[0] // the smaller amount of a sum
+		id, part = "check.compare", c.Numbers[0] // the smaller amount: the sentence names it, and the difference is no amount
 	}
 	bound := phrase.Say(id+".sum", phrase.Number("Part", part))
 	switch {

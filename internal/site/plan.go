@@ -42,6 +42,7 @@ func plan(in Input) (lessons []*lesson, asked []activity.Request, notices, probl
 			continue
 		}
 		notices = append(notices, in.missed(w, l)...)
+		notices = append(notices, in.otherwise(w, p.Request, l.worked)...)
 		lessons = append(lessons, l)
 	}
 	return lessons, asked, notices, problems
@@ -126,6 +127,22 @@ func (in Input) missed(w week.Week, l *lesson) diag.Diagnostics {
 		out = append(out, unmet(w, "review", "no story of the week brings back what an earlier week was about", "it comes back after two, four and eight weeks, where there are such weeks"))
 	}
 	return out
+}
+
+// otherwise tells that a story that is kept as the worked one is not solved by the way
+// that the week practises: of the newest week that families see and of those to come.
+// The weeks before are over.
+func (in Input) otherwise(w week.Week, r activity.Request, worked exercise) diag.Diagnostics {
+	showing := in.Site.Showing(in.On)
+	over := len(showing) > 0 && w.Date < showing[len(showing)-1].Date
+	if over || len(w.Kept) == 0 || worked.ByFocus() {
+		return nil
+	}
+	hint := fmt.Sprintf("write focus = %q, by which it is solved", worked.Ways()[0].Name)
+	if kind, ok := activity.FocusKind(r, worked.Problem.Kind()); ok {
+		hint += fmt.Sprintf(", or take another story: homebuild swap %s 0 --kind %s", w.Date, kind)
+	}
+	return diag.Diagnostics{unmet(w, "focus", fmt.Sprintf("the story that is worked step by step, %v, is kept, and %s does not solve it", worked.Problem.Equation(), r.Focus), hint)}
 }
 
 // requests are what the week files ask of the mathematics, oldest first, and

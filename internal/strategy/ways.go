@@ -172,6 +172,14 @@ func (w Way) lines() []phrase.Line {
 	return lines
 }
 
+// IsFor reports whether n is for calculations of an operation with so many numbers; it
+// need not fit each of them.
+func IsFor(n Name, op problem.Op, numbers int) bool {
+	return slices.ContainsFunc(samples(), func(c problem.Calculation) bool {
+		return c.Op == op && len(c.Numbers) == numbers && Fits(n, c)
+	})
+}
+
 // samples are calculations that together show every step of every strategy,
 // and every sort of picture.
 func samples() []problem.Calculation {
@@ -183,6 +191,7 @@ func samples() []problem.Calculation {
 		plus(7, 0), plus(9, 1), plus(9, 2), plus(7, 7), plus(6, 7), plus(8, 6), plus(10, 4), plus(6, 12), plus(6, 4),
 		plus(45, 39), plus(47, 38), plus(58, 26), plus(46, 23), plus(248, 175), plus(8, 4, 2), plus(4, 9, 5),
 		plus(25, 25), plus(40, 25, 60), plus(28, 37, 19), plus(24, 17, 36, 13), plus(388, 80, 342), plus(30, 40), plus(300, 200), plus(3, 4), plus(345, 129), plus(567, 278),
+		plus(40, 30, 20), plus(40, 20, 10, 20), minus(9, 2, 1), minus(46, 12, 5),
 		minus(7, 0), minus(9, 1), minus(11, 2), minus(13, 4), minus(12, 8), minus(17, 4), minus(20, 6), minus(74, 4),
 		minus(65, 49), minus(387, 254), minus(345, 167), minus(305, 178), minus(523, 298), minus(311, 109),
 		minus(80, 50), minus(800, 500), minus(575, 503), minus(10, 4), minus(9, 3), minus(5, 5),

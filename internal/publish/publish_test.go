@@ -136,12 +136,16 @@ func TestWorkersDoNotShow(t *testing.T) {
 		}
 		return files
 	}
+	pages := 300
+	if testing.Short() {
+		pages = 60
+	}
 	var folders [2]map[string]string
 	var reports [2]Report
 	for i, workers := range []int{1, 8} {
-		parent := t.TempDir()
+		parent := inMemory(t)
 		dir := filepath.Join(parent, "public")
-		for _, files := range [][]File{site("a", 0, 300), site("b", 100, 400)} {
+		for _, files := range [][]File{site("a", 0, pages), site("b", pages/3, pages+pages/3)} {
 			put(t, filepath.Join(dir, "lang5", "page299.txt"), "mine")
 			var err error
 			if reports[i], err = Write(dir, files, Options{Workers: workers}); err != nil {
@@ -150,8 +154,8 @@ func TestWorkersDoNotShow(t *testing.T) {
 		}
 		folders[i] = disk(t, parent)
 	}
-	if len(folders[0]) != 301+1+3 {
-		t.Errorf("files: want 301 pages, 1 foreign file and 3 of the record, got %d", len(folders[0]))
+	if len(folders[0]) != pages+1+1+3 {
+		t.Errorf("files: want %d pages and an index, 1 foreign file and 3 of the record, got %d", pages, len(folders[0]))
 	}
 	if diff := cmp.Diff(folders[0], folders[1]); diff != "" {
 		t.Errorf("folders of 1 and 8 workers differ:\n%s", diff)

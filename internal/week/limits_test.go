@@ -17,7 +17,7 @@ func TestLimits(t *testing.T) {
 		return site(`name = "Pebble"` + "\n" + `address = "` + start + letters(n-len(start)-len(end)) + end + `"`)
 	}
 	words := func(n int) string { // short lines, as a note has them
-		return strings.TrimSpace(strings.Repeat(letters(79)+"\n", n/80) + letters(n%80))
+		return strings.Repeat(letters(79)+"\n", n/80-1) + letters(80+n%80)
 	}
 	bareNote := func(text string) string {
 		return "target = \"add-within-20\"\n[note]\nen = \"\"\"\n" + text + "\n\"\"\"\n"

@@ -198,3 +198,22 @@ func TestReview(t *testing.T) {
 		}
 	}
 }
+
+// A class's grade is a number or the word for the year before the first.
+func TestGrade(t *testing.T) {
+	for written, want := range map[string]int{"0": 0, `"K"`: 0, `"k"`: 0, `"Kindergarten"`: 0, "1": 1, "3": 3} {
+		site, problems := Read(folder(SiteFile, goodSite+"grade = "+written+"\n", "weeks/2026-09-14.toml", goodWeek), someAllowed())
+		if problems != nil || site.Grade == nil || int(*site.Grade) != want {
+			t.Errorf("grade = %s: want %d, got %v and\n%v", written, want, site.Grade, problems)
+		}
+	}
+	if site, _ := Read(folder(SiteFile, goodSite, "weeks/2026-09-14.toml", goodWeek), someAllowed()); site.Grade != nil {
+		t.Errorf("no grade: want none, got %d", *site.Grade)
+	}
+	for _, written := range []string{`"first"`, "9", "-1", "true"} {
+		_, problems := Read(folder(SiteFile, goodSite+"grade = "+written+"\n", "weeks/2026-09-14.toml", goodWeek), someAllowed())
+		if len(problems) != 1 || problems[0].Line != 3 {
+			t.Errorf("grade = %s: want it told on line 3, got\n%v", written, problems)
+		}
+	}
+}

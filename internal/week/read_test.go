@@ -217,3 +217,22 @@ func TestGrade(t *testing.T) {
 		}
 	}
 }
+
+// What the class calls a way or a picture, on one line; what is left empty is called as
+// everywhere.
+func TestClassWords(t *testing.T) {
+	read := func(words string) (map[string]string, string) {
+		site, problems := Read(folder(SiteFile, goodSite+"[words]\n"+words, "weeks/2026-09-14.toml", goodWeek), someAllowed())
+		return site.Words, problems.Error()
+	}
+	got, wrong := read("make-ten = \"\"\"filling\n  the frame\"\"\"\nbar-model = \"strips\"\ndoubles = \"\"\n")
+	if diff := cmp.Diff(map[string]string{"make-ten": "filling the frame", "bar-model": "strips"}, got); diff != "" || wrong != "" {
+		t.Errorf("mismatch (-want +got):\n%s%s", diff, wrong)
+	}
+	if _, wrong := read("make-tne = \"filling\"\n"); !strings.HasPrefix(wrong, `site.toml:4: "make-tne" is not a strategy or a picture`+"\n  hint: did you mean \"make-ten\"?") {
+		t.Errorf("a way that there is not: got %s", wrong)
+	}
+	if _, wrong := read("make-ten = \"call 555-010-0199\"\n"); !strings.HasPrefix(wrong, "site.toml:4: make-ten holds a phone number") {
+		t.Errorf("a phone number: got %s", wrong)
+	}
+}

@@ -89,7 +89,7 @@ func most() int { return linkedPages() * 5 / 3 }
 var linkIn = regexp.MustCompile(`<(.*)>`)
 
 // checkWhole looks at every page on the disk, and at every page that can be
-// reached from the first and from those that families hold a link to, of which there are
+// reached from the lists and from those that families hold a link to, of which there are
 // at least so many.
 func checkWhole(t *testing.T, when string, files map[string]string, least int) {
 	t.Helper()
@@ -107,7 +107,7 @@ func checkWhole(t *testing.T, when string, files map[string]string, least int) {
 	}
 	reached, todo := map[string]bool{}, []string{}
 	for name := range files {
-		if path.Dir(name) == "." && path.Ext(name) == ".html" && !isTemp(name) {
+		if (path.Dir(name) == "." && path.Ext(name) == ".html" || path.Base(name) == "index.html") && !isTemp(path.Base(name)) {
 			reached[name], todo = true, append(todo, name)
 		}
 	}

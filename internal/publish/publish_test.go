@@ -120,8 +120,22 @@ func TestManifestIsWhatSha256sumReads(t *testing.T) {
 		t.Errorf("decode: want %v, got %v, error %v", m, back, err)
 	}
 	for _, line := range []string{"x", abc + " a.html", abc + "  ../a.html", abc + "  /etc/passwd", abc[2:] + "  a.html", abc + "  "} {
-		if err := (manifest{}).decode(strings.NewReader(line), Shard{}.Owns); err == nil {
-			t.Errorf("decode(%q): want an error, got none", line)
+		err := (manifest{}).decode(strings.NewReader(want+line), Shard{}.Owns)
+		if err == nil || err.Error() != "line 3 is not one of ours" {
+			t.Errorf("decode(%q): want line 3 told, got %v", line, err)
+		}
+	}
+}
+
+// Folders that are left empty go, one in the other, and those with something in them stay.
+func TestEmptyFoldersGo(t *testing.T) {
+	dir := filepath.Join(t.TempDir(), "public")
+	write(t, dir, text("index.html", "1"), text("es/check/7/a.html", "a"), text("ar/check/b.html", "b"))
+	put(t, filepath.Join(dir, "ar", "hers.txt"), "hers")
+	write(t, dir, text("index.html", "1"))
+	for name, there := range map[string]bool{"es": false, "ar": true, "ar/check": false} {
+		if _, err := os.Stat(filepath.Join(dir, name)); (err == nil) != there {
+			t.Errorf("the folder %s: want it there %v, got %v", name, there, err)
 		}
 	}
 }

@@ -211,6 +211,13 @@ func TestPathsThatAreRefused(t *testing.T) {
 			t.Errorf("%s: the folder was made all the same", test.name)
 		}
 	}
+	// A name of 200 letters leaves room for the temporary one: most file systems hold 255
+	// bytes (common practice, no published source).
+	for name, fine := range map[string]bool{strings.Repeat("x", 200): true, strings.Repeat("x", 201): false, "a week in May.pdf": true, "tab\there": false, "delete\x7f": false} {
+		if _, err := Write(filepath.Join(t.TempDir(), "public"), []File{ok(name)}, Options{}); (err == nil) != fine {
+			t.Errorf("%q: want it taken %v, got %v", name, fine, err)
+		}
+	}
 }
 
 func TestWriteKeepsWhatItIsToldTo(t *testing.T) {

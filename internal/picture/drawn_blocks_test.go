@@ -170,3 +170,45 @@ func TestWhatIsSaidAtEachStage(t *testing.T) {
 		}
 	}
 }
+
+// A row is as high as what stands in it: nothing hangs into what is below, and where more
+// lines are drawn than usual no room is left over.
+func TestBlocksHaveTheirRoom(t *testing.T) {
+	for _, n := range [][2]int{{68, 23}, {20, 5}, {21, 5}, {25, 6}, {26, 9}, {28, 9}, {209, 150}, {210, 150}, {290, 195}, {305, 178}, {315, 178}, {345, 167}, {1000, 1}} {
+		p, err := problem.New(problem.TakeFromResult, n[0], n[1])
+		if err != nil {
+			t.Fatal(err)
+		}
+		pic, err := picture.OfProblem(p, picture.BaseTen, picture.Solved)
+		if err != nil {
+			t.Fatal(err)
+		}
+		const legend = 36 // the line below, which says what is struck out
+		drawing := drawn(pic)
+		lowest := 0
+		for _, class := range []string{"hundred", "ten", "one"} {
+			for _, a := range shapes(t, drawing, class) {
+				lowest = max(lowest, a.y2)
+			}
+		}
+		room := pic.Figure().Height - legend - lowest
+		traded := strings.Contains(drawing, "opened")
+		if room < 2 || traded && room > 20 {
+			t.Errorf("%d - %d: %d units are left below the blocks", n[0], n[1], room)
+		}
+		if strings.Contains(drawing, "underline") {
+			t.Errorf("%d - %d: a line as above a total, and there is none", n[0], n[1])
+		}
+	}
+	sum, err := problem.New(problem.AddToResult, 56, 37)
+	if err != nil {
+		t.Fatal(err)
+	}
+	pic, err := picture.OfProblem(sum, picture.BaseTen, picture.Solved)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if got := strings.Count(drawn(pic), `class="underline"`); got != 1 {
+		t.Errorf("56 + 37: want one line above the whole, got %d", got)
+	}
+}

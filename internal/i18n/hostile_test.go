@@ -8,6 +8,7 @@ import (
 	"testing"
 	"testing/fstest"
 	"time"
+	"unicode"
 
 	"homebuild/internal/phrase"
 	"homebuild/internal/textfile"
@@ -69,6 +70,27 @@ func TestHostileMessages(t *testing.T) {
 				t.Errorf("Load with %s\nwant %s\ngot  %s", test.text, want, got)
 			}
 		})
+	}
+}
+
+// Of all letters of Unicode, those that are refused are the invisible, those without a
+// meaning, and the two signs of markup: none of them slips through where most texts are
+// written. Source: the general categories and properties of Unicode, as the standard
+// library has them.
+func TestEveryCharacter(t *testing.T) {
+	last := unicode.MaxRune
+	if testing.Short() {
+		last = 0xffff
+	}
+	for c := rune(0); c <= last; c++ {
+		if unicode.Is(unicode.Cs, c) {
+			continue // half a letter: no text has one
+		}
+		refused := unicode.In(c, unicode.Cc, unicode.Cf, unicode.Co, unicode.Zl, unicode.Zp, unicode.Noncharacter_Code_Point, unicode.Bidi_Control) ||
+			c == '<' || c == '>' || c == unicode.ReplacementChar
+		if wrong := CheckCharacters(string(c), "Latn"); (wrong != nil) != refused {
+			t.Errorf("%U: want it refused %v, got %v", c, refused, wrong)
+		}
 	}
 }
 

@@ -81,6 +81,17 @@ func TestBlocksOfSumsAreCounted(t *testing.T) {
 		if a, b, over := touching(all); got != whole || over {
 			t.Errorf("%v: all blocks come to %d, want %d; over each other: %v %v %v", n, got, whole, over, a, b)
 		}
+		for _, class := range []string{"hundred", "ten", "one"} { // what a place comes to stands below its blocks
+			for _, e := range parse(t, drawing) {
+				blocks := shapes(t, drawing, class)
+				if e.name != "text" || e.attrs["class"] != class || len(blocks) == 0 {
+					continue
+				}
+				if x := atoi(e.attrs["x"]); x < blocks[0].x1 || x > blocks[0].x1+100 || atoi(e.attrs["y"]) < blocks[len(blocks)-1].y2 {
+					t.Errorf("%v: %s stands at %d, and the first %s at %v", n, e.text, x, class, blocks[0])
+				}
+			}
+		}
 		hundreds := slices.ContainsFunc(n, func(n int) bool { return n >= 100 })
 		if said := pic.Describe().Values[0].ID; said != map[bool]string{true: "picture.blocks.hundreds", false: "picture.blocks.tens"}[hundreds] {
 			t.Errorf("%v: it is said to be drawn in %s", n, said)

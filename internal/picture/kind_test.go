@@ -141,6 +141,7 @@ func TestFits(t *testing.T) {
 		{BarModel, problem.TogetherFour, []int{24, 17, 36, 13}, true, "four parts of a bar"},
 		{BaseTen, problem.TogetherFour, []int{24, 17, 36, 13}, false, "four parts need a bar"},
 		{Columns, problem.TogetherTotal, []int{4, 5}, false, "no tens to put in a column"},
+		{Columns, problem.TogetherTotal, []int{4, 6}, true, "a ten in the answer"},
 		{0, problem.TogetherTotal, []int{4, 5}, false, "no kind of picture"},
 	} {
 		p, err := problem.New(tt.story, tt.numbers...)

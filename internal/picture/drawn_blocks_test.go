@@ -81,13 +81,19 @@ func TestBlocksOfSumsAreCounted(t *testing.T) {
 		if a, b, over := touching(all); got != whole || over {
 			t.Errorf("%v: all blocks come to %d, want %d; over each other: %v %v %v", n, got, whole, over, a, b)
 		}
+		rule := 0
+		for _, e := range parse(t, drawing) {
+			if e.attrs["class"] == "underline" {
+				rule = atoi(e.attrs["y1"])
+			}
+		}
 		for _, class := range []string{"hundred", "ten", "one"} { // what a place comes to stands below its blocks
 			for _, e := range parse(t, drawing) {
 				blocks := shapes(t, drawing, class)
 				if e.name != "text" || e.attrs["class"] != class || len(blocks) == 0 {
 					continue
 				}
-				if x := atoi(e.attrs["x"]); x < blocks[0].x1 || x > blocks[0].x1+100 || atoi(e.attrs["y"]) < blocks[len(blocks)-1].y2 {
+				if x := atoi(e.attrs["x"]); x < blocks[0].x1 || x > blocks[0].x1+100 || atoi(e.attrs["y"])-16 < rule || rule < blocks[len(blocks)-1].y2 {
 					t.Errorf("%v: %s stands at %d, and the first %s at %v", n, e.text, x, class, blocks[0])
 				}
 			}

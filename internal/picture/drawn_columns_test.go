@@ -43,3 +43,26 @@ func TestColumnsSayWhatIsTraded(t *testing.T) {
 		}
 	}
 }
+
+// A bond of a difference has the taken part and what is left below the whole.
+func TestBondOfACalculation(t *testing.T) {
+	for _, test := range []struct {
+		op      problem.Op
+		numbers []int
+		want    string
+	}{
+		{problem.Plus, []int{8, 6}, "14 8 6"},
+		{problem.Plus, []int{8, 4, 2}, "14 8 4 2"},
+		{problem.Minus, []int{14, 8}, "14 8 6"},
+	} {
+		var shown []string
+		for _, e := range parse(t, drawn(picture.Bond(problem.Calculation{Op: test.op, Numbers: test.numbers}))) {
+			if e.name == "text" {
+				shown = append(shown, e.text)
+			}
+		}
+		if got := strings.Join(shown, " "); got != test.want {
+			t.Errorf("%v: want %q, got %q", test.numbers, test.want, got)
+		}
+	}
+}

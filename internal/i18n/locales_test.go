@@ -55,7 +55,7 @@ func TestNumberWordsOfLocales(t *testing.T) {
 
 // go-i18n itself, reading the files in its own way, finds the same messages.
 func TestFilesAreOfGoI18nsFormat(t *testing.T) {
-	for _, tag := range Tags(locales.Files) {
+	for _, tag := range tags() {
 		f, problems := ReadFile(tag, locales.Files)
 		if len(problems) > 0 {
 			t.Fatal(problems)

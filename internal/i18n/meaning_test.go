@@ -42,10 +42,7 @@ func TestErrorsOfMeaning(t *testing.T) {
 		{"quotation marks of another language", "es", `“¡Sopa para todos!”, gritaba`, `„¡Sopa para todos!”, gritaba`, `has the quotation mark „, which es does not use`, false},
 		{"digits of another script", "ar", `وهي تعمل دون إنترنت أيضًا.`, `وهي تعمل دون إنترنت ٣ أيضًا.`, `page.private has the digit ٣, and the pages write 0123456789`, false},
 	}
-	source, problems := LoadSource(locales.Files)
-	if len(problems) > 0 {
-		t.Fatal(problems)
-	}
+	source := english(t)
 	for _, test := range tests {
 		t.Run(test.name, func(t *testing.T) {
 			text := read(t, test.tag)
@@ -67,7 +64,7 @@ func TestErrorsOfMeaning(t *testing.T) {
 			}
 		})
 	}
-	for _, tag := range Tags(locales.Files) {
+	for _, tag := range tags() {
 		f, problems := ReadFile(tag, locales.Files)
 		if len(problems) > 0 {
 			t.Fatal(problems)
@@ -85,11 +82,8 @@ func TestErrorsOfMeaning(t *testing.T) {
 // languages: of a hundred pairs that are exchanged at least seventy are found. Those that
 // are not ask for amounts with nearly the same words: how many were there, first and last.
 func TestExchangedQuestionsAreFound(t *testing.T) {
-	source, problems := LoadSource(locales.Files)
-	if len(problems) > 0 {
-		t.Fatal(problems)
-	}
-	for _, tag := range Tags(locales.Files) {
+	source := english(t)
+	for _, tag := range tags() {
 		f, problems := ReadFile(tag, locales.Files)
 		if len(problems) > 0 {
 			t.Fatal(problems)

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"regexp"
+	"slices"
 	"strings"
 	"testing"
 
@@ -25,11 +26,11 @@ func TestMonthsAsTheDateWantsThem(t *testing.T) {
 		{"ru", "января февраля марта апреля мая июня июля августа сентября октября ноября декабря"},
 		{"uk", "січня лютого березня квітня травня червня липня серпня вересня жовтня листопада грудня"},
 	}
-	c, problems := Load(nil, locales.Files)
-	if len(problems) > 0 {
-		t.Fatal(problems)
-	}
+	c := loaded(t)
 	for _, test := range tests {
+		if !slices.Contains(tags(), test.tag) {
+			continue
+		}
 		for i, want := range strings.Fields(test.months) {
 			date := phrase.Say("page.week", phrase.Message("Month", fmt.Sprint("month.", i+1)), phrase.Number("Day", 14), phrase.Number("Year", 2026))
 			if got := in(t, c, test.tag).Plain(date); !strings.Contains(got, want) {
@@ -63,6 +64,9 @@ func TestMonthsInAFormOfTheirOwn(t *testing.T) {
 func TestGendersOfTwoPeople(t *testing.T) {
 	gives := regexp.MustCompile(`(?m)^gives = .*"(.*)" }$`)
 	for _, tag := range []string{"ar", "es", "fr", "pt", "ru", "uk"} {
+		if !slices.Contains(tags(), tag) {
+			continue
+		}
 		text := read(t, tag)
 		sentence := gives.FindStringSubmatch(text)
 		if sentence == nil {
@@ -89,10 +93,9 @@ func read(t *testing.T, tag string) string {
 // proved is a text as a file, and the English to hold it against.
 func proved(t *testing.T, tag, text string) (*Source, *File) {
 	t.Helper()
-	source, problems := LoadSource(locales.Files)
-	f, more := Parse(tag, text)
-	if problems = append(problems, more...); len(problems) > 0 {
+	f, problems := Parse(tag, text)
+	if len(problems) > 0 {
 		t.Fatal(problems)
 	}
-	return source, f
+	return english(t), f
 }

@@ -117,14 +117,17 @@ func TestPluralsAgainstXText(t *testing.T) {
 // The table is learnt from some numbers; go-i18n gives the same for all of them,
 // in every language that x/text knows a name for.
 func TestPluralsOfEveryNumber(t *testing.T) {
-	languages := 0
+	languages, every := 0, 1
+	if testing.Short() {
+		every = 13
+	}
 	for _, tag := range display.Supported.Tags() {
 		p, err := NewPlurals(tag)
 		if err != nil || p.localizer == nil {
 			continue
 		}
 		languages++
-		for n := range most + 1 {
+		for n := 0; n <= most; n += every {
 			if got, want := p.Of(n), p.ask(n); got != want {
 				t.Errorf("%s: %d: want %v, got %v", tag, n, want, got)
 			}
@@ -136,7 +139,7 @@ func TestPluralsOfEveryNumber(t *testing.T) {
 			t.Errorf("%s: %v", tag, err)
 			continue
 		}
-		for n := range most + 1 {
+		for n := 0; n <= most; n += every {
 			if got, want := p.Of(n), p.ask(n); got != want {
 				t.Errorf("%s: %d: want %v, got %v", tag, n, want, got)
 			}

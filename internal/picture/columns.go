@@ -234,8 +234,8 @@ func (c columns) Describe() phrase.Line {
 		return phrase.Say(count+"-open", values...)
 	}
 	sides := []problem.Expression{expanded(c.result)}
-	if c.trades() {
-		sides = append(sides, expanded(problem.PlacesOf(c.answer.n)))
+	if traded := expanded(problem.PlacesOf(c.answer.n)); !slices.Equal(traded, sides[0]) { // 10 tens are written as 1 hundred is
+		sides = append(sides, traded)
 	}
 	result := problem.Equal(append(sides, problem.Number(c.answer.n))...)
 	return phrase.Say(count, append(values, phrase.Equation("Result", result))...)

@@ -10,7 +10,7 @@ import (
 	"homebuild/internal/problem"
 )
 
-var _ = flag.Bool("update", false, "write the table of docs/mathematics.md again")
+var _ = flag.Bool("update", false, "write the golden files and the table of docs/mathematics.md again")
 
 const mathematics = "../../docs/mathematics.md"
 

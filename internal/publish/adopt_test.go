@@ -38,8 +38,8 @@ func TestAdopt(t *testing.T) {
 		t.Fatal(err)
 	}
 	want := Adoption{Again: []string{"a.html", "feed.xml"}, Gone: []string{"b.html"}, Kept: []string{"held.html"}}
-	if diff := cmp.Diff(want, found()); diff != "" {
-		t.Errorf("without the record (-want +got):\n%s", diff)
+	if diff := cmp.Diff(want, found()); diff != "" || found().Len() != 4 {
+		t.Errorf("without the record: want 4 files, got %d (-want +got):\n%s", found().Len(), diff)
 	}
 	if err := Adopt(dir, found()); err != nil {
 		t.Fatal(err)

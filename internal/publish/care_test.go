@@ -107,6 +107,27 @@ the page "d.html" cannot be made: bug: index out of range`
 	}
 }
 
+// Of many pages that cannot be made ten are told, and how many more there are.
+func TestManyPagesThatCannotBeMade(t *testing.T) {
+	for n, want := range map[int]string{1: "", 10: "", 11: "and 1 more", 15: "and 5 more"} {
+		var files []File
+		for i := range n {
+			files = append(files, File{Path: fmt.Sprintf("%02d.html", i), Render: func() ([]byte, error) { return nil, errors.New("no ink") }})
+		}
+		_, err := Write(filepath.Join(inMemory(t), "public"), files, Options{})
+		if err == nil {
+			t.Fatalf("%d pages: want an error", n)
+		}
+		lines := strings.Split(err.Error(), "\n")
+		if want != "" && lines[len(lines)-1] == want {
+			lines = lines[:len(lines)-1]
+		}
+		if len(lines) != min(n, maxListed) || lines[len(lines)-1] != fmt.Sprintf("the page \"%02d.html\" cannot be made: no ink", len(lines)-1) {
+			t.Errorf("%d pages: want %d told and %q, got\n%v", n, min(n, maxListed), want, err)
+		}
+	}
+}
+
 // A page is made once, and no more pages are held than there are workers.
 func TestPagesAreNotGathered(t *testing.T) {
 	var inside, most, calls atomic.Int32

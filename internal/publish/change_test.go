@@ -4,6 +4,7 @@ import (
 	"errors"
 	"os"
 	"path/filepath"
+	"strings"
 	"testing"
 )
 
@@ -40,6 +41,7 @@ func TestChangeFiles(t *testing.T) {
 		"another by now":    {{"deep/er/b.toml", []byte("b"), []byte("c")}, {"site.toml", []byte("old"), []byte("x")}},
 		"there by now":      {{"site.toml", nil, []byte("x")}},
 		"gone by now":       {{"weeks/a.toml", []byte("a"), []byte("x")}},
+		"longer by now":     {{"site.toml", []byte("ne"), []byte("x")}},
 		"out of the folder": {{"../x", nil, []byte("x")}},
 		"an absolute path":  {{"/tmp/x", nil, []byte("x")}},
 		"through a link":    {{"link/x", nil, []byte("x")}},
@@ -48,9 +50,15 @@ func TestChangeFiles(t *testing.T) {
 		if err == nil {
 			t.Errorf("%s: it was written", name)
 		}
-		if changed := (*Changed)(nil); len(refused) == 2 && !errors.As(err, &changed) {
+		if changed := (*Changed)(nil); strings.HasSuffix(name, "by now") != errors.As(err, &changed) {
 			t.Errorf("%s: %v", name, err)
 		}
+	}
+	if err := ChangeFiles(dir, []Change{{"weeks/new.toml", nil, []byte("n")}, {"weeks/none.toml", nil, nil}}); err != nil {
+		t.Errorf("a new file beside others, and one that is to stay away: %v", err)
+	}
+	if _, err := os.Stat(filepath.Join(dir, "weeks/none.toml")); err == nil {
+		t.Error("a file that is to stay away was made")
 	}
 	if got, _ := os.ReadFile(filepath.Join(dir, "deep/er/b.toml")); string(got) != "b" {
 		t.Error("one file of a refused change was written")

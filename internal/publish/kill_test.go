@@ -22,6 +22,7 @@ var kills = flag.Int("kills", 20, "how many builds TestKill kills")
 const childEnv = "HOMEBUILD_PUBLISH_CHILD"
 
 func TestMain(m *testing.M) {
+	flag.Parse() // linkedSite asks whether the run is a quick one
 	if job := os.Getenv(childEnv); job != "" {
 		version, dir, _ := strings.Cut(job, " ")
 		if _, err := Write(dir, linkedSite(version), Options{}); err != nil {
@@ -33,13 +34,22 @@ func TestMain(m *testing.M) {
 	os.Exit(m.Run())
 }
 
+// linkedPages is how many pages a language of a large version has.
+func linkedPages() int {
+	if testing.Short() {
+		return 24
+	}
+	return 120
+}
+
 // linkedSite is a site whose pages lead to their neighbours and whose indexes
 // lead to every page of their language; the link that families hold leads to a page
 // in each language. The versions a and b share half their pages; c is a with few of its
 // pages left.
 func linkedSite(version string) []File {
-	from := map[string]int{"a": 0, "b": 60, "c": 0}[version]
-	count := map[string]int{"a": 120, "b": 120, "c": 10}[version]
+	all := linkedPages()
+	from := map[string]int{"a": 0, "b": all / 2, "c": 0}[version]
+	count := map[string]int{"a": all, "b": all, "c": all / 12}[version]
 	languages := map[string][]string{"a": {"en", "es"}, "b": {"en", "ar"}, "c": {"en"}}[version]
 	var files []File
 	var roots []string
@@ -74,12 +84,12 @@ func linked(version, name string, to ...string) File {
 }
 
 // most is how many pages of a large version can be reached, and nearly all are.
-const most = 200
+func most() int { return linkedPages() * 5 / 3 }
 
 var linkIn = regexp.MustCompile(`<(.*)>`)
 
 // checkWhole looks at every page on the disk, and at every page that can be
-// reached from the first and from those that families hold a link to, of which there are
+// reached from the lists and from those that families hold a link to, of which there are
 // at least so many.
 func checkWhole(t *testing.T, when string, files map[string]string, least int) {
 	t.Helper()
@@ -97,7 +107,7 @@ func checkWhole(t *testing.T, when string, files map[string]string, least int) {
 	}
 	reached, todo := map[string]bool{}, []string{}
 	for name := range files {
-		if path.Dir(name) == "." && path.Ext(name) == ".html" && !isTemp(name) {
+		if (path.Dir(name) == "." && path.Ext(name) == ".html" || path.Base(name) == "index.html") && !isTemp(path.Base(name)) {
 			reached[name], todo = true, append(todo, name)
 		}
 	}
@@ -127,9 +137,18 @@ func builder(version, dir string) *exec.Cmd {
 	return cmd
 }
 
+// byTheClock leaves a test out of a quick run: where a kill falls, the clock decides.
+// TestStopAtEveryTurn and TestStopRemoving stop at the same places without it.
+func byTheClock(t *testing.T) {
+	if testing.Short() {
+		t.Skip("builds are not killed in a quick run")
+	}
+}
+
 // A build that is killed at any moment leaves whole pages and links that
 // resolve, and the next build puts everything right.
 func TestKill(t *testing.T) {
+	byTheClock(t)
 	dir := filepath.Join(inMemory(t), "public")
 	child := func(version string) *exec.Cmd { return builder(version, dir) }
 	put(t, filepath.Join(dir, "theirs.txt"), "theirs")
@@ -152,7 +171,7 @@ func TestKill(t *testing.T) {
 		if cmd.Wait() != nil {
 			killed++
 		}
-		checkWhole(t, fmt.Sprintf("kill %d, after %v", i, wait), disk(t, dir), most)
+		checkWhole(t, fmt.Sprintf("kill %d, after %v", i, wait), disk(t, dir), most())
 	}
 	if killed == 0 {
 		t.Errorf("no build was killed in time: nothing was tried")
@@ -165,6 +184,7 @@ func TestKill(t *testing.T) {
 // families hold a link to and that still waits for its removal, nor behind it. Each kill
 // comes when another page is seen to be gone, from the first to the last.
 func TestKillRemoving(t *testing.T) {
+	byTheClock(t)
 	dir := filepath.Join(inMemory(t), "public")
 	put(t, filepath.Join(dir, "theirs.txt"), "theirs")
 	left := map[string]bool{}
@@ -257,7 +277,46 @@ func TestStopAtEveryTurn(t *testing.T) {
 			}
 		}
 		r.close() // as a kill would: nothing is tidied
-		checkWhole(t, fmt.Sprintf("stopped after phase %d", stop), disk(t, dir), most)
+		checkWhole(t, fmt.Sprintf("stopped after phase %d", stop), disk(t, dir), most())
+		checkAfterKills(t, dir)
+	}
+}
+
+// A build that stops after any of its removals leaves no dead link, and the next one
+// removes the rest: nothing, some and all of what goes is removed in turn.
+func TestStopRemoving(t *testing.T) {
+	for sixths := range 7 {
+		dir := filepath.Join(inMemory(t), "public")
+		put(t, filepath.Join(dir, "theirs.txt"), "theirs")
+		write(t, dir, linkedSite("a")...)
+		r, err := open(dir, linkedSite("c"), Options{})
+		if err != nil {
+			t.Fatal(err)
+		}
+		if err := r.prepare(); err != nil {
+			t.Fatal(err)
+		}
+		if err := r.writeJournal(); err != nil {
+			t.Fatal(err)
+		}
+		for _, phase := range phases() {
+			if err := r.move(phase); err != nil {
+				t.Fatal(err)
+			}
+		}
+		gone, _ := r.obsolete()
+		stop := len(gone) * sixths / 6
+		for _, name := range gone[:stop] {
+			if err := r.removeOne(name); err != nil {
+				t.Fatal(err)
+			}
+		}
+		r.close() // as a kill would: nothing is tidied
+		when := fmt.Sprintf("stopped when %d of %d pages were removed", stop, len(gone))
+		if left, want := len(disk(t, dir)), len(linkedSite("c"))+1+len(gone)-stop; left != want {
+			t.Errorf("%s: want %d files left, got %d", when, want, left)
+		}
+		checkWhole(t, when, disk(t, dir), len(linkedSite("c")))
 		checkAfterKills(t, dir)
 	}
 }

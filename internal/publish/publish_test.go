@@ -120,8 +120,22 @@ func TestManifestIsWhatSha256sumReads(t *testing.T) {
 		t.Errorf("decode: want %v, got %v, error %v", m, back, err)
 	}
 	for _, line := range []string{"x", abc + " a.html", abc + "  ../a.html", abc + "  /etc/passwd", abc[2:] + "  a.html", abc + "  "} {
-		if err := (manifest{}).decode(strings.NewReader(line), Shard{}.Owns); err == nil {
-			t.Errorf("decode(%q): want an error, got none", line)
+		err := (manifest{}).decode(strings.NewReader(want+line), Shard{}.Owns)
+		if err == nil || err.Error() != "line 3 is not one of ours" {
+			t.Errorf("decode(%q): want line 3 told, got %v", line, err)
+		}
+	}
+}
+
+// Folders that are left empty go, one in the other, and those with something in them stay.
+func TestEmptyFoldersGo(t *testing.T) {
+	dir := filepath.Join(t.TempDir(), "public")
+	write(t, dir, text("index.html", "1"), text("es/check/7/a.html", "a"), text("ar/check/b.html", "b"))
+	put(t, filepath.Join(dir, "ar", "hers.txt"), "hers")
+	write(t, dir, text("index.html", "1"))
+	for name, there := range map[string]bool{"es": false, "ar": true, "ar/check": false} {
+		if _, err := os.Stat(filepath.Join(dir, name)); (err == nil) != there {
+			t.Errorf("the folder %s: want it there %v, got %v", name, there, err)
 		}
 	}
 }
@@ -136,12 +150,16 @@ func TestWorkersDoNotShow(t *testing.T) {
 		}
 		return files
 	}
+	pages := 300
+	if testing.Short() {
+		pages = 60
+	}
 	var folders [2]map[string]string
 	var reports [2]Report
 	for i, workers := range []int{1, 8} {
-		parent := t.TempDir()
+		parent := inMemory(t)
 		dir := filepath.Join(parent, "public")
-		for _, files := range [][]File{site("a", 0, 300), site("b", 100, 400)} {
+		for _, files := range [][]File{site("a", 0, pages), site("b", pages/3, pages+pages/3)} {
 			put(t, filepath.Join(dir, "lang5", "page299.txt"), "mine")
 			var err error
 			if reports[i], err = Write(dir, files, Options{Workers: workers}); err != nil {
@@ -150,8 +168,8 @@ func TestWorkersDoNotShow(t *testing.T) {
 		}
 		folders[i] = disk(t, parent)
 	}
-	if len(folders[0]) != 301+1+3 {
-		t.Errorf("files: want 301 pages, 1 foreign file and 3 of the record, got %d", len(folders[0]))
+	if len(folders[0]) != pages+1+1+3 {
+		t.Errorf("files: want %d pages and an index, 1 foreign file and 3 of the record, got %d", pages, len(folders[0]))
 	}
 	if diff := cmp.Diff(folders[0], folders[1]); diff != "" {
 		t.Errorf("folders of 1 and 8 workers differ:\n%s", diff)
@@ -191,6 +209,13 @@ func TestPathsThatAreRefused(t *testing.T) {
 		}
 		if _, err := os.Stat(dir); err == nil {
 			t.Errorf("%s: the folder was made all the same", test.name)
+		}
+	}
+	// A name of 200 letters leaves room for the temporary one: most file systems hold 255
+	// bytes (common practice, no published source).
+	for name, fine := range map[string]bool{strings.Repeat("x", 200): true, strings.Repeat("x", 201): false, "a week in May.pdf": true, "tab\there": false, "delete\x7f": false} {
+		if _, err := Write(filepath.Join(t.TempDir(), "public"), []File{ok(name)}, Options{}); (err == nil) != fine {
+			t.Errorf("%q: want it taken %v, got %v", name, fine, err)
 		}
 	}
 }

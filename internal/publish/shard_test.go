@@ -148,7 +148,7 @@ func TestPartsAfterAStop(t *testing.T) {
 		if report := parts(t, dir, 2, linkedSite("b")); report.Foreign != nil || report.Edited != nil {
 			t.Errorf("want nothing foreign or edited, got %+v", report)
 		}
-		checkWhole(t, fmt.Sprintf("first build %v", first), disk(t, dir), most)
+		checkWhole(t, fmt.Sprintf("first build %v", first), disk(t, dir), most())
 		for name := range disk(t, dir) {
 			if isTemp(filepath.Base(name)) {
 				t.Errorf("a temporary file is left: %s", name)

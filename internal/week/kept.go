@@ -45,15 +45,15 @@ func (r *reader) kept(name fileName, weeks []Week) {
 	for _, rung := range activity.Rungs() {
 		r.keptStories(w, rung, w.kept.Sections(rung.String(), "a story beside the week's own"))
 	}
-	r.problems = append(r.problems, file.Problems()...)
 	switch n := len(tables); {
 	case n < 2 && len(w.OwnStories) == 0:
 		r.add(name.path, 0, fmt.Sprintf("the file has %d stories", n), "a week has two at least, the first one worked step by step; take the file away, and they are chosen anew")
 	case n == 0:
 		r.add(name.path, 0, "the file has no story", "take it away, and they are chosen anew")
 	case n > MaxStories+1:
-		r.add(name.path, tables[MaxStories+1].LineOf(""), fmt.Sprintf("the file has %d stories", n), fmt.Sprintf("keep %d: the worked one, and %d to try", MaxStories+1, MaxStories))
+		tables[MaxStories+1].Add("", fmt.Sprintf("the file has %d stories", n), fmt.Sprintf("keep %d: the worked one, and %d to try", MaxStories+1, MaxStories))
 	}
+	r.problems = append(r.problems, file.Problems()...)
 }
 
 // keptStories reads the stories of a rung.

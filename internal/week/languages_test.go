@@ -18,9 +18,12 @@ func TestLanguageHint(t *testing.T) {
 		{"spanish", []string{"en", "es"}, `did you mean "es"`, "yet"},
 		{"fi", []string{"en", "es"}, "there is no Finnish yet: homebuild language new fi", "did you mean"},
 		{"qqzz", []string{"en", "es"}, "there are: ", "yet"},
-		{"qqzz", twelve, "there are: ", "yet"},
+		{"qqzz", twelve, "there are: ar (Arabic), ", "yet"},
 		{"fi", slices.Concat(twelve, []string{"de"}), "no Finnish yet", "there are"},
 		{"fi", nil, "no Finnish yet", "there are"},
+		{"em", []string{"en", "es"}, "there are: ", "did you mean"},      // two letters are near to every tag
+		{"port", []string{"en", "pt-BR"}, `did you mean "pt-BR"`, "yet"}, // two names of one language
+		{"po", []string{"pl", "pt"}, "there are: ", "did you mean"},      // Polish or Portuguese
 	} {
 		got := languageHint(test.typed, test.tags)
 		if !strings.Contains(got, test.says) || strings.Contains(got, test.not) {

@@ -56,6 +56,21 @@ Queridas familias
 	}
 }
 
+// The language of the school comes first, whatever its letters; a week of which nothing
+// was set is a week all the same.
+func TestRenewOrder(t *testing.T) {
+	for _, test := range []struct{ name, old, school, want string }{
+		{"the school's first", "+++\ntarget = \"x\"\n+++\nHola\n", "es", "target = \"x\"\n\n[note]\nes = \"\"\"\nHola\n\"\"\"\nar = \"\"\"\nMarhaban\n\"\"\"\n"},
+		{"nothing set", "+++\n+++\nHola\n", "ar", "\n\n[note]\nar = \"\"\"\nHola\n\"\"\"\n"},
+		{"no note", "+++\ntarget = \"x\"\n+++\n", "es", "target = \"x\"\n\n[note]\nar = \"\"\"\nMarhaban\n\"\"\"\n"},
+	} {
+		got, problem := Renew(folder("weeks/2026-09-14.md", test.old, "weeks/2026-09-14.ar.md", "Marhaban\n", "weeks/2026-09-21.ar.md", "later"), "2026-09-14", test.school)
+		if problem != nil || got.Text != test.want {
+			t.Errorf("%s: want\n%s\ngot\n%s%v", test.name, test.want, got.Text, problem)
+		}
+	}
+}
+
 func TestRenewWhatIsNoWeek(t *testing.T) {
 	for _, text := range []string{"Dear families", "+++\ntarget = \"x\"\n"} {
 		if _, problem := Renew(folder("weeks/2026-09-14.md", text), "2026-09-14", "en"); problem == nil {

@@ -93,10 +93,7 @@ func spaceless(before string) bool {
 // tail is the end of a text, to find the place by.
 func tail(s string) string {
 	letters := []rune(s)
-	if len(letters) > 12 {
-		letters = letters[len(letters)-12:]
-	}
-	return string(letters)
+	return string(letters[max(0, len(letters)-12):])
 }
 
 // lines yields a text's lines, numbered from 1.

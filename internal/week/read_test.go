@@ -198,3 +198,41 @@ func TestReview(t *testing.T) {
 		}
 	}
 }
+
+// A class's grade is a number or the word for the year before the first.
+func TestGrade(t *testing.T) {
+	for written, want := range map[string]int{"0": 0, `"K"`: 0, `"k"`: 0, `"Kindergarten"`: 0, "1": 1, "3": 3} {
+		site, problems := Read(folder(SiteFile, goodSite+"grade = "+written+"\n", "weeks/2026-09-14.toml", goodWeek), someAllowed())
+		if problems != nil || site.Grade == nil || int(*site.Grade) != want {
+			t.Errorf("grade = %s: want %d, got %v and\n%v", written, want, site.Grade, problems)
+		}
+	}
+	if site, _ := Read(folder(SiteFile, goodSite, "weeks/2026-09-14.toml", goodWeek), someAllowed()); site.Grade != nil {
+		t.Errorf("no grade: want none, got %d", *site.Grade)
+	}
+	for _, written := range []string{`"first"`, "9", "-1", "true"} {
+		_, problems := Read(folder(SiteFile, goodSite+"grade = "+written+"\n", "weeks/2026-09-14.toml", goodWeek), someAllowed())
+		if len(problems) != 1 || problems[0].Line != 3 {
+			t.Errorf("grade = %s: want it told on line 3, got\n%v", written, problems)
+		}
+	}
+}
+
+// What the class calls a way or a picture, on one line; what is left empty is called as
+// everywhere.
+func TestClassWords(t *testing.T) {
+	read := func(words string) (map[string]string, string) {
+		site, problems := Read(folder(SiteFile, goodSite+"[words]\n"+words, "weeks/2026-09-14.toml", goodWeek), someAllowed())
+		return site.Words, problems.Error()
+	}
+	got, wrong := read("make-ten = \"\"\"filling\n  the frame\"\"\"\nbar-model = \"strips\"\ndoubles = \"\"\n")
+	if diff := cmp.Diff(map[string]string{"make-ten": "filling the frame", "bar-model": "strips"}, got); diff != "" || wrong != "" {
+		t.Errorf("mismatch (-want +got):\n%s%s", diff, wrong)
+	}
+	if _, wrong := read("make-tne = \"filling\"\n"); !strings.HasPrefix(wrong, `site.toml:4: "make-tne" is not a strategy or a picture`+"\n  hint: did you mean \"make-ten\"?") {
+		t.Errorf("a way that there is not: got %s", wrong)
+	}
+	if _, wrong := read("make-ten = \"call 555-010-0199\"\n"); !strings.HasPrefix(wrong, "site.toml:4: make-ten holds a phone number") {
+		t.Errorf("a phone number: got %s", wrong)
+	}
+}

@@ -1,4 +1,4 @@
-package svg
+package picture_test
 
 import (
 	"bytes"
@@ -8,6 +8,8 @@ import (
 	"strconv"
 	"strings"
 	"testing"
+
+	"homebuild/internal/picture/svg"
 )
 
 // TestWeight weighs the pictures of a page that shows a story grow, a strategy
@@ -15,7 +17,7 @@ import (
 // round trip of a fresh connection (RFC 6928); pictures may take a third.
 func TestWeight(t *testing.T) {
 	var page strings.Builder
-	page.WriteString(Style() + Defs())
+	page.WriteString(svg.Style() + svg.Defs())
 	all := samples(t)
 	for i, name := range []string{
 		"bar-add-1", "bar-add-2", "bar-add-3", "bar-add-4", "compare-3", "frame", "bond",
@@ -25,7 +27,7 @@ func TestWeight(t *testing.T) {
 		if at < 0 {
 			t.Fatalf("no sample %q", name)
 		}
-		page.WriteString(Draw(all[at].picture, Options{ID: fmt.Sprint("p", i), Say: say, Number: strconv.Itoa}))
+		page.WriteString(svg.Draw(all[at].picture, svg.Options{ID: fmt.Sprint("p", i), Say: say, Number: strconv.Itoa}))
 	}
 	var packed bytes.Buffer
 	w, err := gzip.NewWriterLevel(&packed, gzip.BestCompression)

@@ -1,4 +1,4 @@
-package svg
+package picture_test
 
 import (
 	"flag"
@@ -9,6 +9,7 @@ import (
 	"testing"
 
 	"homebuild/internal/phrase"
+	"homebuild/internal/picture/svg"
 )
 
 var sheet = flag.String("sheet", "", "write a contact sheet of all pictures to this HTML file, to look at")
@@ -41,10 +42,10 @@ func TestSheet(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	fmt.Fprintf(&b, "<!doctype html><html lang=en><meta charset=utf-8><meta name=viewport content='width=device-width'><style>%s%s</style>%s", theme, Style(), Defs())
+	fmt.Fprintf(&b, "<!doctype html><html lang=en><meta charset=utf-8><meta name=viewport content='width=device-width'><style>%s%s</style>%s", theme, svg.Style(), svg.Defs())
 	for i, s := range samples(t) {
-		svg := Draw(s.picture, Options{ID: fmt.Sprint("p", i), Say: say, Number: strconv.Itoa})
-		fmt.Fprintf(&b, "<figure><figcaption>%s</figcaption>%s</figure>\n", say(s.picture.Describe()), svg)
+		drawing := svg.Draw(s.picture, svg.Options{ID: fmt.Sprint("p", i), Say: say, Number: strconv.Itoa})
+		fmt.Fprintf(&b, "<figure><figcaption>%s</figcaption>%s</figure>\n", say(s.picture.Describe()), drawing)
 	}
 	if err := os.WriteFile(*sheet, []byte(b.String()), 0o644); err != nil {
 		t.Fatal(err)

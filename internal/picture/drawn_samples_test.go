@@ -1,4 +1,4 @@
-package svg
+package picture_test
 
 import (
 	"fmt"

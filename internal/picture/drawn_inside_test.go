@@ -1,4 +1,4 @@
-package svg
+package picture_test
 
 import (
 	"fmt"
@@ -55,8 +55,12 @@ func TestWaysInside(t *testing.T) {
 			}
 		}
 	}
-	for a := 0; a <= 999; a += 1 + a/7 {
-		for b := 0; a+b <= 1000; b += 1 + b/5 {
+	wide := 1 // steps; in a quick run they are wider
+	if testing.Short() {
+		wide = 13
+	}
+	for a := 0; a <= 999; a += wide + a/7 {
+		for b := 0; a+b <= 1000; b += wide + b/5 {
 			check(problem.Plus, a, b)
 			check(problem.Minus, a+b, b)
 		}
@@ -74,12 +78,12 @@ type area struct{ x1, y1, x2, y2 int }
 func (a area) meets(b area) bool { return a.x1 < b.x2 && b.x1 < a.x2 && a.y1 < b.y2 && b.y1 < a.y2 }
 
 // inside re-reads the coordinates of a drawing.
-func inside(t *testing.T, name, svg string) {
+func inside(t *testing.T, name, drawing string) {
 	t.Helper()
 	var texts []area
 	var sheet area
 	shift := []int{0}
-	for _, line := range strings.Split(svg, "\n") {
+	for _, line := range strings.Split(drawing, "\n") {
 		switch {
 		case strings.HasPrefix(line, "</g>"):
 			shift = shift[:len(shift)-1]
@@ -99,12 +103,12 @@ func inside(t *testing.T, name, svg string) {
 		where.y1 += shift[len(shift)-1]
 		where.y2 += shift[len(shift)-1]
 		if where.x1 < 0 || where.y1 < 0 || where.x2 > sheet.x2 || where.y2 > sheet.y2 {
-			t.Fatalf("%s: %v is outside %v: %s in\n%s", name, where, sheet, line, svg)
+			t.Fatalf("%s: %v is outside %v: %s in\n%s", name, where, sheet, line, drawing)
 		}
 		if strings.HasPrefix(line, "<text") {
 			for _, other := range texts {
 				if where.meets(other) {
-					t.Fatalf("%s: the text of %s is over another in\n%s", name, line, svg)
+					t.Fatalf("%s: the text of %s is over another in\n%s", name, line, drawing)
 				}
 			}
 			texts = append(texts, where)

@@ -18,6 +18,7 @@ import (
 	"path/filepath"
 	"slices"
 	"strconv"
+	"strings"
 	"testing"
 	"time"
 
@@ -177,18 +178,21 @@ func answered(story int, right bool) string {
 		[...p.querySelectorAll("input")].find(e => /\b(e|k1)\b/.test(e.className) == %t).click();`, story, right)
 }
 
-// inEachLanguage runs a test with the views of every language, and of none, in a
-// tab of its own: as many at a time as there are processors.
-func inEachLanguage(t *testing.T, do func(b *tab, views []view)) {
+// isScreen reports whether a view is a screen of the walk.
+func (v view) isScreen() bool { return strings.HasSuffix(v.do, uncovered) && v.do != uncovered }
+
+// inEachLanguage runs a test with the views of every language, and of none (the tag
+// is empty), in a tab of its own: as many at a time as there are processors.
+func inEachLanguage(t *testing.T, do func(b *tab, tag string, views []view)) {
 	t.Helper()
 	t.Run("top", func(t *testing.T) {
 		t.Parallel()
-		do(openTab(t), topViews())
+		do(openTab(t), "", topViews())
 	})
 	for _, tag := range languages(t) {
 		t.Run(tag, func(t *testing.T) {
 			t.Parallel()
-			do(openTab(t), views(tag))
+			do(openTab(t), tag, views(tag))
 		})
 	}
 }

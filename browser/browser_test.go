@@ -19,6 +19,7 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+	"sync"
 	"testing"
 	"time"
 
@@ -34,9 +35,10 @@ var (
 
 // The example school, built once, and one browser for all tests.
 var (
-	public  string // the folder of the pages
-	server  *httptest.Server
-	browser context.Context
+	workspace string // a folder for what is made once
+	public    string // the folder of the pages
+	server    *httptest.Server
+	browser   context.Context
 )
 
 // The weeks of the example year that the tests look at.
@@ -59,6 +61,7 @@ func run(m *testing.M) int {
 		log.Fatal(err)
 	}
 	defer os.RemoveAll(dir)
+	workspace = dir
 	if public, err = pages(dir); err != nil {
 		fmt.Fprintln(os.Stderr, err)
 		return 1
@@ -88,12 +91,25 @@ func run(m *testing.M) int {
 	return m.Run()
 }
 
+// program is homebuild, built once.
+var program = sync.OnceValues(func() (string, error) {
+	file := filepath.Join(workspace, "homebuild")
+	if out, err := exec.Command("go", "build", "-o", file, "../cmd/homebuild").CombinedOutput(); err != nil {
+		return "", fmt.Errorf("%w\n%s", err, out)
+	}
+	return file, nil
+})
+
 // pages builds the example school, as a teacher does, unless a folder is given.
 func pages(dir string) (string, error) {
 	if *published != "" {
 		return filepath.Abs(*published)
 	}
-	out, err := exec.Command("go", "run", "../cmd/homebuild", "build", "--quiet", "--out", dir, "--on", "2027-03-01").CombinedOutput()
+	program, err := program()
+	if err != nil {
+		return "", err
+	}
+	out, err := exec.Command(program, "build", "--quiet", "--out", dir, "--on", "2027-03-01").CombinedOutput()
 	if err != nil {
 		return "", fmt.Errorf("the example school cannot be built: %w\n%s", err, out)
 	}

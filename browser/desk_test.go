@@ -8,6 +8,7 @@ import (
 	"os/exec"
 	"path/filepath"
 	"strings"
+	"sync"
 	"testing"
 	"time"
 
@@ -18,18 +19,27 @@ import (
 	deskpage "homebuild/internal/desk/page"
 )
 
-// inventedDesk is the desk's page as one file with an invented engine inside: the
-// page's own code, policy and keeping, and answers that are always there.
-func inventedDesk(t *testing.T) string {
-	t.Helper()
-	worker := filepath.Join(t.TempDir(), "worker.js")
+// inventedFile is the desk's page as one file with an invented engine inside, made
+// once for all tests: the page's own code, policy and keeping, and answers that are
+// always there.
+var inventedFile = sync.OnceValues(func() (string, error) {
+	worker := filepath.Join(workspace, "worker.js")
 	if out, err := exec.Command("go", "tool", "esbuild", deskCode+"/fake-worker.ts", "--bundle", "--format=iife", "--outfile="+worker, "--log-level=warning").CombinedOutput(); err != nil {
-		t.Fatalf("%v\n%s", err, out)
+		return "", fmt.Errorf("%w\n%s", err, out)
 	}
 	code, err := os.ReadFile(worker)
+	if err != nil {
+		return "", err
+	}
+	file := filepath.Join(workspace, "invented.html")
+	return file, os.WriteFile(file, []byte(deskpage.Carrying(string(code), nil)), 0o644)
+})
+
+// inventedDesk is the address of that file.
+func inventedDesk(t *testing.T) string {
+	t.Helper()
+	file, err := inventedFile()
 	must(t, err)
-	file := filepath.Join(t.TempDir(), "desk.html")
-	must(t, os.WriteFile(file, []byte(deskpage.Carrying(string(code), nil)), 0o644))
 	return "file://" + file
 }
 

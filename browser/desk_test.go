@@ -297,7 +297,8 @@ func TestDeskEngineStops(t *testing.T) {
 	}
 }
 
-// Every paper of the desk, at its three sizes and in the dark.
+// Every paper of the desk, at its three sizes and in the dark. In a quick run the engine
+// reads it at the largest and the smallest.
 func TestDeskIsAccessible(t *testing.T) {
 	t.Parallel()
 	b := newProfile(t)
@@ -313,7 +314,9 @@ func TestDeskIsAccessible(t *testing.T) {
 		b.size(size[0], size[1])
 		for _, at := range []string{"Children learn", "Picture", "Stories", "Letter", "Shows from", "Story 2", "The year", "Our class", "Copies", "Help", "Send home"} {
 			b.tap(at)
-			b.accessible(fmt.Sprint(at, size))
+			if *all || size[0] != 768 {
+				b.accessible(fmt.Sprint(at, size))
+			}
 			if wide := eval[int](b, `document.documentElement.scrollWidth - innerWidth`); wide > 0 {
 				t.Errorf("%s at %d: %d px too wide", at, size[0], wide)
 			}

@@ -63,7 +63,7 @@ const ladder = "2026-10-19"
 const sides = `(high => {
 	const out = [...document.querySelectorAll(".side")].map(e => e.getBoundingClientRect().height).flatMap((h, i) =>
 		h > high ? ["side " + (i + 1) + " is " + Math.round(h) + " px high, the paper " + Math.round(high)] : []);
-	const wide = document.scrollingElement.scrollWidth - innerWidth;
+	const wide = document.scrollingElement.scrollWidth - document.documentElement.clientWidth;
 	return wide > 0 ? [...out, "the sheet is " + wide + " px wider than the paper"] : out;
 })`
 

@@ -18,6 +18,8 @@ import (
 	"path/filepath"
 	"slices"
 	"strconv"
+	"strings"
+	"sync"
 	"testing"
 	"time"
 
@@ -33,9 +35,10 @@ var (
 
 // The example school, built once, and one browser for all tests.
 var (
-	public  string // the folder of the pages
-	server  *httptest.Server
-	browser context.Context
+	workspace string // a folder for what is made once
+	public    string // the folder of the pages
+	server    *httptest.Server
+	browser   context.Context
 )
 
 // The weeks of the example year that the tests look at.
@@ -58,6 +61,7 @@ func run(m *testing.M) int {
 		log.Fatal(err)
 	}
 	defer os.RemoveAll(dir)
+	workspace = dir
 	if public, err = pages(dir); err != nil {
 		fmt.Fprintln(os.Stderr, err)
 		return 1
@@ -87,12 +91,25 @@ func run(m *testing.M) int {
 	return m.Run()
 }
 
+// program is homebuild, built once.
+var program = sync.OnceValues(func() (string, error) {
+	file := filepath.Join(workspace, "homebuild")
+	if out, err := exec.Command("go", "build", "-o", file, "../cmd/homebuild").CombinedOutput(); err != nil {
+		return "", fmt.Errorf("%w\n%s", err, out)
+	}
+	return file, nil
+})
+
 // pages builds the example school, as a teacher does, unless a folder is given.
 func pages(dir string) (string, error) {
 	if *published != "" {
 		return filepath.Abs(*published)
 	}
-	out, err := exec.Command("go", "run", "../cmd/homebuild", "build", "--quiet", "--out", dir, "--on", "2027-03-01").CombinedOutput()
+	program, err := program()
+	if err != nil {
+		return "", err
+	}
+	out, err := exec.Command(program, "build", "--quiet", "--out", dir, "--on", "2027-03-01").CombinedOutput()
 	if err != nil {
 		return "", fmt.Errorf("the example school cannot be built: %w\n%s", err, out)
 	}
@@ -177,18 +194,21 @@ func answered(story int, right bool) string {
 		[...p.querySelectorAll("input")].find(e => /\b(e|k1)\b/.test(e.className) == %t).click();`, story, right)
 }
 
-// inEachLanguage runs a test with the views of every language, and of none, in a
-// tab of its own: as many at a time as there are processors.
-func inEachLanguage(t *testing.T, do func(b *tab, views []view)) {
+// isScreen reports whether a view is a screen of the walk.
+func (v view) isScreen() bool { return strings.HasSuffix(v.do, uncovered) && v.do != uncovered }
+
+// inEachLanguage runs a test with the views of every language, and of none (the tag
+// is empty), in a tab of its own: as many at a time as there are processors.
+func inEachLanguage(t *testing.T, do func(b *tab, tag string, views []view)) {
 	t.Helper()
 	t.Run("top", func(t *testing.T) {
 		t.Parallel()
-		do(openTab(t), topViews())
+		do(openTab(t), "", topViews())
 	})
 	for _, tag := range languages(t) {
 		t.Run(tag, func(t *testing.T) {
 			t.Parallel()
-			do(openTab(t), views(tag))
+			do(openTab(t), tag, views(tag))
 		})
 	}
 }

@@ -8,6 +8,7 @@ import (
 	"os/exec"
 	"path/filepath"
 	"strings"
+	"sync"
 	"testing"
 	"time"
 
@@ -18,18 +19,27 @@ import (
 	deskpage "homebuild/internal/desk/page"
 )
 
-// inventedDesk is the desk's page as one file with an invented engine inside: the
-// page's own code, policy and keeping, and answers that are always there.
-func inventedDesk(t *testing.T) string {
-	t.Helper()
-	worker := filepath.Join(t.TempDir(), "worker.js")
+// inventedFile is the desk's page as one file with an invented engine inside, made
+// once for all tests: the page's own code, policy and keeping, and answers that are
+// always there.
+var inventedFile = sync.OnceValues(func() (string, error) {
+	worker := filepath.Join(workspace, "worker.js")
 	if out, err := exec.Command("go", "tool", "esbuild", deskCode+"/fake-worker.ts", "--bundle", "--format=iife", "--outfile="+worker, "--log-level=warning").CombinedOutput(); err != nil {
-		t.Fatalf("%v\n%s", err, out)
+		return "", fmt.Errorf("%w\n%s", err, out)
 	}
 	code, err := os.ReadFile(worker)
+	if err != nil {
+		return "", err
+	}
+	file := filepath.Join(workspace, "invented.html")
+	return file, os.WriteFile(file, []byte(deskpage.Carrying(string(code), nil)), 0o644)
+})
+
+// inventedDesk is the address of that file.
+func inventedDesk(t *testing.T) string {
+	t.Helper()
+	file, err := inventedFile()
 	must(t, err)
-	file := filepath.Join(t.TempDir(), "desk.html")
-	must(t, os.WriteFile(file, []byte(deskpage.Carrying(string(code), nil)), 0o644))
 	return "file://" + file
 }
 
@@ -287,7 +297,8 @@ func TestDeskEngineStops(t *testing.T) {
 	}
 }
 
-// Every paper of the desk, at its three sizes and in the dark.
+// Every paper of the desk, at its three sizes and in the dark. In a quick run the engine
+// reads it at the largest and the smallest.
 func TestDeskIsAccessible(t *testing.T) {
 	t.Parallel()
 	b := newProfile(t)
@@ -303,7 +314,9 @@ func TestDeskIsAccessible(t *testing.T) {
 		b.size(size[0], size[1])
 		for _, at := range []string{"Children learn", "Picture", "Stories", "Letter", "Shows from", "Story 2", "The year", "Our class", "Copies", "Help", "Send home"} {
 			b.tap(at)
-			b.accessible(fmt.Sprint(at, size))
+			if *all || size[0] != 768 {
+				b.accessible(fmt.Sprint(at, size))
+			}
 			if wide := eval[int](b, `document.documentElement.scrollWidth - innerWidth`); wide > 0 {
 				t.Errorf("%s at %d: %d px too wide", at, size[0], wide)
 			}

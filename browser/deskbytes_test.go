@@ -8,7 +8,6 @@ import (
 	"encoding/json"
 	"fmt"
 	"io/fs"
-	"os"
 	"os/exec"
 	"path/filepath"
 	"strings"
@@ -23,11 +22,7 @@ import (
 
 // deskFile is desk.html with the real engine inside, made once for all tests.
 var deskFile = sync.OnceValues(func() (string, error) {
-	dir, err := os.MkdirTemp("", "desk")
-	if err != nil {
-		return "", err
-	}
-	file := filepath.Join(dir, "desk.html")
+	file := filepath.Join(workspace, "desk.html")
 	make := exec.Command("go", "run", "./cmd/desk-file", "-o", file)
 	make.Dir = ".."
 	if out, err := make.CombinedOutput(); err != nil {

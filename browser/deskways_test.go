@@ -35,17 +35,13 @@ func TestDeskFromAFile(t *testing.T) {
 // The desk of a folder, with the engine in the program.
 func TestDeskOverLoopback(t *testing.T) {
 	t.Parallel()
-	dir := t.TempDir()
-	program, folder := filepath.Join(dir, "homebuild"), filepath.Join(dir, "class")
+	folder := filepath.Join(t.TempDir(), "class")
 	must(t, os.Mkdir(folder, 0o755))
-	if out, err := exec.Command("go", "build", "-o", program, "../cmd/homebuild").CombinedOutput(); err != nil {
-		t.Fatalf("%v\n%s", err, out)
-	}
 	b := newProfile(t)
 	must(t, call(b, page.AddScriptToEvaluateOnNewDocument, page.AddScriptToEvaluateOnNewDocumentParams{
 		Source: `window.sources = []; const E = EventSource; window.EventSource = class extends E { constructor(u) { super(u); window.sources.push(this) } }`,
 	}))
-	b.visit(servedDesk(t, program, folder))
+	b.visit(servedDesk(t, folder))
 	b.twoWeeks("Saved in its folder")
 	weeks, err := filepath.Glob(filepath.Join(folder, "weeks", "????-??-??.toml"))
 	must(t, err)
@@ -90,8 +86,10 @@ func TestDeskOverLoopback(t *testing.T) {
 }
 
 // servedDesk starts the program on a folder, and gives the address that it says.
-func servedDesk(t *testing.T, program, folder string) string {
+func servedDesk(t *testing.T, folder string) string {
 	t.Helper()
+	program, err := program()
+	must(t, err)
 	run := exec.Command(program, "desk", folder, "--closed")
 	said, err := run.StdoutPipe()
 	must(t, err)

@@ -43,7 +43,7 @@ func TestScreenshots(t *testing.T) {
 		}
 		b.visit(file(tag + "/" + week + "-print.html"))
 		for _, p := range papers {
-			for i, picture := range pngs(t, b.print(p.size), 80) {
+			for i, picture := range pngs(t, b.print(p.size), "-r", "80") {
 				raw, err := os.ReadFile(picture)
 				must(t, err)
 				b.keep("paper/"+tag+"-"+p.name+"-"+strconv.Itoa(i+1), raw)

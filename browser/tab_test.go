@@ -96,7 +96,11 @@ func (b *tab) visit(url string) {
 	b.t.Helper()
 	ctx, cancel := ofSeconds(b.ctx, 30)
 	defer cancel()
-	if err := chromedp.Do(ctx, chromedp.Navigate("about:blank"), chromedp.Navigate(url)); err != nil {
+	page, _, _ := strings.Cut(url, "#")
+	if eval[bool](b, `location.href.split("#")[0] == `+quoted(page)) { // would only scroll
+		must(b.t, chromedp.Do(ctx, chromedp.Navigate("about:blank")))
+	}
+	if err := chromedp.Do(ctx, chromedp.Navigate(url)); err != nil {
 		b.t.Fatalf("%s: %v", url, err)
 	}
 	b.wait(`document.readyState == "complete"`, "the page to be there")
@@ -112,8 +116,22 @@ func (b *tab) open(v view) {
 func (b *tab) openAt(folder string, v view) {
 	b.t.Helper()
 	b.visit(folder + v.path)
+	b.do(v)
+}
+
+// do taps what a family does in a view.
+func (b *tab) do(v view) {
+	b.t.Helper()
 	if v.do != "" {
 		eval[bool](b, "(() => {"+v.do+"return true})()")
+	}
+}
+
+// none wants a script that lists faults to list none.
+func (b *tab) none(where, script string) {
+	b.t.Helper()
+	for _, fault := range eval[[]string](b, script) {
+		b.t.Errorf("%s: %s", where, fault)
 	}
 }
 

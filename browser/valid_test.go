@@ -31,7 +31,8 @@ type nuMessage struct {
 func validate(t *testing.T, paths ...string) []nuMessage {
 	t.Helper()
 	var out bytes.Buffer
-	args := append([]string{"-Xss4m", "-jar", "node_modules/vnu-jar/build/dist/vnu.jar", "--format", "json", "--skip-non-html", "--exit-zero-always"}, paths...)
+	// Its minute is over before Java has learned to run it fast: less is more.
+	args := append([]string{"-Xss4m", "-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1", "-jar", "node_modules/vnu-jar/build/dist/vnu.jar", "--format", "json", "--skip-non-html", "--exit-zero-always"}, paths...)
 	cmd := exec.Command("java", args...)
 	cmd.Stderr = &out
 	if err := cmd.Run(); err != nil {
@@ -50,15 +51,19 @@ func guessed(message string) bool {
 	return strings.HasPrefix(message, "This document appears to be written in") && strings.Contains(message, `“lang="ht"”`)
 }
 
-// pagesToValidate are the pages of the weeks that the tests look at, in every
-// language, and those of no week; with -all every page there is.
+// pagesToValidate are all kinds of pages, in every language, and in two languages those
+// of the weeks that differ most; with -all every page there is.
 func pagesToValidate(t *testing.T) []string {
 	t.Helper()
 	if *all {
 		return []string{public}
 	}
 	var out []string
-	for _, pattern := range []string{"*.html", "*/index.html", "*/check/[17].html", "*/check/index.html", "*/" + week + "*.html", "*/" + pairs + "*.html", "*/" + heavy + "*.html"} {
+	patterns := []string{"*.html", "*/index.html", "*/check/7.html", "*/check/index.html", "*/" + week + "*.html"}
+	for _, tag := range closely {
+		patterns = append(patterns, tag+"/check/1.html", tag+"/"+pairs+"*.html", tag+"/"+heavy+"*.html")
+	}
+	for _, pattern := range patterns {
 		found, err := filepath.Glob(filepath.Join(public, pattern))
 		must(t, err)
 		out = append(out, found...)
@@ -67,11 +72,21 @@ func pagesToValidate(t *testing.T) []string {
 }
 
 // The pages are valid HTML, SVG and CSS for the checker that the W3C and the
-// WHATWG point to (Nu Html Checker, vnu-jar).
+// WHATWG point to (Nu Html Checker, vnu-jar), which finds what is wrong with a page that
+// is not.
 func TestValidHTML(t *testing.T) {
 	t.Parallel()
 	used, told := map[string]bool{}, map[string]int{}
-	for _, m := range validate(t, pagesToValidate(t)...) {
+	bad := filepath.Join(t.TempDir(), "bad.html")
+	html, err := os.ReadFile(filepath.Join(public, "en", week+".html"))
+	must(t, err)
+	must(t, os.WriteFile(bad, bytes.Replace(html, []byte("<main"), []byte("<main><p><div></div></p><img></main><main"), 1), 0o644))
+	found := 0
+	for _, m := range validate(t, append(pagesToValidate(t), bad)...) {
+		if strings.HasSuffix(m.URL, bad) {
+			found++
+			continue
+		}
 		if known[m.Message] != "" {
 			used[m.Message] = true
 			continue
@@ -87,6 +102,9 @@ func TestValidHTML(t *testing.T) {
 			t.Errorf("%s:%d: %s: %s: %q", page, m.Line, m.Type, m.Message, m.Extract)
 		}
 	}
+	if found < 4 { // a p that is not closed, one that is not open, an img without src, two main
+		t.Errorf("the checker finds only %d faults in a page that has four", found)
+	}
 	for message, n := range told {
 		t.Errorf("%d times: %s", n, message)
 	}
@@ -94,22 +112,5 @@ func TestValidHTML(t *testing.T) {
 		if !used[message] {
 			t.Errorf("the known message is not said any more, take it out: %s", message)
 		}
-	}
-}
-
-// The checker finds a planted fault.
-func TestValidHTMLFinds(t *testing.T) {
-	t.Parallel()
-	raw, err := os.ReadFile(filepath.Join(public, "en", week+".html"))
-	if err != nil {
-		t.Fatal(err)
-	}
-	dir := t.TempDir()
-	bad := strings.Replace(string(raw), "<main", "<main><p><div></div></p><img></main><main", 1)
-	if err := os.WriteFile(filepath.Join(dir, "bad.html"), []byte(bad), 0o644); err != nil {
-		t.Fatal(err)
-	}
-	if len(validate(t, dir)) == 0 {
-		t.Error("the checker finds nothing in a page that is not valid")
 	}
 }

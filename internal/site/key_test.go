@@ -215,7 +215,7 @@ func themeWith(t *testing.T, was, is string) *page.Theme {
 	if bytes.Equal(raw, changed) {
 		t.Fatalf("the theme has no colour %s", was)
 	}
-	theme, err := page.ReadTheme(folder(t, "base"), fstest.MapFS{"colours.toml": {Data: changed}})
+	theme, err := page.ReadTheme(folder("base"), fstest.MapFS{"colours.toml": {Data: changed}})
 	if err != nil {
 		t.Fatal(err)
 	}

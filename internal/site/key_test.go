@@ -228,6 +228,10 @@ type keyed struct {
 	html string
 }
 
+// alikeCheck are check pages of which another is rendered: a third of the site, each made
+// of the same fields as the next. Their keys are looked at all the same.
+var alikeCheck = regexp.MustCompile(`/check/\d*[^37]\.html$`)
+
 func keyedFiles(t *testing.T, change func(*testing.T, *Input)) map[string]keyed {
 	t.Helper()
 	in := exampleInput(t, "es", "en", "ar")
@@ -240,6 +244,10 @@ func keyedFiles(t *testing.T, change func(*testing.T, *Input)) map[string]keyed 
 	out := map[string]keyed{}
 	for folder, files := range map[string][]File{"": p.Pages(), "desk/": p.Desk()} {
 		for _, f := range files {
+			if alikeCheck.MatchString(f.Path) {
+				out[folder+f.Path] = keyed{key: f.Key}
+				continue
+			}
 			html, err := f.Render()
 			if err != nil {
 				t.Fatal(err)

@@ -154,7 +154,7 @@ func TestSampleFollowsTheFile(t *testing.T) {
 // wait asks until there is an answer.
 func wait(t *testing.T, ask func() string) string {
 	t.Helper()
-	for end := time.Now().Add(10 * time.Second); time.Now().Before(end); time.Sleep(20 * time.Millisecond) {
+	for end := time.Now().Add(10 * time.Second); time.Now().Before(end); time.Sleep(100 * time.Millisecond) {
 		if answer := ask(); answer != "" {
 			return answer
 		}

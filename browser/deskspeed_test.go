@@ -98,7 +98,8 @@ func year(t *testing.T) string {
 	must(t, err)
 	tags := strings.Fields("en es ar fr ht ko pt ru so uk vi zh-Hans")
 	act, err := d.Begin(deskengine.Begin{Name: "Quarry Hill", Grade: 2, Languages: tags, Monday: "2026-09-14"})
-	for must(t, err); ; must(t, err) {
+	must(t, err)
+	for {
 		_, err = d.Put(deskengine.Put{Changes: act.Changes})
 		must(t, err)
 		now, err := d.Year(deskengine.None{})
@@ -111,6 +112,7 @@ func year(t *testing.T) string {
 			return file
 		}
 		act, err = d.Calendar(deskengine.CalendarWish{Date: now.Next, Do: "take"})
+		must(t, err)
 	}
 }
 

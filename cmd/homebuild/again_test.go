@@ -108,7 +108,7 @@ func copied(t testing.TB, dir string) string {
 func TestEveryEditIsAFreshBuild(t *testing.T) {
 	t.Parallel()
 	const keyOfKeptStories, aRemark = "the key, when the stories are kept", "a language file with a remark"
-	dir := ownSchool(t, 5, "en", "es")
+	dir := ownSchool(t, 4, "en", "es")
 	edit := func(name, old, new string) func() {
 		return func() {
 			path := filepath.Join(dir, filepath.FromSlash(name))

@@ -26,7 +26,11 @@ func TestKillTheProgram(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	school := ownSchool(t, 10, "en", "ar")
+	weeks := 5
+	if *programKills > 6 { // make kill-test
+		weeks = 10
+	}
+	school := ownSchool(t, weeks, "en", "ar")
 	settings, err := os.ReadFile(filepath.Join(school, "site.toml"))
 	if err != nil {
 		t.Fatal(err)
@@ -144,7 +148,7 @@ func checkKilled(t *testing.T, kill int, files map[string]string, whole map[stri
 			}
 		}
 	}
-	if len(reached) < 60 { // one language of version b
+	if len(reached) < 40 { // one language of version b
 		t.Errorf("kill %d: only %d pages can be reached", kill, len(reached))
 	}
 }

@@ -156,7 +156,10 @@ func (l *Language) NumberWords() map[string]int {
 func (l *Language) Blocks(family string) []string {
 	var out []string
 	for _, id := range l.order {
-		if in := blockOf(id); strings.HasPrefix(in, family+".") && !slices.Contains(out, in) {
+		if !strings.HasPrefix(id, family+".") {
+			continue
+		}
+		if in := blockOf(id); in != "" && !slices.Contains(out, in) {
 			out = append(out, in)
 		}
 	}

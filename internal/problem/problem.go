@@ -108,7 +108,7 @@ func New(kind Kind, numbers ...int) (Problem, error) {
 	if !kind.Valid() {
 		return Problem{}, fmt.Errorf("%w: kind %d is unknown", ErrNumbers, kind)
 	}
-	if want := kind.numbers(); len(numbers) != want {
+	if want := kind.Numbers(); len(numbers) != want {
 		return Problem{}, fmt.Errorf("%w: %v needs %d numbers, got %d", ErrNumbers, kind, want, len(numbers))
 	}
 	copy(p.numbers[:], numbers)
@@ -125,7 +125,8 @@ func New(kind Kind, numbers ...int) (Problem, error) {
 	return p, nil
 }
 
-func (k Kind) numbers() int {
+// Numbers is how many numbers New wants for the kind.
+func (k Kind) Numbers() int {
 	switch k {
 	case TogetherFour:
 		return 4

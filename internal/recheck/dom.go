@@ -8,50 +8,105 @@ import (
 	"golang.org/x/net/html"
 )
 
-// is reports whether an element is what a selector names: "p", ".say", "p.slip.say",
-// "#say", "[id]" for any with that attribute, "" for any at all.
-func is(n *html.Node, selector string) bool {
-	if id, ok := strings.CutPrefix(selector, "#"); ok {
-		return n.Type == html.ElementNode && attr(n, "id") == id
+// selector is what an element must be: of a name, with an attribute, an id, and every
+// one of some classes, as far as they are not empty.
+type selector struct {
+	name, attribute, id, class string
+	more                       []string // classes beside class
+}
+
+// selectorOf reads "p", ".say", "p.slip.say", "#say", "[id]" for any element with that
+// attribute, "" for any at all.
+func selectorOf(want string) selector {
+	if id, ok := strings.CutPrefix(want, "#"); ok {
+		return selector{id: id}
 	}
-	if name, ok := strings.CutPrefix(selector, "["); ok {
-		return n.Type == html.ElementNode && slices.ContainsFunc(n.Attr, func(a html.Attribute) bool { return a.Key+"]" == name })
+	if name, ok := strings.CutPrefix(want, "["); ok {
+		return selector{attribute: strings.TrimSuffix(name, "]")}
 	}
-	name, classes, some := strings.Cut(selector, ".")
-	if n.Type != html.ElementNode || name != "" && n.Data != name {
-		return false
-	}
-	have := ""
+	name, classes, _ := strings.Cut(want, ".")
+	class, rest, some := strings.Cut(classes, ".")
+	s := selector{name: name, class: class}
 	if some {
-		have = " " + attr(n, "class") + " "
+		s.more = strings.Split(rest, ".")
 	}
-	for some {
-		var first string
-		if first, classes, some = strings.Cut(classes, "."); !strings.Contains(have, " "+first+" ") {
+	return s
+}
+
+func (s selector) matches(n *html.Node) bool {
+	switch {
+	case n.Type != html.ElementNode, s.name != "" && n.Data != s.name:
+		return false
+	case s.id != "":
+		return attr(n, "id") == s.id
+	case s.attribute != "":
+		return slices.ContainsFunc(n.Attr, func(a html.Attribute) bool { return a.Key == s.attribute })
+	case s.class == "":
+		return true
+	}
+	have := attr(n, "class")
+	return hasWord(have, s.class) && !slices.ContainsFunc(s.more, func(c string) bool { return !hasWord(have, c) })
+}
+
+// hasWord reports whether a word is among those of a list with spaces between them.
+func hasWord(list, word string) bool {
+	for {
+		i := strings.Index(list, word)
+		if i < 0 {
 			return false
 		}
+		end := i + len(word)
+		if (i == 0 || list[i-1] == ' ') && (end == len(list) || list[end] == ' ') {
+			return true
+		}
+		list = list[end:]
 	}
-	return true
 }
+
+// is reports whether an element is what a selector names.
+func is(n *html.Node, want string) bool { return selectorOf(want).matches(n) }
 
 func filter(nodes iter.Seq[*html.Node], want string) []*html.Node {
 	var out []*html.Node
+	s := selectorOf(want)
 	for n := range nodes {
-		if is(n, want) {
+		if s.matches(n) {
 			out = append(out, n)
 		}
 	}
 	return out
 }
 
-// all lists the elements below n that match, in the order of the page; below nothing
-// is nothing.
-func all(n *html.Node, want string) []*html.Node {
-	if n == nil {
+// below are the nodes below n in the order of the page; below nothing is nothing. It
+// steps along the tree: the iterators of html go down one call for each level.
+func below(n *html.Node) iter.Seq[*html.Node] {
+	return func(yield func(*html.Node) bool) {
+		if n == nil {
+			return
+		}
+		for d := after(n, n); d != nil && yield(d); {
+			d = after(d, n)
+		}
+	}
+}
+
+// after is the node that comes after d in the order of the page, below n; nil at the end.
+func after(d, n *html.Node) *html.Node {
+	if d.FirstChild != nil {
+		return d.FirstChild
+	}
+	for d != n && d.NextSibling == nil {
+		d = d.Parent
+	}
+	if d == n {
 		return nil
 	}
-	return filter(n.Descendants(), want)
+	return d.NextSibling
 }
+
+// all lists the elements below n that match, in the order of the page; below nothing
+// is nothing.
+func all(n *html.Node, want string) []*html.Node { return filter(below(n), want) }
 
 // children lists the elements directly below n that match; below nothing is nothing.
 func children(n *html.Node, want string) []*html.Node {
@@ -73,11 +128,9 @@ func beside(n *html.Node) (before, after []*html.Node) {
 
 // find is the first of all, or nil; below nothing is nothing.
 func find(n *html.Node, want string) *html.Node {
-	if n == nil {
-		return nil
-	}
-	for d := range n.Descendants() {
-		if is(d, want) {
+	s := selectorOf(want)
+	for d := range below(n) {
+		if s.matches(d) {
 			return d
 		}
 	}

@@ -11,7 +11,6 @@ import (
 	"homebuild/internal/phrase"
 	"homebuild/internal/picture"
 	"homebuild/internal/strategy"
-	"homebuild/locales"
 )
 
 // Every sentence that the mathematics can say has its message, with the places
@@ -30,13 +29,8 @@ func TestEverySentenceCanBeSaid(t *testing.T) {
 		}
 		lines = append(lines, more...)
 	}
-	for _, tag := range i18n.Tags(locales.Files) {
-		catalog, problems := i18n.Load([]string{tag}, locales.Files)
-		if len(problems) > 0 {
-			t.Errorf("%s: %v", tag, problems[0])
-			continue
-		}
-		lang, _ := catalog.Language(tag)
+	for _, lang := range catalogOf(t, allTags()...).Languages() {
+		tag := lang.Tag()
 		for _, line := range lines {
 			if text, fault := said(lang, line); fault != "" || strings.TrimSpace(text) == "" {
 				t.Errorf("%s: %s: said %q, %s", tag, line.ID, text, fault)

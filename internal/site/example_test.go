@@ -3,6 +3,7 @@ package site
 import (
 	"io/fs"
 	"slices"
+	"sync"
 	"testing"
 
 	"homebuild/internal/activity"
@@ -52,22 +53,41 @@ func exampleInput(t testing.TB, tags ...string) Input {
 	read, problems := week.Read(example.Files, allowed)
 	in.Site = read
 	in.Site.Languages, in.Site.School = tags, tags[0]
-	catalog, found := i18n.Load(tags, locales.Files)
-	in.Catalog = catalog
-	if in.Theme, err = page.ReadTheme(folder(t, "base"), folder(t, "paper")); err != nil {
+	in.Catalog = catalogOf(t, tags...)
+	if in.Theme, err = paper(); err != nil {
 		t.Fatal(err)
 	}
-	if problems = append(problems, found...); len(problems) > 0 {
+	if len(problems) > 0 {
 		t.Fatal(problems)
 	}
 	return in
 }
 
-func folder(t testing.TB, name string) fs.FS {
+// catalogOf are languages that come with the program. What is read is not changed, so
+// tests share it.
+func catalogOf(t testing.TB, tags ...string) *i18n.Catalog {
 	t.Helper()
+	loading.Lock()
+	defer loading.Unlock()
+	catalog, problems := loader.Load(tags...)
+	if len(problems) > 0 {
+		t.Fatal(problems)
+	}
+	return catalog
+}
+
+var (
+	loader  = i18n.NewLoader(locales.Files)
+	loading sync.Mutex
+)
+
+// paper is the look of the example, shared in the same way.
+var paper = sync.OnceValues(func() (*page.Theme, error) { return page.ReadTheme(folder("base"), folder("paper")) })
+
+func folder(name string) fs.FS {
 	f, err := fs.Sub(themes.Files, name)
 	if err != nil {
-		t.Fatal(err)
+		panic(err) // the name is not one
 	}
 	return f
 }

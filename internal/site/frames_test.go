@@ -4,20 +4,15 @@ import (
 	"strings"
 	"testing"
 
-	"homebuild/internal/i18n"
 	"homebuild/internal/phrase"
 	"homebuild/internal/problem"
-	"homebuild/locales"
 )
 
 // Every kind has a blank story that tells as many numbers as its stories give
 // (CCSS-M 2010, Glossary, Table 1: one of three quantities is unknown), asks, and
 // answers with the number that is asked for; and it is about two where it says so.
 func TestFrames(t *testing.T) {
-	catalog, problems := i18n.Load(i18n.Tags(locales.Files), locales.Files)
-	if len(problems) > 0 {
-		t.Fatal(problems[0])
-	}
+	catalog := catalogOf(t, allTags()...)
 	numbers := map[problem.Kind][]int{problem.TogetherBoth: {3, 4}, problem.TogetherThree: {2, 9, 8}, problem.TogetherFour: {24, 17, 36, 13}, problem.BiggerThenTogether: {8, 5}}
 	who, with := phrase.Text("Who", "WHO"), phrase.Text("With", "WITH")
 	for _, k := range problem.Kinds() {

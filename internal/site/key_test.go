@@ -215,7 +215,7 @@ func themeWith(t *testing.T, was, is string) *page.Theme {
 	if bytes.Equal(raw, changed) {
 		t.Fatalf("the theme has no colour %s", was)
 	}
-	theme, err := page.ReadTheme(folder(t, "base"), fstest.MapFS{"colours.toml": {Data: changed}})
+	theme, err := page.ReadTheme(folder("base"), fstest.MapFS{"colours.toml": {Data: changed}})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -227,6 +227,10 @@ type keyed struct {
 	key  string
 	html string
 }
+
+// alikeCheck are check pages of which another is rendered: a third of the site, each made
+// of the same fields as the next. Their keys are looked at all the same.
+var alikeCheck = regexp.MustCompile(`/check/\d*[^37]\.html$`)
 
 func keyedFiles(t *testing.T, change func(*testing.T, *Input)) map[string]keyed {
 	t.Helper()
@@ -240,6 +244,10 @@ func keyedFiles(t *testing.T, change func(*testing.T, *Input)) map[string]keyed 
 	out := map[string]keyed{}
 	for folder, files := range map[string][]File{"": p.Pages(), "desk/": p.Desk()} {
 		for _, f := range files {
+			if alikeCheck.MatchString(f.Path) {
+				out[folder+f.Path] = keyed{key: f.Key}
+				continue
+			}
 			html, err := f.Render()
 			if err != nil {
 				t.Fatal(err)

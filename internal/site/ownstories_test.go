@@ -3,9 +3,11 @@ package site
 import (
 	"fmt"
 	"io/fs"
+	"slices"
 	"strings"
 	"testing"
 	"testing/fstest"
+	"time"
 
 	"homebuild/internal/ownstory"
 	"homebuild/internal/problem"
@@ -138,36 +140,51 @@ func TestOwnStoryOnThePages(t *testing.T) {
 // Every kind can be told by a teacher, with small, round and large numbers, and
 // with nothing left; chains are met within 100 (CCSS-M 2010, 2.OA.A.1).
 func TestOwnStoriesOfEveryKind(t *testing.T) {
+	in := ownInput(t, nil, "en")
+	monday := time.Date(2026, 9, 14, 0, 0, 0, 0, time.UTC)
+	plain := in.Site.Weeks[0]
+	in.Site.Weeks = nil
 	for _, size := range [][]int{{5, 4, 3}, {40, 20, 10}, {13, 13, 0}, {347, 158, 104}, {500, 500, 0}} {
-		var stories []week.OwnStory
-		for _, k := range problem.Kinds() {
-			p, err := problem.New(k, size[:2]...)
-			if err != nil {
-				p, err = problem.New(k, size...)
-			}
-			if err != nil || k.Steps() != nil && size[0] > 100 {
-				continue
-			}
-			words := "A story tells"
-			for _, q := range p.Given() {
-				words += fmt.Sprintf(" %d shells and", q.Value)
-			}
-			line := ownstory.Choice{Problem: p}.Line()
-			text, err := ownstory.NewLanguage("en", nil).Read(words + " asks.")
-			if err != nil {
-				t.Fatal(err)
-			}
-			if _, err := text.Choose(ownstory.Wish{Kind: line}); err != nil { // cannot be shown
-				continue
-			}
-			stories = append(stories, week.OwnStory{Text: text.Plain, Kind: line})
-		}
-		for len(stories) > 0 {
-			n := min(week.MaxStories, len(stories))
-			if _, problems := recheck.Site(allPages(t, ownInput(t, stories[:n], "en"))); len(problems) > 0 {
-				t.Errorf("%v: read again by a stranger:\n%v", size, problems)
-			}
-			stories = stories[n:]
+		for stories := range slices.Chunk(storiesOfEveryKind(t, size), week.MaxStories) {
+			w := plain
+			w.Date, w.OwnStories = monday.AddDate(0, 0, 7*len(in.Site.Weeks)).Format(time.DateOnly), stories
+			in.Site.Weeks = append(in.Site.Weeks, w)
 		}
 	}
+	report, problems := recheck.Site(allPages(t, in))
+	if len(problems) > 0 {
+		t.Errorf("read again by a stranger:\n%v", problems)
+	}
+	if len(in.Site.Weeks) < 10 || report.Stories < 8*len(in.Site.Weeks) {
+		t.Errorf("the stranger found %d stories in %d weeks", report.Stories, len(in.Site.Weeks))
+	}
+}
+
+// storiesOfEveryKind are a teacher's stories with numbers of a size, one of each kind
+// that bears them.
+func storiesOfEveryKind(t *testing.T, size []int) (stories []week.OwnStory) {
+	t.Helper()
+	for _, k := range problem.Kinds() {
+		p, err := problem.New(k, size[:2]...)
+		if err != nil {
+			p, err = problem.New(k, size...)
+		}
+		if err != nil || k.Steps() != nil && size[0] > 100 {
+			continue
+		}
+		words := "A story tells"
+		for _, q := range p.Given() {
+			words += fmt.Sprintf(" %d shells and", q.Value)
+		}
+		line := ownstory.Choice{Problem: p}.Line()
+		text, err := ownstory.NewLanguage("en", nil).Read(words + " asks.")
+		if err != nil {
+			t.Fatal(err)
+		}
+		if _, err := text.Choose(ownstory.Wish{Kind: line}); err != nil { // cannot be shown
+			continue
+		}
+		stories = append(stories, week.OwnStory{Text: text.Plain, Kind: line})
+	}
+	return stories
 }

@@ -2,6 +2,7 @@ package story
 
 import (
 	"slices"
+	"sync"
 
 	"homebuild/internal/problem"
 )
@@ -27,8 +28,11 @@ func (e *Event) Trials(k problem.Kind, most int) []Choice {
 	met := map[problem.Quantity]bool{}
 	for _, least := range []int{3, 2, 1} { // of amounts that are new
 		for _, p := range bears {
+			if len(out) == most {
+				break
+			}
 			news := unmet(p, met)
-			if len(news) < least || len(out) == most {
+			if len(news) < least {
 				continue
 			}
 			for _, q := range news {
@@ -55,27 +59,40 @@ func unmet(p problem.Problem, met map[problem.Quantity]bool) []problem.Quantity 
 func takesExtra(k problem.Kind) bool { return k.Steps() == nil && k != problem.TogetherBoth }
 
 // TrialProblems are the problems of a kind that are made of trial numbers and
-// others: those that try the sentences about them hardest.
-func TrialProblems(k problem.Kind) []problem.Problem {
+// others: those that try the sentences about them hardest. The list is everybody's.
+func TrialProblems(k problem.Kind) []problem.Problem { return trialProblems()[k] }
+
+// trialProblems are those of every kind; every event is tried with them.
+var trialProblems = sync.OnceValue(func() map[problem.Kind][]problem.Problem {
+	out := map[problem.Kind][]problem.Problem{}
+	for _, k := range problem.Kinds() {
+		out[k] = makeTrials(k)
+	}
+	return out
+})
+
+func makeTrials(k problem.Kind) []problem.Problem {
 	var out []problem.Problem
-	all := slices.Concat(TrialNumbers, others)
-	add := func(numbers ...int) bool {
-		p, err := problem.New(k, numbers...)
-		if err == nil {
+	add := func(numbers ...int) {
+		if p, err := problem.New(k, numbers...); err == nil {
 			out = append(out, p)
 		}
-		return err == nil
 	}
+	all := slices.Concat(TrialNumbers, others)
+	few := all[:len(TrialNumbers)+3]
 	for _, a := range all {
 		for _, b := range all {
-			if two := add(a, b); add(a+b, b) || two {
+			if k.Numbers() == 2 {
+				add(a, b)
+				add(a+b, b)
 				continue
 			}
-			for _, c := range all[:len(TrialNumbers)+3] {
-				if add(a, b, c) {
+			for _, c := range few {
+				if k.Numbers() == 3 {
+					add(a, b, c)
 					continue
 				}
-				for _, d := range all[:len(TrialNumbers)+3] {
+				for _, d := range few {
 					add(a, b, c, d)
 				}
 			}

@@ -27,12 +27,16 @@ type Sample struct {
 // events are not among them: who reads them reads whole stories.
 func Samples(l *i18n.Language) []Sample {
 	s := sampler{lang: l}
+	somebody := map[string]string{} // by gender
+	for _, g := range append([]string{""}, i18n.Genders...) {
+		somebody[g] = Somebody(l, g)
+	}
 	for _, f := range l.Forms() {
 		family, _, _ := strings.Cut(f.ID, ".")
 		if family == "words" || strings.HasSuffix(f.ID, ".gender") {
 			continue
 		}
-		who := Somebody(l, f.Gender)
+		who := somebody[f.Gender]
 		switch {
 		case f.Gender != "" && who == "": // nobody has that gender
 		case !f.Written:

@@ -2,10 +2,11 @@
 package weight
 
 import (
-	"bytes"
 	"compress/gzip"
 	"errors"
+	"io"
 	"path"
+	"sync"
 
 	"homebuild/internal/pattern"
 )
@@ -19,18 +20,34 @@ const (
 	Week = 72_000 // all pages of one week in one language
 )
 
-// Of is what a page weighs.
-func Of(page []byte) int {
-	var packed bytes.Buffer
-	w, err := gzip.NewWriterLevel(&packed, gzip.BestCompression)
+// writers are at rest until a page is weighed: one has a megabyte of tables.
+var writers = sync.Pool{New: func() any {
+	w, err := gzip.NewWriterLevel(io.Discard, gzip.BestCompression)
 	if err != nil {
 		panic(err) // the level is gzip's own
 	}
-	_, err = w.Write(page)
+	return w
+}}
+
+// Of is what a page weighs.
+func Of(page []byte) int {
+	var packed counter
+	w := writers.Get().(*gzip.Writer)
+	defer writers.Put(w)
+	w.Reset(&packed)
+	_, err := w.Write(page)
 	if err := errors.Join(err, w.Close()); err != nil {
-		panic(err) // a buffer takes everything
+		panic(err) // a counter takes everything
 	}
-	return packed.Len()
+	return int(packed)
+}
+
+// counter counts bytes.
+type counter int
+
+func (c *counter) Write(p []byte) (int, error) {
+	*c += counter(len(p))
+	return len(p), nil
 }
 
 var inWeek = pattern.Of(`^([^/]+)/(\d{4}-\d{2}-\d{2})[-.]`)

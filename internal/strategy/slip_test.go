@@ -72,26 +72,21 @@ func TestSlips(t *testing.T) {
 	}
 }
 
-// No slip is the right answer, its working comes to it, and neither what is asked
-// then nor the first hint tells the answer, except as a number of the calculation.
-func TestSlipsAndHintsAreTrue(t *testing.T) {
-	slips := 0
-	each(func(c problem.Calculation) {
-		for _, w := range strategy.Ways(c, 3) {
-			checkTold(t, w, w.Hint)
-			for _, s := range w.Slips {
-				slips++
-				if s.Answer == count(c) || s.Answer < 0 {
-					t.Fatalf("%v by %v: %s gives %d", c, w.Name, s.Name, s.Answer)
-				}
-				if s.Working != nil && s.Working.Value() != s.Answer {
-					t.Fatalf("%v by %v: %s is worked to %v, not %d", c, w.Name, s.Name, s.Working, s.Answer)
-				}
-				checkTold(t, w, s.Ask)
-			}
+// checkSlips wants no slip to be the right answer, its working to come to it, and
+// neither what is asked then nor the first hint to tell the answer, except as a number
+// of the calculation.
+func checkSlips(t *testing.T, w strategy.Way) {
+	t.Helper()
+	checkTold(t, w, w.Hint)
+	for _, s := range w.Slips {
+		if s.Answer == count(w.Calculation) || s.Answer < 0 {
+			t.Fatalf("%v by %v: %s gives %d", w.Calculation, w.Name, s.Name, s.Answer)
 		}
-	})
-	t.Logf("%d slips", slips)
+		if s.Working != nil && s.Working.Value() != s.Answer {
+			t.Fatalf("%v by %v: %s is worked to %v, not %d", w.Calculation, w.Name, s.Name, s.Working, s.Answer)
+		}
+		checkTold(t, w, s.Ask)
+	}
 }
 
 // checkTold wants a line to keep the answer back.
@@ -112,18 +107,16 @@ func checkTold(t *testing.T, w strategy.Way, line phrase.Line) {
 	}
 }
 
-// A jump along the line is of ones, of tens or of hundreds: a jump of 12 is two.
-func TestJumpsAreOfOnePlace(t *testing.T) {
-	each(func(c problem.Calculation) {
-		for _, w := range strategy.Ways(c, 3) {
-			at := stops(w)
-			for i := 1; i < len(at); i++ {
-				if by := max(at[i]-at[i-1], at[i-1]-at[i]); by > 10 && digits(by) > 1 {
-					t.Fatalf("%v by %v jumps %d", c, w.Name, by)
-				}
-			}
+// checkJumps wants a jump along the line to be of ones, of tens or of hundreds: a jump
+// of 12 is two.
+func checkJumps(t *testing.T, w strategy.Way) {
+	t.Helper()
+	at := stops(w)
+	for i := 1; i < len(at); i++ {
+		if by := max(at[i]-at[i-1], at[i-1]-at[i]); by > 10 && digits(by) > 1 {
+			t.Fatalf("%v by %v jumps %d", w.Calculation, w.Name, by)
 		}
-	})
+	}
 }
 
 // A class meets no way before its grade where it has one of its own; kindergarten

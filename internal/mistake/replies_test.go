@@ -209,6 +209,12 @@ func checkHelp(t *testing.T, q Question, help Help, within int) {
 func checkSort(t *testing.T, q Question, r Reply, n, answer, most int) {
 	t.Helper()
 	off := max(n-answer, answer-n)
+	near := 10
+	if most <= 20 || answer < 10 {
+		near = 2
+	} else if most <= 100 {
+		near = 5
+	}
 	fits := false
 	switch r.Sort {
 	case Right:
@@ -218,20 +224,11 @@ func checkSort(t *testing.T, q Question, r Reply, n, answer, most int) {
 	case Away:
 		fits = off == 1 || off == 10 || off == 100
 	case Close:
-		near := 10
-		if most <= 20 {
-			near = 2
-		} else if most <= 100 {
-			near = 5
-		}
-		if answer < 10 {
-			near = 2
-		}
 		fits = off > 0 && off <= near
-	case TooSmall:
-		fits = n < answer
+	case TooSmall: // nothing is never close to something
+		fits = n < answer && (off > near || n == 0)
 	case TooBig:
-		fits = n > answer
+		fits = n > answer && off > near
 	}
 	if !fits || len(r.Lines) == 0 {
 		t.Errorf("%v: the reply to %d is of the sort %d", q.Problem.Equation(), n, r.Sort)
@@ -314,6 +311,7 @@ func TestReplies(t *testing.T) {
 		want    string // ids of the lines
 	}{
 		{problem.AddToResult, []int{8, 6}, strategy.MakeTen, 16, Known, "mistake.whole-used.hint"},
+		{problem.AddToResult, []int{1, 12}, strategy.SplitTens, 11, Known, "mistake.wrong-operation.result"}, // and not that a part was lost
 		{problem.AddToResult, []int{8, 6}, strategy.MakeTen, 2, Known, "mistake.wrong-operation.result"},
 		{problem.AddToResult, []int{8, 6}, strategy.MakeTen, 5, OutOfReach, "reply.opener.1 reply.reach.grows"},
 		{problem.AddToResult, []int{6, 8}, strategy.MakeTen, 5, OutOfReach, "reply.opener.1 reply.reach.whole"},
@@ -348,6 +346,7 @@ func TestReplies(t *testing.T) {
 		{problem.TakeFromResult, []int{65, 47}, strategy.JumpUp, 22, Known, "mistake.smaller-from-larger.ones-turned"},
 		{problem.TakeFromResult, []int{44, 37}, strategy.JumpUp, 13, Known, "mistake.smaller-from-larger.ones-turned"},
 		{problem.TakeFromResult, []int{13, 9}, strategy.BridgeBack, 6, Known, "mistake.smaller-from-larger.ones-turned"},
+		{problem.TakeFromResult, []int{325, 175}, strategy.JumpUp, 250, Known, "mistake.smaller-from-larger.tens-turned"},
 		{problem.TakeFromResult, []int{732, 654}, strategy.Expanded, 88, Known, "mistake.borrow-no-decrement.hint"},
 		{problem.AddThenAdd, []int{34, 27, 20}, 0, 71, Known, "reply.several mistake.carry-dropped.hint mistake.landing.hint"},
 		{problem.AddThenTake, []int{34, 19, 14}, 0, 29, Known, "reply.several mistake.carry-dropped.hint mistake.landing.hint"},

@@ -58,6 +58,7 @@ func TestEveryWay(t *testing.T) {
 			checkWay(t, w)
 			checkSlips(t, w)
 			checkJumps(t, w)
+			checkSaid(t, w)
 			said.check(t, w)
 		}
 	}

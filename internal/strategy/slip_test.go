@@ -51,6 +51,17 @@ func TestSlips(t *testing.T) {
 		{plus(6, 12), strategy.TenAndMore, strategy.RestForgotten, []int{8, 16}, "2 + 6, or 10 + 6"},
 		{plus(8, 4, 2), strategy.FriendlyPair, strategy.LeftOut, []int{12, 10, 6}, "two of the three"},
 		{minus(80, 50), strategy.CountInTens, strategy.TensCounted, []int{3}, "three tens"},
+		{plus(8, 6), strategy.MakeTen, strategy.StepOff, []int{13, 15}, "a step one off"},
+		{plus(24, 17, 36, 13), strategy.Pairs, strategy.LeftOut, []int{66, 73, 54, 77}, "one of the four"},
+		{minus(65, 49), strategy.JumpUp, strategy.Landing, []int{6, 26}, "a jump of ten too few or too many"},
+		{minus(15, 8), strategy.JumpUp, strategy.Landing, nil, "no jump of tens"},
+		{plus(46, 20), strategy.JumpOnLine, strategy.Landing, []int{56, 76}, "ten away"},
+		{plus(46, 10), strategy.JumpOnLine, strategy.Landing, []int{46, 66}, "ten away"},
+		{plus(46, 20), strategy.JumpOnLine, strategy.TurnedAround, nil, "there is one jump"},
+		{plus(50, 34), strategy.JumpOnLine, strategy.WholeUsed, nil, "no ten to stop at"},
+		{plus(46, 14), strategy.JumpOnLine, strategy.WholeUsed, nil, "the ones end at the ten"},
+		{plus(46, 32), strategy.SplitTens, strategy.CarryDropped, nil, "the ones make no ten"},
+		{plus(43, 27), strategy.SplitTens, strategy.CarryDropped, []int{60}, "60 + 0"},
 		{minus(12, 8), strategy.ThinkAddition, strategy.StepLost, []int{2}, "2 and 2"},
 	}
 	for _, test := range tests {
@@ -138,6 +149,12 @@ func TestWaysOfTheGrade(t *testing.T) {
 		if got := strategy.Ways(calculation, 0)[0].Name; got != want {
 			t.Errorf("kindergarten works %s by %v first, want %v", c, got, want)
 		}
+	}
+	if got := strategy.Ways(plus(4, 2), 1)[0].Name; got != strategy.CountOn {
+		t.Errorf("grade 1 works 4 + 2 by %v first, want count-on", got)
+	}
+	if len(strategy.Ways(minus(345, 167), 0)) == 0 {
+		t.Error("what kindergarten has no way for has none at all, want one of a later grade")
 	}
 	if ways := strategy.Ways(plus(56, 37), 1); slices.ContainsFunc(ways, func(w strategy.Way) bool { return w.Name == strategy.Expanded }) {
 		t.Error("grade 1 is taught columns")

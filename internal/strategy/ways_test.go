@@ -42,6 +42,8 @@ func TestBestWay(t *testing.T) {
 		{plus(45, 39), strategy.FriendlyJump, "39 is nearly 40"},
 		{plus(56, 37), strategy.SplitTens, "neither number is near a ten"},
 		{plus(46, 20), strategy.JumpOnLine, "one jump"},
+		{plus(46, 10), strategy.JumpOnLine, "one jump"},
+		{minus(68, 58), strategy.SplitTens, "every place has enough"},
 		{plus(248, 175), strategy.SplitTens, "hundreds, tens, ones"},
 		{minus(5, 5), strategy.ThinkAddition, "5 and nothing"},
 		{minus(5, 0), strategy.CountBack, "nothing to take away"},

@@ -75,3 +75,23 @@ func TestTrades(t *testing.T) {
 		}
 	}
 }
+
+// What is put right the wrong way is written as a child writes it.
+func TestMendedWorking(t *testing.T) {
+	for _, m := range Of(mustNew(t, problem.TogetherTotal, 12, 45), 0) {
+		if m.Cause != MendedWrong {
+			continue
+		}
+		if got := m.Hint.Values[0].Equation.String(); got != "10 + 45 - 2 = 53" {
+			t.Errorf("12 + 45 with 10 for 12 is shown as %s", got)
+		}
+	}
+}
+
+// An answer of ten is no small one: four more are near it where numbers go to 100.
+func TestCloseToTen(t *testing.T) {
+	help := Question{Problem: mustNew(t, problem.TakeFromResult, 43, 33)}.Help(100, 0)
+	if r, _ := help.To(14); r.Sort != Close {
+		t.Errorf("43 - 33, reply to 14 is of the sort %d, want close", r.Sort)
+	}
+}

@@ -51,6 +51,8 @@ func TestSlips(t *testing.T) {
 		{plus(6, 12), strategy.TenAndMore, strategy.RestForgotten, []int{8, 16}, "2 + 6, or 10 + 6"},
 		{plus(8, 4, 2), strategy.FriendlyPair, strategy.LeftOut, []int{12, 10, 6}, "two of the three"},
 		{minus(80, 50), strategy.CountInTens, strategy.TensCounted, []int{3}, "three tens"},
+		{minus(9, 8), strategy.ThinkAddition, strategy.CountedStart, []int{2}, "8, 9: the start was counted"},
+		{plus(30, 40), strategy.SplitTens, strategy.PartLost, []int{30, 40}, "without 40 or 30"},
 		{plus(8, 6), strategy.MakeTen, strategy.StepOff, []int{13, 15}, "a step one off"},
 		{plus(24, 17, 36, 13), strategy.Pairs, strategy.LeftOut, []int{66, 73, 54, 77}, "one of the four"},
 		{minus(65, 49), strategy.JumpUp, strategy.Landing, []int{6, 26}, "a jump of ten too few or too many"},

@@ -3,18 +3,22 @@ package activity
 import (
 	"cmp"
 	"slices"
+	"sync"
 	"testing"
 
 	"homebuild/internal/problem"
 )
 
+// readOnce has the targets of the program, which no test changes.
+var readOnce = sync.OnceValues(Targets)
+
 func embedded(t testing.TB) []Target {
 	t.Helper()
-	targets, err := Targets()
+	targets, err := readOnce()
 	if err != nil {
 		t.Fatal(err)
 	}
-	return targets
+	return slices.Clone(targets)
 }
 
 func named(t testing.TB, id string) Target {

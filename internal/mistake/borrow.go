@@ -17,27 +17,18 @@ func subtract(c problem.Calculation, column func(s *subtraction, place int) int)
 }
 
 // opened is the value of a column after one of the next was opened for it where
-// needed; take says how the next column gives it.
+// needed; take says how the next column gives it. The last column never needs one:
+// the whole is not less than what is taken away.
 func (s *subtraction) opened(place int, take func(next int)) int {
 	if s.top[place] < s.bottom[place] {
 		s.top[place] += 10 * units[place]
-		if place+1 < len(units) {
-			take(place + 1)
-		}
+		take(place + 1)
 	}
 	return s.top[place] - s.bottom[place]
 }
 
-// give takes one from a column as taught: a 0 becomes 9 and the next gives.
-func (s *subtraction) give(place int) {
-	for ; place < len(units); place++ {
-		if s.top[place] > 0 {
-			s.top[place] -= units[place]
-			return
-		}
-		s.top[place] = 9 * units[place]
-	}
-}
+// give takes one from a column as taught. One that has none is opened in its turn.
+func (s *subtraction) give(place int) { s.top[place] -= units[place] }
 
 func smallerFromLarger(c problem.Calculation) (int, bool) {
 	return subtract(c, func(s *subtraction, i int) int {

@@ -116,6 +116,10 @@ func TestStoryMistakes(t *testing.T) {
 		{problem.TogetherTotal, []int{8, 6}, 5, PartOnly, 5, "the extra number given back"},
 		{problem.TakeFromResult, []int{14, 6}, 5, UsedExtra, 9, "14 - 5"},
 		{problem.TakeFromResult, []int{14, 6}, 5, UsedExtra, 3, "14 - 6 - 5"},
+		{problem.TakeFromResult, []int{14, 6}, 14, UsedExtra, 0, "14 - 14"},
+		{problem.BiggerThenTogether, []int{6, 6}, 0, ReversedComparison, 6, "6 and 6 fewer: 6 + 0"},
+		{problem.AddThenAdd, []int{6, 6, 4}, 0, StepsTurned, 4, "6 - 6 + 4"},
+		{problem.AddThenAdd, []int{6, 2, 8}, 0, SecondTurned, 0, "6 + 2 - 8"},
 	} {
 		p := mustNew(t, row.kind, row.numbers...)
 		if all := Of(p, row.extra); !gives(all, row.cause)[row.answer] {
@@ -143,6 +147,8 @@ func TestLikely(t *testing.T) {
 		{problem.TogetherTotal, []int{256, 178}, []int{78, 424, 334}},
 		{problem.TakeFromResult, []int{434, 178}, []int{612, 266, 356}},
 		{problem.TakeFromResult, []int{48, 23}, []int{71}},
+		{problem.TakeFromResult, []int{68, 28}, []int{96}}, // no ten is opened
+		{problem.TogetherTotal, []int{4, 4}, []int{0}},
 		{problem.AddThenTake, []int{8, 5, 4}, []int{17, 4}},
 		{problem.TogetherBoth, []int{5, 4}, nil},
 	} {

@@ -41,8 +41,10 @@ func TestLinesAreComplete(t *testing.T) {
 	small, large := mustNew(t, problem.TogetherTotal, 3, 4), mustNew(t, problem.TogetherTotal, 28, 17)
 	check(Question{Problem: small, Ways: strategy.Ways(small.Calculation(), 0)})
 	check(Question{Problem: large, Ways: strategy.Ways(large.Calculation(), 3)})
-	for a := 101; a < 1000; a += 37 {
-		for b := 21; b < a; b += 41 {
+	zero := mustNew(t, problem.TakeFromResult, 503, 285) // no ten to open
+	check(Question{Problem: zero, Columns: true, Ways: strategy.Ways(zero.Calculation(), 3)})
+	for a := 101; a < 1000; a += sparse(37, 148) {
+		for b := 21; b < a; b += sparse(41, 123) {
 			for _, kind := range []problem.Kind{problem.TogetherTotal, problem.TakeFromResult, problem.BiggerFewer} {
 				p := mustNew(t, kind, a, b)
 				check(Question{Problem: p, Columns: true, Ways: strategy.Ways(p.Calculation(), 3)})

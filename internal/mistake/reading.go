@@ -20,8 +20,8 @@ type reading struct {
 
 func newReading(q Question) reading {
 	r := reading{Question: q, calc: q.Problem.Calculation(), answer: q.Problem.Answer(), most: q.largest()}
-	if steps := q.Problem.Steps(); len(steps) > 1 {
-		r.middle = steps[0].Calculation().Value()
+	if r.chain() {
+		r.middle = q.Problem.Steps()[0].Calculation().Value()
 	}
 	for _, t := range q.Problem.Given() {
 		r.told = append(r.told, t.Value)

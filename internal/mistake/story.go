@@ -70,7 +70,7 @@ func (r reading) turned(places ...int) []wrong {
 	for _, i := range places {
 		e[i].Op = e[i].Op.Inverse()
 	}
-	if e[:2].Value() < 0 || e.Value() < 0 {
+	if e[:2].Value() < 0 {
 		return nil
 	}
 	return []wrong{worked(e)}
@@ -126,9 +126,7 @@ func usedExtra(r reading) []wrong {
 	for i := range r.calc.Numbers {
 		numbers := slices.Clone(r.calc.Numbers)
 		numbers[i] = r.Extra
-		if r.calc.Op == problem.Plus || numbers[0] >= numbers[1] {
-			out = append(out, wrong{answer: problem.Calculation{Op: r.calc.Op, Numbers: numbers}.Value()})
-		}
+		out = append(out, wrong{answer: problem.Calculation{Op: r.calc.Op, Numbers: numbers}.Value()})
 	}
 	all := append(r.calc.Expression(), problem.Term{Op: r.calc.Op, Value: r.Extra})
 	return append(out, wrong{answer: all.Value()})
@@ -138,7 +136,7 @@ func usedExtra(r reading) []wrong {
 func reversedDigits(r reading) []wrong {
 	n := r.answer
 	ones, tens := n%10, n/10%10
-	if n < 10 || ones == 0 || tens == 0 {
+	if ones == 0 || tens == 0 {
 		return nil
 	}
 	return []wrong{{answer: n/100*100 + 10*ones + tens}}

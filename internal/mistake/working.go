@@ -108,7 +108,7 @@ func digitsTurned(r reading) []wrong {
 		return nil
 	}
 	ones, taken := r.calc.Numbers[0]-10, r.calc.Numbers[1]
-	if ones <= 0 || ones >= 10 || taken >= 10 || ones >= taken {
+	if ones <= 0 || taken >= 10 || ones >= taken {
 		return nil
 	}
 	return []wrong{{answer: taken - ones}}

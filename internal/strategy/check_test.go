@@ -17,15 +17,18 @@ func minus(n ...int) problem.Calculation {
 	return problem.Calculation{Op: problem.Minus, Numbers: n}
 }
 
+// strip is a strip of marks, as many as any calculation needs.
+var strip = strings.Repeat("|", 3000)
+
 // count finds the answer with marks alone: it puts marks down and wipes marks
 // out, and shares nothing with the engine.
 func count(c problem.Calculation) int {
-	marks := strings.Repeat("|", c.Numbers[0])
+	marks := strip[:c.Numbers[0]]
 	for _, n := range c.Numbers[1:] {
 		if c.Op == problem.Plus {
-			marks += strings.Repeat("|", n)
+			marks = strip[:len(marks)+n]
 		} else {
-			marks = marks[len(strings.Repeat("|", n)):]
+			marks = marks[n:]
 		}
 	}
 	return len(marks)
@@ -38,7 +41,7 @@ func walk(e problem.Expression) (result, highest int, ok bool) {
 	for _, t := range e {
 		switch {
 		case t.Op == problem.Plus:
-			marks += strings.Repeat("|", t.Value)
+			marks = strip[:len(marks)+t.Value]
 		case len(marks) < t.Value:
 			return 0, 0, false
 		default:

@@ -14,14 +14,14 @@ var friendlyJump = method{
 			return false
 		case isDifference(c):
 			a, b := c.Numbers[0], c.Numbers[1]
-			return a > 10 && near(b) && friend(b) < a
+			return a > 10 && near(b) && nextTen(b) < a
 		case !isSum(c):
 			return false
 		case bothNear(c):
-			return friend(c.Numbers[0])+friend(c.Numbers[1]) <= limit(c)
+			return nextTen(c.Numbers[0])+nextTen(c.Numbers[1]) <= limit(c)
 		}
 		stay, jump, ok := oneNear(c)
-		return ok && stay > 10 && stay+friend(jump) <= limit(c)
+		return ok && stay > 10 && stay+nextTen(jump) <= limit(c)
 	},
 	work: func(c problem.Calculation, w *working) {
 		switch {
@@ -39,7 +39,7 @@ var friendlyJump = method{
 // 50 + 40 - 5. In three digits only hundreds are.
 func bothNear(c problem.Calculation) bool {
 	a, b := c.Numbers[0], c.Numbers[1]
-	if a < 17 || b < 17 || !round(friend(a)) || !round(friend(b)) {
+	if a < 17 || b < 17 || !round(nextTen(a)) || !round(nextTen(b)) {
 		return false
 	}
 	twoDigits := a < 100 && b < 100 && ones(a) >= 7 && ones(b) >= 7
@@ -49,7 +49,7 @@ func bothNear(c problem.Calculation) bool {
 // friendlyOn: 45 + 39 = 45 + 40 - 1 = 85 - 1 = 84.
 func (w *working) friendlyOn(c problem.Calculation) {
 	a, b, _ := oneNear(c)
-	near := friend(b)
+	near := nextTen(b)
 	over, landing := near-b, a+near
 	jumps, stops := w.jumpNear(a, b, problem.Plus)
 	w.step("back", left(landing, over),
@@ -65,7 +65,7 @@ func (w *working) friendlyOn(c problem.Calculation) {
 
 // friendlyBack: 65 - 49 = 65 - 50 + 1 = 15 + 1 = 16.
 func (w *working) friendlyBack(a, b int) {
-	near := friend(b)
+	near := nextTen(b)
 	over, landing := near-b, a-near
 	jumps, stops := w.jumpNear(a, b, problem.Minus)
 	w.step("put-back", made(landing, over),
@@ -82,7 +82,7 @@ func (w *working) jumpNear(a, b int, op problem.Op) (jumps, stops []int) {
 	if op == problem.Minus {
 		id = "jump-back"
 	}
-	near := friend(b)
+	near := nextTen(b)
 	stops = []int{a}
 	for i, by := range problem.PlacesOf(near).Filled() {
 		at := stops[i]
@@ -107,7 +107,7 @@ func (w *working) mended(jumped problem.Expression, op problem.Op, over, near, e
 
 // friendlyBoth: 47 + 38 = 50 + 40 - 5 = 90 - 5 = 85.
 func (w *working) friendlyBoth(a, b int) {
-	nearA, nearB := friend(a), friend(b)
+	nearA, nearB := nextTen(a), nextTen(b)
 	overA, overB := nearA-a, nearB-b
 	over, landing := overA+overB, nearA+nearB
 	w.step("both", made(nearA, nearB), number("A", a), number("NearA", nearA),

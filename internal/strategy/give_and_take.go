@@ -45,6 +45,6 @@ func giving(c problem.Calculation) (giver, taker, move int, ok bool) {
 		return big, small, 1, true
 	}
 	giver, taker, ok = oneNear(c)
-	move = friend(taker) - taker
+	move = nextTen(taker) - taker
 	return giver, taker, move, ok && giver > 10
 }

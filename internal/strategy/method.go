@@ -107,24 +107,17 @@ func round(n int) bool {
 
 // near reports whether n is a little below a number that is easy to jump by: one
 // or two below a ten (9, 38, 109), or up to five below a hundred (95, 198, 296).
-func near(n int) bool { return ones(n) >= 8 || friend(n)%100 == 0 && friend(n) > n && friend(n)-n <= 5 }
-
-// friend is the number to jump by instead of n: the next hundred where it is at
-// most five away, else the next ten.
-func friend(n int) int {
-	if hundred := (n + 99) / 100 * 100; n > 90 && hundred-n <= 5 {
-		return hundred
-	}
-	return nextTen(n)
+func near(n int) bool {
+	return ones(n) >= 8 || nextTen(n)%100 == 0 && nextTen(n) > n && nextTen(n)-n <= 5
 }
 
 // oneNear finds the number of a sum to make friendly, the nearer one where
 // both are near. Its friendly number is round: to add 250 is not easier than 248.
 func oneNear(c problem.Calculation) (stay, jump int, ok bool) {
 	a, b := c.Numbers[0], c.Numbers[1]
-	near := func(n int) bool { return near(n) && round(friend(n)) }
+	near := func(n int) bool { return near(n) && round(nextTen(n)) }
 	switch {
-	case near(b) && (!near(a) || friend(b)-b <= friend(a)-a) && a > 10:
+	case near(b) && (!near(a) || nextTen(b)-b <= nextTen(a)-a) && a > 10:
 		return a, b, true
 	case near(a):
 		return b, a, true

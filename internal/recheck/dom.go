@@ -50,17 +50,12 @@ func (s selector) matches(n *html.Node) bool {
 
 // hasWord reports whether a word is among those of a list with spaces between them.
 func hasWord(list, word string) bool {
-	for {
-		i := strings.Index(list, word)
-		if i < 0 {
-			return false
-		}
-		end := i + len(word)
-		if (i == 0 || list[i-1] == ' ') && (end == len(list) || list[end] == ' ') {
+	for each := range strings.FieldsSeq(list) {
+		if each == word {
 			return true
 		}
-		list = list[end:]
 	}
+	return false
 }
 
 // is reports whether an element is what a selector names.

@@ -29,6 +29,8 @@ type acts struct {
 	dir, url string // what is served, and where
 	mu       sync.Mutex
 	did      []string
+	frames   string // the page around those that are looked at, all of which lie in view
+	opened   int
 }
 
 func openActs(t *testing.T, dir, url string) *acts {
@@ -50,9 +52,6 @@ func openActs(t *testing.T, dir, url string) *acts {
 	return a
 }
 
-// frames is the page around those that are looked at: all of them lie in view.
-const frames = "frames.html"
-
 // of opens pages, each in a frame as large as the screen, and lists what they did, said
 // and asked for. A frame on the same server has its page's own policy and is heard as
 // the page itself is.
@@ -62,8 +61,10 @@ func (a *acts) of(pages ...string) []string {
 	for _, p := range pages {
 		html += `<iframe style="position: fixed; inset: 0; width: 100%; height: 100%; border: 0" src="` + p + `"></iframe>`
 	}
-	must(a.t, os.WriteFile(filepath.Join(a.dir, frames), []byte(html), 0o644))
-	a.visit(a.url + "/" + frames)
+	a.opened++
+	a.frames = fmt.Sprintf("frames-%d.html", a.opened) // one of the same name and second would come from the cache
+	must(a.t, os.WriteFile(filepath.Join(a.dir, a.frames), []byte(html), 0o644))
+	a.visit(a.url + "/" + a.frames)
 	if n := eval[int](a.tab, `[...document.querySelectorAll("iframe")].filter(f => f.contentDocument?.body && f.contentDocument.URL != "about:blank").length`); n != len(pages) {
 		a.t.Fatalf("%d frames of %d have a page", n, len(pages))
 	}
@@ -85,7 +86,7 @@ func (a *acts) since(pages ...string) []string {
 	}
 	for _, asked := range a.requests {
 		page, ours := strings.CutPrefix(asked, a.url+"/")
-		ours = ours && (page == frames || slices.ContainsFunc(pages, func(p string) bool { return page == p || page == strings.TrimSuffix(p, "index.html") }))
+		ours = ours && (page == a.frames || slices.ContainsFunc(pages, func(p string) bool { return page == p || page == strings.TrimSuffix(p, "index.html") }))
 		if !ours && asked != "about:blank" && !strings.HasSuffix(asked, "/favicon.ico") {
 			out = append(out, "asked for "+asked)
 		}

@@ -89,7 +89,7 @@ func (p *page) reply(s *story, reply *html.Node, from []answer) {
 // runs reads a list of numbers, "3, 5…9", with the comma of the language's letters.
 func runs(s string) []int {
 	var out []int
-	for part := range strings.FieldsFuncSeq(s, func(c rune) bool { return c == ',' || c == '،' }) {
+	for part := range strings.FieldsFuncSeq(s, func(c rune) bool { return c == ',' || c == '،' || c == '、' }) {
 		switch n := numbers(part); len(n) {
 		case 1:
 			out = append(out, n[0])

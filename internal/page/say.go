@@ -132,27 +132,17 @@ func (m *markup) write(parts ...string) {
 	}
 }
 
+// escapes are what letters of markup are written as in a text.
+var escapes = [256]string{'&': "&amp;", '<': "&lt;", '>': "&gt;", '"': "&#34;", '\'': "&#39;"}
+
 // escape writes text so that none of it is markup.
 func (m *markup) escape(text string) {
 	from := 0
 	for i := range len(text) {
-		var name string
-		switch text[i] {
-		case '&':
-			name = "&amp;"
-		case '<':
-			name = "&lt;"
-		case '>':
-			name = "&gt;"
-		case '"':
-			name = "&#34;"
-		case '\'':
-			name = "&#39;"
-		default:
-			continue
+		if name := escapes[text[i]]; name != "" {
+			m.write(text[from:i], name)
+			from = i + 1
 		}
-		m.write(text[from:i], name)
-		from = i + 1
 	}
 	m.write(text[from:])
 }

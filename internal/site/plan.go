@@ -133,9 +133,10 @@ func (in Input) missed(w week.Week, l *lesson) diag.Diagnostics {
 // that the week practises: of the newest week that families see and of those to come.
 // The weeks before are over.
 func (in Input) otherwise(w week.Week, r activity.Request, worked exercise) diag.Diagnostics {
-	showing := in.Site.Showing(in.On)
-	over := len(showing) > 0 && w.Date < showing[len(showing)-1].Date
-	if over || len(w.Kept) == 0 || worked.ByFocus() {
+	if len(w.Kept) == 0 || worked.ByFocus() {
+		return nil
+	}
+	if showing := in.Site.Showing(in.On); len(showing) > 0 && w.Date < showing[len(showing)-1].Date {
 		return nil
 	}
 	hint := fmt.Sprintf("write focus = %q, by which it is solved", worked.Ways()[0].Name)

@@ -38,8 +38,13 @@ func (p *Planned) listed(l *lesson) listedWeek {
 }
 
 // only keeps some of the weeks.
-func (c calendar) only(keep func(listedWeek) bool) calendar {
-	return slices.DeleteFunc(slices.Clone(c), func(w listedWeek) bool { return !keep(w) })
+func (c calendar) only(keep func(listedWeek) bool) (kept calendar) {
+	for _, w := range c {
+		if keep(w) {
+			kept = append(kept, w)
+		}
+	}
+	return kept
 }
 
 // links leads from a page to the weeks.

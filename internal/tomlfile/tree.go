@@ -58,10 +58,14 @@ type duplicate struct {
 // skipped is the heading of a table of which nothing is told.
 const skipped = "[[skipped]]"
 
+// piece is how many values are made at once; the first piece of a short file is smaller.
+const piece = 256
+
 // newTree makes an empty tree for a text that begins on a line of the file.
 func newTree(path, text string, first int) *tree {
-	usual := strings.Count(text, "\n") // about one value a line
+	usual := strings.Count(text, "\n") + 1 // about one value a line
 	t := &tree{report: report{path: path}, text: text, at: make(map[place]*Value, usual), line: first}
+	t.values = append(t.values, make([]Value, 0, min(usual, piece)))
 	t.root = &Value{Kind: Table, Line: first}
 	return t
 }
@@ -112,8 +116,8 @@ func (t *tree) put(in *Value, key string, kind Kind, line int) *Value {
 		return nil
 	}
 	last := len(t.values) - 1
-	if last < 0 || len(t.values[last]) == cap(t.values[last]) {
-		t.values = append(t.values, make([]Value, 0, 256))
+	if len(t.values[last]) == cap(t.values[last]) {
+		t.values = append(t.values, make([]Value, 0, piece))
 		last++
 	}
 	t.values[last] = append(t.values[last], Value{Key: key, Kind: kind, Line: line, Parent: in, depth: in.depth + 1})

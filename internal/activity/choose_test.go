@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"homebuild/internal/problem"
+	"homebuild/internal/strategy"
 )
 
 // hadStory is a story that a class had in a week; weeks count from 1.
@@ -83,6 +84,24 @@ func TestRankByPlace(t *testing.T) {
 		p := after(t, 1+row.weeks)
 		p.memory.targets[target.ID] = row.weeks
 		if got := p.rankNow(judge(r, problem.AddToResult, row.now), r, row.place, eitherHalf); got != row.want {
+			t.Errorf("%s: %v has %+v, want %+v", row.name, row.now, got, row.want)
+		}
+	}
+}
+
+// The story that explains a way shows why the way helps, and does not tell its answer.
+func TestRankOfTheWorkedStory(t *testing.T) {
+	for _, row := range []struct {
+		name string
+		now  numbers
+		want rank
+	}{
+		{"three to the ten, and one", numbers{13, 4}, rank{}},
+		{"the way up is shorter", numbers{11, 7}, rank{unshown: 1}},
+		{"seven are told, and seven are left", numbers{14, 7}, rank{unshown: 1, flaws: answerTold}},
+	} {
+		r := Request{Target: Target{Within: 20, Grade: 1}, Focus: strategy.BridgeBack, duty: explains}
+		if got := after(t, 1).rankNow(judge(r, problem.TakeFromResult, row.now), r, 0, eitherHalf); got != row.want {
 			t.Errorf("%s: %v has %+v, want %+v", row.name, row.now, got, row.want)
 		}
 	}

@@ -54,6 +54,10 @@ func (p *planner) choose(r Request, kind problem.Kind, place int) (best *candida
 	}
 	box := r.Target.box(kind)
 	half := p.memory.halfFor(r, place)
+	most := mostPlaces
+	if r.allows != nil {
+		most = mostAllowed
+	}
 	considered, looked := 0, 0
 	for at := range shuffled(box.size(), draw(r.Key, r.Week, strconv.Itoa(place))) {
 		c := known[at]
@@ -61,7 +65,7 @@ func (p *planner) choose(r Request, kind problem.Kind, place int) (best *candida
 			c = judge(r, kind, box.at(at))
 			known[at] = c
 		}
-		if looked++; looked > mostPlaces || r.allows != nil && looked > mostAllowed {
+		if looked++; looked > most {
 			break
 		}
 		if !c.holds || r.allows != nil && !r.allows(c.problem) {

@@ -1,6 +1,7 @@
 package activity
 
 import (
+	"fmt"
 	"slices"
 	"testing"
 
@@ -65,6 +66,36 @@ func checkFacts(t *testing.T, c Coverage, weeks []WeekPlan) {
 	}
 	if missing != len(c.Missing) {
 		t.Errorf("%d facts are missing, %d listed", missing, len(c.Missing))
+	}
+}
+
+// What a class lacks that had no week: in kindergarten the 25 facts to ten (1 + 1 for
+// two, 1 + 2 for three, two each for four and five, and so on to five for ten), later
+// all 45, in grade 3 none, where they are known; numbers to take apart up to grade 2,
+// four to add in grade 2 alone. CCSS-M 2010, K.OA.A.2, 2.OA.B.2 and 2.NBT.B.6.
+func TestLacks(t *testing.T) {
+	for _, row := range []struct {
+		grade             problem.Grade
+		facts             int
+		both, three, four bool
+	}{
+		{0, 25, true, false, false},
+		{1, 45, true, true, false},
+		{2, 45, true, true, true},
+		{3, 0, false, true, false},
+	} {
+		facts, kinds := 0, map[string]bool{}
+		for _, l := range Cover(nil, row.grade).Lacks {
+			if l.Count > 1 {
+				facts = l.Count
+			}
+			kinds[l.Text] = true
+		}
+		lacks := func(k problem.Kind) bool { return kinds[fmt.Sprintf("no week has a story of the kind %q", k)] }
+		both, three, four := lacks(problem.TogetherBoth), lacks(problem.TogetherThree), lacks(problem.TogetherFour)
+		if facts != row.facts || both != row.both || three != row.three || four != row.four {
+			t.Errorf("grade %d lacks %d facts, both %v, three %v, four %v; want %+v", row.grade, facts, both, three, four, row)
+		}
 	}
 }
 

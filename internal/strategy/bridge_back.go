@@ -11,7 +11,7 @@ var bridgeBack = method{
 	id:    "bridge-back",
 	grade: 1,
 	fits: forDifference(func(a, b int) bool {
-		return a > 10 && b < 10 && ones(a) > 0 && b > ones(a)
+		return b < 10 && ones(a) > 0 && b > ones(a)
 	}),
 	work: func(c problem.Calculation, w *working) {
 		a, b := c.Numbers[0], c.Numbers[1]

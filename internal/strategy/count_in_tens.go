@@ -14,7 +14,7 @@ var countInTens = method{
 	grade: 1,
 	fits: func(c problem.Calculation) bool {
 		unit := bundle(c)
-		return unit > 0 && c.Largest() <= 20*unit && c.Value() > 0 && slices.Min(c.Numbers) < 10*unit
+		return c.Value() > 0 && c.Largest() <= 20*unit && slices.Min(c.Numbers) < 10*unit
 	},
 	work: func(c problem.Calculation, w *working) {
 		unit := bundle(c)
@@ -33,7 +33,8 @@ var countInTens = method{
 	variant: func(c problem.Calculation) string { return "count-in-" + bundleID(c) },
 }
 
-// bundle is what all numbers of c are whole bundles of: 100, else 10, else 0.
+// bundle is what all numbers of c are whole bundles of: 100, else 10, else 0, which
+// nothing is few of.
 func bundle(c problem.Calculation) int {
 	for _, unit := range []int{100, 10} {
 		whole := true

@@ -25,5 +25,5 @@ var doubles = method{
 // larger doubles that are as familiar (15, 25, whole tens and hundreds).
 // Common practice, no published source.
 func knownDouble(n int) bool {
-	return n >= 1 && (n <= 10 || n == 15 || n == 25 || round(n))
+	return n == 15 || n == 25 || round(n)
 }

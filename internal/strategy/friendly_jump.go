@@ -4,7 +4,8 @@ import "homebuild/internal/problem"
 
 // friendlyJump jumps by a friendly number near by, and mends what that was too
 // much: 45 + 39 = 45 + 40 - 1, 311 - 109 = 311 - 110 + 1. It wants a ten to be
-// passed: 49 - 39 needs no mending.
+// passed: 49 - 39 needs no mending. A sum that does so goes far enough past the ten
+// for what is too much: none leaves its range, as 61 + 40 would for 61 + 39.
 var friendlyJump = method{
 	id:    "friendly-jump",
 	grade: 1,
@@ -13,15 +14,12 @@ var friendlyJump = method{
 		case !passes(c):
 			return false
 		case isDifference(c):
-			a, b := c.Numbers[0], c.Numbers[1]
-			return a > 10 && near(b) && nextTen(b) < a
+			return near(c.Numbers[1]) && nextTen(c.Numbers[1]) < c.Numbers[0]
 		case !isSum(c):
 			return false
-		case bothNear(c):
-			return nextTen(c.Numbers[0])+nextTen(c.Numbers[1]) <= limit(c)
 		}
-		stay, jump, ok := oneNear(c)
-		return ok && stay > 10 && stay+nextTen(jump) <= limit(c)
+		stay, _, ok := oneNear(c)
+		return bothNear(c) || ok && stay > 10
 	},
 	work: func(c problem.Calculation, w *working) {
 		switch {
@@ -42,7 +40,7 @@ func bothNear(c problem.Calculation) bool {
 	if a < 17 || b < 17 || !round(nextTen(a)) || !round(nextTen(b)) {
 		return false
 	}
-	twoDigits := a < 100 && b < 100 && ones(a) >= 7 && ones(b) >= 7
+	twoDigits := max(a, b) < 100 && min(ones(a), ones(b)) >= 7
 	return (near(a) && near(b)) || (twoDigits && (near(a) || near(b)))
 }
 

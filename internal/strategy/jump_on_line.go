@@ -53,8 +53,8 @@ func (t *track) jumpAll(n int) {
 	t.jump("hundreds", p[problem.HundredsPlace])
 	t.jump("tens", p[problem.TensPlace])
 	room := ones(t.at())
-	if t.op == problem.Plus && room > 0 {
-		room = 10 - room
+	if t.op == problem.Plus {
+		room = nextTen(t.at()) - t.at()
 	}
 	if room > 0 && p[problem.OnesPlace] > room {
 		t.jump("to-ten", room)

@@ -79,9 +79,7 @@ func rises(low, high int) []rise {
 		up("ones", high)
 		return all
 	}
-	if high/100 > low/100 {
-		up("to-hundred", (low+99)/100*100)
-	}
+	up("to-hundred", (low+99)/100*100)
 	up("hundreds", low+(high-low)/100*100)
 	up("tens", high/10*10)
 	up("ones", high)

@@ -11,7 +11,7 @@ import (
 var makeTen = method{
 	id:    "make-ten",
 	grade: 1,
-	fits:  forSum(func(big, small int) bool { return big < 10 && small > 0 && big+small > 10 }),
+	fits:  forSum(func(big, small int) bool { return big < 10 && big+small > 10 }),
 	work: func(c problem.Calculation, w *working) {
 		big, small, turned := bySize(c)
 		need := 10 - big

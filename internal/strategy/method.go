@@ -138,6 +138,3 @@ func passes(c problem.Calculation) bool {
 	}
 	return false
 }
-
-// limit is the range that c stays in, and that no step may leave.
-func limit(c problem.Calculation) int { return problem.RangeOf(c.Largest()) }

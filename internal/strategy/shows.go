@@ -20,7 +20,7 @@ func Shows(n Name, c problem.Calculation) bool {
 	big, small, _ := bySize(c)
 	switch n {
 	case CountAll, PartnersOfTen: // something to see in both parts
-		return small > 1 && leastPart(c) > 1
+		return leastPart(c) > 1
 	case CountOn: // from the bigger one, more than one count
 		return small > 1 && big > small
 	case CountBack: // more than one count, and fewer than are left

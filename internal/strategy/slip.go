@@ -105,8 +105,9 @@ func then(e problem.Expression, op problem.Op, n int) problem.Expression {
 // stepOff are the slips of a step that came out one too low or too high: the one to
 // look at again, with its gap.
 func (w *working) stepOff(step problem.Equation) {
-	for _, off := range []int{-1, 1} {
-		w.slipTo(StepOff, w.way.Calculation.Value()+off, phrase.Equation("Step", step))
+	answer := w.way.Calculation.Value()
+	for _, wrong := range []int{answer - 1, answer + 1} {
+		w.slipTo(StepOff, wrong, phrase.Equation("Step", step))
 	}
 }
 

@@ -36,6 +36,7 @@ func TestSlips(t *testing.T) {
 		{plus(45, 39), strategy.FriendlyJump, strategy.NotMended, []int{85}, "45 + 40 *"},
 		{plus(45, 39), strategy.FriendlyJump, strategy.MendedWrong, []int{86}, "45 + 40 + 1"},
 		{minus(65, 49), strategy.FriendlyJump, strategy.MendedWrong, []int{14}, "65 - 50 - 1 *"},
+		{minus(51, 49), strategy.FriendlyJump, strategy.MendedWrong, []int{0}, "51 - 50 - 1"},
 		{plus(47, 38), strategy.FriendlyJump, strategy.NotMended, []int{90, 87, 88}, "50 + 40, less 3, less 2"},
 		{plus(29, 36), strategy.GiveAndTake, strategy.NotTaken, []int{66, 64, 67}, "30 + 36, 29 + 35, 30 + 37"},
 		{plus(45, 39), strategy.JumpOnLine, strategy.JumpLost, []int{54, 75, 79, 80}, "of 30, 5 and 4: the first, the last two, the second, the last"},
@@ -81,6 +82,28 @@ func TestSlips(t *testing.T) {
 		slices.Sort(test.want)
 		if !slices.Equal(got, test.want) {
 			t.Errorf("%v by %v, %s: got %v, want %v: %s", test.c, test.by, test.slip, got, test.want, test.why)
+		}
+	}
+}
+
+// A child who left a part out is asked to look at the places that the numbers have.
+func TestPlacesToLookAt(t *testing.T) {
+	for _, test := range []struct {
+		c    problem.Calculation
+		want string
+	}{
+		{plus(56, 37), "mistake.part-lost.tens"},
+		{plus(70, 60), "mistake.part-lost.tens"},
+		{plus(100, 100), "mistake.part-lost.hundreds"},
+		{minus(387, 254), "mistake.part-lost.hundreds"},
+	} {
+		w, err := strategy.Work(strategy.SplitTens, test.c)
+		if err != nil {
+			t.Fatal(err)
+		}
+		lost := slices.IndexFunc(w.Slips, func(s strategy.Slip) bool { return s.Name == strategy.PartLost })
+		if lost < 0 || w.Slips[lost].Ask.ID != test.want {
+			t.Errorf("%v: slips %v, want one that asks %s", test.c, w.Slips, test.want)
 		}
 	}
 }

@@ -85,9 +85,7 @@ func (w *working) partsLost(split problem.Expression, results []int) {
 		numbers = append(numbers, answer-problem.Expression{t}.Value())
 	}
 	for _, r := range results {
-		if r > 0 {
-			numbers = append(numbers, answer-r, r)
-		}
+		numbers = append(numbers, answer-r, r)
 	}
 	for _, n := range numbers {
 		if n > 0 && !slices.ContainsFunc(w.way.Slips, func(s Slip) bool { return s.Name == CarryDropped && s.Answer == n }) {
@@ -106,16 +104,15 @@ func (w *working) lookAtPlaces() phrase.Line {
 }
 
 // carriesDropped are the slips of losing the ten that the ones of a sum make, or
-// the hundred that its tens make.
+// the hundred that its tens make. Who loses none has the answer, which is no slip.
 func (w *working) carriesDropped() {
 	c := w.way.Calculation
 	if c.Op != problem.Plus {
 		return
 	}
 	for place, unit := range []int{10, 100} {
-		if made := problem.Sum(parts(c, place)...).Value() / unit * unit; made > 0 {
-			w.addSlip(Slip{Name: CarryDropped, Answer: c.Value() - made, Ask: CarryLine(made)})
-		}
+		lost := problem.Sum(parts(c, place)...).Value() / unit * unit
+		w.addSlip(Slip{Name: CarryDropped, Answer: c.Value() - lost, Ask: CarryLine(lost)})
 	}
 }
 

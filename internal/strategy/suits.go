@@ -26,9 +26,7 @@ func Suits(n Name, c problem.Calculation) bool {
 		return small > 2 && big != small
 	case BridgeBack:
 		return small > mostCounted && c.Value() > mostCounted
-	case JumpToTen:
-		return small > mostCounted && trades(c)
-	case FriendlyJump, GiveAndTake:
+	case JumpToTen, FriendlyJump, GiveAndTake:
 		return small > mostCounted && trades(c)
 	case JumpUp:
 		return c.Value() <= small && trades(c)

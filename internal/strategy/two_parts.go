@@ -1,6 +1,10 @@
 package strategy
 
-import "homebuild/internal/problem"
+import (
+	"cmp"
+
+	"homebuild/internal/problem"
+)
 
 // twoParts joins two of three numbers so that both sums are easy:
 // 4 + 9 + 5 = 4 + 5 + 9 = 9 + 9.
@@ -37,16 +41,13 @@ func halves(c problem.Calculation) (joined, bool) {
 }
 
 // easy reports whether a sum of two can be done in one go: it reaches a whole
-// ten, is a double, has an addend under ten, or is place value.
+// ten, is a double, adds nothing, or adds ones, tens or hundreds alone.
 func easy(a, b int) bool {
-	return (a+b)%10 == 0 || a == b || a < 10 || b < 10 || round(a) || round(b)
+	return (a+b)%10 == 0 || a == b || min(a, b) == 0 || round(a) || round(b)
 }
 
 func (j joined) before(k joined) bool {
-	if d, e := j.doubling(), k.doubling(); d != e {
-		return d > e
-	}
-	return j.a+j.b < k.a+k.b
+	return cmp.Or(cmp.Compare(k.doubling(), j.doubling()), cmp.Compare(j.a+j.b, k.a+k.b)) < 0
 }
 
 func (j joined) doubling() int {

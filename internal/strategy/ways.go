@@ -28,7 +28,7 @@ func Ways(c problem.Calculation, grade problem.Grade, prefer ...Name) []Way {
 	if !sound(c) {
 		return nil
 	}
-	var seen [lastName + 1]bool
+	var seen [len(methods)]bool
 	ways := make([]Way, 0, 8)
 	for _, n := range candidates(c, grade, prefer) {
 		if seen[n] {

@@ -142,6 +142,8 @@ func TestPictures(t *testing.T) {
 		// the step to ten they would show another number than ten.
 		{minus(13, 4), strategy.BridgeBack, []string{"", "number-line.hops", "ten-frame.crossed"}, nil, oac6},
 		{plus(2, 6, 4), strategy.FriendlyPair, []string{"", "ten-frame.three"}, []int{6, 4, 2, 12}, oab3},
+		{plus(6, 4, 10), strategy.FriendlyPair, []string{"", "ten-frame.three"}, []int{6, 4, 10, 20}, custom},
+		{plus(6, 4, 11), strategy.FriendlyPair, []string{"", "bar-model.join-join"}, []int{6, 4, 11, 10, 21}, custom},
 		{plus(6, 7), strategy.NearDoubles, []string{"", "drawing.compare"}, []int{7, 6, 1}, oac6},
 		{plus(56, 37), strategy.SplitTens, []string{"", "", "blocks.split"}, nil, aus2},
 		{plus(29, 36), strategy.GiveAndTake, []string{"", "", "bar-model.steps"}, []int{29, 36, 65, 30, 35, 65}, custom},

@@ -93,6 +93,24 @@ func TestWorkedExamples(t *testing.T) {
 			"305 = 200 + 90 + 15; 15 - 8 = 7; 90 - 70 = 20; 200 - 100 = 100; 100 + 20 + 7 = 127", rule},
 		{plus(248, 175), strategy.SplitTens, "248 + 175 = 200 + 100 + 40 + 70 + 8 + 5 = 300 + 110 + 13 = 410 + 13 = 423",
 			"200 + 100 = 300; 40 + 70 = 110; 8 + 5 = 13; 300 + 110 = 410; 410 + 13 = 423", rule},
+
+		{plus(7, 7), strategy.MakeTen, "7 + 7 = 7 + 3 + 4 = 10 + 4 = 14", "7 + 3 = 10; 7 = 3 + 4; 10 + 4 = 14", rule},
+		{minus(9, 5), strategy.ThinkAddition, "9 - 5 = 4", "5 + ? = 9; 5 + 4 = 9", custom},
+		{minus(9, 6), strategy.ThinkAddition, "9 - 6 = 1 + 1 + 1 = 3", "6 + ? = 9; 6 + 1 = 7; 7 + 1 = 8; 8 + 1 = 9; 1 + 1 + 1 = 3", custom},
+		{plus(58, 2), strategy.JumpToTen, "58 + 2 = 60", "58 + 2 = 60", rule},
+		{plus(28, 17), strategy.FriendlyJump, "28 + 17 = 30 + 20 - 5 = 50 - 5 = 45", "30 + 20 = 50; 2 + 3 = 5; 50 - 5 = 45", rule},
+		{plus(43, 27), strategy.Expanded, "43 + 27 = 40 + 3 + 20 + 7 = 70", "3 + 7 = 10; 40 + 20 + 10 = 70", rule},
+		{plus(45, 30), strategy.Expanded, "45 + 30 = 40 + 5 + 30 = 70 + 5 = 75", "40 + 30 = 70; 70 + 5 = 75", rule},
+		{minus(387, 254), strategy.SplitTens, "387 - 254 = 300 - 200 + 80 - 50 + 7 - 4 = 100 + 30 + 3 = 133",
+			"300 - 200 = 100; 80 - 50 = 30; 7 - 4 = 3; 100 + 30 + 3 = 133", rule},
+
+		// Which numbers are joined first: of those that are as good, the ones that stand first.
+		{plus(4, 6, 4), strategy.FriendlyPair, "4 + 6 + 4 = 10 + 4 = 14", "4 + 6 = 10; 10 + 4 = 14", custom},
+		{plus(7, 7, 2), strategy.TwoParts, "7 + 7 + 2 = 14 + 2 = 16", "7 + 7 = 14; 14 + 2 = 16", custom},
+		{plus(3, 8, 4), strategy.TwoParts, "3 + 8 + 4 = 3 + 4 + 8 = 7 + 8 = 15", "3 + 4 = 7; 7 + 8 = 15", custom},
+		{plus(4, 4, 4), strategy.TwoParts, "4 + 4 + 4 = 8 + 4 = 12", "4 + 4 = 8; 8 + 4 = 12", custom},
+		{plus(4, 7, 6, 3), strategy.Pairs, "4 + 7 + 6 + 3 = 4 + 6 + 7 + 3 = 10 + 10 = 20", "4 + 6 = 10; 7 + 3 = 10; 10 + 10 = 20", custom},
+		{plus(1, 2, 3, 4), strategy.Pairs, "1 + 2 + 3 + 4 = 3 + 7 = 10", "1 + 2 = 3; 3 + 4 = 7; 3 + 7 = 10", custom},
 	}
 	for _, test := range tests {
 		t.Run(test.c.String()+" by "+test.by.String(), func(t *testing.T) {

@@ -57,12 +57,8 @@ func (w *working) chain(sides ...problem.Expression) {
 // show adds a picture. The pictures stand beside the last steps, in this order.
 func (w *working) show(p picture.Picture) { w.pictures = append(w.pictures, p) }
 
-// walk shows the way along a number line; a walk that does not move is none.
-func (w *working) walk(stops ...int) {
-	if len(stops) > 1 {
-		w.show(picture.Walk(stops...))
-	}
-}
+// walk shows the way along a number line.
+func (w *working) walk(stops ...int) { w.show(picture.Walk(stops...)) }
 
 // showPlaces shows tens with tens and ones with ones, where no ten has to be
 // opened.

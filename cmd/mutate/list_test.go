@@ -29,8 +29,8 @@ func TestChosen(t *testing.T) {
 		count int
 		err   string
 	}{
-		{nil, 30, ""},
-		{[]string{"tiny.go"}, 28, ""},
+		{nil, 32, ""},
+		{[]string{"tiny.go"}, 30, ""},
 		{[]string{"inner/inner.go"}, 2, ""},
 		{[]string{"tiny.go:46"}, 5, ""},
 		{[]string{"tiny.go:4"}, 0, `no change is listed at "tiny.go:4"`},

@@ -52,44 +52,54 @@ func build(ctx context.Context, temporary, folder string, changed map[string][]b
 	return file, nil
 }
 
+// result is what came of running the tests once.
+type result struct {
+	outcome outcome
+	used    time.Duration // of the processor
+	report  []byte        // what the tests printed
+}
+
 // run runs the tests with one change switched on, or with none: 0. The limit counts
 // what they work, and not how long they take, so that a busy computer changes nothing;
-// only tests that wait, and do not work, are ended by the clock.
-func (p program) run(ctx context.Context, number int) (o outcome, used time.Duration, report []byte, err error) {
+// the clock ends only tests that wait and do not work.
+func (p program) run(ctx context.Context, number int) (r result, err error) {
 	const limited = `ulimit -v "$1" 2>/dev/null; ulimit -t "$2" && shift 2 && exec "$@"`
 	cmd := exec.CommandContext(ctx, "sh", "-c", limited, "sh", strconv.Itoa(kilobytes), strconv.Itoa(p.seconds),
 		p.file, "-test.short", "-test.failfast", "-test.timeout=5m")
 	cmd.Dir = p.folder
 	cmd.Env = append(os.Environ(), "GOGC=400", "GOMAXPROCS=1", switched.Variable+"="+strconv.Itoa(number))
-	report, err = cmd.CombinedOutput()
+	r.report, err = cmd.CombinedOutput()
 	if ctx.Err() != nil {
-		return pending, 0, nil, ctx.Err()
+		return r, ctx.Err()
 	}
 	if cmd.ProcessState == nil {
-		return pending, 0, nil, err
+		return r, err
 	}
-	used = cmd.ProcessState.UserTime() + cmd.ProcessState.SystemTime()
+	r.used = cmd.ProcessState.UserTime() + cmd.ProcessState.SystemTime()
+	full := time.Duration(p.seconds)*time.Second - time.Second/2 // the kernel counts roughly
 	switch {
 	case err == nil:
-		return lived, used, report, nil
-	case used >= time.Duration(p.seconds)*time.Second-time.Second/2, bytes.Contains(report, []byte("panic: test timed out")):
-		return endless, used, report, nil
+		r.outcome = lived
+	case r.used >= full, bytes.Contains(r.report, []byte("panic: test timed out")):
+		r.outcome = endless
+	default:
+		r.outcome = noticed
 	}
-	return noticed, used, report, nil
+	return r, nil
 }
 
 // prove runs the tests with nothing switched on: they must pass, in a small part of
 // the time that a change may use.
 func (p program) prove(ctx context.Context) error {
-	o, used, report, err := p.run(ctx, 0)
+	r, err := p.run(ctx, 0)
 	if err != nil {
 		return err
 	}
-	if o != lived {
-		return fmt.Errorf("the quick tests of %s fail with nothing changed; mend them first (go test -short ./%s)\n%s", p.folder, p.folder, report)
+	if r.outcome != lived {
+		return fmt.Errorf("the quick tests of %s fail with nothing changed; mend them first (go test -short ./%s)\n%s", p.folder, p.folder, r.report)
 	}
-	if needed := int(used.Seconds()*5) + 1; needed > p.seconds {
-		return fmt.Errorf("the quick tests of %s need %.1f seconds of the processor; give a change more than %d (-cpu %d)", p.folder, used.Seconds(), p.seconds, needed)
+	if needed := int(r.used.Seconds()*5) + 1; needed > p.seconds {
+		return fmt.Errorf("the quick tests of %s need %.1f seconds of the processor; a change must have five times as many (-cpu %d)", p.folder, r.used.Seconds(), needed)
 	}
 	return nil
 }

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"go/ast"
 	"go/token"
+	"strconv"
 	"strings"
 )
 
@@ -15,7 +16,6 @@ const helper = "switched_"
 var functions = map[token.Token]string{
 	token.LSS: "Less", token.LEQ: "LessOrEqual", token.GTR: "Greater", token.GEQ: "GreaterOrEqual",
 	token.ADD: "Add", token.SUB: "Subtract", token.MUL: "Multiply", token.QUO: "Divide", token.REM: "Remainder",
-	token.INC: "Add", token.DEC: "Subtract",
 }
 
 // rewriter puts switches into one file. Lines stay where they are.
@@ -31,16 +31,18 @@ func (s *source) rewrite(f file, changes []*change) []byte {
 	r := rewriter{s, f, map[token.Pos][]*change{}}
 	lines := s.set.File(f.tree.FileStart)
 	for _, c := range changes {
-		at := lines.LineStart(c.line) + token.Pos(c.column-1)
-		r.changes[at] = append(r.changes[at], c)
+		if c.line <= lines.LineCount() { // else somebody works on the file
+			at := lines.LineStart(c.line) + token.Pos(c.column-1)
+			r.changes[at] = append(r.changes[at], c)
+		}
 	}
 	body := r.render(f.tree)
-	if body == string(f.text[r.offset(f.tree.Pos()):r.offset(f.tree.End())]) {
+	if body == r.between(f.tree.Pos(), f.tree.End()) {
 		return f.text // an import that is not used would not compile
 	}
-	head := string(f.text[:r.offset(f.tree.Name.End())])
-	rest := strings.TrimPrefix(string(f.text[:r.offset(f.tree.Pos())])+body, head)
-	return []byte(head + "; import " + helper + ` "` + switches + `"` + rest + string(f.text[r.offset(f.tree.End()):]))
+	clause := r.between(f.tree.Pos(), f.tree.Name.End()) // package x
+	body = clause + "; import " + helper + ` "` + switches + `"` + strings.TrimPrefix(body, clause)
+	return []byte(r.between(f.tree.FileStart, f.tree.Pos()) + body + r.between(f.tree.End(), f.tree.FileEnd))
 }
 
 func (r *rewriter) offset(p token.Pos) int { return r.set.Position(p).Offset }
@@ -76,22 +78,13 @@ func (r *rewriter) switched(node ast.Node) (string, bool) {
 	case *ast.BinaryExpr:
 		return r.binary(n)
 	case *ast.UnaryExpr:
-		changes := r.at(n.OpPos, n.Op)
-		if len(changes) == 0 {
-			return "", false
+		if changes := r.at(n.OpPos, n.Op); len(changes) > 0 {
+			return call("Negate", changes[0], r.between(n.OpPos+1, n.X.Pos())+r.render(n.X)), true
 		}
-		return r.call("Negate", changes[0], r.between(n.OpPos+1, n.X.Pos())+r.render(n.X)), true
 	case *ast.IncDecStmt:
-		changes := r.at(n.TokPos, n.Tok)
-		if len(changes) == 0 {
-			return "", false
+		if changes := r.at(n.TokPos, n.Tok); len(changes) > 0 {
+			return r.render(n.X) + " " + n.Tok.String()[:1] + "= " + call("One", changes[0]), true
 		}
-		if calls(n.X) {
-			changes[0].outcome = notTried
-			return "", false
-		}
-		x := r.render(n.X)
-		return x + " = " + r.call(functions[n.Tok], changes[0], x+", 1"), true
 	}
 	return "", false
 }
@@ -113,11 +106,11 @@ func (r *rewriter) binary(n *ast.BinaryExpr) (string, bool) {
 		case n.Op == token.ADD && !r.isNumber(n):
 			c.outcome = notCompilable
 		default:
-			text = r.call(functions[n.Op], c, left+","+right)
+			text = call(functions[n.Op], c, left, right)
 		}
 	}
 	if opposite != nil {
-		text = r.call("Not", opposite, text)
+		text = call("Not", opposite, text)
 	}
 	return text, true
 }
@@ -132,16 +125,7 @@ func (r *rewriter) at(sign token.Pos, is token.Token) (fitting []*change) {
 	return fitting
 }
 
-func (r *rewriter) call(function string, c *change, arguments string) string {
-	return fmt.Sprintf("%s.%s(%d, %s)", helper, function, c.number, arguments)
-}
-
-// calls tells whether an expression calls a function: then it may not stand twice.
-func calls(x ast.Expr) (found bool) {
-	ast.Inspect(x, func(n ast.Node) bool {
-		_, call := n.(*ast.CallExpr)
-		found = found || call
-		return !found
-	})
-	return found
+// call is the text of the call of a switch.
+func call(function string, c *change, arguments ...string) string {
+	return fmt.Sprintf("%s.%s(%s)", helper, function, strings.Join(append([]string{strconv.Itoa(c.number)}, arguments...), ", "))
 }

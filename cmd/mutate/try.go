@@ -51,9 +51,11 @@ func try(ctx context.Context, folder string, changes []*change, seconds int, tel
 	}
 	for _, c := range changes {
 		if c.outcome == pending {
-			if c.outcome, _, _, err = tests.run(ctx, c.number); err != nil {
+			r, err := tests.run(ctx, c.number)
+			if err != nil {
 				return err
 			}
+			c.outcome = r.outcome
 		}
 		tell(c)
 	}

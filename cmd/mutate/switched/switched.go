@@ -100,3 +100,12 @@ func Negate[T Number](change int, a T) T {
 	}
 	return -a
 }
+
+// One is what ++ adds and -- takes away: 1, or -1. It is an int: ++ of another type has
+// no switch.
+func One(change int) int {
+	if on == change {
+		return -1
+	}
+	return 1
+}

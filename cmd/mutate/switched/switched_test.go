@@ -26,6 +26,7 @@ func TestSwitches(t *testing.T) {
 		{"6 / 2", func() any { return Divide(change, 6, 2) }, 3, 12},
 		{"7.5 / 3", func() any { return Divide(change, 7.5, 3) }, 2.5, 22.5},
 		{"7 % 2", func() any { return Remainder(change, 7, 2) }, 1, 14},
+		{"one more", func() any { return One(change) }, 1, -1},
 		{"-7", func() any { return Negate(change, 7) }, -7, 7},
 	} {
 		t.Run(row.name, func(t *testing.T) {

@@ -63,7 +63,9 @@ func Fixed() (length, number int64) {
 	counts := map[int64]int{}
 	counts[share-twice(wide)]++
 	counts[share]++
-	return int64(len(list)), int64(counts[18]) + int64(counts[share])
+	length = int64(len(list)) - 1
+	length++
+	return length, int64(counts[18]) + int64(counts[share])
 }
 
 func twice(n int64) int64 { return n * 2 }

@@ -41,7 +41,7 @@ func TestChosen(t *testing.T) {
 		if len(changes) != row.count {
 			t.Errorf("%q: want %d changes, got %d", row.only, row.count, len(changes))
 		}
-		if row.err == "" && err != nil || row.err != "" && (err == nil || !strings.HasPrefix(err.Error(), row.err)) {
+		if got := text(err); !strings.HasPrefix(got, row.err) || got != "" && row.err == "" {
 			t.Errorf("%q: want the error %q, got %v", row.only, row.err, err)
 		}
 	}

@@ -65,7 +65,11 @@ func mutate(ctx context.Context, w io.Writer, room string, o options) error {
 	if changes, err = chosen(changes, o.only); err != nil {
 		return err
 	}
-	fmt.Fprintln(w, room)
+	title := room
+	if len(o.only) > 0 { // its figures are not those of the room
+		title += ", only " + strings.Join(o.only, ", ")
+	}
+	fmt.Fprintln(w, title)
 	packages := map[string][]*change{}
 	for _, c := range changes {
 		folder := path.Join(room, path.Dir(c.file))

@@ -30,7 +30,7 @@ func main() {
 	log.SetPrefix("mutate: ")
 	var o options
 	only := flag.String("only", "", "try only changes in these `places` of the rooms: files, or lines as file:line, with commas between")
-	flag.IntVar(&o.seconds, "cpu", 20, "the `seconds` of the processor after which the tests of a change count as an endless loop")
+	flag.IntVar(&o.seconds, "cpu", 20, "the `seconds` of the processor after which the tests of a change count as an endless loop; more where the tests need more")
 	flag.BoolVar(&o.all, "all", false, "list what became of each change, not only what lived")
 	flag.Parse()
 	if flag.NArg() == 0 {
@@ -51,7 +51,7 @@ func main() {
 // options are what a person chose.
 type options struct {
 	only    []string // places; all of the room where there is none
-	seconds int      // of the processor for the tests of one change
+	seconds int      // of the processor for the tests of one change, at least
 	all     bool     // list each change
 }
 

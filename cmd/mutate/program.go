@@ -88,24 +88,22 @@ func (p program) run(ctx context.Context, number int) (r result, err error) {
 	return r, nil
 }
 
-// prove runs the tests with nothing switched on: they must pass, in a small part of
-// the time that a change may use.
-func (p program) prove(ctx context.Context) error {
+// times is how much longer than all tests need those of a change may work: a test that
+// fails may look for a reason.
+const times = 5
+
+// prove runs the tests with nothing switched on: they must pass. A change may then use
+// at least several times what they used.
+func (p *program) prove(ctx context.Context) error {
 	r, err := p.run(ctx, 0)
-	if err != nil {
+	switch {
+	case err != nil:
 		return err
-	}
-	if r.outcome != lived {
+	case r.outcome == endless:
+		return fmt.Errorf("the quick tests of %s need more than %d seconds of the processor with nothing changed; allow more (-cpu %d)", p.folder, p.seconds, times*p.seconds)
+	case r.outcome != lived:
 		return fmt.Errorf("the quick tests of %s fail with nothing changed; mend them first (go test -short ./%s)\n%s", p.folder, p.folder, r.report)
 	}
-	return p.enough(r.used)
-}
-
-// enough tells whether a change may use much more than the tests need without one:
-// what fails may take longer than what passes.
-func (p program) enough(used time.Duration) error {
-	if needed := int(used.Seconds()*5) + 1; needed > p.seconds {
-		return fmt.Errorf("the quick tests of %s need %.1f seconds of the processor; a change must have five times as many (-cpu %d)", p.folder, used.Seconds(), needed)
-	}
+	p.seconds = max(p.seconds, int(times*r.used.Seconds())+1)
 	return nil
 }

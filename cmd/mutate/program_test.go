@@ -1,35 +1,28 @@
 package main
 
 import (
-	"os/exec"
+	"os"
+	"path/filepath"
 	"strings"
 	"testing"
-	"time"
 )
 
 // Where the tests fail by themselves each change would be noticed.
 func TestProve(t *testing.T) {
-	for tests, want := range map[string]string{ // programs that do as they do
-		"true":  "",
-		"false": "the quick tests of testdata/tiny fail with nothing changed; mend them first (go test -short ./testdata/tiny)\n",
+	for _, row := range []struct{ tests, want string }{ // programs that do as they do
+		{"exit 0", ""},
+		{"exit 1", "the quick tests of testdata/tiny fail with nothing changed; mend them first (go test -short ./testdata/tiny)\n"},
+		{"while :; do :; done", "the quick tests of testdata/tiny need more than 1 seconds of the processor with nothing changed; allow more (-cpu 5)"},
 	} {
-		file, err := exec.LookPath(tests)
-		if err != nil {
+		p := program{filepath.Join(t.TempDir(), "tests"), "testdata/tiny", 1}
+		if err := os.WriteFile(p.file, []byte("#!/bin/sh\n"+row.tests+"\n"), 0o755); err != nil {
 			t.Fatal(err)
 		}
-		if got := text(program{file, "testdata/tiny", 1}.prove(t.Context())); got != want {
-			t.Errorf("%s: want the error %q, got %q", tests, want, got)
+		if got := text(p.prove(t.Context())); got != row.want {
+			t.Errorf("%s: want the error %q, got %q", row.tests, row.want, got)
 		}
-	}
-}
-
-func TestEnough(t *testing.T) {
-	for used, want := range map[time.Duration]string{
-		3900 * time.Millisecond: "",
-		4 * time.Second:         "the quick tests of x need 4.0 seconds of the processor; a change must have five times as many (-cpu 21)",
-	} {
-		if got := text(program{folder: "x", seconds: 20}.enough(used)); got != want {
-			t.Errorf("%v: want the error %q, got %q", used, want, got)
+		if p.seconds != 1 {
+			t.Errorf("%s: a change may use %d seconds, want 1", row.tests, p.seconds)
 		}
 	}
 }

@@ -67,7 +67,8 @@ func (p program) run(ctx context.Context, number int) (r result, err error) {
 	cmd := exec.CommandContext(ctx, "sh", "-c", limited, "sh", strconv.Itoa(kilobytes), strconv.Itoa(p.seconds),
 		p.file, "-test.short", "-test.failfast", "-test.timeout=5m")
 	cmd.Dir = p.folder
-	cmd.Env = append(os.Environ(), "GOGC=400", "GOMAXPROCS=1", switched.Variable+"="+strconv.Itoa(number))
+	cmd.Env = append(os.Environ(), "GOGC=400", "GOMAXPROCS=1", switched.Variable+"="+strconv.Itoa(number),
+		"RAPID_NOFAILFILE=true") // else what failed is kept in the folder, and tried with the next change
 	r.report, err = cmd.CombinedOutput()
 	if ctx.Err() != nil {
 		return r, ctx.Err()

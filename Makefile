@@ -50,18 +50,11 @@ fuzz: ## each fuzz target for FUZZTIME, one after the other; what it finds stays
 	  done; \
 	done; rm -f $$log
 
-# A change may make a loop that fills the memory; the limit stops it there. Each
-# change is judged by the quick run of its room's tests (-short), in copies of the code
-# that are compiled once (-trimpath). A change has twenty times as long as all tests of
-# the room took: what runs out of that is an endless loop, and not a busy computer.
+# Each change is judged by the quick run of its room's tests (-short): go doc ./cmd/mutate.
 MUTATE = problem estimate strategy mistake activity picture week publish i18n
-MUTATESKIP =
-mutate: ## changes the code, one sign at a time, and lists what no test of its room notices (hours; MUTATE=estimate for one room, MUTATESKIP='^[a-m]' for fewer files)
-	@ulimit -v 8000000 2>/dev/null; for room in $(MUTATE); do \
-	  echo "internal/$$room"; \
-	  GOFLAGS='-short -vet=off -ldflags=-w -trimpath' go run github.com/go-gremlins/gremlins/cmd/gremlins@v0.6.0 unleash \
-	    --workers 1 --timeout-coefficient 20 --output-statuses lct $(if $(MUTATESKIP),--exclude-files '$(MUTATESKIP)') ./internal/$$room || exit 1; \
-	done
+MUTATEONLY =
+mutate: ## changes the code, one sign at a time, and lists what no test of its room notices (long; MUTATE=estimate for one room, MUTATEONLY=candidates.go,estimate.go:31 for files or lines of it)
+	go run ./cmd/mutate -only '$(MUTATEONLY)' $(addprefix internal/,$(MUTATE))
 
 BENCHDIR =
 BENCHWEEKS = 2000

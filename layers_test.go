@@ -67,6 +67,8 @@ var rooms = map[string][]string{
 	"cmd/desk-engine":       {"internal/desk"},
 	"cmd/desk-file":         {"internal/desk/page", "internal/i18n", "locales"},
 	"cmd/desk-file/nohttp":  nil,
+	"cmd/mutate":            {"cmd/mutate/switched"},
+	"cmd/mutate/switched":   nil,
 	"browser":               {"*"},
 	".":                     nil,
 }
@@ -85,8 +87,8 @@ var owners = map[string][]string{
 	"net/http":                         {"internal/loopback", "internal/deskserver", "internal/sampleserver", "internal/wordserver"},
 	"github.com/fsnotify/fsnotify":     {"internal/watch"},
 	"github.com/chai2010/gettext-go":   {"internal/pofile"},
-	"os":                               {"internal/publish", "internal/deskfolder", "internal/deskserver", "internal/documented", "cmd/homebuild", "cmd/desk-file", "browser", "."},
-	"time":                             {"internal/archive", "internal/desk", "internal/publish", "internal/watch", "internal/loopback", "internal/deskserver", "internal/week", "internal/site", "internal/school", "cmd/homebuild", "browser"},
+	"os":                               {"internal/publish", "internal/deskfolder", "internal/deskserver", "internal/documented", "cmd/homebuild", "cmd/desk-file", "cmd/mutate", "cmd/mutate/switched", "browser", "."},
+	"time":                             {"internal/archive", "internal/desk", "internal/publish", "internal/watch", "internal/loopback", "internal/deskserver", "internal/week", "internal/site", "internal/school", "cmd/homebuild", "cmd/mutate", "browser"},
 	"math/rand":                        nil,
 	"math/rand/v2":                     nil,
 }

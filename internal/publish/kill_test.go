@@ -254,23 +254,31 @@ func checkAfterKills(t *testing.T, dir string) {
 	}
 }
 
+// inTheMiddle is a build that has made its pages and changes the folder next, where
+// another site stands.
+func inTheMiddle(t *testing.T, next []File) (dir string, r *run) {
+	t.Helper()
+	dir = filepath.Join(inMemory(t), "public")
+	put(t, filepath.Join(dir, "theirs.txt"), "theirs")
+	write(t, dir, linkedSite("a")...)
+	r, err := open(dir, next, Options{})
+	if err == nil {
+		err = r.prepare()
+	}
+	if err == nil {
+		err = r.writeJournal()
+	}
+	if err != nil {
+		t.Fatal(err)
+	}
+	return dir, r
+}
+
 // A build that stops at any of its steps on the disk leaves the site whole,
 // whatever the clock: each step is stopped at in turn.
 func TestStopAtEveryTurn(t *testing.T) {
 	for stop := range len(phases()) + 1 {
-		dir := filepath.Join(inMemory(t), "public")
-		put(t, filepath.Join(dir, "theirs.txt"), "theirs")
-		write(t, dir, linkedSite("a")...)
-		r, err := open(dir, linkedSite("b"), Options{})
-		if err != nil {
-			t.Fatal(err)
-		}
-		if err := r.prepare(); err != nil {
-			t.Fatal(err)
-		}
-		if err := r.writeJournal(); err != nil {
-			t.Fatal(err)
-		}
+		dir, r := inTheMiddle(t, linkedSite("b"))
 		for _, phase := range phases()[:stop] {
 			if err := r.move(phase); err != nil {
 				t.Fatal(err)
@@ -286,19 +294,7 @@ func TestStopAtEveryTurn(t *testing.T) {
 // removes the rest: nothing, some and all of what goes is removed in turn.
 func TestStopRemoving(t *testing.T) {
 	for sixths := range 7 {
-		dir := filepath.Join(inMemory(t), "public")
-		put(t, filepath.Join(dir, "theirs.txt"), "theirs")
-		write(t, dir, linkedSite("a")...)
-		r, err := open(dir, linkedSite("c"), Options{})
-		if err != nil {
-			t.Fatal(err)
-		}
-		if err := r.prepare(); err != nil {
-			t.Fatal(err)
-		}
-		if err := r.writeJournal(); err != nil {
-			t.Fatal(err)
-		}
+		dir, r := inTheMiddle(t, linkedSite("c"))
 		for _, phase := range phases() {
 			if err := r.move(phase); err != nil {
 				t.Fatal(err)

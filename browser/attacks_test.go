@@ -80,7 +80,7 @@ func (a *acts) since(pages ...string) []string {
 	a.tab.mu.Lock()
 	defer a.tab.mu.Unlock()
 	for _, said := range a.said {
-		if !strings.Contains(said, "favicon.ico") && !strings.Contains(said, "404") {
+		if !strings.Contains(said, "favicon.ico") && !strings.Contains(said, "a status of 404") { // the number alone may be in a port
 			out = append(out, "said "+said)
 		}
 	}

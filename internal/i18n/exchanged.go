@@ -35,8 +35,8 @@ func (p *eventProof) checkAsked() {
 	most := nearerByFar - 1
 	for i, x := range all {
 		for _, y := range all[i+1:] {
-			own := x.question.apart(y.question, x.as, y.as) + y.question.apart(x.question, y.as, x.as)
-			if nearer := x.question.apart(y.question, y.as, x.as) + y.question.apart(x.question, x.as, y.as) - own; nearer > most {
+			nearer := x.question.nearer(y.question, x.as, y.as) + y.question.nearer(x.question, y.as, x.as)
+			if nearer > most {
 				most, worst = nearer, [2]asked{x, y}
 			}
 		}

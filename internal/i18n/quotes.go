@@ -4,8 +4,8 @@ import (
 	"fmt"
 	"slices"
 	"strings"
+	"sync"
 	"unicode"
-	"unicode/utf8"
 
 	"homebuild/internal/diag"
 )
@@ -21,6 +21,20 @@ var fewQuotes = []struct{ marks, languages string }{
 
 // doubleQuotes are those that are never an apostrophe.
 const doubleQuotes = "“”„«»「」『』\""
+
+// digitsAndQuotes are the signs that are looked at more closely.
+var digitsAndQuotes = sync.OnceValue(func() *runeSet {
+	s := setOf(unicode.Digit)
+	for _, few := range fewQuotes {
+		for _, mark := range few.marks {
+			s.add(mark)
+		}
+	}
+	for _, mark := range doubleQuotes {
+		s.add(mark)
+	}
+	return s
+})
 
 // inUse is in how many texts of a file a mark stands that its translator writes on
 // purpose.
@@ -48,13 +62,14 @@ func strangeQuotes(f *File) string {
 // opened or not closed, and digits that are not those of the file's pages.
 func (s slips) marks(text string) *diag.Diagnostic {
 	double := 0
+	notable := digitsAndQuotes()
 	for _, c := range text {
 		switch {
+		case !notable.has(c):
 		case unicode.IsDigit(c) && !strings.ContainsRune(s.digits, c):
 			return &diag.Diagnostic{Text: fmt.Sprintf(" has the digit %c, and the pages write %s", c, s.digits), Hint: "write it in the digits of the pages"}
 		case c == '"':
 			double++
-		case c < utf8.RuneSelf || unicode.IsLetter(c):
 		case strings.ContainsRune(s.strange, c):
 			return &diag.Diagnostic{Text: fmt.Sprintf(" has the quotation mark %c, which %s does not use", c, s.tag), Hint: "write the marks of the language's books"}
 		case strings.ContainsRune(doubleQuotes, c):

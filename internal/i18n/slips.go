@@ -18,10 +18,10 @@ import (
 type slips struct {
 	tag     string
 	writing writing
-	own     *ownLetters // nil for a script that nothing is known about
-	spanish bool        // questions are opened, too
-	strange string      // quotation marks that it does not use
-	digits  string      // of its pages
+	own     *runeSet // nil for a script that nothing is known about
+	spanish bool     // questions are opened, too
+	strange string   // quotation marks that it does not use
+	digits  string   // of its pages
 }
 
 func newSlips(f *File, l *Language, tag language.Tag) slips {

@@ -36,8 +36,6 @@ func stemsOf(t template, letters int) stems {
 			for _, sign := range word {
 				out = out.with([]rune{sign})
 			}
-		case letters > 0:
-			out = out.with(word[:min(letters, len(word))])
 		default:
 			out = out.with(word)
 		}
@@ -45,10 +43,11 @@ func stemsOf(t template, letters int) stems {
 	}
 	for _, s := range t {
 		for _, c := range s.text {
-			if unicode.IsLetter(c) || unicode.IsMark(c) {
-				word = append(word, unicode.ToLower(c))
-			} else {
+			switch {
+			case !inWord(c):
 				end()
+			case letters == 0 || len(word) < letters || unicode.In(word[0], syllabic...): // else its end is cut
+				word = append(word, unicode.ToLower(c))
 			}
 		}
 		end()
@@ -68,16 +67,22 @@ func (s stems) with(stem []rune) stems {
 	return append(s, n)
 }
 
-// apart counts the stems that others do not have and that stand in some sentence, but
-// not in another.
-func (s stems) apart(others, in, notIn stems) int {
-	count := 0
+// nearer tells by how many stems that the other question does not have a question is
+// nearer to the other's answer than to its own.
+func (s stems) nearer(other, own, others stems) int {
+	by := 0
 	for _, n := range s {
-		if slices.Contains(in, n) && !slices.Contains(notIn, n) && !slices.Contains(others, n) {
-			count++
+		inOwn, inOthers := slices.Contains(own, n), slices.Contains(others, n)
+		if inOwn == inOthers || slices.Contains(other, n) {
+			continue
+		}
+		if inOthers {
+			by++
+		} else {
+			by--
 		}
 	}
-	return count
+	return by
 }
 
 // shared counts the stems that others have, too.

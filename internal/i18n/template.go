@@ -26,10 +26,7 @@ type template []segment
 func parseTemplate(t template, text string) (template, *diag.Diagnostic) {
 	start := sentenceStart{open: true}
 	for rest := text; rest != ""; {
-		brace := strings.IndexAny(rest, "{}")
-		if brace < 0 {
-			brace = len(rest)
-		}
+		brace := nextBrace(rest)
 		if brace > 0 {
 			t = append(t, segment{text: rest[:brace]})
 			if brace < len(rest) { // a place follows
@@ -50,6 +47,17 @@ func parseTemplate(t template, text string) (template, *diag.Diagnostic) {
 	return t, nil
 }
 
+// nextBrace is where the first brace of a text stands; its end where none does.
+func nextBrace(text string) int {
+	if open := strings.IndexByte(text, '{'); open >= 0 {
+		text = text[:open]
+	}
+	if closed := strings.IndexByte(text, '}'); closed >= 0 {
+		return closed
+	}
+	return len(text)
+}
+
 // parsePlace reads a place at the start of a text: {{.Start}} or
 // {{.Start.accusative}}. The length is 0 when there is none.
 func parsePlace(text string) (place segment, length int) {
@@ -67,18 +75,17 @@ func parsePlace(text string) (place segment, length int) {
 
 // isName reports whether a word can name a place: "Start".
 func isName(word string) bool {
-	return word != "" && 'A' <= word[0] && word[0] <= 'Z' && strings.Trim(word, small+big+"0123456789") == ""
+	return word != "" && isBig(rune(word[0])) && strings.TrimLeftFunc(word, func(c rune) bool { return isSmall(c) || isBig(c) || '0' <= c && c <= '9' }) == ""
 }
 
 // isForm reports whether a word can name a form: "accusative".
 func isForm(word string) bool {
-	return word != "" && word[0] != '-' && strings.Trim(word, small+"-") == ""
+	return word != "" && word[0] != '-' && strings.TrimLeftFunc(word, func(c rune) bool { return isSmall(c) || c == '-' }) == ""
 }
 
-const (
-	small = "abcdefghijklmnopqrstuvwxyz"
-	big   = "ABCDEFGHIJKLMNOPQRSTUVWXYZ"
-)
+func isSmall(c rune) bool { return 'a' <= c && c <= 'z' }
+
+func isBig(c rune) bool { return 'A' <= c && c <= 'Z' }
 
 // untilClosed is the start of a text up to its closing braces, shortened.
 func untilClosed(text string) string {
@@ -168,7 +175,7 @@ type sentenceStart struct {
 func (s *sentenceStart) read(text string) {
 	for _, c := range text {
 		switch {
-		case unicode.IsLetter(c) || unicode.IsMark(c):
+		case inWord(c):
 			s.letters++
 			s.open, s.ended = false, false
 		case strings.ContainsRune(".!?…", c):

@@ -70,38 +70,25 @@ func tables(names ...string) []*unicode.RangeTable {
 	return out
 }
 
-// ownLetters is a set of what a script writes with: its letters, and all signs
-// that no script has for itself.
-type ownLetters [1 << 16 / 64]uint64
-
-func (w writing) own() *ownLetters {
-	own := &ownLetters{}
-	for _, table := range append([]*unicode.RangeTable{unicode.Common, unicode.Inherited}, w.letters...) {
-		for _, r := range table.R16 {
-			for c := int(r.Lo); c <= int(r.Hi); c += int(r.Stride) {
-				own[c/64] |= 1 << (c % 64)
-			}
-		}
-	}
-	return own
+// own is the set of what a script writes with: its letters, and all signs that no
+// script has for itself.
+func (w writing) own() *runeSet {
+	return setOf(slices.Concat([]*unicode.RangeTable{unicode.Common, unicode.Inherited}, w.letters)...)
 }
 
-// has reports whether a letter is the script's; those beyond the first plane, which
-// few know, pass.
-func (o *ownLetters) has(c rune) bool { return c >= 1<<16 || o[c/64]&(1<<(c%64)) != 0 }
-
-// foreignWords yields the words with a letter of another script.
-func (o *ownLetters) foreignWords(text string) iter.Seq[string] {
+// foreignWords yields the words with a letter that is not in a set.
+func (s *runeSet) foreignWords(text string) iter.Seq[string] {
 	return func(yield func(string) bool) {
+		if s.hasAll(text) {
+			return
+		}
 		for word := range strings.FieldsFuncSeq(text, notInWord) {
-			if strings.ContainsFunc(word, func(c rune) bool { return !o.has(c) }) && !yield(word) {
+			if !s.hasAll(word) && !yield(word) {
 				return
 			}
 		}
 	}
 }
-
-func notInWord(c rune) bool { return !unicode.IsLetter(c) && !unicode.IsMark(c) }
 
 // endMark tells which of statement, question and exclamation a text ends as;
 // -1 for none.

@@ -24,7 +24,10 @@ func sumOf(doc *tomlfile.File) (sum [sha256.Size]byte) {
 		}
 		if v.Parent != in {
 			in = v.Parent
-			write("[" + in.Name())
+			write("[")
+			for table := in; table != nil; table = table.Parent {
+				write(table.Key)
+			}
 		}
 		write(v.Key)
 		write(v.Text)

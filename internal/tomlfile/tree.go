@@ -63,7 +63,7 @@ const piece = 256
 
 // newTree makes an empty tree for a text that begins on a line of the file.
 func newTree(path, text string, first int) *tree {
-	usual := strings.Count(text, "\n") + 1 // about one value a line
+	usual := strings.Count(text, "=") + 1 // about one value for each; a line may hold several
 	t := &tree{report: report{path: path}, text: text, at: make(map[place]*Value, usual), line: first}
 	t.values = append(t.values, make([]Value, 0, min(usual, piece)))
 	t.root = &Value{Kind: Table, Line: first}

@@ -216,7 +216,7 @@ func TestSlipsFit(t *testing.T) {
 	if high := eval[float64](b, `Math.max(...[...document.querySelectorAll(".cut")].map(x => x.getBoundingClientRect().height))`) / mm; high > 60 {
 		t.Errorf("a slip is %.0f mm high, want at most 60", high)
 	}
-	wide := `Math.min(...[...document.querySelectorAll(".cut > svg")].map(x => { const r = x.querySelector("path").getBoundingClientRect(); return r.width }))`
+	wide := `Math.min(...[...document.querySelectorAll(".cut > svg")].map(x => { const r = x.querySelector("path, use").getBoundingClientRect(); return r.width }))`
 	if wide := eval[float64](b, wide) / mm; wide < 25 {
 		t.Errorf("a code is %.0f mm wide, want at least 25", wide)
 	}

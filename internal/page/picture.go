@@ -24,14 +24,26 @@ func (s *state) inDrawing(l phrase.Line) string {
 	return s.Language.Plain(l)
 }
 
-// code draws the QR code of an address.
+// code draws the QR code of an address. One longer than a code can hold has none, and
+// the page goes without.
 func (s *state) code(address string) templ.Component {
 	return raw(func(m *markup) {
-		svg, err := qrcode.SVG(address, s.word("print.code"))
-		if err != nil {
-			return // longer than a code can hold: the page goes without one
+		if code, err := qrcode.Of(address); err == nil {
+			m.write(code.SVG(s.word("print.code")))
 		}
-		m.write(svg)
+	})
+}
+
+// codes draws the same code wherever it stands on a page: the first time it is drawn,
+// and then shown again, since a sheet of slips has more than a hundred.
+func (s *state) codes(address string) templ.Component {
+	code, err := qrcode.Of(address)
+	show := code.Named
+	return raw(func(m *markup) {
+		if err == nil {
+			m.write(show(s.word("print.code"), "code"))
+			show = code.Again
+		}
 	})
 }
 

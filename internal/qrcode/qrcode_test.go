@@ -27,10 +27,11 @@ func TestRead(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	svg, err := SVG(address, "the week's link")
+	code, err := Of(address)
 	if err != nil {
 		t.Fatal(err)
 	}
+	svg := code.SVG("the week's link")
 	for name, img := range map[string]image.Image{"PNG": photo, "SVG": drawn(t, svg)} {
 		if got := read(t, img); got != address {
 			t.Errorf("%s is read as %q, want %q", name, got, address)
@@ -82,18 +83,41 @@ func number(t *testing.T, text string) int {
 }
 
 func TestLabelIsEscaped(t *testing.T) {
-	svg, err := SVG(address, `"><script>`)
+	code, err := Of(address)
 	if err != nil {
 		t.Fatal(err)
 	}
-	if strings.Contains(svg, "<script>") {
-		t.Errorf("the label stands unescaped in %s", svg)
+	const label = `"><script>`
+	for _, svg := range []string{code.SVG(label), code.Named(label, "code"), code.Again(label, "code")} {
+		if strings.Contains(svg, "<script>") {
+			t.Errorf("the label stands unescaped in %s", svg)
+		}
+	}
+}
+
+// A code that has a name is drawn as any other; shown again it is as large, and draws
+// nothing of its own.
+func TestAgain(t *testing.T) {
+	code, err := Of(address)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if got := read(t, drawn(t, code.Named("the week's link", "code"))); got != address {
+		t.Errorf("read as %q, want %q", got, address)
+	}
+	again := code.Again("the week's link", "code")
+	box := regexp.MustCompile(`viewBox="[^"]+"`)
+	if box.FindString(again) != box.FindString(code.SVG("")) {
+		t.Errorf("not as large: %s", again)
+	}
+	if !strings.Contains(again, `<use href="#code"/>`) || strings.Contains(again, "<path") {
+		t.Errorf("want the drawing with the id, got %s", again)
 	}
 }
 
 // A code of error level M holds at most 2,331 bytes (ISO/IEC 18004, version 40).
 func TestTooLong(t *testing.T) {
-	if _, err := SVG(strings.Repeat("x", 2332), ""); err == nil {
+	if _, err := Of(strings.Repeat("x", 2332)); err == nil {
 		t.Error("want an error for an address that no code can hold")
 	}
 	if _, err := PNG(strings.Repeat("x", 2331)); err != nil {

@@ -64,6 +64,9 @@ func (f codeSVG) path() string { return f.Date + "/link.svg" }
 func (f codePNG) render() ([]byte, error) { return qrcode.PNG(f.Link) }
 
 func (f codeSVG) render() ([]byte, error) {
-	svg, err := qrcode.SVG(f.Link, f.Link)
-	return []byte(svg), err
+	code, err := qrcode.Of(f.Link)
+	if err != nil {
+		return nil, err
+	}
+	return []byte(code.SVG(f.Link)), nil
 }

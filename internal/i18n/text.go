@@ -30,7 +30,12 @@ func (t Text) String() string {
 	if len(t) == 1 {
 		return t[0].Text
 	}
+	size := 0
+	for _, r := range t {
+		size += len(r.Text)
+	}
 	var b strings.Builder
+	b.Grow(size)
 	for _, r := range t {
 		b.WriteString(r.Text)
 	}

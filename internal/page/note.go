@@ -47,15 +47,16 @@ func (all *Notes) note(markdown string) templ.Component {
 	})
 }
 
-// note writes the teacher's Markdown. Raw HTML is left out by goldmark;
+// quietMarkdown reads a teacher's Markdown. Raw HTML is left out by goldmark;
 // pictures, headings and links to elsewhere are turned into their words: a
 // page asks for nothing and has its own headings.
+var quietMarkdown = sync.OnceValue(func() goldmark.Markdown {
+	return goldmark.New(goldmark.WithParserOptions(parser.WithASTTransformers(util.Prioritized(plain{}, 100))))
+})
+
 func note(markdown string) templ.Component {
 	return templ.ComponentFunc(func(_ context.Context, w io.Writer) error {
-		md := goldmark.New(goldmark.WithParserOptions(
-			parser.WithASTTransformers(util.Prioritized(plain{}, 100)),
-		))
-		return md.Convert([]byte(markdown), w)
+		return quietMarkdown().Convert([]byte(markdown), w)
 	})
 }
 

@@ -3,7 +3,6 @@ package page
 import (
 	"bytes"
 	"context"
-	"encoding/xml"
 	"fmt"
 	"io"
 	"slices"
@@ -42,7 +41,6 @@ const (
 	asWord      manner = iota // a message without places
 	asLine                    // marked up
 	asPlain                   // plain text
-	asDrawn                   // plain text in a drawing
 	asBetween                 // what stands between two sentences
 	asComma                   // what stands between two numbers
 	asDirection               // the direction of the language
@@ -134,9 +132,7 @@ func (x said) write(m *markup, l *i18n.Language) {
 	case asLine:
 		m.line(l, x.line)
 	case asPlain:
-		m.escape(l.Plain(x.line))
-	case asDrawn:
-		_ = xml.EscapeText(m, []byte(l.Plain(x.line))) // m never fails
+		m.plain(l, x.line)
 	case asBetween:
 		m.write(l.Between())
 	case asComma:
@@ -144,12 +140,6 @@ func (x said) write(m *markup, l *i18n.Language) {
 	case asDirection:
 		m.write(dir(l.RightToLeft()))
 	}
-}
-
-// Write makes a markup a place to write to.
-func (m *markup) Write(p []byte) (int, error) {
-	m.text = append(m.text, p...)
-	return len(p), nil
 }
 
 // outlines are those of one part of the pages of a lesson. The zero value has none.

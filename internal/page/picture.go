@@ -3,7 +3,6 @@ package page
 import (
 	"github.com/a-h/templ"
 
-	"homebuild/internal/phrase"
 	"homebuild/internal/picture"
 	"homebuild/internal/picture/svg"
 	"homebuild/internal/qrcode"
@@ -12,16 +11,8 @@ import (
 // picture draws a picture where it stands.
 func (s *state) picture(p picture.Picture) templ.Component {
 	s.pictures++
-	o := svg.Options{ID: id("picture-", s.pictures), Say: s.inDrawing, Number: s.notation.Number}
+	o := svg.Options{ID: id("picture-", s.pictures), Say: s.plain, Number: s.notation.Number}
 	return drawn(func() (string, error) { return svg.Draw(p, o), nil })
-}
-
-// inDrawing says a line as plain text that is going to stand in a drawing.
-func (s *state) inDrawing(l phrase.Line) string {
-	if s.outline != nil {
-		return s.outline.place(said{as: asDrawn, line: l})
-	}
-	return s.Language.Plain(l)
 }
 
 // code draws the QR code of an address. One longer than a code can hold has none, and

@@ -167,6 +167,12 @@ func (m *markup) line(l *i18n.Language, line phrase.Line) {
 	}
 }
 
+// plain says a line in a language as plain text.
+func (m *markup) plain(l *i18n.Language, line phrase.Line) {
+	m.runs = l.SayInto(m.runs, line)
+	m.escape(l.Isolated(m.runs))
+}
+
 // run marks up one run; turned says that equations run from right to left.
 func (m *markup) run(turned bool, r i18n.Run) {
 	switch r.Kind {

@@ -16,6 +16,7 @@ import (
 	"io/fs"
 	"path"
 	"slices"
+	"strconv"
 	"strings"
 	"sync"
 )
@@ -169,14 +170,13 @@ func stand(i, of int) string {
 
 // Scene is a place with one or two characters in it, all of the page's Symbols.
 func Scene(place string, cast ...string) string {
-	var b strings.Builder
-	fmt.Fprintf(&b, "<use href=\"#%s\"/>", symbol(place))
+	uses := `<use href="#` + symbol(place) + `"/>`
 	cast = cast[:min(2, len(cast))]
 	for i, who := range cast {
-		fmt.Fprintf(&b, "<use href=\"#%s\" transform=%q/>", symbol(who), stand(i, len(cast)))
+		uses += `<use href="#` + symbol(who) + `" transform="` + stand(i, len(cast)) + `"/>`
 	}
 	// A page may show a strip of it: the ground is what stays.
-	return fmt.Sprintf("<svg class=\"k\" viewBox=%q preserveAspectRatio=\"xMidYMax slice\" aria-hidden=\"true\">%s</svg>", viewBox("setting"), b.String())
+	return `<svg class="k" viewBox="` + viewBox("setting") + `" preserveAspectRatio="xMidYMax slice" aria-hidden="true">` + uses + "</svg>"
 }
 
 // frame puts the <svg> element around the shapes of a drawing.
@@ -189,9 +189,9 @@ func frame(id, shapes string) string {
 // "character.fox". Names would weigh 200 bytes on a page with all of them.
 func symbol(id string) string {
 	if i := slices.Index(settings, id); i >= 0 {
-		return fmt.Sprintf("s%d", i+1)
+		return "s" + strconv.Itoa(i+1)
 	}
-	return fmt.Sprintf("c%d", slices.Index(characters, id)+1)
+	return "c" + strconv.Itoa(slices.Index(characters, id)+1)
 }
 
 func (d *Deck) find(id string) (string, error) {

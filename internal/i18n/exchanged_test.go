@@ -140,6 +140,20 @@ func TestExchangedComparisons(t *testing.T) {
 	}
 }
 
+// Of 34 sentences one that is exchanged leaves the words of the others their marks: it
+// is once in 34 on the other side, less than three of a hundred. Of 33 it is more.
+func TestFewestComparisons(t *testing.T) {
+	for of, want := range map[int]bool{8: false, 33: false, 34: true, 100: true} {
+		all := []compared{compare(t, "We have fewer.", "We have more.")}
+		for len(all) < of {
+			all = append(all, compare(t, "We have more.", "We have fewer."))
+		}
+		if got := all[0].exchanged(marksOf(all)); got != want {
+			t.Errorf("one of %d is found: %v, want %v", of, got, want)
+		}
+	}
+}
+
 // The form that a sentence asks for is a word of it, as a language may say "more" in the
 // form of a thing; the bare number is no form.
 func TestFormsAreWords(t *testing.T) {

@@ -44,6 +44,9 @@ func TestErrorsOfMeaning(t *testing.T) {
 	}
 	planted := map[string]string{} // by language: all errors of one stand in one file
 	for _, test := range tests {
+		if testing.Short() && test.tag != "es" && test.tag != "ru" {
+			continue // TestMessageProblems has as much in small files
+		}
 		text := planted[test.tag]
 		if text == "" {
 			text = read(t, test.tag)
@@ -64,7 +67,7 @@ func TestErrorsOfMeaning(t *testing.T) {
 		answers[tag] = source.Prove(f, math.MaxInt).Wrong.Error()
 	}
 	for _, test := range tests {
-		if !strings.Contains(answers[test.tag], test.want) {
+		if answer, tried := answers[test.tag]; tried && !strings.Contains(answer, test.want) {
 			t.Errorf("%s: want %q, got %s", test.name, test.want, answers[test.tag])
 		}
 	}

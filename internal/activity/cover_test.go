@@ -113,6 +113,12 @@ func TestWorksOf(t *testing.T) {
 		{problem.TogetherThree, []int{120, 30, 41}, []Work{{1000, problem.Plus, false}}},
 		{problem.AddThenTake, []int{16, 9, 4}, []Work{{100, problem.Plus, true}, {100, problem.Minus, false}}},
 		{problem.TogetherBoth, []int{8, 6}, nil},
+		{problem.AddToResult, []int{6, 4}, []Work{{10, problem.Plus, false}}}, // to ten, and not past it
+		{problem.AddToResult, []int{6, 5}, []Work{{20, problem.Plus, true}}},
+		{problem.AddToResult, []int{12, 8}, []Work{{20, problem.Plus, false}}},
+		{problem.AddToResult, []int{12, 9}, []Work{{100, problem.Plus, true}}},
+		{problem.AddToResult, []int{60, 40}, []Work{{100, problem.Plus, true}}},
+		{problem.AddToResult, []int{60, 41}, []Work{{1000, problem.Plus, true}}},
 	} {
 		p, err := problem.New(row.kind, row.numbers...)
 		if err != nil {

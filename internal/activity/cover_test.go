@@ -99,6 +99,24 @@ func TestLacks(t *testing.T) {
 	}
 }
 
+// A class that met every fact lacks none.
+func TestLacksNoFacts(t *testing.T) {
+	var w WeekPlan
+	for a := 1; a <= 9; a++ {
+		for b := a; b <= 9; b++ {
+			w.Stories = append(w.Stories, Activity{Problem: made(t, problem.TogetherTotal, a, b)})
+		}
+	}
+	w.Worked = w.Stories[0]
+	c := Cover([]WeekPlan{w}, 2)
+	if len(c.Missing) > 0 || slices.ContainsFunc(c.Lacks, func(l Warning) bool { return l.Count != 1 }) {
+		t.Errorf("facts %v are missing, and the class lacks %v", c.Missing, c.Lacks)
+	}
+	if c.Facts[0][0] != 2 || c.Facts[7][5] != 1 || c.Facts[5][7] != 1 {
+		t.Errorf("1 + 1 was met %d times, want 2; 8 + 6 and 6 + 8 %d and %d times, want 1", c.Facts[0][0], c.Facts[7][5], c.Facts[5][7])
+	}
+}
+
 // What a story asks of a child, sorted by hand.
 func TestWorksOf(t *testing.T) {
 	for _, row := range []struct {

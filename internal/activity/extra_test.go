@@ -30,6 +30,7 @@ func TestApart(t *testing.T) {
 		{sum, 8, false, "it is told"},
 		{sum, 14, false, "it is the answer"},
 		{sum, 5, false, "8 + 5 = 13 is also one counted too few"},
+		{sum, 13, true, "8 + 13, 6 + 13 and 8 + 6 + 13 are nobody's else, though 13 is one counted too few"},
 		{sum, 7, false, "8 + 7 = 15 is also one counted too many"},
 		{sum, 2, false, "8 + 6 + 2 = 16 is also an estimate that was not mended: 10 + 6"},
 		{difference, 3, true, "14 - 3 and 14 - 6 - 3 are nobody's else"},

@@ -80,7 +80,7 @@ func TestFindBinds(t *testing.T) {
 // it, where the two begin with the same four letters.
 func TestFindByWords(t *testing.T) {
 	sentences := map[string]string{
-		"tens":     "I can count the ten and the ones.",
+		"tens":     "I can count the ten and the ones of a partition.",
 		"boats":    "I can add boats by counting on.",
 		"trains":   "I can subtract trains by counting back.",
 		"partners": "I can add partners by counting both.",
@@ -93,7 +93,7 @@ func TestFindByWords(t *testing.T) {
 		"trains counting":    {"trains"}, // three count, one has trains
 		"counting add":       {"boats", "partners"},
 		"train":              {"trains"},
-		"part":               {"partners"},
+		"part":               {"tens"}, // partition, before partners in the alphabet
 		"subtr":              {"trains"},
 		"partnership boat":   {"boats", "partners"},
 		"tenfold":            nil,        // three letters say little

@@ -42,6 +42,7 @@ func TestWaysLeadInTurn(t *testing.T) {
 		{"the fourth is the seventeenth before", []had{{4, "subtract-within-20", bridge}, {13, add, ten}}, 0, nil, think},
 		{"the fourth is the eighteenth before", []had{{4, "subtract-within-20", bridge}, {14, add, ten}}, 0, nil, bridge},
 		{"both had their share", []had{{4, "subtract-within-20", bridge}, {4, "subtract-within-20", think}}, 0, nil, bridge},
+		{"one had its share, the other nearly", []had{{4, "subtract-within-20", bridge}, {3, "subtract-within-20", think}}, 0, nil, think},
 		{"no other helps", []had{{4, "subtract-within-20", bridge}}, 0, []strategy.Name{ten, bridge}, bridge},
 		{"more than its share, and no other helps", []had{{9, "subtract-within-20", bridge}}, 0, []strategy.Name{bridge, ten}, bridge},
 	} {

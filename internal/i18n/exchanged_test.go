@@ -57,6 +57,22 @@ func TestQuestionsInAnyOrder(t *testing.T) {
 	}
 }
 
+// Two questions are exchanged that are nearer to each other's answers by two words, and
+// not by one.
+func TestNearerByFar(t *testing.T) {
+	for askOut, want := range map[string]bool{"How many books came?": true, "How many books were there?": false} {
+		e, told := eventWith(t, [][2]string{
+			{"ask-in", "How many books went?"}, {"ask-out", askOut}, {"answer-in", "{{.Change}} came."}, {"answer-out", "{{.Change}} went."},
+		})
+		b := &builder{file: &File{}}
+		p := eventProof{builder: b, event: e, tale: told}
+		p.checkAsked()
+		if got := len(b.proof.Wrong) > 0; got != want {
+			t.Errorf("beside %q: told %v, want %v", askOut, got, want)
+		}
+	}
+}
+
 // Sentences about who has more are found in whatever order they stand, and one that is
 // still to be written is passed over.
 func TestComparisonsInAnyOrder(t *testing.T) {

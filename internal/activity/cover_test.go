@@ -148,6 +148,32 @@ func TestWorksOf(t *testing.T) {
 	}
 }
 
+// The table of work goes from small numbers to large ones, and counts the steps of each
+// week; what nobody had has no row.
+func TestWorkBy(t *testing.T) {
+	week := func(stories ...problem.Problem) (w WeekPlan) {
+		w.Worked.Problem = stories[0]
+		for _, p := range stories[1:] {
+			w.Stories = append(w.Stories, Activity{Problem: p})
+		}
+		return w
+	}
+	got := workBy([]WeekPlan{
+		week(made(t, problem.AddToResult, 60, 50), made(t, problem.AddToResult, 4, 3)),
+		week(made(t, problem.TakeFromResult, 14, 6), made(t, problem.AddToResult, 2, 3), made(t, problem.AddThenTake, 4, 4, 3)),
+		week(made(t, problem.TogetherBoth, 4, 3)),
+	})
+	want := []WorkRow{
+		{Work{10, problem.Plus, false}, []int{1, 2, 0}},
+		{Work{10, problem.Minus, false}, []int{0, 1, 0}},
+		{Work{20, problem.Minus, true}, []int{0, 1, 0}},
+		{Work{1000, problem.Plus, true}, []int{1, 0, 0}},
+	}
+	if !slices.EqualFunc(got, want, func(a, b WorkRow) bool { return a.Work == b.Work && slices.Equal(a.ByWeek, b.ByWeek) }) {
+		t.Errorf("the work is %v, want %v", got, want)
+	}
+}
+
 // A school year of one class: 40 weeks over the targets of grades 1 and 2,
 // eight stories each.
 func BenchmarkYear(b *testing.B) {

@@ -109,3 +109,64 @@ func TestExchangedQuestionsAreFound(t *testing.T) {
 		}
 	}
 }
+
+// A text is the English but for a letter or two, wherever they are, when it is a text of
+// several words; a short one may be alike by chance.
+func TestNearlyEnglish(t *testing.T) {
+	const english = "It is morning at the harbor."
+	for _, row := range []struct {
+		text, english string
+		want          bool
+	}{
+		{"It is morning at the harbör.", english, true},
+		{"It is morning at the harbour.", english, true},
+		{"It is morning at the harbor", english, true}, // its end
+		{"is morning at the harbor.", english, false},  // three letters
+		{"t is morning at the harbor.", english, true}, // its start
+		{"It is mornings at the harbors.", english, false},
+		{"It is mourning at the harbor.", english, true},
+		{"It is evening at the harbor.", english, false},
+		{"It is morning at the harbor.\U0001F426\U0001F426", english, true}, // letters of four bytes
+		{"It is morning at the harbor.\U0001F426\U0001F426\U0001F426", english, false},
+		{"It is alllll aboard.", "It is all aboard.", false},
+		{"ha ha ha ha ha ha", "ha ha ha ha ha", false},
+		{"It is a trek", "It is a tree", true}, // twelve letters
+		{"It is a cat", "It is a car", false},  // eleven
+		{"Additionaly.", "Additionally.", false},
+		{"{{.Who}} additionally", "{{.Who}} additionaly", false}, // one word beside a place
+	} {
+		if got := nearlyEnglish(row.text, row.english); got != row.want {
+			t.Errorf("%q is nearly %q: %v, want %v", row.text, row.english, got, row.want)
+		}
+	}
+}
+
+// A message that reads like the one that says the opposite is told, once and at the
+// second; but not where the English of both is one, or nothing is written yet.
+func TestCopiedOpposites(t *testing.T) {
+	for _, row := range []struct {
+		name         string
+		more, fewer  string // what the two messages say
+		englishFewer string // the English of the second; of the first it is "more"
+		family       string
+		want         int
+	}{
+		{"each says its own", "más", "menos", "fewer", "reply", 0},
+		{"copied", "más", "más", "fewer", "reply", 1},
+		{"one in English, too", "más", "más", "more", "reply", 0},
+		{"not written yet", "", "", "fewer", "reply", 0},
+		{"forms of a thing", "más", "más", "fewer", "thing", 0},
+	} {
+		b := &builder{file: &File{byID: map[string]*Message{}}}
+		for i, say := range [][3]string{{"more", row.more, "more"}, {"fewer", row.fewer, row.englishFewer}} {
+			m := &Message{Family: row.family, Line: i + 1, English: &Message{}}
+			m.ID, m.Other, m.English.Other = row.family+".too-"+say[0], say[1], say[2]
+			b.file.Messages = append(b.file.Messages, m)
+			b.file.byID[m.ID] = m
+		}
+		b.checkOpposites()
+		if got := b.proof.Wrong; len(got) != row.want || row.want == 1 && got[0].Line != 2 {
+			t.Errorf("%s: told %v, want %d", row.name, got, row.want)
+		}
+	}
+}

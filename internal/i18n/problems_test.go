@@ -272,6 +272,7 @@ func TestOpposite(t *testing.T) {
 	tests := []struct{ name, want string }{
 		{"ask-more", "ask-fewer"}, {"ask-fewer", "ask-more"}, {"first", "second"}, {"own.frame.more", "own.frame.fewer"},
 		{"later-in", "later-out"}, {"reply.too-big", "reply.too-small"}, {"bigger-more", ""}, {"open", ""}, {"strategy.spin", ""}, {"outer", ""},
+		{"own.more.frame", "own.fewer.frame"}, {"more.frame", "fewer.frame"}, {"in", "out"}, {"spin-in", "spin-out"}, {"inner-spin", ""},
 	}
 	for _, test := range tests {
 		if got := opposite(test.name); got != test.want {

@@ -35,3 +35,14 @@ func TestLineNear(t *testing.T) {
 		}
 	}
 }
+
+// A problem with a key of a message is told at its line, or else at the message's.
+func TestLineOf(t *testing.T) {
+	m := &Message{Line: 5}
+	m.lines[Zero], m.lines[Other] = 6, 8
+	for key, want := range map[string]int{"zero": 6, "other": 8, "few": 5, "hash": 5, "gender": 5} {
+		if got := m.LineOf(key); got != want {
+			t.Errorf("%s stands in line %d, want %d", key, got, want)
+		}
+	}
+}

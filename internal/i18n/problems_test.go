@@ -202,6 +202,12 @@ func TestMessageProblems(t *testing.T) {
 		{"missing number", "es", `{{.N}} semanas`, `semanas`, `
 			locales/es.toml:25: page.weeks: the place {{.N}} is missing
 			  hint: write {{.N}} where it belongs in the sentence`},
+		{"missing gap", "es", `{{.Who}} tiene {{.Gap}}.`, `{{.Who}} tiene.`, `
+			locales/es.toml:45: own.has: the place {{.Gap}} is missing
+			  hint: write {{.Gap}} where it belongs in the sentence`},
+		{"gap twice", "es", `{{.Who}} tiene {{.Gap}}.`, `{{.Who}} tiene {{.Gap}} y {{.Gap}}.`, `
+			locales/es.toml:45: own.has has {{.Gap}} 2 times, the English 1 times
+			  hint: leave as many gaps as the English`},
 		{"one is two numbers", "ru", `one = "{{.N}} тарелка супа"`, `one = "тарелка супа"`, `
 			locales/ru.toml:62: thing.soup-bowl.count: the place {{.N}} is missing
 			  hint: write {{.N}} where it belongs in the sentence`},

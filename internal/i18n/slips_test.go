@@ -17,6 +17,9 @@ func TestSlips(t *testing.T) {
 		{"a letter as markup writes it", "es", `"Idioma"`, `"Idi&oacute;ma"`, `page.language: &oacute; would stand on the page as it is`},
 		{"and", "es", `"Idioma"`, `"Idioma & todo"`, ``},
 
+		{"as long as a message may be", "es", `"Idioma"`, `"` + strings.Repeat("ñ", 600) + `"`, ``},
+		{"one letter too long", "es", `"Idioma"`, `"` + strings.Repeat("ñ", 601) + `"`, `page.language has 601 characters; a message has at most 600`},
+
 		{"mark of another script", "ar", `الأعلى؟`, `الأعلى?`, `event.kitchen.soup.ask-out has the mark "?" of another script`},
 		{"letters of another script", "ar", `"في الميناء"`, `"في port الميناء"`, `setting.harbour.at: "port" has letters of another script`},
 		{"one letter of another script", "ru", `"гавань"`, `"гaвань"`, `setting.harbour.name: "гaвань" has letters of another script`},
@@ -57,6 +60,21 @@ func TestSlips(t *testing.T) {
 		got, _, _ := strings.Cut(problemsOf(t, test.tag, test.old, test.new), "\n")
 		if _, text, told := strings.Cut(got, ": "); test.want == "" && told || test.want != "" && !strings.HasPrefix(text, test.want) {
 			t.Errorf("%s: want %q, got %q", test.name, test.want, got)
+		}
+	}
+}
+
+// A mark that few languages have may stand in one of them, and in a file that has it
+// again and again: five times.
+func TestStrangeQuotes(t *testing.T) {
+	for _, row := range []struct {
+		tag   string
+		times int // that the file has it
+		want  bool
+	}{{"es", 0, true}, {"es", 4, true}, {"es", 5, false}, {"de", 0, false}, {"de-CH", 0, false}} {
+		f := &File{Tag: row.tag, Text: strings.Repeat("„a“ ", row.times)}
+		if got := strings.Contains(strangeQuotes(f), "„"); got != row.want {
+			t.Errorf("%s with „ %d times: strange %v, want %v", row.tag, row.times, got, row.want)
 		}
 	}
 }

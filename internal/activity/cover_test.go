@@ -99,6 +99,24 @@ func TestLacks(t *testing.T) {
 	}
 }
 
+// A class that met every fact lacks none.
+func TestLacksNoFacts(t *testing.T) {
+	var w WeekPlan
+	for a := 1; a <= 9; a++ {
+		for b := a; b <= 9; b++ {
+			w.Stories = append(w.Stories, Activity{Problem: made(t, problem.TogetherTotal, a, b)})
+		}
+	}
+	w.Worked = w.Stories[0]
+	c := Cover([]WeekPlan{w}, 2)
+	if len(c.Missing) > 0 || slices.ContainsFunc(c.Lacks, func(l Warning) bool { return l.Count != 1 }) {
+		t.Errorf("facts %v are missing, and the class lacks %v", c.Missing, c.Lacks)
+	}
+	if c.Facts[0][0] != 2 || c.Facts[7][5] != 1 || c.Facts[5][7] != 1 {
+		t.Errorf("1 + 1 was met %d times, want 2; 8 + 6 and 6 + 8 %d and %d times, want 1", c.Facts[0][0], c.Facts[7][5], c.Facts[5][7])
+	}
+}
+
 // What a story asks of a child, sorted by hand.
 func TestWorksOf(t *testing.T) {
 	for _, row := range []struct {
@@ -113,6 +131,12 @@ func TestWorksOf(t *testing.T) {
 		{problem.TogetherThree, []int{120, 30, 41}, []Work{{1000, problem.Plus, false}}},
 		{problem.AddThenTake, []int{16, 9, 4}, []Work{{100, problem.Plus, true}, {100, problem.Minus, false}}},
 		{problem.TogetherBoth, []int{8, 6}, nil},
+		{problem.AddToResult, []int{6, 4}, []Work{{10, problem.Plus, false}}}, // to ten, and not past it
+		{problem.AddToResult, []int{6, 5}, []Work{{20, problem.Plus, true}}},
+		{problem.AddToResult, []int{12, 8}, []Work{{20, problem.Plus, false}}},
+		{problem.AddToResult, []int{12, 9}, []Work{{100, problem.Plus, true}}},
+		{problem.AddToResult, []int{60, 40}, []Work{{100, problem.Plus, true}}},
+		{problem.AddToResult, []int{60, 41}, []Work{{1000, problem.Plus, true}}},
 	} {
 		p, err := problem.New(row.kind, row.numbers...)
 		if err != nil {
@@ -121,6 +145,32 @@ func TestWorksOf(t *testing.T) {
 		if got := WorksOf(p); !slices.Equal(got, row.want) {
 			t.Errorf("%v of %v asks for %v, want %v", row.kind, row.numbers, got, row.want)
 		}
+	}
+}
+
+// The table of work goes from small numbers to large ones, and counts the steps of each
+// week; what nobody had has no row.
+func TestWorkBy(t *testing.T) {
+	week := func(stories ...problem.Problem) (w WeekPlan) {
+		w.Worked.Problem = stories[0]
+		for _, p := range stories[1:] {
+			w.Stories = append(w.Stories, Activity{Problem: p})
+		}
+		return w
+	}
+	got := workBy([]WeekPlan{
+		week(made(t, problem.AddToResult, 60, 50), made(t, problem.AddToResult, 4, 3)),
+		week(made(t, problem.TakeFromResult, 14, 6), made(t, problem.AddToResult, 2, 3), made(t, problem.AddThenTake, 4, 4, 3)),
+		week(made(t, problem.TogetherBoth, 4, 3)),
+	})
+	want := []WorkRow{
+		{Work{10, problem.Plus, false}, []int{1, 2, 0}},
+		{Work{10, problem.Minus, false}, []int{0, 1, 0}},
+		{Work{20, problem.Minus, true}, []int{0, 1, 0}},
+		{Work{1000, problem.Plus, true}, []int{1, 0, 0}},
+	}
+	if !slices.EqualFunc(got, want, func(a, b WorkRow) bool { return a.Work == b.Work && slices.Equal(a.ByWeek, b.ByWeek) }) {
+		t.Errorf("the work is %v, want %v", got, want)
 	}
 }
 

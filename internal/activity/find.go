@@ -149,7 +149,7 @@ func (v vocabulary) known(typed string) string {
 	slices.Sort(all)
 	const stem = 4 // letters that forms of a word share
 	for _, w := range all {
-		if len(typed) > stem && len(w) >= stem && (strings.HasPrefix(typed, w) || strings.HasPrefix(w, typed)) {
+		if min(len(typed), len(w)) >= stem && (strings.HasPrefix(typed, w) || strings.HasPrefix(w, typed)) {
 			return w
 		}
 	}

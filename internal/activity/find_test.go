@@ -22,6 +22,7 @@ func TestFind(t *testing.T) {
 		{"add-within-20", "add-within-20"},
 		{"I can find the missing part.", "find-the-part-within-20"},
 		{"missing part 100", "find-the-part-within-100"},
+		{"missing part 37", "find-the-part-within-20"}, // no range is to 37: a word as any other
 		{"opened ten", "subtract-past-ten-within-100"},
 		{"2.OA.B.2", "facts-within-20"},
 		{"2.nbt.b.8", "add-hundreds-within-1000"},
@@ -59,6 +60,9 @@ func TestFindBinds(t *testing.T) {
 		{"2 within 20", func(t Target) bool { return t.Grade == 2 && t.Within == 20 }},
 		{"grade 0 1000", func(Target) bool { return false }},
 		{"quicksilver", func(Target) bool { return false }},
+		{"kindergarten quicksilver", func(t Target) bool { return t.Grade == 0 }},
+		{"within 20 quicksilver", func(t Target) bool { return t.Within == 20 }},
+		{"2.OA.A.1 quicksilver", func(t Target) bool { return slices.Contains(t.Standards, "2.OA.A.1") }},
 	} {
 		var want []string
 		for _, target := range targets {
@@ -68,6 +72,38 @@ func TestFindBinds(t *testing.T) {
 		}
 		if got := ids(Find(row.query, targets, say)); !slices.Equal(got, want) {
 			t.Errorf("%q finds %v, want %v", row.query, got, want)
+		}
+	}
+}
+
+// Of the words those count most that few targets have; a word stands for another form of
+// it, where the two begin with the same four letters.
+func TestFindByWords(t *testing.T) {
+	sentences := map[string]string{
+		"tens":     "I can count the ten and the ones of a partition.",
+		"boats":    "I can add boats by counting on.",
+		"trains":   "I can subtract trains by counting back.",
+		"partners": "I can add partners by counting both.",
+	}
+	var targets []Target
+	for _, id := range []string{"tens", "boats", "trains", "partners"} {
+		targets = append(targets, Target{ID: id})
+	}
+	for query, want := range map[string][]string{
+		"trains counting":    {"trains"}, // three count, one has trains
+		"counting add":       {"boats", "partners"},
+		"train":              {"trains"},
+		"part":               {"tens"}, // partition, before partners in the alphabet
+		"subtr":              {"trains"},
+		"partnership boat":   {"boats", "partners"},
+		"tenfold":            nil,        // three letters say little
+		"tra":                {"trains"}, // but where one word alone begins with them
+		"boats quicksilver":  {"boats"},
+		"counting":           {"boats", "trains", "partners"},
+		"counting on trains": {"boats", "trains"},
+	} {
+		if got := ids(Find(query, targets, func(t Target) string { return sentences[t.ID] })); !slices.Equal(got, want) {
+			t.Errorf("%q finds %v, want %v", query, got, want)
 		}
 	}
 }
@@ -92,6 +128,7 @@ func TestNamed(t *testing.T) {
 		several      bool
 	}{
 		{"add-within-20", "add-within-20", false},
+		{"add-within-5", "add-within-5", false}, // the first of the list
 		{"Add-within-20 ", "add-within-20", false},
 		{"I can find the missing part.", "find-the-part-within-20", false},
 		{"i can find the missing part", "find-the-part-within-20", false},

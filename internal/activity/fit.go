@@ -9,14 +9,15 @@ import (
 )
 
 // BestFocus is the strategy that helps with the most stories of a week that
-// comes after the earlier ones: of those that suit the target, in their order,
+// comes after the earlier ones of a year: of those that suit the target, in their order,
 // but one that the target had already after the others, and the one that is asked
 // for before them. One that has led its share of the last weeks leads only where no
 // other helps with half of the stories. Kinds of stories that a strategy would bring
 // into the week do not speak for it. It says with how many stories of the week it then
 // helps, of how many; one that comes back from an earlier week does not count.
-func (p *Planner) BestFocus(earlier []Request, r Request) (best strategy.Name, helps, stories int) {
-	before := p.before(earlier, r)
+func (p *Planner) BestFocus(year []Request, r Request) (best strategy.Name, helps, stories int) {
+	earlier := weeksBefore(year, r)
+	before := p.after(earlier)
 	had := map[strategy.Name]int{}
 	for _, e := range earlier {
 		if e.Target.ID == r.Target.ID {
@@ -72,9 +73,8 @@ const (
 // ledBefore counts how many of the weeks before r that its share is counted over each
 // strategy led; none for the one that is asked for.
 func ledBefore(earlier []Request, r Request) map[strategy.Name]int {
-	before := slices.DeleteFunc(inOrder(earlier), func(e Request) bool { return e.Week >= r.Week })
 	led := map[strategy.Name]int{}
-	for _, e := range before[max(0, len(before)-(shareOf-1)):] {
+	for _, e := range earlier[max(0, len(earlier)-(shareOf-1)):] {
 		led[e.Focus]++
 	}
 	led[r.Focus] = 0
@@ -82,10 +82,10 @@ func ledBefore(earlier []Request, r Request) map[strategy.Name]int {
 }
 
 // BestPicture is the picture that can show the most stories of a week that
-// comes after the earlier ones: of those that suit the target, the one that is asked
-// for and the usual one first. It says how many stories it shows, of how many.
-func (p *Planner) BestPicture(earlier []Request, r Request) (best picture.Kind, shows, stories int) {
-	all := p.before(earlier, r).try(r).All()
+// comes after the earlier ones of a year: of those that suit the target, the one that is
+// asked for and the usual one first. It says how many stories it shows, of how many.
+func (p *Planner) BestPicture(year []Request, r Request) (best picture.Kind, shows, stories int) {
+	all := p.after(weeksBefore(year, r)).try(r).All()
 	all = slices.DeleteFunc(all, func(a Activity) bool { return a.Returns })
 	for _, kind := range r.Target.Pictures {
 		n := 0

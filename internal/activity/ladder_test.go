@@ -26,7 +26,7 @@ func withLadder(t testing.TB, target Target) Request {
 // not, but for those where the list begins and ends, which say so. No easier one is
 // in a larger range than the week's, and no harder one in a smaller.
 func TestEveryTargetHasALadder(t *testing.T) {
-	for _, target := range embedded(t) {
+	for _, target := range sample(t, 3) {
 		plan := Year([]Request{withLadder(t, target)})[0]
 		on := map[Rung][]Activity{}
 		met := map[task]bool{}
@@ -119,6 +119,12 @@ func TestEffort(t *testing.T) {
 		{problem.AddToResult, numbers{66, 2}, numbers{9, 5}, "a fact to ten, whatever the tens"},
 		{problem.AddToResult, numbers{9, 5}, numbers{34, 13}, "tens and ones on one side only"},
 		{problem.AddToResult, numbers{34, 13}, numbers{34, 8}, "no ten to pass"},
+		{problem.AddToResult, numbers{34, 5}, numbers{34, 10}, "tens on one side only"},
+		{problem.AddToResult, numbers{3, 2}, numbers{3, 3}, "numbers to five"},
+		{problem.AddToResult, numbers{6, 4}, numbers{11, 2}, "numbers to ten"},
+		{problem.AddToResult, numbers{15, 5}, numbers{22, 2}, "numbers to twenty"},
+		{problem.AddToResult, numbers{60, 30}, numbers{100, 30}, "numbers to a hundred"},
+		{problem.TogetherTotal, numbers{8, 6}, numbers{30, 40}, "numbers to twenty, though past a ten"},
 		{problem.TakeFromResult, numbers{34, 8}, numbers{34, 18}, "ones only are taken"},
 		{problem.TogetherBoth, numbers{3, 2}, numbers{5, 4}, "a smaller whole"},
 	}
@@ -134,5 +140,68 @@ func TestEffort(t *testing.T) {
 		if a, b := effort(less), effort(more); a >= b {
 			t.Errorf("%v asks for %d, %v for %d: %s", row.less, a, row.more, b, row.why)
 		}
+	}
+}
+
+// A rung asks for less, or for more, than the middle one of the week's stories; or for as
+// much, in a kind of story that comes before, or after, all of the target's.
+func TestStepFrom(t *testing.T) {
+	const before, own, after = problem.TogetherTotal, problem.AddToChange, problem.AddToStart
+	target := Target{Kinds: []problem.Kind{own}}
+	var week []Activity
+	for _, sum := range [][2]int{{2, 2}, {12, 4}, {60, 14}} { // to 5, to 20 and to 100, none past a ten
+		week = append(week, Activity{Problem: made(t, own, sum[0], sum[1])})
+	}
+	for _, row := range []struct {
+		problem        problem.Problem
+		easier, harder bool
+		why            string
+	}{
+		{made(t, own, 5, 4), true, false, "numbers to ten"},
+		{made(t, own, 13, 5), false, false, "as much"},
+		{made(t, own, 50, 14), false, true, "numbers to a hundred"},
+		{made(t, after, 5, 4), true, false, "a harder kind, but numbers to ten"},
+		{made(t, before, 50, 14), false, true, "an easier kind, but numbers to a hundred"},
+		{made(t, before, 10, 10), true, false, "as much, in an easier kind"},
+		{made(t, after, 5, 13), false, true, "as much, in a harder kind: 18 - 13"},
+	} {
+		if easier, harder := target.stepFrom(Easier, week)(row.problem), target.stepFrom(Harder, week)(row.problem); easier != row.easier || harder != row.harder {
+			t.Errorf("%v of %v is easier: %v, harder: %v; want %v, %v: %s", row.problem.Kind(), row.problem.Numbers(), easier, harder, row.easier, row.harder, row.why)
+		}
+	}
+}
+
+// A rung that lacks stories is told with how many it has; one that has two is not.
+func TestLacking(t *testing.T) {
+	target := named(t, "add-within-20")
+	for _, row := range []struct {
+		kinds []problem.Kind // of the only neighbor, which has one set of numbers for each
+		want  int
+		said  string
+	}{
+		{nil, 0, "the ladder has no harder stories"},
+		{[]problem.Kind{problem.AddToResult}, 1, "the ladder has 1 harder stories instead of 2"},
+	} {
+		b := Beside{Rung: Harder}
+		if row.kinds != nil {
+			b.Targets = []Target{{ID: "one", Grade: 2, Within: 100, Kinds: row.kinds, Limits: Limits{FirstLeast: 98, SecondLeast: 2, SecondMost: 2}}}
+		}
+		plan := Year([]Request{{Week: monday(0), Key: "puddle", Target: target, Stories: 4, Ladder: []Beside{b}}})[0]
+		said := ""
+		for _, w := range plan.Warnings {
+			if w.Setting == "ladder" {
+				said = w.Text
+				if w.Count != OnRung-row.want {
+					t.Errorf("%d stories are said to be missing, want %d", w.Count, OnRung-row.want)
+				}
+			}
+		}
+		if len(plan.Ladder) != row.want || !strings.HasPrefix(said, row.said) {
+			t.Errorf("%d stories, told %q; want %d and %q", len(plan.Ladder), said, row.want, row.said)
+		}
+	}
+	whole := Year([]Request{withLadder(t, target)})[0]
+	if len(whole.Ladder) != 2*OnRung || len(whole.Warnings) > 0 {
+		t.Errorf("%d stories and %v, want %d and nothing to tell", len(whole.Ladder), whole.Warnings, 2*OnRung)
 	}
 }

@@ -200,11 +200,7 @@ func TestNextWithoutWeeks(t *testing.T) {
 
 // The best focus is one of the target's own, and no other helps with more.
 func TestBestFocusAndPicture(t *testing.T) {
-	targets, err := Targets()
-	if err != nil {
-		t.Fatal(err)
-	}
-	for _, target := range targets {
+	for _, target := range sample(t, 3) {
 		r := Request{Week: monday(0), Key: "puddle", Target: target, Stories: 4}
 		focus, helps, stories := new(Planner).BestFocus(nil, r)
 		if !slices.Contains(target.Strategies, focus) || stories != 5 {

@@ -27,6 +27,84 @@ func TestFromWorking(t *testing.T) {
 	}
 }
 
+// A span is the multiples of its step, from the first that is large enough.
+func TestSpan(t *testing.T) {
+	for _, row := range []struct{ least, most, step, first, size int }{
+		{0, 5, 0, 1, 5}, {1, 10, 10, 10, 1}, {10, 40, 10, 10, 4}, {11, 40, 10, 20, 3}, {11, 49, 10, 20, 3},
+		{5, 4, 1, 5, 0}, {4, 4, 1, 4, 1}, {1, 9, 10, 10, 0},
+	} {
+		s := spanOf(row.least, row.most, row.step)
+		if s.least != row.first || s.size() != uint64(row.size) {
+			t.Errorf("from %d to %d by %d: %d numbers from %d on, want %d from %d on", row.least, row.most, row.step, s.size(), s.least, row.size, row.first)
+		}
+	}
+}
+
+// A box has each of its sets at one place, and no other.
+func TestBox(t *testing.T) {
+	b := box{spanOf(10, 30, 10), spanOf(2, 4, 1)}
+	seen := map[numbers]bool{}
+	for at := range b.size() {
+		seen[b.at(at)] = true
+	}
+	for first := range 41 {
+		for second := range 6 {
+			n := numbers{first, second}
+			want := (first == 10 || first == 20 || first == 30) && 2 <= second && second <= 4
+			if seen[n] != want || b.has(n) != want {
+				t.Errorf("%v: at a place %v, in the box %v, want %v", n, seen[n], b.has(n), want)
+			}
+		}
+	}
+}
+
+// What a target takes, and what not.
+func TestHolds(t *testing.T) {
+	to20, facts := Target{Within: 20}, Target{Within: 20, Limits: Limits{PartMost: 9}}
+	whole := Target{Within: 10, Limits: Limits{Whole: 10}}
+	for _, row := range []struct {
+		name   string
+		target Target
+		kind   problem.Kind
+		n      numbers
+		want   bool
+	}{
+		{"up to the largest", to20, problem.AddToResult, numbers{12, 8}, true},
+		{"beyond it", to20, problem.AddToResult, numbers{12, 9}, false},
+		{"from the largest", to20, problem.TakeFromResult, numbers{20, 8}, true},
+		{"from beyond it", to20, problem.TakeFromResult, numbers{21, 8}, false},
+		{"one is left", to20, problem.TakeFromResult, numbers{9, 8}, true},
+		{"nothing is left", to20, problem.TakeFromResult, numbers{8, 8}, false},
+		{"three up to the largest", to20, problem.TogetherThree, numbers{8, 8, 4}, true},
+		{"three beyond it", to20, problem.TogetherThree, numbers{8, 8, 5}, false},
+		{"a chain beyond it on the way", to20, problem.AddThenTake, numbers{15, 9, 8}, false},
+		{"a chain that comes to nothing on the way", to20, problem.TakeThenAdd, numbers{9, 9, 8}, false},
+		{"the largest part", facts, problem.AddToResult, numbers{9, 9}, true},
+		{"a larger part", facts, problem.AddToResult, numbers{10, 4}, false},
+		{"the largest part is left", facts, problem.TakeFromResult, numbers{18, 9}, true},
+		{"a larger part is left", facts, problem.TakeFromResult, numbers{13, 3}, false},
+		{"a larger part is taken", facts, problem.TakeFromResult, numbers{13, 10}, false},
+		{"the whole", whole, problem.AddToResult, numbers{6, 4}, true},
+		{"another whole", whole, problem.AddToResult, numbers{5, 4}, false},
+		{"a part of the whole", whole, problem.TogetherAddend, numbers{10, 4}, true},
+		{"a part of another whole", whole, problem.TogetherAddend, numbers{9, 4}, false},
+	} {
+		if _, got := row.target.holds(row.kind, row.n); got != row.want {
+			t.Errorf("%s: %v of %v is the target's: %v, want %v", row.name, row.kind, row.n, got, row.want)
+		}
+	}
+}
+
+// Within twenty the later numbers of two steps have one digit (Progressions for the
+// CCSS-M, K-5 Operations and Algebraic Thinking, grade 2).
+func TestLaterMost(t *testing.T) {
+	for within, want := range map[int]int{10: 9, 20: 9, 21: 21, 100: 100} {
+		if got := (Target{Within: within}).laterMost(); got != want {
+			t.Errorf("within %d: later numbers up to %d, want %d", within, got, want)
+		}
+	}
+}
+
 // regroups counts with single units whether adding the parts of a fact makes a
 // new ten (or hundred): it writes the parts as sticks and dots and trades.
 func regroups(parts []int) (traded, more bool) {

@@ -1,6 +1,7 @@
 package activity
 
 import (
+	"slices"
 	"testing"
 
 	"homebuild/internal/problem"
@@ -40,6 +41,12 @@ func TestOwnStoriesComeFirst(t *testing.T) {
 		}
 		if got.Worked.Problem.Kind() != plain.Worked.Problem.Kind() {
 			t.Errorf("%d own stories: the worked story is a %v, without them a %v", n, got.Worked.Problem.Kind(), plain.Worked.Problem.Kind())
+		}
+	}
+	full := Year([]Request{request(slices.Repeat([]Given{{Problem: p}}, 6)...)})[0]
+	for _, w := range full.Warnings {
+		if w.Setting == "extra-sentence" {
+			t.Errorf("a week of own stories alone is told that %s", w.Text)
 		}
 	}
 	if c := Cover(Year([]Request{request(Given{Problem: p})}), 1); c.Facts[7][5] == 0 {

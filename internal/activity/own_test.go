@@ -5,7 +5,9 @@ import (
 	"strings"
 	"testing"
 
+	"homebuild/internal/picture"
 	"homebuild/internal/problem"
+	"homebuild/internal/strategy"
 )
 
 func TestSpec(t *testing.T) {
@@ -50,14 +52,51 @@ func TestSpec(t *testing.T) {
 	}
 }
 
+// The grade of a range is the one that first works in it: to 10, 20, 100 and beyond for
+// kindergarten and grades 1 to 3 (CCSS-M 2010: K.OA.A.2, 1.OA.A.1, 2.OA.A.1, 3.NBT.A.2).
+// Pictures of single things end at 20, those of tens and ones at 100.
+func TestSpecRanges(t *testing.T) {
+	for _, row := range []struct {
+		largest int
+		grade   problem.Grade
+		shows   picture.Kind
+		not     picture.Kind
+	}{
+		{5, 0, picture.Drawing, picture.BaseTen}, {10, 0, picture.Drawing, picture.BaseTen},
+		{11, 1, picture.Drawing, picture.BaseTen}, {20, 1, picture.Drawing, picture.BaseTen},
+		{21, 2, picture.BaseTen, picture.Drawing}, {100, 2, picture.BaseTen, picture.Drawing},
+		{101, 3, picture.NumberLine, picture.BaseTen}, {1000, 3, picture.NumberLine, picture.BaseTen},
+	} {
+		target, err := Spec{Operation: "addition", Kinds: []string{"together-total"}, Largest: row.largest}.Target()
+		if err != nil {
+			t.Errorf("to %d: %v", row.largest, err)
+			continue
+		}
+		if target.Grade != row.grade || !slices.Contains(target.Pictures, row.shows) || slices.Contains(target.Pictures, row.not) {
+			t.Errorf("to %d: grade %d with %v, want grade %d with %v and without %v", row.largest, target.Grade, target.Pictures, row.grade, row.shows, row.not)
+		}
+		for _, name := range target.Strategies {
+			if name.FirstGrade() > row.grade {
+				t.Errorf("to %d: %v is learned later than grade %d", row.largest, name, row.grade)
+			}
+		}
+		if row.grade < 3 && !slices.ContainsFunc(target.Strategies, func(n strategy.Name) bool { return n.FirstGrade() == row.grade }) {
+			t.Errorf("to %d: no way of working is of grade %d", row.largest, row.grade)
+		}
+	}
+}
+
 func TestSpecProblems(t *testing.T) {
 	for _, row := range []struct {
 		name string
 		spec Spec
 		want string
 	}{
-		{"too small", Spec{Largest: 2}, "from 5 to 1000"},
-		{"too large", Spec{Largest: 2000}, "from 5 to 1000"},
+		{"too small", Spec{Largest: 4}, "from 5 to 1000"},
+		{"too large", Spec{Largest: 1001}, "from 5 to 1000"},
+		{"two steps and three parts", Spec{Largest: 20, Steps: 2, Kinds: []string{"together-three"}}, "leave one of them out"},
+		{"one step", Spec{Largest: 20, Kinds: []string{"add-then-add"}}, "leave one of them out"},
+		{"four parts of two", Spec{Largest: 20, Kinds: []string{"together-four"}}, "leave one of them out"},
 		{"crossing", Spec{Largest: 20, Crossing: "maybe"}, "always, never or either"},
 		{"kind", Spec{Largest: 20, Kinds: []string{"sharing"}}, `"sharing"`},
 		{"kind against operation", Spec{Largest: 20, Operation: "addition", Kinds: []string{"take-from-result"}}, "leave one of them out"},

@@ -2,6 +2,7 @@ package activity
 
 import (
 	"reflect"
+	"slices"
 
 	"homebuild/internal/problem"
 )
@@ -81,13 +82,7 @@ func (p *Planner) known(requests []Request) int {
 	return known
 }
 
-// before has planned the weeks that come before r.
-func (p *Planner) before(earlier []Request, r Request) *planner {
-	weeks := make([]Request, 0, len(earlier))
-	for _, e := range earlier {
-		if e.Week < r.Week {
-			weeks = append(weeks, e)
-		}
-	}
-	return p.after(weeks)
+// weeksBefore are those of a year that come before r, in order.
+func weeksBefore(year []Request, r Request) []Request {
+	return slices.DeleteFunc(inOrder(year), func(e Request) bool { return e.Week >= r.Week })
 }

@@ -41,6 +41,33 @@ func TestJudge(t *testing.T) {
 	}
 }
 
+// The range that comes before one's own, as the grades have them: 10, 20, 100.
+func TestEarlierRange(t *testing.T) {
+	for within, want := range map[int]int{5: 0, 10: 0, 11: 10, 20: 10, 21: 20, 100: 20, 101: 100, 1000: 100} {
+		if got := earlierRange(within); got != want {
+			t.Errorf("before %d comes %d, want %d", within, got, want)
+		}
+	}
+}
+
+// A problem is hard for its target when it passes a ten, or where all or none of the
+// target's do, when its numbers reach the last quarter of the range.
+func TestHard(t *testing.T) {
+	for _, row := range []struct {
+		crossing Crossing
+		a, b     int
+		want     bool
+	}{
+		{CrossEither, 8, 6, true}, {CrossEither, 12, 7, false}, {CrossEither, 8, 2, false},
+		{CrossAlways, 8, 6, false}, {CrossAlways, 8, 7, true}, {CrossAlways, 9, 9, true},
+		{CrossNever, 10, 4, false}, {CrossNever, 11, 4, true},
+	} {
+		if got := (Target{Within: 20, Crossing: row.crossing}).hard(made(t, problem.AddToResult, row.a, row.b)); got != row.want {
+			t.Errorf("%d + %d is hard where a ten is passed %v: %v, want %v", row.a, row.b, row.crossing, got, row.want)
+		}
+	}
+}
+
 // A weightier wish is never given up for lighter ones.
 func TestRankOrder(t *testing.T) {
 	inOrder := []rank{{}, {echo: 1}, {flaws: 1}, {flaws: 15, echo: 1}, {last: 1}, {last: 2, flaws: 1}, {met: 1}, {recent: 1},

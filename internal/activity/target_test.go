@@ -21,6 +21,17 @@ func embedded(t testing.TB) []Target {
 	return slices.Clone(targets)
 }
 
+// sample has the targets of the program; in a quick run (-short) one of so many.
+func sample(t testing.TB, times int) (some []Target) {
+	t.Helper()
+	for i, target := range embedded(t) {
+		if i%sparse(times) == 0 {
+			some = append(some, target)
+		}
+	}
+	return some
+}
+
 func named(t testing.TB, id string) Target {
 	t.Helper()
 	targets := embedded(t)

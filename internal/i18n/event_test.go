@@ -146,6 +146,32 @@ out = "C, {{.Change}}."
 	}
 }
 
+// A telling keeps which English it was told from: it is stale when that has changed, and
+// not held when it does not say. English itself, and what has no English, is neither.
+func TestToldFromEnglish(t *testing.T) {
+	english := &Event{ID: "event.kitchen.soup", hash: "new"}
+	for _, row := range []struct {
+		name           string
+		event          *Event
+		stale, notHeld bool
+	}{
+		{"told from this English", &Event{Source: "new", English: english}, false, false},
+		{"told from another", &Event{Source: "old", English: english}, true, false},
+		{"told from this, and read", &Event{Source: "new 0123456789 1", English: english}, false, false},
+		{"told from another, and read", &Event{Source: "old 0123456789 1", English: english}, true, false},
+		{"does not say", &Event{English: english}, false, true},
+		{"has no English", &Event{Source: "old", English: noEvent}, false, false},
+		{"has no English and does not say", &Event{English: noEvent}, false, false},
+	} {
+		if stale, notHeld := row.event.Stale(), row.event.Unheld(); stale != row.stale || notHeld != row.notHeld {
+			t.Errorf("%s: stale %v, not held %v; want %v, %v", row.name, stale, notHeld, row.stale, row.notHeld)
+		}
+	}
+	if english.English = english; english.Stale() || english.Unheld() {
+		t.Error("English is told from itself")
+	}
+}
+
 func eventOf(t *testing.T, tag string) *Event {
 	t.Helper()
 	f, problems := Parse(tag, string(fixture(t, tag, "", "")))

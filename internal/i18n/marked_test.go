@@ -5,7 +5,6 @@ import (
 	"testing"
 
 	"homebuild/internal/phrase"
-	"homebuild/locales"
 )
 
 // A marked language says what it has, and the rest in English; what is said of a
@@ -26,10 +25,7 @@ open = ""
 	if len(problems) > 0 {
 		t.Fatal(problems)
 	}
-	source, problems := LoadSource(locales.Files)
-	if len(problems) > 0 {
-		t.Fatal(problems)
-	}
+	source := english(t)
 	marks := &Marks{}
 	l := source.Prove(file, 1000).Language.Marked(source.Language, marks)
 	const event = "event.mountain-hut.goats"

@@ -1,22 +1,15 @@
 package i18n
 
-import (
-	"testing"
-
-	"homebuild/locales"
-)
+import "testing"
 
 // The words are those of the files; Spanish counts things of both genders with
 // words of their own.
 func TestNumberWords(t *testing.T) {
-	c, problems := Load([]string{"en", "es"}, locales.Files)
-	if len(problems) > 0 {
-		t.Fatal(problems)
-	}
+	c := fixtures(t)
 	tests := []struct {
 		tag, word string
 		want      int
-	}{{"en", "seven", 7}, {"en", "twenty", 20}, {"es", "siete", 7}, {"es", "una", 1}}
+	}{{"en", "eight", 8}, {"en", "twenty-one", 21}, {"es", "dieciséis", 16}, {"es", "una", 1}}
 	for _, test := range tests {
 		l, _ := c.Language(test.tag)
 		if got, ok := l.NumberWords()[test.word]; !ok || got != test.want {

@@ -2,6 +2,7 @@ package i18n
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 	"testing"
 
@@ -117,21 +118,20 @@ func TestPluralsAgainstXText(t *testing.T) {
 // The table is learnt from some numbers; go-i18n gives the same for all of them,
 // in every language that x/text knows a name for.
 func TestPluralsOfEveryNumber(t *testing.T) {
-	languages, every := 0, 1
+	languages, every, oneOf := 0, 1, 1
 	if testing.Short() {
-		every = 13
+		every, oneOf = 13, 7
 	}
-	for _, tag := range display.Supported.Tags() {
+	for i, tag := range display.Supported.Tags() {
+		if i%oneOf > 0 {
+			continue
+		}
 		p, err := NewPlurals(tag)
 		if err != nil || p.localizer == nil {
 			continue
 		}
 		languages++
-		for n := 0; n <= most; n += every {
-			if got, want := p.Of(n), p.ask(n); got != want {
-				t.Errorf("%s: %d: want %v, got %v", tag, n, want, got)
-			}
-		}
+		asksAsOften(t, tag.String(), p, every)
 	}
 	for _, tag := range []string{"br", "gv", "kw", "cy", "ga", "gd", "mt", "lt", "lv", "sl", "tzm", "lag", "shi", "he", "is", "mk", "dsb"} { // rules of their own
 		p, err := NewPlurals(language.MustParse(tag))
@@ -139,13 +139,77 @@ func TestPluralsOfEveryNumber(t *testing.T) {
 			t.Errorf("%s: %v", tag, err)
 			continue
 		}
-		for n := 0; n <= most; n += every {
-			if got, want := p.Of(n), p.ask(n); got != want {
-				t.Errorf("%s: %d: want %v, got %v", tag, n, want, got)
-			}
+		asksAsOften(t, tag, p, every)
+	}
+	if languages < 80/oneOf {
+		t.Errorf("only %d languages were asked", languages)
+	}
+}
+
+// asksAsOften holds the table against go-i18n, for one number of so many and for those
+// at its ends.
+func asksAsOften(t *testing.T, tag string, p *Plurals, every int) {
+	t.Helper()
+	ask := func(n int) {
+		if got, want := p.Of(n), p.ask(n); got != want {
+			t.Errorf("%s: %d: want %v, got %v", tag, n, want, got)
 		}
 	}
-	if languages < 80 {
-		t.Errorf("only %d languages were asked", languages)
+	for n := 0; n <= most; n += every {
+		ask(n)
+	}
+	ask(most) // alone in Cornish (CLDR 48.2: two)
+	ask(most + 1)
+}
+
+// The smallest numbers of a category, as many as there are: in Arabic one number is dual
+// (CLDR 48.2), and none in English.
+func TestExamples(t *testing.T) {
+	for _, row := range []struct {
+		tag      string
+		category Category
+		n        int
+		want     []int
+	}{
+		{"ar", Two, 3, []int{2}}, {"ar", Few, 3, []int{3, 4, 5}}, {"ar", Few, 1, []int{3}}, {"en", Two, 3, nil},
+		{"en", Other, 2, []int{0, 2}}, {"ru", Many, 4, []int{0, 5, 6, 7}},
+	} {
+		p, err := NewPlurals(language.MustParse(row.tag))
+		if err != nil {
+			t.Fatal(err)
+		}
+		if got := p.Examples(row.category, row.n); !slices.Equal(got, row.want) {
+			t.Errorf("%s: up to %d of %v are %v, want %v", row.tag, row.n, row.category, got, row.want)
+		}
+	}
+}
+
+// A message has plural forms where English has some, where it counts a thing, and where
+// it has a number and its language writes any category but other.
+func TestIsPlural(t *testing.T) {
+	message := func(key string, english source) *Message {
+		return &Message{Family: "page", Key: key, English: &Message{source: english}}
+	}
+	number := source{places: []string{"N"}}
+	for _, c := range Categories() {
+		m := message("weeks", number)
+		m.lines[c] = 7
+		if got := m.isPlural(); got != (c != Other) {
+			t.Errorf("with a number and a text for %v alone it is plural: %v", c, got)
+		}
+		without := message("weeks", source{places: []string{"Way"}})
+		if without.lines[c] = 7; without.isPlural() {
+			t.Errorf("without a number and with a text for %v it is plural", c)
+		}
+	}
+	if m := message("weeks", source{plural: true}); !m.isPlural() || !m.numbered() {
+		t.Error("English has plural forms, and it has none")
+	}
+	for key, want := range map[string][2]bool{"count": {true, true}, "count-bowl": {true, true}, "blank": {false, true}, "gender": {false, false}} {
+		m := message(key, source{})
+		m.Family = "thing"
+		if m.isPlural() != want[0] || m.numbered() != want[1] {
+			t.Errorf("thing.pot.%s: plural %v, with a number %v; want %v", key, m.isPlural(), m.numbered(), want)
+		}
 	}
 }

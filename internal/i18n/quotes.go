@@ -61,7 +61,7 @@ func strangeQuotes(f *File) string {
 // marks finds quotation marks that the language does not have, a quotation that is not
 // opened or not closed, and digits that are not those of the file's pages.
 func (s slips) marks(text string) *diag.Diagnostic {
-	double := 0
+	open := false
 	notable := digitsAndQuotes()
 	for _, c := range text {
 		switch {
@@ -69,14 +69,14 @@ func (s slips) marks(text string) *diag.Diagnostic {
 		case unicode.IsDigit(c) && !strings.ContainsRune(s.digits, c):
 			return &diag.Diagnostic{Text: fmt.Sprintf(" has the digit %c, and the pages write %s", c, s.digits), Hint: "write it in the digits of the pages"}
 		case c == '"':
-			double++
+			open = !open
 		case strings.ContainsRune(s.strange, c):
 			return &diag.Diagnostic{Text: fmt.Sprintf(" has the quotation mark %c, which %s does not use", c, s.tag), Hint: "write the marks of the language's books"}
 		case strings.ContainsRune(doubleQuotes, c):
-			double++
+			open = !open
 		}
 	}
-	if double%2 != 0 {
+	if open {
 		return &diag.Diagnostic{Text: ": a quotation is not opened or not closed", Hint: "write a mark before what somebody says, and one behind it"}
 	}
 	return nil

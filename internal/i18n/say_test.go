@@ -1,17 +1,16 @@
 package i18n
 
 import (
-	"os"
 	"testing"
 
 	"homebuild/internal/phrase"
 	"homebuild/internal/problem"
 )
 
-// fixtures loads the small languages of testdata; all of them must be sound.
+// fixtures are the small languages of testdata; all of them must be sound.
 func fixtures(t testing.TB) *Catalog {
 	t.Helper()
-	c, problems := Load(nil, os.DirFS("testdata/locales"))
+	c, problems := smallOnce()
 	if len(problems) > 0 {
 		t.Fatalf("Load: %v", problems)
 	}
@@ -51,6 +50,8 @@ func TestSay(t *testing.T) {
 		{"extra", "ru", soup("extra", phrase.Counted("Extra", "thing.floor", 2)), "В доме было 2\u00a0этажа.", "a verb that bends with the number"},
 		{"gender of the subject", "ru", phrase.Say("own.starter", heron).About("character.heron"), "Однажды журавль пошёл гулять.", ""},
 		{"gender of the first person", "ru", phrase.Say("own.starter", fox), "Однажды лиса пошла гулять.", "no subject is given"},
+		{"gender of the person behind a number", "ru", phrase.Say("own.starter", phrase.Number("N", 3), fox), "Однажды лиса пошла гулять.", ""},
+		{"gender of the first of two people", "ru", phrase.Say("own.starter", heron, phrase.Person("With", "character.fox")), "Однажды журавль пошёл гулять.", ""},
 		{"case of a name", "ru", phrase.Say("own.has", fox, phrase.Blank("Gap", "")), "У лисы есть ____.", ""},
 		{"capital", "en", phrase.Say("own.has", fox, phrase.Blank("Gap", "")), "The fox has ____.", "a place at the start is capitalised"},
 		{"case of a message", "ru", phrase.Say("help.way", phrase.Message("Way", "strategy.make-ten.name")), "Здесь можно воспользоваться дополнением до десяти.", ""},
@@ -113,5 +114,20 @@ func TestSayBugs(t *testing.T) {
 	}
 	if got, want := panicOf(func() { ru.Word("page.title") }), "i18n: ru has no word page.title"; got != want {
 		t.Errorf("panic of Word: want %s, got %v", want, got)
+	}
+}
+
+// What follows a place follows its sound, and what stands alone stays as it is written.
+func TestEndingFollowsThePlace(t *testing.T) {
+	l := &Language{header: header{ending: withParticle}, messages: map[string]*ready{
+		"page.fox": {text: sentenceOf(t, "{{.Name}}은(는) 갔다.")}, "page.alone": {text: sentenceOf(t, "은(는)은 조사다.")},
+	}}
+	for name, want := range map[string]string{"여우": "여우는 갔다.", "곰": "곰은 갔다."} {
+		if got := l.Say(phrase.Say("page.fox", phrase.Text("Name", name))).String(); got != want {
+			t.Errorf("%s: %q, want %q", name, got, want)
+		}
+	}
+	if got, want := l.Say(phrase.Say("page.alone")).String(), "은(는)은 조사다."; got != want {
+		t.Errorf("alone: %q, want %q", got, want)
 	}
 }

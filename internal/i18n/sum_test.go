@@ -3,17 +3,11 @@ package i18n
 import (
 	"strings"
 	"testing"
-
-	"homebuild/locales"
 )
 
 // What families read has a part in the sum of a file; remarks do not.
 func TestSumOfWhatIsSaid(t *testing.T) {
-	raw, err := locales.Files.ReadFile("es.toml")
-	if err != nil {
-		t.Fatal(err)
-	}
-	text := string(raw)
+	text := string(fixture(t, "es", "", ""))
 	sum := func(text string) [32]byte {
 		t.Helper()
 		f, problems := Parse("es", text)
@@ -35,10 +29,10 @@ func TestSumOfWhatIsSaid(t *testing.T) {
 	}{
 		{"a remark at the head", "# a remark\n" + text, true},
 		{"a remark after a text", once(`digits = "latn"`, `digits = "latn" # ours`), true},
-		{"a remark and lines between messages", once("\n[index]\n", "\n# of the list\n\n\n[index]\n"), true},
-		{"a text", once(`"Siguiente"`, `"Sigamos"`), false},
-		{"a text and a space", once(`"Siguiente"`, `"Siguiente "`), false},
-		{"a sign of a remark in a text", once(`"Siguiente"`, `"Siguiente # a remark"`), false},
+		{"a remark and lines between messages", once("\n[page]\n", "\n# of the page\n\n\n[page]\n"), true},
+		{"a text", once(`"Idioma"`, `"Lengua"`), false},
+		{"a text and a space", once(`"Idioma"`, `"Idioma "`), false},
+		{"a sign of a remark in a text", once(`"Idioma"`, `"Idioma # a remark"`), false},
 		{"the header", once(`digits = "latn"`, `digits = "arab"`), false},
 		{"a message more", text + "\n[more]\nthings = \"x\"\n", false},
 		{"a description", text + "\n[more]\nthings = { other = \"x\", description = \"y\" }\n", false},

@@ -118,6 +118,24 @@ func TestDirection(t *testing.T) {
 	}
 }
 
+// DEVELOPERS.md says of each room what it is for.
+func TestRoomsAreDescribed(t *testing.T) {
+	page, err := os.ReadFile("DEVELOPERS.md")
+	if err != nil {
+		t.Fatal(err)
+	}
+	_, table, _ := strings.Cut(string(page), "## The rooms")
+	table, _, found := strings.Cut(table, "\n## ")
+	if !found {
+		t.Fatal("DEVELOPERS.md has no table of rooms")
+	}
+	for room := range rooms {
+		if room != "." && !strings.Contains(table, "`"+room+"`") && !strings.Contains(table, "`"+room+"/`") {
+			t.Errorf("the table of rooms does not say what %s is for", room)
+		}
+	}
+}
+
 func checkFile(t *testing.T, room, path string) {
 	allowed, known := rooms[room]
 	if !known {

@@ -41,7 +41,7 @@ func (s *streams) newLanguage(cmd *cobra.Command, from *folder, tag string) erro
 	s.say("write        homebuild language watch %s%s, or any editor that saves UTF-8 text", tag, argument(from.path))
 	s.say("see it all   homebuild language sample %s%s --watch", tag, argument(from.path))
 	s.say("still to do  homebuild language check %s%s", tag, argument(from.path))
-	s.say(`on pages     add "%s" to languages in site.toml when check finds nothing`, tag)
+	s.say(`on pages     add "%s" to languages in site.toml; a build makes each page whose texts are all there`, tag)
 	return nil
 }
 

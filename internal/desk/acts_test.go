@@ -404,7 +404,7 @@ func TestMergeKeepsPlace(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	told, p := d.told(s.sheets), s.exercises()[1].Story.Problem
+	told, p := s.SharedEvents(), s.exercises()[1].Story.Problem
 	events := told.Telling(p)
 	last := events[len(events)-1].Place
 	here := slices.DeleteFunc(events, func(e *story.Event) bool { return e.Place != last })

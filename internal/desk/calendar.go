@@ -29,10 +29,7 @@ func (d *Desk) Calendar(wish CalendarWish) (Act, error) {
 			}
 		}
 	case "off", "open":
-		text, err := d.daysOff(wish.Date, wish.Do == "off")
-		if err != nil {
-			return Act{}, err
-		}
+		text := d.daysOff(wish.Date, wish.Do == "off")
 		out.Changes[week.SiteFile] = &text
 	case "move", "again":
 		return d.elsewhere(wish)
@@ -75,7 +72,7 @@ func (d *Desk) elsewhere(wish CalendarWish) (Act, error) {
 }
 
 // daysOff writes a whole week into the days off, or takes its days out.
-func (d *Desk) daysOff(monday string, off bool) (string, error) {
+func (d *Desk) daysOff(monday string, off bool) string {
 	s := d.read()
 	last := dayBefore(monday, -4)
 	var days []string
@@ -95,7 +92,7 @@ func (d *Desk) daysOff(monday string, off bool) (string, error) {
 		days = append(days, week.Days{First: monday, Last: last}.String())
 	}
 	slices.Sort(days)
-	return d.site("days-off", days), nil
+	return d.site("days-off", days)
 }
 
 // site is the text of the site's settings with another list; without the setting

@@ -102,7 +102,7 @@ func (d *Desk) Begin(b Begin) (Act, error) {
 		}
 		text := string(data)
 		if week.IsWeek(f.Path) {
-			text = proposed(text, draft.Week.Date)
+			text = proposed(text)
 		}
 		out.Changes[f.Path] = &text
 	}

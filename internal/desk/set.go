@@ -41,7 +41,7 @@ func (d *Desk) Set(wish Set) (Act, error) {
 	tag, isNote := strings.CutPrefix(wish.Key, LineNote+".")
 	switch {
 	case isNote:
-		text, err = s.setNote(tag, wish.Value)
+		text = s.setNote(tag, wish.Value)
 	case wish.Key == "allow":
 		text = tomlfile.Set(text, "allow", tomlfile.QuoteList(append(slices.Clone(s.Allow), wish.Value)))
 	default:
@@ -59,20 +59,20 @@ func (d *Desk) Set(wish Set) (Act, error) {
 }
 
 // setNote writes a letter. Without any, families read the greeting again.
-func (s *sheet) setNote(tag, value string) (string, error) {
+func (s *sheet) setNote(tag, value string) string {
 	if strings.TrimSpace(value) != "" {
 		value = strings.TrimRight(value, "\n \t")
 		if !strings.Contains(value, "\n") {
 			value += "\n"
 		}
-		return tomlfile.Set(s.text, LineNote+"."+tag, tomlfile.Quote(value)), nil
+		return tomlfile.Set(s.text, LineNote+"."+tag, tomlfile.Quote(value))
 	}
 	for other := range s.Notes {
 		if other != tag {
-			return tomlfile.Remove(s.text, LineNote+"."+tag), nil
+			return tomlfile.Remove(s.text, LineNote+"."+tag)
 		}
 	}
-	return tomlfile.Remove(s.text, LineNote), nil
+	return tomlfile.Remove(s.text, LineNote)
 }
 
 // setLine writes a line in ink, or rubs it out.
@@ -160,7 +160,7 @@ func (d *Desk) act(s *sheet, text string, stories []week.KeptStory) (Act, error)
 		if err != nil {
 			return Act{}, err
 		}
-		stories = merge(weeksOwn(fresh.plan.Choices(s.Date)), before, d.told(s.sheets))
+		stories = merge(weeksOwn(fresh.plan.Choices(s.Date)), before, s.SharedEvents())
 	}
 	if slices.ContainsFunc(stories, inked) {
 		kept = s.keptText(stories)

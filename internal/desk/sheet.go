@@ -45,7 +45,7 @@ func (d *Desk) open(date string) (*sheet, error) {
 			}
 			return nil, refuse(date, diag.Diagnostic{Text: "no week can be laid out there", Code: codeNoWeek})
 		}
-		text = proposed(textFile(d.weekFile(s, *p)), date)
+		text = proposed(textFile(d.weekFile(s, *p)))
 		overlay = []fileText{{week.Path(date), text}}
 	}
 	return d.opened(date, text, laid, overlay)
@@ -94,7 +94,7 @@ func textFile(f output.File) string {
 var pencilled = []string{LineTarget, LineWay, LinePicture}
 
 // proposed marks what a new file holds as proposed.
-func proposed(text, date string) string {
+func proposed(text string) string {
 	var have []string
 	for _, key := range pencilled {
 		if tomlfile.Get(text, key) != "" {

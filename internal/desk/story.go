@@ -46,53 +46,62 @@ func (s *sheet) keptText(stories []week.KeptStory) string {
 	return s.StoriesText(all)
 }
 
-func (d *Desk) told(s sheets) story.Places { return s.SharedEvents() }
-
 // merge gives a week fresh stories where they were in pencil: those in ink stay at
 // their places as far as there are as many. A tale that stands in ink is not told
-// again in pencil where there is another.
-func merge(fresh, before []week.KeptStory, told story.Places) []week.KeptStory {
+// again in pencil where events have another.
+func merge(fresh, before []week.KeptStory, events story.Places) []week.KeptStory {
 	out := slices.Clone(fresh)
 	for i := range out {
 		out[i].Proposed = true
 	}
 	for i, k := range before {
-		if !inked(k) || len(out) == 0 {
-			continue
-		}
-		at := min(i, len(out)-1)
-		for at > 0 && inked(out[at]) {
-			at--
-		}
-		if !inked(out[at]) {
-			out[at] = k
+		if inked(k) {
+			putInked(out, k, i)
 		}
 	}
-	tells := func(event string) int {
-		n := 0
-		for _, k := range out {
-			if k.Event == event {
-				n++
-			}
-		}
-		return n
-	}
-	for i := range out {
-		if inked(out[i]) || tells(out[i].Event) == 1 {
+	for i, k := range out {
+		if inked(k) || timesTold(out, k.Event) == 1 {
 			continue
 		}
-		place, _, _ := strings.Cut(out[i].Event, ".")
-		var other *story.Event
-		for _, e := range told.Telling(out[i].Problem) {
-			if tells(e.ID) == 0 && (other == nil || other.Place != place && e.Place == place) {
-				other = e // in the week's place where there is one
-			}
-		}
-		if other != nil {
+		if other := untold(out, k, events); other != nil {
 			out[i].Event, out[i].Extra = other.ID, 0
 		}
 	}
 	return out
+}
+
+// putInked puts a story in ink into a week, at its place or the nearest one before it
+// that is in pencil. Without any it is left out.
+func putInked(stories []week.KeptStory, k week.KeptStory, at int) {
+	for at = min(at, len(stories)-1); at >= 0; at-- {
+		if !inked(stories[at]) {
+			stories[at] = k
+			return
+		}
+	}
+}
+
+// timesTold counts the stories of an event.
+func timesTold(stories []week.KeptStory, event string) (n int) {
+	for _, k := range stories {
+		if k.Event == event {
+			n++
+		}
+	}
+	return n
+}
+
+// untold is an event that can tell k's problem and that no story of the week is of, in
+// the place of k where there is one; nil where there is none.
+func untold(stories []week.KeptStory, k week.KeptStory, events story.Places) *story.Event {
+	place, _, _ := strings.Cut(k.Event, ".")
+	var other *story.Event
+	for _, e := range events.Telling(k.Problem) {
+		if timesTold(stories, e.ID) == 0 && (other == nil || other.Place != place && e.Place == place) {
+			other = e
+		}
+	}
+	return other
 }
 
 // said is all that a story tells, to hold two against each other.

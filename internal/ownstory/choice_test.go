@@ -1,6 +1,7 @@
 package ownstory
 
 import (
+	"errors"
 	"os"
 	"slices"
 	"strconv"
@@ -235,6 +236,42 @@ func TestGuide(t *testing.T) {
 	for _, k := range problem.Kinds() {
 		if !seen[k] {
 			t.Errorf("the guide has no line for %s", k)
+		}
+	}
+}
+
+// What the guide shows of the questions is what the program asks about the story that
+// stands above them; a line that ends in "..." goes on.
+func TestGuideShowsTheQuestions(t *testing.T) {
+	data, err := os.ReadFile("../../docs/own-stories.md")
+	if err != nil {
+		t.Fatal(err)
+	}
+	const story = "Lina has 8 shells. She finds 6 more. How many shells does she have now?"
+	if !strings.Contains(string(data), "[[own-story]]\ntext = \""+story+"\"\n") {
+		t.Fatalf("the guide does not begin with %q", story)
+	}
+	text := read(t, NewLanguage("en", wordsOf(t, "en")), story)
+	blocks := strings.Split(string(data), "```\nyour own story waits")[1:]
+	wishes := []Wish{{}, {Happens: "joins"}}
+	if len(blocks) != len(wishes) {
+		t.Fatalf("%d questions in the guide, want %d", len(blocks), len(wishes))
+	}
+	for i, wish := range wishes {
+		block, _, _ := strings.Cut("your own story waits"+blocks[i], "\n```")
+		_, err := text.Choose(wish)
+		var asked *Error
+		if !errors.As(err, &asked) {
+			t.Fatalf("%+v: want a question, got %v", wish, err)
+		}
+		got := strings.Split(asked.Text+"\n  hint: "+asked.Hint, "\n")
+		for n, line := range strings.Split(block, "\n") {
+			if begin, more := strings.CutSuffix(line, "..."); more && n < len(got) && strings.HasPrefix(got[n], begin) {
+				got[n] = line
+			}
+		}
+		if diff := cmp.Diff(strings.Split(block, "\n"), got); diff != "" {
+			t.Errorf("%+v (-guide +program):\n%s", wish, diff)
 		}
 	}
 }

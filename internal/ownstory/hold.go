@@ -74,7 +74,7 @@ func (t Text) Answers(p problem.Problem) ([]int, error) {
 	}
 	return nil, &Error{
 		Text: "the answer sentence does not fit what the story asks: " + lowerFirst(Choice{Problem: p}.Answer()),
-		Hint: "look at the equation and the sentence once more; one of them is another story's",
+		Hint: "write that answer into the sentence, or take the line away; where the answer is not your story's, choose another kind",
 		Code: diag.Answer, Value: fmt.Sprint(p.Answer()),
 	}
 }

@@ -98,52 +98,71 @@ func (a Answers) keypad() keypad {
 	k := keypad{places: a.places()}
 	var boxes []box
 	for _, r := range a.Replies {
-		var of []box
-		switch {
-		case len(r.Numbers) > 0:
-			of = boxesOf(r.Numbers, k.places)
-		case a.Whole > 0 && r.To != ToBigger:
-			of = boxesOf(a.pairs(r.To), k.places)
-		}
-		var class []string
-		for range of {
-			class = append(class, fmt.Sprintf("r%d", len(boxes)+len(class)+1))
-		}
+		of := a.boxes(r, k.places)
+		k.replies = append(k.replies, replyClass(r, len(boxes), len(of)))
 		boxes = append(boxes, of...)
-		switch {
-		case r.To == ToRight:
-			class = append(class, "right")
-		case r.To == ToBigger:
-			class = append(class, "large")
-		case r.To == ToSmaller && of == nil:
-			class = append(class, "small")
-		}
-		k.replies = append(k.replies, strings.Join(class, " "))
 	}
 	k.boxes = len(boxes)
 	rest := a.Right
 	for i, p := range k.places {
 		right := rest / p.worth
 		rest %= p.worth
-		k.tiles = append(k.tiles, nil)
+		var tiles []tile
 		for n := range p.tiles {
-			var class []string
-			switch {
-			case a.several():
-			case n < right:
-				class = append(class, "l")
-			case n == right:
-				class = append(class, "e")
-			}
-			for j, b := range boxes {
-				if b[i]&(1<<n) != 0 {
-					class = append(class, fmt.Sprintf("k%d", j+1))
-				}
-			}
-			k.tiles[i] = append(k.tiles[i], tile{n, strings.Join(class, " ")})
+			tiles = append(tiles, tile{n, a.tileClass(i, n, right, boxes)})
 		}
+		k.tiles = append(k.tiles, tiles)
 	}
 	return k
+}
+
+// boxes are those of a reply that has answers of its own; none for one that follows
+// from the size of the answer.
+func (a Answers) boxes(r Reply, places []place) []box {
+	switch {
+	case len(r.Numbers) > 0:
+		return boxesOf(r.Numbers, places)
+	case a.Whole > 0 && r.To != ToBigger:
+		return boxesOf(a.pairs(r.To), places)
+	}
+	return nil
+}
+
+// replyClass is the class of a reply with so many boxes, behind those of the replies
+// before it.
+func replyClass(r Reply, before, boxes int) string {
+	var class []string
+	for i := range boxes {
+		class = append(class, fmt.Sprintf("r%d", before+i+1))
+	}
+	switch {
+	case r.To == ToRight:
+		class = append(class, "right")
+	case r.To == ToBigger:
+		class = append(class, "large")
+	case r.To == ToSmaller && boxes == 0:
+		class = append(class, "small")
+	}
+	return strings.Join(class, " ")
+}
+
+// tileClass is the class of the tile n at a place where the right answer has the digit
+// right.
+func (a Answers) tileClass(at, n, right int, boxes []box) string {
+	var class []string
+	switch {
+	case a.several():
+	case n < right:
+		class = append(class, "l")
+	case n == right:
+		class = append(class, "e")
+	}
+	for i, b := range boxes {
+		if b[at]&(1<<n) != 0 {
+			class = append(class, fmt.Sprintf("k%d", i+1))
+		}
+	}
+	return strings.Join(class, " ")
 }
 
 // several reports whether more than one answer is right.

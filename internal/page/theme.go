@@ -43,6 +43,14 @@ var colours = []string{
 // ReadPalette reads the colours.toml of a theme's folder. The error is
 // diag.Diagnostics, whose file is named as in the folder.
 func ReadPalette(theme fs.FS) (Palette, error) {
+	p, problems := readPalette(theme)
+	if len(problems) > 0 {
+		return Palette{}, problems
+	}
+	return p, nil
+}
+
+func readPalette(theme fs.FS) (Palette, diag.Diagnostics) {
 	text, problem := textfile.Read(theme, "colours.toml")
 	if problem != nil {
 		return Palette{}, diag.Diagnostics{*problem}
@@ -51,31 +59,32 @@ func ReadPalette(theme fs.FS) (Palette, error) {
 	file.Example = `settings look like ink = "#1f5c85"`
 	s := file.Section()
 	p := Palette{Name: s.Word("name"), Light: palette(s, "light"), Dark: palette(s, "dark")}
-	if problems := file.Problems(); len(problems) > 0 {
-		return Palette{}, problems
-	}
-	return p, nil
+	return p, file.Problems()
 }
 
 // ReadTheme reads a theme: base is the shared layout, theme the folder with
 // colours.toml and, if it wishes, theme.css. Files may come from strangers: CSS
 // that could leave the <style> element or ask for a file is refused. The error
-// is diag.Diagnostics, whose files are named as in the folder.
+// is diag.Diagnostics with the problems of both files, named as in the folder.
 func ReadTheme(base, theme fs.FS) (*Theme, error) {
-	colors, err := ReadPalette(theme)
-	if err != nil {
-		return nil, err
+	colors, problems := readPalette(theme)
+	own, problem := readOwnCSS(theme)
+	if problem != nil {
+		problems = append(problems, *problem)
+	}
+	if len(problems) > 0 {
+		return nil, problems
 	}
 	t := &Theme{Palette: colors, styles: map[*kind]style{}}
-	css := stylesheets{base: base, theme: theme, read: map[string]string{}}
+	css := stylesheets{base: base, own: own, read: map[string]string{}}
 	for _, k := range kinds {
-		var problem *diag.Diagnostic
 		if t.styles[k], problem = css.join(t.colors(), k); problem != nil {
 			return nil, diag.Diagnostics{*problem}
 		}
 	}
 	t.sum = t.sumOfStyles()
 	t.patterns = svg.Defs()
+	var err error
 	if t.deck, err = newDeck(); err != nil {
 		return nil, err
 	}
@@ -139,8 +148,9 @@ func hex(s string) bool {
 
 // stylesheets are the CSS files of a theme; several kinds of pages share one.
 type stylesheets struct {
-	base, theme fs.FS
-	read        map[string]string // of base, ready to stand in a page
+	base fs.FS
+	own  string            // the theme's own CSS, which comes last
+	read map[string]string // of base, ready to stand in a page
 }
 
 // ofBase is a file that all themes have in common.
@@ -173,14 +183,16 @@ func (s stylesheets) join(start string, k *kind) (style, *diag.Diagnostic) {
 		}
 		b.WriteString(css)
 	}
-	if !textfile.IsMissing(s.theme, "theme.css") {
-		css, problem := readCSS(s.theme, "theme.css")
-		if problem != nil {
-			return style{}, problem
-		}
-		b.WriteString(css)
-	}
+	b.WriteString(s.own)
 	return newStyle(b.String()), nil
+}
+
+// readOwnCSS is the CSS that a theme has of its own; empty where it has none.
+func readOwnCSS(theme fs.FS) (string, *diag.Diagnostic) {
+	if textfile.IsMissing(theme, "theme.css") {
+		return "", nil
+	}
+	return readCSS(theme, "theme.css")
 }
 
 // readCSS reads, checks and shortens a file.

@@ -9,6 +9,8 @@ import (
 	"testing"
 	"testing/fstest"
 
+	"github.com/google/go-cmp/cmp"
+
 	"homebuild/internal/diag"
 	"homebuild/themes"
 )
@@ -147,5 +149,26 @@ func TestReadThemeRefuses(t *testing.T) {
 		if _, ok := err.(diag.Diagnostics); !ok || !strings.Contains(err.Error(), tt.want) {
 			t.Errorf("%s: ReadTheme gave %v, want problems with %q (%s)", tt.name, err, tt.want, tt.why)
 		}
+	}
+}
+
+// docs/themes.md promises it: whoever mends a look is told of both files at once.
+func TestReadThemeTellsAllProblems(t *testing.T) {
+	good, err := fs.ReadFile(themes.Files, "paper/colours.toml")
+	if err != nil {
+		t.Fatal(err)
+	}
+	_, err = ReadTheme(folder(t, "base"), fstest.MapFS{
+		"colours.toml": {Data: []byte(strings.Replace(string(good), "#f4ecdd", "blak", 1))},
+		"theme.css":    {Data: []byte("p { }\nb { background: url(x.png) }")},
+	})
+	problems, _ := err.(diag.Diagnostics)
+	var got []string
+	for _, p := range problems {
+		got = append(got, fmt.Sprintf("%s:%d: %s", p.File, p.Line, p.Text))
+	}
+	want := []string{`colours.toml:16: light.paper is "blak"`, `theme.css:2: "url(" is not for a theme`}
+	if diff := cmp.Diff(want, got); diff != "" {
+		t.Errorf("problems (-want +got):\n%s", diff)
 	}
 }

@@ -1,6 +1,7 @@
 package recheck
 
 import (
+	"fmt"
 	"io/fs"
 	"path"
 	"runtime"
@@ -40,7 +41,10 @@ type checker struct {
 func Site(fsys fs.FS) (Report, diag.Diagnostics) {
 	c := &checker{files: map[string]bool{}, feeds: map[string][]byte{}, pages: map[string]*page{}}
 	if err := c.list(fsys); err != nil {
-		c.problems = append(c.problems, diag.Diagnostic{Text: "the folder cannot be read to its end", Hint: err.Error()})
+		c.problems = append(c.problems, diag.Diagnostic{
+			Text: fmt.Sprintf("the folder cannot be read to its end: %v", err),
+			Hint: "look whether you may open all that is in it; or build into a new folder",
+		})
 	}
 	if len(c.paths) == 0 {
 		c.problems = append(c.problems, diag.Diagnostic{Text: "there is no page here", Hint: `give the folder that holds "index.html"`})

@@ -98,30 +98,35 @@ func layersOf(draft *translate.Draft, gaps []site.PageGaps, week string) []Layer
 		{"the check pages", func(g site.PageGaps) bool { return true }},
 	}
 	out := make([]Layer, len(layers))
-	asked := map[string]bool{}
-	of := map[string]int{}
+	sorted, asked := map[string]bool{}, map[string]bool{}
 	for i, l := range layers {
 		out[i].Name = l.name
 		for _, g := range gaps {
-			if _, sorted := of[g.Path]; sorted || !l.has(g) {
-				continue
-			}
-			of[g.Path] = i
-			out[i].Pages++
-			if len(g.Lacks) == 0 {
-				out[i].Made++
-			}
-			for _, id := range g.Lacks {
-				if !asked[id] {
-					asked[id] = true
-					w := draft.Wanted(id)
-					w.Page = g.Path
-					out[i].Wanted = append(out[i].Wanted, w)
-				}
+			if !sorted[g.Path] && l.has(g) {
+				sorted[g.Path] = true
+				out[i].add(g, draft, asked)
 			}
 		}
 	}
 	return slices.DeleteFunc(out, func(l Layer) bool { return l.Pages == 0 })
+}
+
+// add counts a page, and wants the messages that it lacks and nothing before it asked
+// for.
+func (l *Layer) add(g site.PageGaps, draft *translate.Draft, asked map[string]bool) {
+	l.Pages++
+	if len(g.Lacks) == 0 {
+		l.Made++
+	}
+	for _, id := range g.Lacks {
+		if asked[id] {
+			continue
+		}
+		asked[id] = true
+		w := draft.Wanted(id)
+		w.Page = g.Path
+		l.Wanted = append(l.Wanted, w)
+	}
 }
 
 // inputFor is what pages in the class's language and in another are made from: the

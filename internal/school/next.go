@@ -130,7 +130,7 @@ func (s *School) refused(in site.Input, w Wishes) *diag.Diagnostic {
 	if w.Target == "" {
 		w.Target = FirstTarget
 	}
-	draft := weekText{Habits: Habits{Stories: week.DefaultStories, Minutes: week.DefaultMinutes}, Target: w.Target, Focus: without(None, w.Focus), Picture: without(None, w.Picture)}
+	draft := weekText{Habits: Habits{Stories: week.DefaultStories, Minutes: week.DefaultMinutes}, Target: w.Target, Focus: unlessNone(w.Focus), Picture: unlessNone(w.Picture)}
 	_, problems := week.Read(fstest.MapFS{
 		week.SiteFile:     {Data: []byte("name = \"x\"\nlanguages = [\"en\"]\n")},
 		week.Path(w.Date): {Data: []byte(draft.String())},
@@ -138,8 +138,9 @@ func (s *School) refused(in site.Input, w Wishes) *diag.Diagnostic {
 	return first(problems)
 }
 
-func without(none, word string) string {
-	if word == none {
+// unlessNone is the word of a wish; empty for [None].
+func unlessNone(word string) string {
+	if word == None {
 		return ""
 	}
 	return word
@@ -201,8 +202,8 @@ func (y *Year) chooseWays(p *Proposal, w Wishes) {
 	if r.Focus.Valid() {
 		p.Focus = r.Focus.String()
 	}
-	if p.FocusAsked = w.Focus != "" && without(None, w.Focus) != p.Focus; p.FocusAsked {
-		p.Focus = without(None, w.Focus)
+	if p.FocusAsked = w.Focus != "" && unlessNone(w.Focus) != p.Focus; p.FocusAsked {
+		p.Focus = unlessNone(w.Focus)
 		r.Focus, _ = strategy.ParseName(p.Focus)
 	}
 	var kind picture.Kind
@@ -210,8 +211,8 @@ func (y *Year) chooseWays(p *Proposal, w Wishes) {
 	if kind.Valid() {
 		p.Picture = kind.String()
 	}
-	if p.PictureAsked = w.Picture != "" && without(None, w.Picture) != p.Picture; p.PictureAsked {
-		p.Picture = without(None, w.Picture)
+	if p.PictureAsked = w.Picture != "" && unlessNone(w.Picture) != p.Picture; p.PictureAsked {
+		p.Picture = unlessNone(w.Picture)
 	}
 }
 

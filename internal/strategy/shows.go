@@ -15,52 +15,68 @@ func Shows(n Name, c problem.Calculation) bool {
 		return false
 	}
 	if len(c.Numbers) != 2 {
-		return showsMore(n, c)
+		explains, strict := explainsMore[n]
+		return !strict || explains(c)
+	}
+	explains, strict := explainsTwo[n]
+	if !strict {
+		return true
 	}
 	big, small, _ := bySize(c)
-	switch n {
-	case CountAll, PartnersOfTen: // something to see in both parts
-		return leastPart(c) > 1
-	case CountOn: // from the bigger one, more than one count
-		return small > 1 && big > small
-	case CountBack: // more than one count, and fewer than are left
-		return small > 1 && c.Value() > small
-	case Doubles: // one that is not seen at once, and no tens
-		return small > 2 && ones(small) > 0
-	case MakeTen: // nearly ten already, and no double near by
-		return big > 7 && big-small > 1
-	case TenAndMore: // a ten, and ones
-		return ones(small) > 0
-	case BridgeBack: // the way back is not the longer one
-		return c.Value() >= small
-	case ThinkAddition: // the way up is not the longer one, and not from a ten
-		return c.Value() > 1 && c.Value() <= small && ones(small) > 0
-	case FriendlyJump: // no short way up instead
-		return c.Op == problem.Plus || 4*c.Value() >= small
-	case Expanded: // tens and ones in the answer, too
-		return c.Value() > 10 && ones(c.Value()) > 0
-	case JumpOnLine: // tens to jump, and ones
-		return ones(small) > 0 && ones(big) > 0
-	case CountInTens: // more than one ten each
-		return leastPart(c) > bundle(c)
-	}
-	return true
+	return explains(two{c, big, small, c.Value()})
 }
 
-// showsMore is for three and four numbers: the ones to join are to be looked for.
-func showsMore(n Name, c problem.Calculation) bool {
-	switch n {
-	case FriendlyPair:
+// two is a calculation with two numbers.
+type two struct {
+	problem.Calculation
+	big, small, answer int
+}
+
+// explainsTwo has the ways for which an example with two numbers takes more than to
+// suit.
+var explainsTwo = map[Name]func(two) bool{
+	// Something to see in both parts.
+	CountAll:      func(c two) bool { return leastPart(c.Calculation) > 1 },
+	PartnersOfTen: func(c two) bool { return leastPart(c.Calculation) > 1 },
+	// From the bigger one, more than one count.
+	CountOn: func(c two) bool { return c.small > 1 && c.big > c.small },
+	// More than one count, and fewer than are left.
+	CountBack: func(c two) bool { return c.small > 1 && c.answer > c.small },
+	// One that is not seen at once, and no tens.
+	Doubles: func(c two) bool { return c.small > 2 && ones(c.small) > 0 },
+	// Nearly ten already, and no double near by.
+	MakeTen: func(c two) bool { return c.big > 7 && c.big-c.small > 1 },
+	// A ten, and ones.
+	TenAndMore: func(c two) bool { return ones(c.small) > 0 },
+	// The way back is not the longer one.
+	BridgeBack: func(c two) bool { return c.answer >= c.small },
+	// The way up is not the longer one, and not from a ten.
+	ThinkAddition: func(c two) bool { return c.answer > 1 && c.answer <= c.small && ones(c.small) > 0 },
+	// No short way up instead.
+	FriendlyJump: func(c two) bool { return c.Op == problem.Plus || 4*c.answer >= c.small },
+	// Tens and ones in the answer, too.
+	Expanded: func(c two) bool { return c.answer > 10 && ones(c.answer) > 0 },
+	// Tens to jump, and ones.
+	JumpOnLine: func(c two) bool { return ones(c.small) > 0 && ones(c.big) > 0 },
+	// More than one ten each.
+	CountInTens: func(c two) bool { return leastPart(c.Calculation) > bundle(c.Calculation) },
+}
+
+// explainsMore has those for three and four numbers: the ones to join are to be looked
+// for.
+var explainsMore = map[Name]func(problem.Calculation) bool{
+	FriendlyPair: func(c problem.Calculation) bool {
 		j, _ := friendly(c)
 		return (j.first || j.rearranged) && slices.Min(c.Numbers) > 1
-	case TwoParts:
+	},
+	TwoParts: func(c problem.Calculation) bool {
 		j, _ := halves(c)
 		return j.doubling() == 2 && slices.Min(c.Numbers) > 1
-	case Pairs:
+	},
+	Pairs: func(c problem.Calculation) bool {
 		p, _ := paired(c)
 		return wholeTens(p[0]+p[1], p[2]+p[3]) == 2
-	}
-	return true
+	},
 }
 
 // leastPart is the smaller of the two parts of c's whole.

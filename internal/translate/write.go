@@ -160,6 +160,12 @@ func (d *Draft) onlyChanged(q Question, after *i18n.File) bool {
 			return false
 		}
 	}
+	return d.sameEvents(q, after)
+}
+
+// sameEvents reports whether each sentence of an event is there and the same, but for
+// the one that a question is about.
+func (d *Draft) sameEvents(q Question, after *i18n.File) bool {
 	for _, e := range d.file.Events {
 		got := after.Event(e.ID)
 		if got == nil {

@@ -21,7 +21,7 @@ func address(s *tomlfile.Section) string {
 	u, err := url.Parse(typed)
 	if err != nil || u.Scheme != "https" || u.Host == "" || u.User != nil || u.RawQuery != "" || u.Fragment != "" ||
 		strings.ContainsAny(typed, " \"'<>\\`{}|^") || strings.Contains(typed, "/..") {
-		s.AddCoded(diag.Address, typed, "address", fmt.Sprintf("%q is not where a site can live", typed), `write the whole address, such as "https://school.example/families/"`)
+		s.AddCoded(diag.Address, typed, "address", fmt.Sprintf("%q is not where a site can live", typed), `write the whole address, with https:// and without spaces, "?" or "#": "https://school.example/families/"`)
 		return ""
 	}
 	if len(typed) > maxAddress {

@@ -40,9 +40,9 @@ func TestSlipsOfTheSite(t *testing.T) {
 		{"answers in bare words", "name = \"Pebble\"\nanswers = false\n" + rest, `site.toml:2: answers cannot be false
   hint: write a word in quotes: answers = "..."`},
 		{"plain address", "name = \"Pebble\"\naddress = \"school.example\"\n" + rest, `site.toml:2: "school.example" is not where a site can live
-  hint: write the whole address, such as "https://school.example/families/"`},
+  hint: write the whole address, with https:// and without spaces, "?" or "#": "https://school.example/families/"`},
 		{"script for an address", "name = \"Pebble\"\naddress = \"javascript:alert(1)\"\n" + rest, `site.toml:2: "javascript:alert(1)" is not where a site can live
-  hint: write the whole address, such as "https://school.example/families/"`},
+  hint: write the whole address, with https:// and without spaces, "?" or "#": "https://school.example/families/"`},
 		{"number for a name", "name = 12\n" + rest, `site.toml:1: name cannot be 12
   hint: write a word in quotes: name = "..."`},
 		{"name in another language", "name = { en = \"Pebble\", fr = \"Caillou\" }\n" + rest, `site.toml:1: "fr" is not one of this site's languages, in name

@@ -57,8 +57,35 @@ func languageHint(typed string, tags []string) string {
 // languageMeant finds the tag that was meant by a language's name, by another
 // tag of the same language, or by the code of a country; empty when none was.
 func languageMeant(typed string, tags []string) string {
-	var names []string
-	byName := map[string]string{}
+	typed = strings.ToLower(strings.TrimSpace(typed))
+	if typed == "" {
+		return ""
+	}
+	names, byName := languageNames(tags)
+	if tag := byName[typed]; tag != "" {
+		return tag
+	}
+	if tag := sameBase(typed, tags); tag != "" {
+		return tag
+	}
+	if LanguageName(typed) != typed { // another language, which is not there
+		return ""
+	}
+	if len(typed) > len("xx") {
+		if near := diag.Nearest(typed, tags); near != "" {
+			return near
+		}
+		if near := diag.Nearest(typed, names); near != "" && near[0] == typed[0] {
+			return byName[near]
+		}
+	}
+	return byBeginning(typed, byName)
+}
+
+// languageNames are the names of languages, in English and in themselves and in small
+// letters, and the first tag that each name is for.
+func languageNames(tags []string) (names []string, byName map[string]string) {
+	byName = map[string]string{}
 	for _, tag := range tags {
 		known := language.Make(tag)
 		base, _ := known.Base()
@@ -70,30 +97,20 @@ func languageMeant(typed string, tags []string) string {
 			}
 		}
 	}
-	typed = strings.ToLower(strings.TrimSpace(typed))
-	if typed == "" {
+	return names, byName
+}
+
+// sameBase is the first tag of the language that was typed as a tag or as a country;
+// empty where there is none.
+func sameBase(typed string, tags []string) string {
+	base := baseOf(typed)
+	if base == "" {
 		return ""
 	}
-	if tag := byName[typed]; tag != "" {
-		return tag
-	}
-	if base := baseOf(typed); base != "" {
-		for _, tag := range tags {
-			if baseOf(tag) == base {
-				return tag
-			}
+	for _, tag := range tags {
+		if baseOf(tag) == base {
+			return tag
 		}
-	}
-	if len(typed) > len("xx") && LanguageName(typed) == typed { // no language of its own
-		if near := diag.Nearest(typed, tags); near != "" {
-			return near
-		}
-		if near := diag.Nearest(typed, names); near != "" && near[0] == typed[0] {
-			return byName[near]
-		}
-	}
-	if LanguageName(typed) == typed {
-		return byBeginning(typed, byName)
 	}
 	return ""
 }

@@ -118,7 +118,7 @@ func (r *reader) olderForm(l listing) {
 	renewed := dates(l.weeks)
 	var whole []string // dates that have a week of the older form
 	for _, n := range l.old {
-		if n.path == oldPath(n.date, "") {
+		if n.path == oldPath(n.date) {
 			whole = append(whole, n.date)
 		}
 	}
@@ -127,7 +127,7 @@ func (r *reader) olderForm(l listing) {
 		switch now := Path(n.date); {
 		case slices.Contains(renewed, n.date):
 			r.add(n.path, 0, fmt.Sprintf("this file is not read any more: %q has taken its place", now), "take it away")
-		case n.path == oldPath(n.date, ""):
+		case n.path == oldPath(n.date):
 			r.add(n.path, 0, "this week is in an older form", fmt.Sprintf("homebuild week --from %s turns it, and its notes in other languages, into %s", n.path, now))
 		case !slices.Contains(whole, n.date):
 			tag := strings.TrimSuffix(strings.TrimPrefix(path.Base(n.path), n.date+"."), path.Ext(n.path))

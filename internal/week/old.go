@@ -20,13 +20,8 @@ const (
 	oldEnding = ".md"
 )
 
-// oldPath is where a week of the older form stands, or its note in a language.
-func oldPath(date, tag string) string {
-	if tag != "" {
-		date += "." + tag
-	}
-	return path.Join(Folder, date+oldEnding)
-}
+// oldPath is where a week of the older form stands.
+func oldPath(date string) string { return path.Join(Folder, date+oldEnding) }
 
 // OldDate is the date of a week of the older form by the name of its file; empty
 // for other files, notes in other languages among them.
@@ -49,7 +44,7 @@ type Renewed struct {
 // languages. The note of the old week's own file is in the language of the
 // school. Nothing is judged: whoever reads the new file does that.
 func Renew(fsys fs.FS, date, school string) (Renewed, *diag.Diagnostic) {
-	out := Renewed{Date: date, From: []string{oldPath(date, "")}}
+	out := Renewed{Date: date, From: []string{oldPath(date)}}
 	text, problem := textfile.Read(fsys, out.From[0])
 	if problem != nil {
 		return out, problem

@@ -98,7 +98,7 @@ func (r *reader) week(name fileName, site *Site) *Week {
 		return nil
 	}
 	if strings.HasPrefix(strings.TrimSpace(text), fence) {
-		r.add(name.path, 1, "this week is in an older form", fmt.Sprintf("give it back its old name, %s, and homebuild week --from turns it into the form of today", oldPath(name.date, "")))
+		r.add(name.path, 1, "this week is in an older form", fmt.Sprintf("give it back its old name, %s, and homebuild week --from turns it into the form of today", oldPath(name.date)))
 		return nil
 	}
 	file := tomlfile.Parse(name.path, text, 1)

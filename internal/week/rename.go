@@ -40,7 +40,7 @@ func renamed(name string, languages []string) string {
 	case slices.Contains(wordProcessors, last):
 		return fmt.Sprintf("a word processor keeps more than text in such a file: copy the words into a plain text file named %s, and take this one away", file)
 	case slices.Contains(endings, oldEnding):
-		old := oldPath(date, "")
+		old := oldPath(date)
 		return fmt.Sprintf("this is an older form of a week: name it %s, and homebuild week --from %s turns it into the form of today", path.Base(old), old)
 	case last != weekEnding && slices.Contains(endings, weekEnding):
 		return fmt.Sprintf("name it %s, without %s", file, last)

@@ -206,7 +206,11 @@ func TestOwn(t *testing.T) {
 func TestOwnNumbers(t *testing.T) {
 	d := newDesk(t, "en")
 	own := OwnStory{Date: first, Texts: map[string]string{"en": "[Room 4 =] has 12 kites, 3 shells and 5 more kites. How many kites?"}}
+	own.Numbers = []OwnNumber{} // as the page asks while she put none aside
 	own.Numbers = ask[Offer](t, d, "own", own).Numbers
+	if len(own.Numbers) != 4 {
+		t.Fatalf("her text tells four numbers, and to tap are %+v", own.Numbers)
+	}
 	for i := range own.Numbers {
 		own.Numbers[i].Counts = own.Numbers[i].Value == 12 || own.Numbers[i].Value == 5
 	}

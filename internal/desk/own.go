@@ -24,7 +24,7 @@ func (d *Desk) Own(o OwnStory) (Offer, error) {
 	}
 	offer := text.Offer()
 	out := Offer{Numbers: o.Numbers}
-	if out.Numbers == nil {
+	if len(out.Numbers) == 0 { // the page sends an empty list where she put none aside
 		out.Numbers = numbersOf(text, offer.Counted)
 	}
 	draw := pictures{prefix: "own-", words: s.class()}

@@ -32,6 +32,7 @@ func TestAllThatACauseGives(t *testing.T) {
 		{difference, 72, 29, MendedWrong, []int{41}, "72 - 30 - 1"},
 		{difference, 50, 48, NotMended, []int{0}, "50 - 50"},
 		{difference, 50, 48, MendedWrong, nil, "50 - 50 - 2 is below nothing"},
+		{difference, 12, 8, MendedWrong, nil, "12 - 10 - 2 is nothing: 0 is no answer of such a working"},
 		{difference, 49, 48, NotMended, nil, "50 cannot be taken from 49"},
 		{difference, 10, 7, NotMended, nil, "nothing is rounder within ten"},
 		{difference, 13, 9, SmallerFromLarger, []int{6}, "9 - 3"},

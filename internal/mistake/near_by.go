@@ -41,7 +41,9 @@ func mendedWrong(r reading) []wrong {
 		if n.off < 0 {
 			term = problem.Term{Op: problem.Minus, Value: -n.off}
 		}
-		out = append(out, n.wrong(append(n.working, term))...)
+		if e := append(n.working, term); e.Value() > 0 { // who says 0 has hardly worked 12 - 10 - 2
+			out = append(out, n.wrong(e)...)
+		}
 	}
 	return out
 }

@@ -17,7 +17,7 @@ function findingView(ui: Ui, f: Finding): HTMLElement {
     "li",
     { class: f.mend ? "mend" : "know" },
     h("p", {}, findingText(ui, f)),
-    acts.length > 0 ? h("p", { class: "acts" }, acts) : f.hint && !knownFinding(ui, f) && h("p", { class: "soft" }, f.hint),
+    acts.length > 0 ? h("p", { class: "acts" }, acts) : f.hint && !knownFinding(ui, f) && h("p", { class: "soft" }, upper(f.hint)),
   );
 }
 

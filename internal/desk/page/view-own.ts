@@ -15,6 +15,8 @@ export function ownView(ui: Ui, own: OwnDraft): HTMLElement {
   const offer = own.offer;
   const readings = offer?.readings ?? [];
   const chosen = readings.find((r) => r.line === own.line);
+  // That nothing is chosen yet goes without saying while there is nothing to choose.
+  const wrong = (offer?.findings ?? []).filter((f) => f.code !== "unchosen");
   const written = Object.values(own.texts).some((t) => t.trim() !== "");
   return h(
     "div",
@@ -30,15 +32,14 @@ export function ownView(ui: Ui, own: OwnDraft): HTMLElement {
       );
     })),
     written && offer && offer.numbers.length > 0 && numbersView(ui, own),
-    offer && offer.findings.length > 0 && h("ul", { class: "findings" }, offer.findings.map((f) => h("li", { class: "mend" }, h("p", {}, findingText(ui, f))))),
+    wrong.length > 0 && h("ul", { class: "findings" }, wrong.map((f) => h("li", { class: "mend" }, h("p", {}, findingText(ui, f))))),
     written && readings.length > 0 && meaningsView(ui, own, readings),
-    written && offer && readings.length === 0 && offer.findings.length === 0 && h("p", {}, words.say("own.no-picture")),
+    written && offer && readings.length === 0 && wrong.length === 0 && h("p", { role: "status" }, words.say("own.no-kind")),
     chosen && h("p", { class: "answer", role: "status" }, chosen.answer ? words.say("own.answer", { n: chosen.answer }) : words.say("own.any")),
     h(
       "div",
       { class: "acts" },
       chosen && button(words.say("own.use"), () => void useOwn(ui.desk), { class: "go" }),
-      written && offer && readings.length === 0 && offer.findings.length === 0 && button(words.say("own.use-so"), () => void useOwn(ui.desk), { class: "go" }),
       button(words.say("own.leave"), () => leaveOwn(ui.desk)),
     ),
   );

@@ -4,7 +4,7 @@ import { answer, begin } from "./acts";
 import { h } from "./dom";
 import { type Ui, loadingBar, upper } from "./ui";
 import { nextMonday } from "./days";
-import { findingText } from "./view-findings";
+import { findingsView } from "./view-findings";
 import { copyButton, copyView } from "./view-copies";
 import type { Words } from "./words";
 
@@ -36,8 +36,8 @@ export function startView(ui: Ui): HTMLElement {
       h("fieldset", { class: "ask" }, h("legend", {}, words.say("start.languages")), languages.length > 0
         ? h("div", { class: "few" }, languages.map((l) => h("label", { class: "pick", "data-key": l.tag }, h("input", { type: "checkbox", name: "language", value: l.tag, ".checked": answers.languages.includes(l.tag) }), h("span", {}, h("span", { lang: l.tag }, l.name), otherName(words, l)))))
         : h("p", { class: "soft" }, words.say("setting-up"), " ", loadingBar(ui))),
-      h("p", { class: "ask" }, h("label", { for: "start-monday" }, words.say("start.monday")), h("input", { id: "start-monday", name: "monday", type: "date", ".value": answers.monday || monday }), h("span", { class: "proposed" }, words.say("proposed"))),
-      state.wrong.length > 0 && h("ul", { class: "findings" }, state.wrong.map((f) => h("li", { class: "mend" }, h("p", {}, findingText(ui, f))))),
+      h("p", { class: "ask" }, h("label", { for: "start-monday" }, words.say("start.monday")), h("input", { id: "start-monday", name: "monday", type: "date", ".value": answers.monday || monday }), (!answers.monday || answers.monday === monday) && h("span", { class: "proposed" }, words.say("proposed"))),
+      findingsView(ui, state.wrong),
       h("p", { class: "acts" }, h("button", { class: "go", type: "submit", ".disabled": languages.length === 0 }, words.say("start.lay")), copyButton(ui)),
     ),
     state.copy && copyView(ui, state.copy),

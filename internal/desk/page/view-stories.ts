@@ -69,7 +69,7 @@ export function storyName(ui: Ui, n: number): string {
 
 /** What happens and what is asked, in plain words: "Some come. How many then?" */
 function kindWords({ words }: Ui, kind: Kind): string {
-  const plain = [words.tell({ word: `happens.${kind.happens}` }), words.tell({ word: `asks.${kind.asks}` })];
+  const plain = [words.tell({ word: `happens.${kind.happens}` }), words.tell({ word: `asks.${kind.asks}.${kind.happens}` }) || words.tell({ word: `asks.${kind.asks}` })];
   const told = words.tell({ word: `told.${kind.id.split("-").at(-1)}` });
   return plain.every(Boolean) ? [`${plain[0]}. ${plain[1]}`, told].filter(Boolean).join(" ") : `${kind.words}.`;
 }

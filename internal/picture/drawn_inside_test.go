@@ -188,8 +188,11 @@ func areaOf(line string) (area, bool) {
 		return area{min(n("x1"), n("x2")), min(n("y1"), n("y2")), max(n("x1"), n("x2")), max(n("y1"), n("y2"))}, true
 	case strings.HasPrefix(line, "<path"):
 		return pathArea(attr(line, "d")), true
-	case strings.HasPrefix(line, "<text") && !strings.Contains(line, `class="name"`):
+	case strings.HasPrefix(line, "<text"):
 		_, text, _ := strings.Cut(line, ">")
+		if attr(line, "class") == "name" { // begins at its place
+			return area{n("x"), n("y") - 16, n("x") + utf8.RuneCountInString(strings.TrimSuffix(text, "</text>"))*12, n("y")}, true
+		}
 		half := utf8.RuneCountInString(strings.TrimSuffix(text, "</text>")) * 12 / 2
 		return area{n("x") - half, n("y") - 16, n("x") + half, n("y")}, true
 	}

@@ -395,3 +395,61 @@ func TestWhatIsLeftHasItsPlace(t *testing.T) {
 		}
 	}
 }
+
+// Two "?" that may stand for different numbers stand in shapes of their own, one in a
+// square and one in a circle.
+func TestEachUnknownHasItsShape(t *testing.T) {
+	p, err := problem.New(problem.TogetherBoth, 3, 4)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, kind := range picture.Kinds() {
+		pic, err := picture.OfProblem(p, kind, picture.Open)
+		if err != nil {
+			continue
+		}
+		all, _ := things(drawn(pic))
+		shapes := map[string]int{}
+		for _, gap := range all {
+			for _, m := range all {
+				x, y := m.middle()
+				if at, level := gap.middle(); gap.is("gap") && strings.HasSuffix(m.line, ">?</text>") && at == x && level == y {
+					name, _, _ := strings.Cut(gap.line, " ")
+					shapes[name]++
+				}
+			}
+		}
+		if shapes["<rect"] != 1 || shapes["<circle"] != 1 {
+			t.Errorf("%v: the two that are asked stand in %v", kind, shapes)
+		}
+	}
+}
+
+// What a part counts stands right below its dots, where these fill two rows and more.
+func TestNumbersStandBelowTheirDots(t *testing.T) {
+	for _, numbers := range [][]int{{8, 6}, {10, 10}, {10, 5}, {5, 6}, {8, 4, 2}, {10, 5, 5}} {
+		story := problem.TogetherTotal
+		if len(numbers) == 3 {
+			story = problem.TogetherThree
+		}
+		lowest := 0
+		var below []area
+		all, _ := things(drawn(solved(t, picture.Drawing, story, numbers...)))
+		for _, m := range all {
+			switch {
+			case m.class == "part" && m.text():
+				below = append(below, m.area)
+			case m.class == "part" && !m.is("plate"):
+				lowest = max(lowest, m.y2)
+			}
+		}
+		for _, number := range below {
+			if number.y1 < lowest+2 || number.y1 > lowest+20 {
+				t.Errorf("%v: the dots end at %d, and a number stands at %v", numbers, lowest, number)
+			}
+		}
+		if len(below) != len(numbers) {
+			t.Errorf("%v: %d numbers below dots", numbers, len(below))
+		}
+	}
+}

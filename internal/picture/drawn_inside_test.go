@@ -3,6 +3,7 @@ package picture_test
 import (
 	"fmt"
 	"regexp"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
@@ -77,42 +78,75 @@ type area struct{ x1, y1, x2, y2 int }
 
 func (a area) meets(b area) bool { return a.x1 < b.x2 && b.x1 < a.x2 && a.y1 < b.y2 && b.y1 < a.y2 }
 
-// inside re-reads the coordinates of a drawing.
-func inside(t *testing.T, name, drawing string) {
-	t.Helper()
-	var texts []area
-	var sheet area
-	shift := []int{0}
+// with is as large as two areas.
+func (a area) with(b area) area {
+	return area{min(a.x1, b.x1), min(a.y1, b.y1), max(a.x2, b.x2), max(a.y2, b.y2)}
+}
+
+// thing is an element of a drawing that can be seen: a shape or a text.
+type thing struct {
+	area
+	line  string // of the drawing
+	group int    // counts the groups of a class; 0 for a thing outside of any
+	class string // of that group
+}
+
+func (m thing) text() bool { return strings.HasPrefix(m.line, "<text") }
+
+// is reports whether one of the classes of the element itself is class.
+func (m thing) is(class string) bool {
+	return slices.Contains(strings.Fields(attr(m.line, "class")), class)
+}
+
+// things re-reads the coordinates of a drawing, and of its sheet.
+func things(drawing string) (all []thing, sheet area) {
+	open, groups := []thing{{}}, 0
 	for _, line := range strings.Split(drawing, "\n") {
+		in := open[len(open)-1]
 		switch {
 		case strings.HasPrefix(line, "</g>"):
-			shift = shift[:len(shift)-1]
-			continue
+			open = open[:len(open)-1]
 		case strings.HasPrefix(line, "<g "):
-			shift = append(shift, shift[len(shift)-1]+translated(line))
-			continue
+			if class := attr(line, "class"); class != "" {
+				groups++
+				in.group, in.class = groups, class
+			}
+			in.y1 += translated(line)
+			open = append(open, in)
 		case strings.HasPrefix(line, "<svg"):
 			box := strings.Fields(attr(line, "viewBox"))
 			sheet = area{0, 0, atoi(box[2]), atoi(box[3])}
-			continue
-		}
-		where, ok := areaOf(line)
-		if !ok {
-			continue
-		}
-		where.y1 += shift[len(shift)-1]
-		where.y2 += shift[len(shift)-1]
-		if where.x1 < 0 || where.y1 < 0 || where.x2 > sheet.x2 || where.y2 > sheet.y2 {
-			t.Fatalf("%s: %v is outside %v: %s in\n%s", name, where, sheet, line, drawing)
-		}
-		if strings.HasPrefix(line, "<text") {
-			for _, other := range texts {
-				if where.meets(other) {
-					t.Fatalf("%s: the text of %s is over another in\n%s", name, line, drawing)
-				}
+		default:
+			where, ok := areaOf(line)
+			if !ok {
+				continue
 			}
-			texts = append(texts, where)
+			where.y1 += in.y1
+			where.y2 += in.y1
+			all = append(all, thing{where, line, in.group, in.class})
 		}
+	}
+	return all, sheet
+}
+
+// inside wants all of a drawing on its sheet, and no two texts over each other.
+func inside(t *testing.T, name, drawing string) {
+	t.Helper()
+	var texts []area
+	all, sheet := things(drawing)
+	for _, m := range all {
+		if m.x1 < 0 || m.y1 < 0 || m.x2 > sheet.x2 || m.y2 > sheet.y2 {
+			t.Fatalf("%s: %v is outside %v: %s in\n%s", name, m.area, sheet, m.line, drawing)
+		}
+		if !m.text() {
+			continue
+		}
+		for _, other := range texts {
+			if m.meets(other) {
+				t.Fatalf("%s: the text of %s is over another in\n%s", name, m.line, drawing)
+			}
+		}
+		texts = append(texts, m.area)
 	}
 }
 
@@ -154,8 +188,11 @@ func areaOf(line string) (area, bool) {
 		return area{min(n("x1"), n("x2")), min(n("y1"), n("y2")), max(n("x1"), n("x2")), max(n("y1"), n("y2"))}, true
 	case strings.HasPrefix(line, "<path"):
 		return pathArea(attr(line, "d")), true
-	case strings.HasPrefix(line, "<text") && !strings.Contains(line, `class="name"`):
+	case strings.HasPrefix(line, "<text"):
 		_, text, _ := strings.Cut(line, ">")
+		if attr(line, "class") == "name" { // begins at its place
+			return area{n("x"), n("y") - 16, n("x") + utf8.RuneCountInString(strings.TrimSuffix(text, "</text>"))*12, n("y")}, true
+		}
 		half := utf8.RuneCountInString(strings.TrimSuffix(text, "</text>")) * 12 / 2
 		return area{n("x") - half, n("y") - 16, n("x") + half, n("y")}, true
 	}
@@ -165,20 +202,33 @@ func areaOf(line string) (area, bool) {
 var step = regexp.MustCompile(`([a-zA-Z])([^a-zA-Z]*)`)
 var whole = regexp.MustCompile(`-?\d+`)
 
-// pathArea walks a path from corner to corner.
-func pathArea(d string) area {
+// corners walks a path from corner to corner, over the middle of each curve and round
+// each circle.
+func corners(d string) (at [][2]int) {
 	x, y := 0, 0
-	var a area
-	for i, s := range step.FindAllStringSubmatch(d, -1) {
+	for _, s := range step.FindAllStringSubmatch(d, -1) {
 		var v []int
 		for _, text := range whole.FindAllString(s[2], -1) {
 			v = append(v, atoi(text))
 		}
-		x, y = walked(x, y, s[1], v)
-		if i == 0 {
-			a = area{x, y, x, y}
+		switch s[1] {
+		case "q":
+			at = append(at, [2]int{x + v[0]/2 + v[2]/4, y + v[1]/2 + v[3]/4})
+		case "a": // half a circle, from side to side
+			at = append(at, [2]int{x, y - v[1]}, [2]int{x, y + v[1]})
 		}
-		a = area{min(a.x1, x), min(a.y1, y), max(a.x2, x), max(a.y2, y)}
+		x, y = walked(x, y, s[1], v)
+		at = append(at, [2]int{x, y})
+	}
+	return at
+}
+
+// pathArea is as large as the corners of a path.
+func pathArea(d string) area {
+	at := corners(d)
+	a := area{at[0][0], at[0][1], at[0][0], at[0][1]}
+	for _, c := range at {
+		a = a.with(area{c[0], c[1], c[0], c[1]})
 	}
 	return a
 }

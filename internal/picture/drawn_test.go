@@ -169,6 +169,7 @@ func TestNumbersShown(t *testing.T) {
 		{picture.NumberLine, problem.AddToChange, picture.Open, 8, 6, "? 8 14", "8 + ? = 14"},
 		{picture.TenFrame, problem.AddToResult, picture.Open, 8, 6, "? 8 6", "8 + 6 = ?"},
 		{picture.Drawing, problem.TakeFromResult, picture.Open, 13, 4, "13 4 ?", "13 - 4 = ?"},
+		{picture.Drawing, problem.DifferenceMore, picture.Open, 14, 9, "14 9 ?", "14 and 9, how many more"},
 		{picture.Columns, problem.TakeFromResult, picture.Open, 65, 49, "65 60 5 − 49 40 9 ?", "65 - 49 in columns, before anything is traded"},
 	} {
 		p, err := problem.New(tt.story, tt.a, tt.b)

@@ -140,6 +140,8 @@ func TestFits(t *testing.T) {
 		{NumberBond, problem.AddThenTake, []int{8, 6, 5}, false, "one bond has one whole"},
 		{BarModel, problem.TogetherFour, []int{24, 17, 36, 13}, true, "four parts of a bar"},
 		{BaseTen, problem.TogetherFour, []int{24, 17, 36, 13}, false, "four parts need a bar"},
+		{BaseTen, problem.TogetherTotal, []int{4, 5}, false, "no tens to draw"},
+		{BaseTen, problem.TogetherTotal, []int{4, 6}, true, "a ten in the whole"},
 		{Columns, problem.TogetherTotal, []int{4, 5}, false, "no tens to put in a column"},
 		{Columns, problem.TogetherTotal, []int{4, 6}, true, "a ten in the answer"},
 		{0, problem.TogetherTotal, []int{4, 5}, false, "no kind of picture"},

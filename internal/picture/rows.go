@@ -79,7 +79,7 @@ func (r rows) Figure() Figure {
 		}
 		if !r.double && r.difference.n > 0 && r.difference.state >= asked {
 			extra := rowStart + (r.smaller.n+r.bigger.n)*r.pitch()/2
-			d.group("difference", func() { d.number(min(extra, Width-margin-18), second, r.difference) })
+			d.group("difference", func() { d.number(extra, second, r.difference) })
 		}
 	}}
 }

@@ -64,7 +64,7 @@ bench: ## the tables of docs/speed.md: pages a second, beside what the computer 
 	go test ./internal/i18n -run '^$$' -bench 'Word|Counted|LoadLocales' -benchmem -count 5
 	go test ./internal/activity -run '^$$' -bench Year -benchmem
 
-supply: ## what the program is made of: sums, known weaknesses, licences, the list
+supply: ## what the program is made of: sums, known weaknesses, licenses, the list
 	go mod verify
 	go test -count=1 . -run TestNotice
 	go run golang.org/x/vuln/cmd/govulncheck@latest ./... || echo 'govulncheck could not answer, or has found something: read above'

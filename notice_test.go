@@ -15,9 +15,9 @@ var update = flag.Bool("update", false, "write NOTICE anew")
 
 // noticeHead stands above the list.
 const noticeHead = `homebuild is made with the work of others. These modules are in the program, on
-one system or another; their licences follow, each once with the modules that it
+one system or another; their licenses follow, each once with the modules that it
 covers. The number words of internal/i18n and its quotation marks are from Unicode CLDR
-48.2, under the Unicode licence at the end. This list is made by: go test . -run TestNotice
+48.2, under the Unicode license at the end. This list is made by: go test . -run TestNotice
 -update
 `
 
@@ -25,11 +25,11 @@ covers. The number words of internal/i18n and its quotation marks are from Unico
 // little.
 var systems = []string{"linux", "darwin", "windows"}
 
-// module is a part of the program with its licence.
+// module is a part of the program with its license.
 type module struct{ path, version, dir string }
 
 // Every module of the program is named in NOTICE with its version and the whole
-// text of its licence.
+// text of its license.
 func TestNotice(t *testing.T) {
 	want := notice(t, modules(t))
 	if *update {
@@ -94,9 +94,9 @@ func notice(t *testing.T, all []module) string {
 	if err != nil {
 		t.Fatal(err)
 	}
-	add("the Go standard library", licence(t, strings.TrimSpace(string(root))))
+	add("the Go standard library", license(t, strings.TrimSpace(string(root))))
 	for _, m := range all {
-		add(m.path+" "+m.version, licence(t, m.dir))
+		add(m.path+" "+m.version, license(t, m.dir))
 	}
 	unicode, err := os.ReadFile("testdata/unicode-license.txt")
 	if err != nil {
@@ -111,8 +111,8 @@ func notice(t *testing.T, all []module) string {
 	return b.String()
 }
 
-// licence is the text that a module comes with.
-func licence(t *testing.T, dir string) string {
+// license is the text that a module comes with.
+func license(t *testing.T, dir string) string {
 	t.Helper()
 	names, err := filepath.Glob(filepath.Join(dir, "LICENSE*"))
 	if err != nil {
@@ -129,20 +129,20 @@ func licence(t *testing.T, dir string) string {
 	return strings.TrimSpace(strings.ReplaceAll(string(text), "\r\n", "\n"))
 }
 
-// stated is what a module that has no file for it says of its licence where it
+// stated is what a module that has no file for it says of its license where it
 // describes itself.
 func stated(t *testing.T, dir string) string {
 	t.Helper()
 	readme, err := os.ReadFile(filepath.Join(dir, "README.md"))
 	_, after, ok := strings.Cut(string(readme), "# License\n")
 	if err != nil || !ok {
-		t.Fatalf("%s has no licence", filepath.Base(dir))
+		t.Fatalf("%s has no license", filepath.Base(dir))
 	}
 	text, _, _ := strings.Cut(after, "\n#")
-	return "It has no file for its licence; its README says: " + strings.TrimSpace(text)
+	return "It has no file for its license; its README says: " + strings.TrimSpace(text)
 }
 
-// kinds tell licences apart by words that only they have. One that is in none
+// kinds tell licenses apart by words that only they have. One that is in none
 // of these rows is for a person to read first.
 var kinds = []struct{ name, words string }{
 	{"Apache-2.0", "Apache License"},
@@ -163,6 +163,6 @@ func kindOf(t *testing.T, name, text string) string {
 			return k.name
 		}
 	}
-	t.Errorf("%s: the licence is of no kind that is known: %.80q", name, text)
+	t.Errorf("%s: the license is of no kind that is known: %.80q", name, text)
 	return "?"
 }

@@ -25,8 +25,8 @@ var dictionaries = map[string]string{
 // withoutDictionary are the languages that Debian 12 has no dictionary for.
 var withoutDictionary = []string{"ht", "so", "zh-Hans"}
 
-// misspelt is a word in each language that is to be found.
-var misspelt = map[string]string{
+// misspelled is a word in each language that is to be found.
+var misspelled = map[string]string{
 	"en": "becuase", "es": "conhca", "fr": "coquiilage", "pt": "conhca", "ru": "ракушак", "uk": "мушлля", "vi": "xyzzy", "ko": "깟뮮쿻", "ar": "صدففة",
 }
 
@@ -42,10 +42,10 @@ func TestSpelling(t *testing.T) {
 		t.Run(tag, func(t *testing.T) {
 			t.Parallel()
 			good := goodWords(t, tag)
-			unknown := unknownWords(t, dictionaries[tag], textsOf(t, tag)+"\n"+misspelt[tag])
-			at, found := slices.BinarySearch(unknown, misspelt[tag])
+			unknown := unknownWords(t, dictionaries[tag], textsOf(t, tag)+"\n"+misspelled[tag])
+			at, found := slices.BinarySearch(unknown, misspelled[tag])
 			if !found {
-				t.Fatalf("%q passes as a word", misspelt[tag])
+				t.Fatalf("%q passes as a word", misspelled[tag])
 			}
 			unknown = slices.Delete(unknown, at, at+1)
 			for _, word := range unknown {

@@ -1,6 +1,6 @@
 // Package themes holds the looks of the pages: base/ is the layout that every
 // theme shares, each other folder is a theme. A theme is CSS and a small
-// colours.toml that names its colours; it is never code.
+// colours.toml that names its colors; it is never code.
 package themes
 
 import "embed"

@@ -119,7 +119,7 @@ func TestEveryEditIsAFreshBuild(t *testing.T) {
 			putFile(t, path, strings.Replace(string(text), old, new, 1))
 		}
 	}
-	colours := strings.Replace(readFile(t, themes.Files, "paper/colours.toml"), "#f4ecdd", "#f4ecde", 1)
+	colors := strings.Replace(readFile(t, themes.Files, "paper/colours.toml"), "#f4ecdd", "#f4ecde", 1)
 	spanish := strings.ReplaceAll(readFile(t, locales.Files, "es.toml"), `"Siguiente"`, `"Sigamos"`)
 	steps := []struct {
 		name string
@@ -131,7 +131,7 @@ func TestEveryEditIsAFreshBuild(t *testing.T) {
 			edit("weeks/2026-10-05.toml", "= 3", "= 5")()
 			_ = os.Remove(filepath.Join(dir, "weeks/2026-10-05.stories.toml")) // what is kept stands
 		}},
-		{"a theme of one's own", func() { putFile(t, filepath.Join(dir, "themes/paper/colours.toml"), colours) }},
+		{"a theme of one's own", func() { putFile(t, filepath.Join(dir, "themes/paper/colours.toml"), colors) }},
 		{aRemark, func() {
 			putFile(t, filepath.Join(dir, "locales/es.toml"), "# a remark\n"+readFile(t, locales.Files, "es.toml"))
 		}},

@@ -95,9 +95,9 @@ func TestAttacksOnTheDisk(t *testing.T) {
 		{"themes are a link out", link("../other", "themes"), "themes: this is a link to another place"},
 		{"a look that is not used is a link", link("../../other", "themes/hers"), "themes/hers: this is a link to another place"},
 		{"a theme is a link out", link("../../other", "themes/own"), `site.toml:3: "own" is not a theme`},
-		{"a theme's colours are a link out", link("../../../secret.toml", "themes/own/colours.toml"), "themes/own/colours.toml: this is a link to another place"},
-		{"a theme's colours are a pipe", pipe("themes/own/colours.toml"), "themes/own/colours.toml: this is not a file"},
-		{"a theme's colours are 100 MB", large("themes/own/colours.toml"), "themes/own/colours.toml: the file is larger than 1 MB"},
+		{"a theme's colors are a link out", link("../../../secret.toml", "themes/own/colours.toml"), "themes/own/colours.toml: this is a link to another place"},
+		{"a theme's colors are a pipe", pipe("themes/own/colours.toml"), "themes/own/colours.toml: this is not a file"},
+		{"a theme's colors are 100 MB", large("themes/own/colours.toml"), "themes/own/colours.toml: the file is larger than 1 MB"},
 		{"a theme's look is a pipe", func(t *testing.T, dir string) {
 			file("themes/own/colours.toml", theme)(t, dir)
 			pipe("themes/own/theme.css")(t, dir)

@@ -164,14 +164,14 @@ func (a attack) prepare(t *testing.T, dir string) {
 		putFile(t, filepath.Join(dir, "locales", "es.toml"), es)
 	case "themes":
 		site += "theme = \"own\"\n"
-		colours, css := readFile(t, themes.Files, "paper/colours.toml"), a.Text
+		colors, css := readFile(t, themes.Files, "paper/colours.toml"), a.Text
 		switch {
 		case whole:
-			colours, css = own, ""
+			colors, css = own, ""
 		case strings.HasPrefix(a.Text, "#"):
-			colours, css = strings.Replace(colours, "#f4ecdd", a.Text, 1), ""
+			colors, css = strings.Replace(colors, "#f4ecdd", a.Text, 1), ""
 		}
-		putFile(t, filepath.Join(dir, "themes/own/colours.toml"), colours)
+		putFile(t, filepath.Join(dir, "themes/own/colours.toml"), colors)
 		putFile(t, filepath.Join(dir, "themes/own/theme.css"), css)
 	}
 	putFile(t, filepath.Join(dir, "site.toml"), site)

@@ -76,7 +76,7 @@ func begin(ctx context.Context, folder string) (begun func()) {
 	if err != nil {
 		return func() {}
 	}
-	return deskserver.Begin(ctx, cache, folder)
+	return deskserver.Lock(ctx, cache, folder)
 }
 
 // runs reports whether the desk of a folder runs already, and shows it.
@@ -96,11 +96,11 @@ func (s *streams) runs(ctx context.Context, folder string, open bool) bool {
 	return true
 }
 
-// note writes down where a desk runs, for a second start. One that cannot be noted
+// note writes down where a desk runs, for a second start. One that cannot be registered
 // works all the same.
 func note(folder, address string) (remove func()) {
 	if cache, err := os.UserCacheDir(); err == nil {
-		if remove, err := deskserver.Note(cache, folder, address); err == nil {
+		if remove, err := deskserver.Register(cache, folder, address); err == nil {
 			return remove
 		}
 	}

@@ -196,7 +196,7 @@ func schoolsNear(folder string) (above string, below []string) {
 	if up := filepath.Join(folder, ".."); isSchool(up) {
 		return up, nil
 	}
-	return "", each(school.Below(os.DirFS(folder)), func(name string) string { return filepath.Join(folder, name) })
+	return "", each(school.SchoolsIn(os.DirFS(folder)), func(name string) string { return filepath.Join(folder, name) })
 }
 
 // folderMissing is what is told of a folder that is not there, with the one of

@@ -21,7 +21,7 @@ func TestOneGate(t *testing.T) {
 		{"a letter as markup", "es", `al contenido"`, `al&nbsp;contenido"`, `page.skip: &nbsp; would stand on the page as it is`},
 		{"forms of a message without a number", "ru", `other = "Что дальше?"`, `one = "Что?", few = "Что?", many = "Что?"`, `page.more.title has no number, so it has one text and no form "one"`},
 		{"a place left out", "es", `other = "Semana del {{.Day}} de {{.Month}} de {{.Year}}"`, `other = "Semana del {{.Day}} de {{.Month}}"`, `page.week: the place {{.Year}} is missing`},
-		{"a place misspelt", "es", `{{.Day}} de {{.Month}} de`, `{{.Day}} de {{.Mont}} de`, `page.week has no place {{.Mont}}`},
+		{"a place misspelled", "es", `{{.Day}} de {{.Month}} de`, `{{.Day}} de {{.Mont}} de`, `page.week has no place {{.Mont}}`},
 		{"few and many exchanged", "ru", `few = "{{.N}} письма", many = "{{.N}} писем"`, `few = "{{.N}} писем", many = "{{.N}} письма"`, `thing.letter.count: the forms few and many look exchanged`},
 		{"a question mark of another script", "ar", `هل وجدتم خطأ؟`, `هل وجدتم خطأ?`, `page.draft has the mark "?" of another script`},
 		{"English but for a letter", "es", `"Ir al contenido"`, `"Skip to the máin part"`, `page.skip is the English but for a letter or two`},

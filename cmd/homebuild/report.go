@@ -8,7 +8,7 @@ package main
 //	  hint: did you mean "make-ten"?
 //
 // Results go to standard output, everything for a person to mend to standard
-// error. Colour only helps the eye, only on a terminal, and never when NO_COLOR
+// error. Color only helps the eye, only on a terminal, and never when NO_COLOR
 // is set (no-color.org).
 
 import (
@@ -33,7 +33,7 @@ import (
 type streams struct {
 	in       *bufio.Reader
 	out, err io.Writer
-	colour   bool             // whether err is a terminal that shows colours
+	color    bool             // whether err is a terminal that shows colors
 	watched  bool             // whether a person reads err as it is written, and it can be rewritten
 	person   bool             // whether there is someone to ask, too
 	now      func() time.Time // the clock, read once a command
@@ -46,7 +46,7 @@ func newStreams(in io.Reader, out, err io.Writer) *streams {
 	dumb := os.Getenv("TERM") == "dumb"
 	return &streams{
 		in: bufio.NewReader(in), out: out, err: err, now: time.Now, program: programSum,
-		watched: shown && !dumb, person: shown && terminal(in), colour: shown && !dumb && os.Getenv("NO_COLOR") == "",
+		watched: shown && !dumb, person: shown && terminal(in), color: shown && !dumb && os.Getenv("NO_COLOR") == "",
 	}
 }
 
@@ -177,7 +177,7 @@ func (s *streams) bold(text string) string  { return s.paint("1", text) }
 func (s *streams) faint(text string) string { return s.paint("2", text) }
 
 func (s *streams) paint(code, text string) string {
-	if !s.colour {
+	if !s.color {
 		return text
 	}
 	return "\x1b[" + code + "m" + text + "\x1b[0m"

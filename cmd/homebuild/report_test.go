@@ -9,11 +9,11 @@ import (
 	"homebuild/internal/diag"
 )
 
-func TestColourOnlyHelpsTheEye(t *testing.T) {
+func TestColorOnlyHelpsTheEye(t *testing.T) {
 	problems := diag.Diagnostics{{File: "site.toml", Line: 2, Text: `"x" is not a theme`, Hint: "there are: paper"}}
 	var plain, painted bytes.Buffer
 	(&streams{err: &plain}).problems(problems)
-	(&streams{err: &painted, colour: true}).problems(problems)
+	(&streams{err: &painted, color: true}).problems(problems)
 	if want := "site.toml:2: \"x\" is not a theme\n  hint: there are: paper\n"; plain.String() != want {
 		t.Errorf("plain: want %q, got %q", want, plain.String())
 	}
@@ -26,8 +26,8 @@ func TestColourOnlyHelpsTheEye(t *testing.T) {
 		t.Fatal(err)
 	}
 	defer file.Close()
-	if newStreams(strings.NewReader(""), nil, file).colour || newStreams(strings.NewReader(""), nil, &plain).colour {
-		t.Error("colour without a terminal: want none")
+	if newStreams(strings.NewReader(""), nil, file).color || newStreams(strings.NewReader(""), nil, &plain).color {
+		t.Error("color without a terminal: want none")
 	}
 }
 

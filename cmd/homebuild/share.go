@@ -38,7 +38,7 @@ func runShare(s *streams, from *folder, date, language string) error {
 		return err
 	}
 	desk := filepath.Join(from.path, deskFolder)
-	others := func(path string) bool { return !school.OfWeek(path, date) }
+	others := func(path string) bool { return !school.InWeekFolder(path, date) }
 	if _, err := publish.Write(desk, files, publish.Options{Keep: others}); err != nil {
 		return err
 	}

@@ -30,7 +30,7 @@ func newWeekCmd(s *streams) *cobra.Command {
 	flags := cmd.Flags()
 	flags.StringVar(&wishes.Date, "monday", "", "the `date` of the week: 2026-09-21")
 	flags.StringVar(&wishes.Target, "target", "", "what it is about, a `word` of \"homebuild targets\"")
-	flags.StringVar(&wishes.Focus, "focus", "", "the way of working that the class practises, or \"none\"")
+	flags.StringVar(&wishes.Focus, "focus", "", "the way of working that the class practices, or \"none\"")
 	flags.StringVar(&wishes.Picture, "picture", "", "how the class draws, or \"none\"")
 	flags.BoolVar(&wishes.Ladder, "ladder", false, "two easier and two harder stories beside the week's own")
 	flags.StringVar(&old, "from", "", "turn a `file` of the older form, weeks/2026-09-14.md, into the form of today; \"weeks\" for all")
@@ -113,13 +113,13 @@ func (a *asker) ways(p school.Proposal, given school.Wishes, w *school.Wishes) {
 	word := func(question, proposed string, words []string) string {
 		words = append(words, school.None)
 		i := slices.Index(words, proposed)
-		if i < 0 { // none, or one that only this class practises
+		if i < 0 { // none, or one that only this class practices
 			i = len(words) - 1
 		}
 		return words[a.choose(question, words, i)]
 	}
 	if given.Focus == "" {
-		w.Focus = word("Which way of working do you practise?", p.Focus, each(p.Target.Strategies, strategy.Name.String))
+		w.Focus = word("Which way of working do you practice?", p.Focus, each(p.Target.Strategies, strategy.Name.String))
 	}
 	if given.Picture == "" {
 		w.Picture = word("How does the class draw?", p.Picture, each(p.Target.Pictures, picture.Kind.String))

@@ -45,7 +45,7 @@ func (b *box) add(x, y float64) {
 // sides it is 1.4 times as far.
 var reaches = map[string]float64{"k-ink": 1, "k-far": 1, "k-bold": 3}
 
-// bounds is what the pens and the colours cover, but for the outside of bends.
+// bounds is what the pens and the colors cover, but for the outside of bends.
 func bounds(t *testing.T, svg string) box {
 	b := box{math.Inf(1), math.Inf(1), math.Inf(-1), math.Inf(-1)}
 	for _, e := range elements(t, svg)[1:] {
@@ -189,7 +189,7 @@ func zipped(t *testing.T, s string) int {
 	return b.Len()
 }
 
-// style is the cards' part of the themes: the colour that each class gives,
+// style is the cards' part of the themes: the color that each class gives,
 // and the ink in light and in dark.
 func style(t *testing.T) (css string, fills map[string]string, light, dark string) {
 	text, err := themes.Files.ReadFile("base/cards.css")
@@ -231,7 +231,7 @@ func TestClasses(t *testing.T) {
 }
 
 // Ink stands out from every fill it draws on, so that the pictures read
-// without their colours too; in the dark all is dimmed alike. Source: WCAG 2.1,
+// without their colors too; in the dark all is dimmed alike. Source: WCAG 2.1,
 // 1.4.11 (3:1), and its definitions of contrast ratio and relative luminance.
 func TestContrast(t *testing.T) {
 	css, fills, light, dark := style(t)
@@ -254,7 +254,7 @@ func TestContrast(t *testing.T) {
 			}
 		}
 		if n < 16 {
-			t.Errorf("%s: only %d colours were found", mode, n)
+			t.Errorf("%s: only %d colors were found", mode, n)
 		}
 	}
 }

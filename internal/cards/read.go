@@ -18,7 +18,7 @@ import (
 // them and a page's words fit into 14,000 bytes compressed.
 const largest = 4000
 
-// palette lets a drawing that is opened by itself have the colours of the
+// palette lets a drawing that is opened by itself have the colors of the
 // pages. It stays in the file.
 const palette = `@import "../../../../themes/base/cards.css";`
 
@@ -186,7 +186,7 @@ func (r *reader) style(e xml.StartElement) error {
 		return err
 	}
 	if strings.TrimSpace(text) != palette {
-		return fmt.Errorf("<style>: want %s and nothing else; colours are classes", palette)
+		return fmt.Errorf("<style>: want %s and nothing else; colors are classes", palette)
 	}
 	return nil
 }
@@ -248,7 +248,7 @@ func (r *reader) tag(e xml.StartElement, end string) error {
 		}
 		switch {
 		case a.Name.Space != "" || !slices.Contains(allowed, key) && key != "id" && key != "class" && key != "transform":
-			return fmt.Errorf("<%s %s=%q>: leave it out; colours and lines are classes", name, key, a.Value)
+			return fmt.Errorf("<%s %s=%q>: leave it out; colors and lines are classes", name, key, a.Value)
 		case !form().MatchString(a.Value):
 			return fmt.Errorf("<%s %s=%q>: want a value like %s", name, key, a.Value, form())
 		case key == "transform" && a.Value == nib && pen(e) != "":

@@ -50,7 +50,7 @@ func (d *Desk) Set(wish Set) (Act, error) {
 	if err != nil {
 		return Act{}, refuse(wish.Date, diag.Diagnostic{Text: fmt.Sprintf("%q cannot stand on this line: %v", wish.Value, err)})
 	}
-	if slices.Contains(pencilled, wish.Key) {
+	if slices.Contains(penciled, wish.Key) {
 		if text, err = d.pencil(s, text); err != nil {
 			return Act{}, err
 		}
@@ -80,7 +80,7 @@ func (s *sheet) setLine(key, value string) (string, error) {
 	text := s.text
 	pencil := slices.DeleteFunc(slices.Clone(s.Proposed), func(k string) bool { return k == key })
 	switch {
-	case value == "" && slices.Contains(pencilled, key):
+	case value == "" && slices.Contains(penciled, key):
 		pencil = append(pencil, key)
 	case value == "" || value == school.None:
 		text = tomlfile.Remove(text, key)

@@ -90,13 +90,13 @@ func textFile(f output.File) string {
 	return string(data)
 }
 
-// pencilled are the settings that the plan writes and that follow one another.
-var pencilled = []string{LineTarget, LineWay, LinePicture}
+// penciled are the settings that the plan writes and that follow one another.
+var penciled = []string{LineTarget, LineWay, LinePicture}
 
 // proposed marks what a new file holds as proposed.
 func proposed(text string) string {
 	var have []string
-	for _, key := range pencilled {
+	for _, key := range penciled {
 		if tomlfile.Get(text, key) != "" {
 			have = append(have, key)
 		}

@@ -34,9 +34,10 @@ func noteOf(cache, folder string) (string, error) {
 	return filepath.Join(cache, "homebuild", "desk-"+hex.EncodeToString(sum[:8])), nil
 }
 
-// Note writes down in a cache folder that the desk of a folder is at an address. The
-// note can be read by its owner alone; remove takes it away again.
-func Note(cache, folder, address string) (remove func(), err error) {
+// Register writes into a cache folder at which address the desk of a folder is to be
+// found, for [Running]. The file can be read by its owner alone; remove takes it away
+// again.
+func Register(cache, folder, address string) (remove func(), err error) {
 	name, err := noteOf(cache, folder)
 	if err != nil {
 		return nil, err
@@ -54,10 +55,11 @@ func Note(cache, folder, address string) (remove func(), err error) {
 	}, nil
 }
 
-// Begin keeps other starts of the desk of a folder waiting: from before one asks whether
-// a desk runs until it has noted its own, when it calls done. The system lets go of the
-// lock when a process ends, however it ends. A start that gets no lock goes on without.
-func Begin(ctx context.Context, cache, folder string) (done func()) {
+// Lock keeps other starts of the desk of a folder waiting: from before one asks whether
+// a desk runs, [Running], until it has registered its own, [Register], when it calls
+// unlock. The system lets go of the lock when a process ends, however it ends. A start
+// that gets no lock within five seconds goes on without.
+func Lock(ctx context.Context, cache, folder string) (unlock func()) {
 	name, err := noteOf(cache, folder)
 	if err != nil || os.MkdirAll(filepath.Dir(name), 0o700) != nil {
 		return func() {}

@@ -18,7 +18,7 @@ func TestRunning(t *testing.T) {
 	if at := Running(t.Context(), cache, folder); at != "" {
 		t.Errorf("before it was noted: %q", at)
 	}
-	remove, err := Note(cache, folder, address)
+	remove, err := Register(cache, folder, address)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -53,7 +53,7 @@ func TestRunningOldNotes(t *testing.T) {
 		"http://example.org/?token=" + token,
 		"file:///etc/hosts", "", "%",
 	} {
-		if _, err := Note(cache, folder, address); err != nil {
+		if _, err := Register(cache, folder, address); err != nil {
 			t.Fatal(err)
 		}
 		if at := Running(t.Context(), cache, folder); at != "" {
@@ -65,11 +65,11 @@ func TestRunningOldNotes(t *testing.T) {
 // Only the note of a desk's own is removed: another may have begun since.
 func TestNoteOfAnother(t *testing.T) {
 	cache, folder := t.TempDir(), t.TempDir()
-	remove, err := Note(cache, folder, "http://127.0.0.1:1/?token=one")
+	remove, err := Register(cache, folder, "http://127.0.0.1:1/?token=one")
 	if err != nil {
 		t.Fatal(err)
 	}
-	if _, err := Note(cache, folder, "http://127.0.0.1:2/?token=two"); err != nil {
+	if _, err := Register(cache, folder, "http://127.0.0.1:2/?token=two"); err != nil {
 		t.Fatal(err)
 	}
 	remove()

@@ -53,7 +53,7 @@ func (e Estimate) Honest() (phrase.Line, bool) {
 	return phrase.Say("estimate.misses." + slip), true
 }
 
-// Lines lists a sample of every sentence of this package, so that a catalogue
+// Lines lists a sample of every sentence of this package, so that a catalog
 // can be checked for all of them.
 func Lines() []phrase.Line {
 	sum := problem.Calculation{Op: problem.Plus, Numbers: []int{38, 25}}

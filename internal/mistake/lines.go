@@ -7,7 +7,7 @@ import (
 )
 
 // Lines lists a sample of every sentence that this package can ask for, so that a
-// catalogue can be checked for all of them. The slips of the ways are listed by
+// catalog can be checked for all of them. The slips of the ways are listed by
 // strategy.Lines.
 func Lines() []phrase.Line {
 	var lines []phrase.Line

@@ -13,7 +13,7 @@ import (
 type Question struct {
 	Problem problem.Problem
 	Extra   int            // the number that the story tells and the question does not need; 0 for none
-	Focus   strategy.Name  // the way that the class practises this week; 0 for none
+	Focus   strategy.Name  // the way that the class practices this week; 0 for none
 	Ways    []strategy.Way // that the class knows for the step that finds the answer, the week's first
 	Columns bool           // whether the class writes numbers in columns
 }
@@ -50,7 +50,7 @@ func (q Question) Mistakes() []Mistake {
 		first = 1
 	}
 	l.slips(weeksWay, q.Ways[:first])
-	inColumnsFirst := q.Columns && l.practises(strategy.Expanded)
+	inColumnsFirst := q.Columns && l.practices(strategy.Expanded)
 	if inColumnsFirst {
 		l.rules(weeksWay, columnRules)
 	}

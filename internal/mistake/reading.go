@@ -42,8 +42,8 @@ func (r reading) reversible() bool {
 	return u == problem.Bigger || u == problem.Smaller
 }
 
-// practises reports whether the week's way is n.
-func (r reading) practises(n strategy.Name) bool { return r.leads() && r.Ways[0].Name == n }
+// practices reports whether the week's way is n.
+func (r reading) practices(n strategy.Name) bool { return r.leads() && r.Ways[0].Name == n }
 
 // leads reports whether the first way leads the replies: the week's way does, and so
 // does counting, which every child finds. Up to 20 a class may have met no other way

@@ -62,7 +62,7 @@ const mostReplies = 17
 
 // Help gives the replies to the numbers from 0 to within. For both addends unknown
 // the number is what the two that a child picked make together. The openers of the
-// general replies take turns; turn says which is the first, so that neighbouring
+// general replies take turns; turn says which is the first, so that neighboring
 // stories begin with others. Where there are too many replies, the mistakes least
 // worth one have none.
 func (q Question) Help(within, turn int) Help {

@@ -279,7 +279,7 @@ func checkLine(t *testing.T, r reading, n int, line phrase.Line) {
 	}
 }
 
-// The openers take turns: on a page of stories none begins as its neighbour does.
+// The openers take turns: on a page of stories none begins as its neighbor does.
 func TestOpenersTakeTurns(t *testing.T) {
 	p := mustNew(t, problem.TogetherTotal, 38, 25)
 	seen := map[string]bool{}

@@ -24,7 +24,7 @@ func oneTooFar(r reading) []wrong { return r.counted(1) }
 // counted is off by so many counts onward. A week of counting all, or of partners of
 // ten, has its own words for that.
 func (r reading) counted(off int) []wrong {
-	if !r.small() || r.practises(strategy.CountAll) || r.practises(strategy.PartnersOfTen) {
+	if !r.small() || r.practices(strategy.CountAll) || r.practices(strategy.PartnersOfTen) {
 		return nil
 	}
 	if r.calc.Op == problem.Minus {
@@ -117,7 +117,7 @@ func digitsTurned(r reading) []wrong {
 // digitsAdded adds every digit as if it were ones. A week of counting in tens has its
 // own words for that.
 func digitsAdded(r reading) []wrong {
-	if r.practises(strategy.CountInTens) {
+	if r.practices(strategy.CountInTens) {
 		return nil
 	}
 	return whereLarge(problem.Plus, allDigitsAdded)(r)

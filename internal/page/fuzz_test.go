@@ -87,8 +87,8 @@ func FuzzThemeCSS(f *testing.F) {
 	})
 }
 
-// Whatever a colours.toml holds, it is refused or gives colours alone.
-func FuzzThemeColours(f *testing.F) {
+// Whatever a colours.toml holds, it is refused or gives colors alone.
+func FuzzThemeColors(f *testing.F) {
 	toml := readTheme(f, "paper/colours.toml")
 	for _, text := range []string{
 		toml, "", "name = 1", strings.Replace(toml, "#f4ecdd", "red;}</style>", 1), strings.Replace(toml, "#f4ecdd", "#f4ecd;", 1),
@@ -110,13 +110,13 @@ func FuzzThemeColours(f *testing.F) {
 		css := theme.styles[indexKind].css
 		checkStyle(t, css)
 		frame := strings.NewReplacer("@media screen and (prefers-color-scheme:dark){", "", ":root{", "", "}", "")
-		if rest := frame.Replace(colour.ReplaceAllString(css, "")); rest != "" {
-			t.Errorf("a theme's colours write %q", rest)
+		if rest := frame.Replace(oneColor.ReplaceAllString(css, "")); rest != "" {
+			t.Errorf("a theme's colors write %q", rest)
 		}
 	})
 }
 
-var colour = regexp.MustCompile(`--[a-z-]+:#[0-9A-Fa-f]{6};`)
+var oneColor = regexp.MustCompile(`--[a-z-]+:#[0-9A-Fa-f]{6};`)
 
 func checkStyle(t *testing.T, css string) {
 	t.Helper()

@@ -437,7 +437,7 @@ func sampleSteps(v *Sample) templ.Component {
 		}
 		ctx = templ.InitializeContext(ctx)
 		ctx = templ.ClearChildren(ctx)
-		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 36, "<section id=\"sign\"><h2>How to read and sign</h2><ol class=\"steps\"><li>Read as a parent would, from top to bottom. Below each text stand its name in the file, what it is for, and the English.</li><li>Is the mathematics the one that schools teach in your language? Are numbers and things joined as people say them: 0, 1, 2, 5, 11, 21, 100?</li><li>Would you say it so to a mother, a grandfather, a neighbour? Kind and short is better than exact and stiff.</li><li>Mend what is wrong in <code>locales/")
+		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 36, "<section id=\"sign\"><h2>How to read and sign</h2><ol class=\"steps\"><li>Read as a parent would, from top to bottom. Below each text stand its name in the file, what it is for, and the English.</li><li>Is the mathematics the one that schools teach in your language? Are numbers and things joined as people say them: 0, 1, 2, 5, 11, 21, 100?</li><li>Would you say it so to a mother, a grandfather, a neighbor? Kind and short is better than exact and stiff.</li><li>Mend what is wrong in <code>locales/")
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}

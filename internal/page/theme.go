@@ -18,7 +18,7 @@ import (
 // Palette is a look's name and colors.
 type Palette struct {
 	Name  string
-	Light map[string]string // colour by name, "#rrggbb"
+	Light map[string]string // color by name, "#rrggbb"
 	Dark  map[string]string
 }
 
@@ -33,9 +33,9 @@ type Theme struct {
 	deck     deck
 }
 
-// colours are the names that a colours.toml gives a value, in the order in
+// colorNames are the names that a colours.toml gives a value, in the order in
 // which they are written to the page.
-var colours = []string{
+var colorNames = []string{
 	"paper", "sheet", "ink", "soft", "line",
 	"first", "second", "third", "first-wash", "second-wash", "third-wash",
 }
@@ -103,22 +103,22 @@ func (t *Theme) sumOfStyles() string {
 	return fmt.Sprintf("%x", sum.Sum(nil))
 }
 
-// palette reads a table of colours.
+// palette reads a table of colors.
 func palette(s *tomlfile.Section, key string) map[string]string {
-	table := s.Section(key, "the colours of ["+key+"]")
+	table := s.Section(key, "the colors of ["+key+"]")
 	if !table.Written {
 		if !s.Has(key) {
-			s.Add(key, "the theme has no colours for "+key, fmt.Sprintf("write [%s] on a line, and its colours below", key))
+			s.Add(key, "the theme has no colors for "+key, fmt.Sprintf("write [%s] on a line, and its colors below", key))
 		}
 		return nil
 	}
 	values := map[string]string{}
-	for _, name := range colours {
+	for _, name := range colorNames {
 		switch values[name] = table.Word(name); {
 		case !table.Has(name):
-			table.Add(name, fmt.Sprintf("[%s] has no %s", key, name), fmt.Sprintf("write %s = \"#1f5c85\", or another colour, below [%s]", name, key))
+			table.Add(name, fmt.Sprintf("[%s] has no %s", key, name), fmt.Sprintf("write %s = \"#1f5c85\", or another color, below [%s]", name, key))
 		case values[name] != "" && !hex(values[name]):
-			table.Add(name, fmt.Sprintf("%s.%s is %q", key, name, values[name]), `write a colour such as "#1f5c85"`)
+			table.Add(name, fmt.Sprintf("%s.%s is %q", key, name, values[name]), `write a color such as "#1f5c85"`)
 		}
 	}
 	return values
@@ -133,10 +133,10 @@ func (p Palette) colors() string {
 // not one of ours.
 func (p Palette) PictureStyle() string { return p.colors() + svg.Style() }
 
-// properties writes colours as custom properties.
+// properties writes colors as custom properties.
 func properties(values map[string]string) string {
 	var b strings.Builder
-	for _, name := range colours {
+	for _, name := range colorNames {
 		fmt.Fprintf(&b, "--%s:%s;", name, values[name])
 	}
 	return b.String()

@@ -17,13 +17,13 @@ import (
 
 // luminance and contrast are the formulas of WCAG 2.2 ("relative luminance",
 // "contrast ratio"), with the threshold of sRGB, 0.04045.
-func luminance(t *testing.T, colour string) float64 {
+func luminance(t *testing.T, color string) float64 {
 	t.Helper()
 	var sum float64
 	for i, weight := range []float64{0.2126, 0.7152, 0.0722} {
-		n, err := strconv.ParseUint(colour[1+2*i:3+2*i], 16, 8)
+		n, err := strconv.ParseUint(color[1+2*i:3+2*i], 16, 8)
 		if err != nil {
-			t.Fatalf("%q is not a colour", colour)
+			t.Fatalf("%q is not a color", color)
 		}
 		c := float64(n) / 255
 		if c <= 0.04045 {
@@ -45,15 +45,15 @@ func contrast(t *testing.T, a, b string) float64 {
 func TestContrastFormula(t *testing.T) {
 	// Worked out from the W3C formula outside of this project, to 3 decimals.
 	tests := []struct {
-		colour string
-		want   string
+		color string
+		want  string
 	}{
 		{"#000000", "21.000"}, {"#767676", "4.542"}, {"#777777", "4.478"}, {"#949494", "3.033"},
 		{"#959595", "2.995"}, {"#ff0000", "3.998"}, {"#d55e00", "3.867"}, {"#0072b2", "5.185"},
 	}
 	for _, tt := range tests {
-		if got := fmt.Sprintf("%.3f", contrast(t, tt.colour, "#ffffff")); got != tt.want {
-			t.Errorf("contrast of %s on white is %s, want %s", tt.colour, got, tt.want)
+		if got := fmt.Sprintf("%.3f", contrast(t, tt.color, "#ffffff")); got != tt.want {
+			t.Errorf("contrast of %s on white is %s, want %s", tt.color, got, tt.want)
 		}
 	}
 }
@@ -88,9 +88,9 @@ func TestThemes(t *testing.T) {
 func measure(t *testing.T, name string, c map[string]string) {
 	t.Helper()
 	pairs := []struct {
-		on, colours string
-		least       float64
-		why         string
+		on, colors string
+		least      float64
+		why        string
 	}{
 		{"paper sheet first-wash second-wash third-wash", "ink", 4.5, "text"},
 		{"paper sheet", "soft", 4.5, "smaller text"},
@@ -102,9 +102,9 @@ func measure(t *testing.T, name string, c map[string]string) {
 	}
 	for _, p := range pairs {
 		for ground := range strings.FieldsSeq(p.on) {
-			for colour := range strings.FieldsSeq(p.colours) {
-				if got := contrast(t, c[colour], c[ground]); got < p.least {
-					t.Errorf("%s: %s on %s has a contrast of %.2f, want %.1f (%s)", name, colour, ground, got, p.least, p.why)
+			for color := range strings.FieldsSeq(p.colors) {
+				if got := contrast(t, c[color], c[ground]); got < p.least {
+					t.Errorf("%s: %s on %s has a contrast of %.2f, want %.1f (%s)", name, color, ground, got, p.least, p.why)
 				}
 			}
 		}
@@ -135,9 +135,9 @@ func TestReadThemeRefuses(t *testing.T) {
 		{"page that is not there", "", "p { }\nbody {\n color: red;\n display: none }", `theme.css:4: display:none of "body" hides the whole page`, "families would see nothing"},
 		{"page that is not there, among others", "", "p, main{visibility:hidden !important}", `theme.css:1: visibility:hidden of "main"`, "so it would be here"},
 		{"paper that is empty", "", "@media print { html, p { opacity: 0 } }", `opacity:0 of "html"`, "nothing would be printed"},
-		{"colour that is code", strings.Replace(string(good), "#f4ecdd", "red;} p{", 1), "", "colours.toml:16: light.paper is \"red;} p{\"", "a value goes into the page as it stands"},
-		{"colour missing", strings.Replace(string(good), "\nink ", "\n#ink ", 1), "", "[light] has no ink", "a look without ink shows nothing"},
-		{"colour of nobody", string(good) + "\nsky = \"#000000\"\n", "", "colours.toml:41: \"sky\" is not a setting of the colours of [dark]", "a slip would go unseen"},
+		{"color that is code", strings.Replace(string(good), "#f4ecdd", "red;} p{", 1), "", "colours.toml:16: light.paper is \"red;} p{\"", "a value goes into the page as it stands"},
+		{"color missing", strings.Replace(string(good), "\nink ", "\n#ink ", 1), "", "[light] has no ink", "a look without ink shows nothing"},
+		{"color of nobody", string(good) + "\nsky = \"#000000\"\n", "", "colours.toml:41: \"sky\" is not a setting of the colors of [dark]", "a slip would go unseen"},
 		{"table of nobody", string(good) + "\n[night]\n", "", "colours.toml:41: \"night\" is not a setting", "a slip would go unseen"},
 	}
 	for _, tt := range tests {

@@ -23,7 +23,7 @@ type View interface {
 // that it needs, so that no page carries another's style.
 type kind struct {
 	class string
-	css   []string // in order; a theme's colours come before and its theme.css after
+	css   []string // in order; a theme's colors come before and its theme.css after
 	parts []string // ids of the places at which a reader may be, kept when the language changes
 }
 

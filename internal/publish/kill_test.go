@@ -42,7 +42,7 @@ func linkedPages() int {
 	return 120
 }
 
-// linkedSite is a site whose pages lead to their neighbours and whose indexes
+// linkedSite is a site whose pages lead to their neighbors and whose indexes
 // lead to every page of their language; the link that families hold leads to a page
 // in each language. The versions a and b share half their pages; c is a with few of its
 // pages left.

@@ -95,7 +95,7 @@ func (f *figure) columnFaults() {
 }
 
 // traded wants a line to come to the same as the one before it. It counts the
-// columns that gave to their neighbour.
+// columns that gave to their neighbor.
 func (f *figure) traded(before, after row, columns []int) (trades int) {
 	if before.sum() != after.sum() {
 		f.fault("columns: %d is traded for %d", before.sum(), after.sum())

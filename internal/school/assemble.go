@@ -80,12 +80,12 @@ func (s *Site) Newest() (newest week.Week, ok bool) {
 // of its folder on the desk.
 func (s *Site) Send() (date string, messages []site.Message, files []output.File) {
 	date = s.Site.Weeks[len(s.Site.Weeks)-1].Date
-	files = slices.DeleteFunc(s.Desk(date), func(f output.File) bool { return !OfWeek(f.Path, date) })
+	files = slices.DeleteFunc(s.Desk(date), func(f output.File) bool { return !InWeekFolder(f.Path, date) })
 	return date, s.Planned.Messages(date), files
 }
 
-// OfWeek reports whether a file on the desk is in the folder of a week.
-func OfWeek(path, date string) bool { return strings.HasPrefix(path, date+"/") }
+// InWeekFolder reports whether a file on the desk is in the folder of a week.
+func InWeekFolder(path, date string) bool { return strings.HasPrefix(path, date+"/") }
 
 // noWeek says that there is no week of a date; nil when there is.
 func noWeek(in site.Input, date string) *diag.Diagnostic {

@@ -52,6 +52,6 @@ func TestFindPage(t *testing.T) {
 	}
 	_, problems = Find(s, "ru/2026-09-14-tri", "")
 	if want := `did you mean "ru/2026-09-14-try"?`; len(problems) != 1 || problems[0].Hint != want {
-		t.Errorf("a name that is misspelt: want %q, got %v", want, problems)
+		t.Errorf("a name that is misspelled: want %q, got %v", want, problems)
 	}
 }

@@ -92,8 +92,8 @@ func IsSchool(files fs.FS) bool {
 	return slices.ContainsFunc(entries, func(e fs.DirEntry) bool { return strings.HasPrefix(strings.ToLower(e.Name()), "site.") })
 }
 
-// Below lists the folders in a folder that are schools. The example is not meant.
-func Below(files fs.FS) []string {
+// SchoolsIn lists the folders directly in a folder that are schools, but for the example.
+func SchoolsIn(files fs.FS) []string {
 	ours := must(fs.ReadFile(example.Files, week.SiteFile))
 	entries, _ := fs.ReadDir(files, ".") // what cannot be read is not near
 	var out []string

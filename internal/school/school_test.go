@@ -157,11 +157,11 @@ func TestMessages(t *testing.T) {
 	}
 }
 
-// A theme's colours once stood in a file of another name; that is told.
-func TestOldNameOfColours(t *testing.T) {
+// A theme's colors once stood in a file of another name; that is told.
+func TestOldNameOfColors(t *testing.T) {
 	s := Open("my-class", folder(map[string]string{"site.toml": plainSite + "theme = \"ours\"\n", "weeks/2026-09-14.toml": plainWeek, "themes/ours/theme.toml": "name = \"Ours\""}))
 	_, problems := s.Load()
-	if len(problems) != 1 || problems[0].String() != "my-class/themes/ours: a theme's colours are in a file \"colours.toml\" now\n  hint: name theme.toml that" {
+	if len(problems) != 1 || problems[0].String() != "my-class/themes/ours: a theme's colors are in a file \"colours.toml\" now\n  hint: name theme.toml that" {
 		t.Errorf("want the new name told, got\n%v", problems)
 	}
 }

@@ -60,7 +60,7 @@ func TestWeekIsWorkedOutAlone(t *testing.T) {
 		whole, _ := school.Assemble(nil)
 		want := map[string][]byte{}
 		for _, f := range whole.Desk(date) {
-			if OfWeek(f.Path, date) {
+			if InWeekFolder(f.Path, date) {
 				want[f.Path] = must(f.Render())
 			}
 		}

@@ -53,7 +53,7 @@ func (s *School) readTheme(name string) (*page.Theme, diag.Diagnostics) {
 		}
 		if _, err := fs.Lstat(look, coloursFile); err != nil {
 			if _, err := fs.Lstat(look, oldColours); err == nil {
-				return wrong(fmt.Sprintf("a theme's colours are in a file %q now", coloursFile), fmt.Sprintf("name %s that", oldColours))
+				return wrong(fmt.Sprintf("a theme's colors are in a file %q now", coloursFile), fmt.Sprintf("name %s that", oldColours))
 			}
 			continue
 		}

@@ -43,7 +43,7 @@ var keyChanges = []keyChange{
 		other.Site.Weeks = slices.Delete(slices.Clone(in.Site.Weeks), changedWeek, changedWeek+1)
 		Plan(other)
 	}, anyOf(), true},
-	{"a colour", "Input.Theme", func(t *testing.T, in *Input) { in.Theme = themeWith(t, "#fffcf5", "#fffcf6") }, pages, false},
+	{"a color", "Input.Theme", func(t *testing.T, in *Input) { in.Theme = themeWith(t, "#fffcf5", "#fffcf6") }, pages, false},
 	{"every message of the class's language", "Input.Catalog", spoken("es"), anyOf(in("es"), learnOrPrint, shared, desk), false},
 	{"every message of another language", "Input.Catalog", spoken("ar"), anyOf(in("ar"), shared, ofAll, messageOf("ar")), false},
 	{"every message of English", "Input.Catalog", spoken("en"), everything, false},
@@ -213,7 +213,7 @@ func themeWith(t *testing.T, was, is string) *page.Theme {
 	}
 	changed := bytes.ReplaceAll(raw, []byte(was), []byte(is))
 	if bytes.Equal(raw, changed) {
-		t.Fatalf("the theme has no colour %s", was)
+		t.Fatalf("the theme has no color %s", was)
 	}
 	theme, err := page.ReadTheme(folder("base"), fstest.MapFS{"colours.toml": {Data: changed}})
 	if err != nil {

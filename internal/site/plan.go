@@ -130,7 +130,7 @@ func (in Input) missed(w week.Week, l *lesson) diag.Diagnostics {
 }
 
 // otherwise tells that a story that is kept as the worked one is not solved by the way
-// that the week practises: of the newest week that families see and of those to come.
+// that the week practices: of the newest week that families see and of those to come.
 // The weeks before are over.
 func (in Input) otherwise(w week.Week, r activity.Request, worked exercise) diag.Diagnostics {
 	if len(w.Kept) == 0 || worked.ByFocus() {

@@ -117,7 +117,7 @@ func withoutPictures(s page.Solution, pairs bool) page.Solution {
 	return s
 }
 
-// turn says with which opener the replies of story i begin: neighbouring stories
+// turn says with which opener the replies of story i begin: neighboring stories
 // with others, and another week with others again.
 func (l *lesson) turn(i int) int {
 	h := fnv.New32a()

@@ -51,7 +51,7 @@
 // from the Friday before.
 //
 //	target         = "add-within-20"  # homebuild targets lists them
-//	focus          = "make-ten"       # the strategy the class practises
+//	focus          = "make-ten"       # the strategy the class practices
 //	picture        = "bar-model"
 //	stories        = 4                # to try at home, 1 to 8
 //	place          = "harbour"        # where the week's stories begin

@@ -25,15 +25,15 @@ func TestSlipsOfTheSite(t *testing.T) {
   hint: write languages = ["en", "es"], the class's own first`},
 		{"empty list", "name = \"Pebble\"\nlanguages = []\n", `site.toml:2: the site has no language
   hint: write languages = ["en", "es"], the class's own first`},
-		{"misspelt language", "name = \"Pebble\"\nlanguages = [\"en\", \"spanish\"]\n", `site.toml:2: "spanish" is not a language there is a file for
+		{"misspelled language", "name = \"Pebble\"\nlanguages = [\"en\", \"spanish\"]\n", `site.toml:2: "spanish" is not a language there is a file for
   hint: did you mean "es" for Spanish? there are: en (English), es (Spanish), ar (Arabic), pt-BR (Brazilian Portuguese)`},
 		{"language twice", "name = \"Pebble\"\nlanguages = [\"en\", \"EN\"]\n", `site.toml:2: "en" is in the list twice
   hint: keep one of the two`},
 		{"school language elsewhere", "name = \"Pebble\"\nschool-language = \"ar\"\n" + rest, `site.toml:2: "ar" is not one of this site's languages
   hint: there are: en, es`},
-		{"misspelt theme", "name = \"Pebble\"\ntheme = \"papper\"\n" + rest, `site.toml:2: "papper" is not a theme
+		{"misspelled theme", "name = \"Pebble\"\ntheme = \"papper\"\n" + rest, `site.toml:2: "papper" is not a theme
   hint: did you mean "paper"? there are: paper, slate`},
-		{"misspelt answers", "name = \"Pebble\"\nanswers = \"feet\"\n" + rest, `site.toml:2: "feet" is not a place for the answers
+		{"misspelled answers", "name = \"Pebble\"\nanswers = \"feet\"\n" + rest, `site.toml:2: "feet" is not a place for the answers
   hint: did you mean "foot"? there are: foot, link`},
 		{"answers nowhere", "name = \"Pebble\"\nanswers = \"link\"\n" + rest, `site.toml:2: answers = "link" needs an address: the code on the paper leads there
   hint: write address = "https://..." as well, or answers = "foot"`},

@@ -16,17 +16,17 @@ func TestSlipsOfSettings(t *testing.T) {
 	tests := []struct{ name, text, want string }{
 		{"wrong key", weekWith(`focsu = "make-ten"`), at3 + `"focsu" is not a setting
   hint: did you mean "focus"?`},
-		{"misspelt focus", weekWith(`focus = "make-tne"`), at3 + `"make-tne" is not a strategy
+		{"misspelled focus", weekWith(`focus = "make-tne"`), at3 + `"make-tne" is not a strategy
   hint: did you mean "make-ten"? there are: make-ten, doubles, friendly-pair`},
-		{"misspelt picture", weekWith(`picture = "Bar-Model"`), at3 + `"Bar-Model" is not a picture
+		{"misspelled picture", weekWith(`picture = "Bar-Model"`), at3 + `"Bar-Model" is not a picture
   hint: did you mean "bar-model"? there are: bar-model, ten-frame, number-line`},
-		{"misspelt place", weekWith(`place = "harbor"`), at3 + `"harbor" is not a place
+		{"misspelled place", weekWith(`place = "harbor"`), at3 + `"harbor" is not a place
   hint: did you mean "harbour"? there are: harbour, market`},
 		{"the old word", weekWith(`scene = "harbour"`), at3 + `"scene" is called "place" now
   hint: write place = "harbour"`},
 		{"unknown place", weekWith(`place = "moon base"`), at3 + `"moon base" is not a place
   hint: there are: harbour, market`},
-		{"misspelt warm-up", weekWith(`warm-up = "reech"`), at3 + `"reech" is not a warm-up
+		{"misspelled warm-up", weekWith(`warm-up = "reech"`), at3 + `"reech" is not a warm-up
   hint: did you mean "reach"? there are: reach, stamp`},
 		{"curly quotes", weekWith(`focus = “make-ten”`), at3 + `"“" is a curly quote
   hint: use straight quotes: focus = "..."`},
@@ -103,7 +103,7 @@ func TestSlipsOfSettings(t *testing.T) {
   hint: write target = "add-within-20", or another; "homebuild targets" lists them`},
 		{"empty target", "# ours\ntarget = \"\"\n", `weeks/2026-09-14.toml:2: target cannot be ""
   hint: "homebuild targets" lists what it can be`},
-		{"misspelt target", "# ours\ntarget = \"ad-within-20\"\n", `weeks/2026-09-14.toml:2: "ad-within-20" is not a target
+		{"misspelled target", "# ours\ntarget = \"ad-within-20\"\n", `weeks/2026-09-14.toml:2: "ad-within-20" is not a target
   hint: did you mean "add-within-20"? there are: add-within-20, subtract-within-20, add-three-within-20; "homebuild targets" lists them`},
 		{"unknown kind", "# ours\n[own-target]\nkinds = [\"add-to-resutl\"]\n", at3 + `"add-to-resutl" is not a kind of story
   hint: did you mean "add-to-result"? there are: add-to-result, together-total`},

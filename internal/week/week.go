@@ -56,7 +56,7 @@ type Week struct {
 	OddDate       bool           // whether a date that looks like a slip is meant
 	Target        string         // a target's id; empty when Spec is set
 	Spec          *activity.Spec // a target spelled out
-	Focus         string         // the strategy the class practises; may be empty
+	Focus         string         // the strategy the class practices; may be empty
 	Picture       string         // may be empty
 	Stories       int            // to try at home, 1 to 8
 	Place         string         // where the week's stories begin; may be empty

@@ -18,11 +18,11 @@ func TestTwoStartsAreOneDesk(t *testing.T) {
 	var mu sync.Mutex
 	var began, found int
 	start := func() {
-		defer Begin(t.Context(), cache, folder)()
+		defer Lock(t.Context(), cache, folder)()
 		at := Running(t.Context(), cache, folder)
 		if at == "" {
 			time.Sleep(50 * time.Millisecond) // as a program takes to open a port and to read its page
-			if _, err := Note(cache, folder, address); err != nil {
+			if _, err := Register(cache, folder, address); err != nil {
 				t.Error(err)
 			}
 		}
@@ -46,9 +46,9 @@ func TestTwoStartsAreOneDesk(t *testing.T) {
 }
 
 // A start that cannot wait any longer, or has no place for a lock, goes on.
-func TestBeginWithoutALock(t *testing.T) {
+func TestStartWithoutALock(t *testing.T) {
 	cache, folder := t.TempDir(), t.TempDir()
-	defer Begin(t.Context(), cache, folder)()
+	defer Lock(t.Context(), cache, folder)()
 	file := filepath.Join(cache, "file")
 	if err := os.WriteFile(file, nil, 0o600); err != nil {
 		t.Fatal(err)
@@ -57,9 +57,9 @@ func TestBeginWithoutALock(t *testing.T) {
 	stop()
 	began := make(chan bool)
 	go func() {
-		Begin(ctx, cache, folder)()
-		Begin(t.Context(), file, folder)()
-		Begin(t.Context(), cache, t.TempDir())() // another folder's
+		Lock(ctx, cache, folder)()
+		Lock(t.Context(), file, folder)()
+		Lock(t.Context(), cache, t.TempDir())() // another folder's
 		close(began)
 	}()
 	select {

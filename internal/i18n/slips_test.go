@@ -24,6 +24,8 @@ func TestSlips(t *testing.T) {
 		{"letters of another script", "ar", `"في الميناء"`, `"في port الميناء"`, `setting.harbour.at: "port" has letters of another script`},
 		{"one letter of another script", "ru", `"гавань"`, `"гaвань"`, `setting.harbour.name: "гaвань" has letters of another script`},
 		{"a word of the English", "ru", `Здесь можно`, `Here можно`, `help.way: "Here" has letters of another script`},
+		{"a name that was left in English", "ru", `"Язык"`, `"Language"`, `page.language: "Language" has letters of another script`},
+		{"a name of the English among other words", "ru", `"Язык"`, `"Язык Language"`, ``},
 		{"letters of another script in a story", "ru", `варит суп, и`, `варит soup, и`, `event.kitchen.soup.idea: "soup" has letters of another script`},
 		{"digit of another script", "ar", `"اللغة"`, `"اللغة ٣"`, `page.language has the digit ٣, and the pages write 0123456789`},
 

@@ -171,21 +171,23 @@ func TestStepFrom(t *testing.T) {
 	}
 }
 
-// A rung that lacks stories is told with how many it has; one that has two is not.
+// A rung that lacks stories is told with how many it has; one that has two is not. Of
+// neighbors that have as few the nearest lends its own.
 func TestLacking(t *testing.T) {
 	target := named(t, "add-within-20")
+	only := func(id string, first int) Target { // has one set of numbers: first and 2
+		return Target{ID: id, Grade: 2, Within: first + 2, Kinds: []problem.Kind{problem.AddToResult}, Limits: Limits{FirstLeast: first, SecondLeast: 2, SecondMost: 2}}
+	}
 	for _, row := range []struct {
-		kinds []problem.Kind // of the only neighbor, which has one set of numbers for each
-		want  int
-		said  string
+		neighbors []Target
+		want      int
+		said      string
 	}{
 		{nil, 0, "the ladder has no harder stories"},
-		{[]problem.Kind{problem.AddToResult}, 1, "the ladder has 1 harder stories instead of 2"},
+		{[]Target{only("near", 98)}, 1, "the ladder has 1 harder stories instead of 2"},
+		{[]Target{only("near", 98), only("far", 97)}, 1, "the ladder has 1 harder stories instead of 2"},
 	} {
-		b := Beside{Rung: Harder}
-		if row.kinds != nil {
-			b.Targets = []Target{{ID: "one", Grade: 2, Within: 100, Kinds: row.kinds, Limits: Limits{FirstLeast: 98, SecondLeast: 2, SecondMost: 2}}}
-		}
+		b := Beside{Rung: Harder, Targets: row.neighbors}
 		plan := Year([]Request{{Week: monday(0), Key: "puddle", Target: target, Stories: 4, Ladder: []Beside{b}}})[0]
 		said := ""
 		for _, w := range plan.Warnings {
@@ -196,8 +198,8 @@ func TestLacking(t *testing.T) {
 				}
 			}
 		}
-		if len(plan.Ladder) != row.want || !strings.HasPrefix(said, row.said) {
-			t.Errorf("%d stories, told %q; want %d and %q", len(plan.Ladder), said, row.want, row.said)
+		if len(plan.Ladder) != row.want || !strings.HasPrefix(said, row.said) || row.want > 0 && plan.Ladder[0].Of != "near" {
+			t.Errorf("%v, told %q; want %d, of the near one, and %q", plan.Ladder, said, row.want, row.said)
 		}
 	}
 	whole := Year([]Request{withLadder(t, target)})[0]

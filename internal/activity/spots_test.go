@@ -51,7 +51,7 @@ func TestLead(t *testing.T) {
 		leads      int
 		by         problem.Kind
 	}{
-		{"the first", plain, nil, []problem.Kind{addTo, together}, []int{0, 1}, 0, addTo},
+		{"the first", plain, []problem.Kind{together, addTo}, []problem.Kind{addTo, together}, []int{0, 1}, 0, addTo},
 		{"the first that practises", plain, nil, []problem.Kind{takeFrom, together}, []int{1}, 1, together},
 		{"none that is difficult", plain, nil, []problem.Kind{addStart, together}, []int{0, 1}, 1, together},
 		{"none to take apart", plain, nil, []problem.Kind{apart, together}, []int{0, 1}, 1, together},

@@ -251,6 +251,13 @@ func TestFormProblems(t *testing.T) {
 			  hint: leave it for a story to come, or take it out
 			locales/ru.toml:36: help.way asks for {{.Way.dative}}, and no message has the form dative
 			  hint: write {{.Way}}, or add the form to every message that may stand there`},
+		{"form that nothing has", "ru", `{{.Who.genitive}}`, `{{.Who.dative}}`, `
+			locales/ru.toml:44: own.has asks for {{.Who.dative}}, and nothing has "dative"
+			  hint: add character.fox.dative and the like, 2 in all, or ask for a form that is there`},
+		{"form of nobody, as there is nobody", "ru", "[character.fox]\nname = \"лиса\"\ngender = \"feminine\"\ngenitive = \"лисы\"\n\n[character.heron]\nname = \"журавль\"\ngender = \"masculine\"\ngenitive = \"журавля\"\n", "", ``},
+		{"form that another family has as well", "ru", `blank = "{{.N}} этажей"`, "blank = \"{{.N}} этажей\"\nblank-instrumental = \"{{.N}} этажами\"", `
+			locales/ru.toml:63: thing.soup-bowl.blank-instrumental is missing; help.way asks for it in line 36
+			  hint: add it here, or say the sentence without the form`},
 		{"one message lacks the form", "ru", `name-instrumental = "удвоением"`, ``, `
 			locales/ru.toml:31: strategy.doubles.name-instrumental is missing; help.way asks for it in line 36
 			  hint: add it here, or say the sentence without the form`},

@@ -24,6 +24,9 @@ func TestSlips(t *testing.T) {
 		{"letters of another script", "ar", `"في الميناء"`, `"في port الميناء"`, `setting.harbour.at: "port" has letters of another script`},
 		{"one letter of another script", "ru", `"гавань"`, `"гaвань"`, `setting.harbour.name: "гaвань" has letters of another script`},
 		{"a word of the English", "ru", `Здесь можно`, `Here можно`, `help.way: "Here" has letters of another script`},
+		{"a name that was left in English", "ru", `"Язык"`, `"Language"`, `page.language: "Language" has letters of another script`},
+		{"a name of the English among other words", "ru", `"Язык"`, `"Язык Language"`, ``},
+		{"a letter of a script that few know", "ru", `"Язык"`, `"Язык 𐀀"`, ``}, // U+10000, the first beyond the first plane
 		{"letters of another script in a story", "ru", `варит суп, и`, `варит soup, и`, `event.kitchen.soup.idea: "soup" has letters of another script`},
 		{"digit of another script", "ar", `"اللغة"`, `"اللغة ٣"`, `page.language has the digit ٣, and the pages write 0123456789`},
 
@@ -49,6 +52,13 @@ func TestSlips(t *testing.T) {
 		// Words of numbers: Unicode CLDR 48.2 RBNF, spellout-cardinal-masculine.
 		{"the word of another number", "es", `2 = "dos"`, `2 = "tres"`, `words.2 is "tres", the word of 3`},
 		{"one word for two numbers", "es", `31 = "treinta y un"`, `31 = "veintiún"`, `words.31 is "veintiún", and so is words.21`},
+		{"a table of number words that nothing asks for", "es", `[words.feminine]`, `[words.femenine]`, `number words for "femenine": no sentence asks for that form`},
+		{"while a text is missing, nobody knows", "es", "31 = \"treinta y una\"\n\n[page]\ntitle = \"En casa, semana del {{.Week}}\"\n", "\n[words.femenine]\n1 = \"una\"\n\n[page]\n", `page.title is missing`},
+		{"a table of a form", "es", `[words.feminine]`, `[words.bowl]`, ``},
+		{"a table of a gender and a form", "es", `[words.feminine]`, `[words.feminine-bowl]`, ``},
+		{"a table of a gender and no form", "es", `[words.feminine]`, `[words.feminine-bow]`, `number words for "feminine-bow": no sentence asks for that form`},
+		{"a table in a table", "es", `[words.feminine]`, `[words.feminine.bowl]`, `words.feminine.bowl.1 is nested too deeply`},
+		{"a table where no event is told", "vi", `[page]`, "[words.tall]\n1 = \"một\"\n[page]", ``},
 		{"few and many exchanged", "ru", `few = "{{.N}} этажа", many = "{{.N}} этажей"`, `few = "{{.N}} этажей", many = "{{.N}} этажа"`, `thing.floor.count: the forms few and many look exchanged`},
 		{"few and many of a case exchanged", "ru", `few = "{{.N}} тарелки", many = "{{.N}} тарелок"`, `few = "{{.N}} тарелок", many = "{{.N}} тарелки"`, `thing.soup-bowl.count-plate: the forms few and many look exchanged`},
 		{"few and many alike", "ru", `few = "{{.N}} этажа", many = "{{.N}} этажей"`, `few = "{{.N}} этажей", many = "{{.N}} этажей"`, ``},

@@ -1,0 +1,53 @@
+package i18n
+
+import (
+	"strings"
+	"testing"
+)
+
+// provedSmall is a small file, with some of its text replaced, held against English.
+func provedSmall(t *testing.T, tag, old, new string, upTo int) *Proof {
+	t.Helper()
+	source, problems := smallSource()
+	if len(problems) > 0 {
+		t.Fatal(problems)
+	}
+	f, problems := Parse(tag, string(fixture(t, tag, old, new)))
+	if len(problems) > 0 {
+		t.Fatal(problems)
+	}
+	return source.Prove(f, upTo)
+}
+
+// A thing with something missing is not used, nor an event that counts it; everything
+// else is.
+func TestBlocksWithSomethingMissing(t *testing.T) {
+	l := provedSmall(t, "es", "count = { one = \"{{.N}} piso\", other = \"{{.N}} pisos\" }\nblank = \"{{.N}} pisos\"", "count = { one = \"{{.N}} piso\", other = \"{{.N}} pisos\" }", maxProblems).Language
+	for id, want := range map[string]bool{"thing.floor": false, "thing.soup-bowl": true, "event.kitchen.soup": false, "page.title": true, "character.fox": true} {
+		if got := l.Has(id); got != want {
+			t.Errorf("%s: in the language %v, want %v", id, got, want)
+		}
+	}
+	if l.Whole() {
+		t.Error("something is missing, and the language is whole")
+	}
+	if whole := provedSmall(t, "es", "", "", maxProblems).Language; !whole.Whole() || !whole.Has("thing.floor") || !whole.Has("event.kitchen.soup") {
+		t.Error("nothing is missing, and the language is not whole")
+	}
+}
+
+// No more is gathered than was asked for, of problems and of remarks.
+func TestProofHasAnEnd(t *testing.T) {
+	const language, weeks = `language = "Idioma"`, `title = "En casa, semana del {{.Week}}"`
+	wrong := func(text string) string { return strings.Replace(text, `"`, `" `, 1) } // begins with a space
+	for upTo, whole := range map[int]bool{1: false, 2: false, 3: true} {
+		p := provedSmall(t, "es", weeks+"\n"+language, wrong(weeks)+"\n"+wrong(language), upTo)
+		if len(p.Wrong) != min(upTo, 2) || (p.Language != nil) != whole {
+			t.Errorf("up to %d problems: %d of 2 are told, a language %v, want %v", upTo, len(p.Wrong), p.Language != nil, whole)
+		}
+		p = provedSmall(t, "es", language, language+"\nold = \"a\"\nolder = \"b\"\noldest = \"c\"", upTo)
+		if len(p.Unused) != upTo {
+			t.Errorf("up to %d remarks: %d of 3 are told", upTo, len(p.Unused))
+		}
+	}
+}

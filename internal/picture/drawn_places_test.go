@@ -453,3 +453,26 @@ func TestNumbersStandBelowTheirDots(t *testing.T) {
 		}
 	}
 }
+
+// A number beside the sample of what it counts keeps clear of it, with one digit or three.
+func TestLegendsHaveRoom(t *testing.T) {
+	for _, numbers := range [][]int{{13, 4}, {65, 49}, {110, 10}, {734, 155}} {
+		all, _ := things(drawn(solved(t, picture.BaseTen, problem.TakeFromResult, numbers...)))
+		samples, found := map[int]area{}, 0
+		for _, m := range all {
+			switch {
+			case m.class != "legend" || m.text():
+			case m.is("plate"):
+				found++
+				if sample := samples[m.group]; m.x1 < sample.x2+4 || m.x1 > sample.x2+16 {
+					t.Errorf("%v: a number at %v beside its sample at %v", numbers, m.area, sample)
+				}
+			default:
+				samples[m.group] = m.area
+			}
+		}
+		if found != 2 {
+			t.Errorf("%v: want 2 numbers in the legend, got %d", numbers, found)
+		}
+	}
+}

@@ -32,6 +32,9 @@ func TestFramesOfSums(t *testing.T) {
 					t.Fatalf("%d + %d: place %d is empty before the last dot", a, b, i)
 				}
 			}
+			if want := map[bool]int{true: 1, false: 2}[a+b <= 10]; len(f.corners) != want {
+				t.Fatalf("%d + %d: in %d frames, want %d", a, b, len(f.corners), want)
+			}
 			var middles []point
 			for i := range f.cells {
 				middles = append(middles, f.middle(i))
@@ -67,6 +70,12 @@ func TestMakingTen(t *testing.T) {
 			}
 			if filled(after[:10]) != 10 || filled(after[10:]) != rest {
 				t.Fatalf("%d + %d: %d and %d dots after", a, b, filled(after[:10]), filled(after[10:]))
+			}
+			if countCells(before, cell{fill: 1})+countCells(before, cell{1, ringed}) != a {
+				t.Fatalf("%d + %d: not %d dots have the first part's fill: %v", a, b, a, before)
+			}
+			if first := before[0].fill; first != 1 && a >= b {
+				t.Fatalf("%d + %d: the first frame is not the first part's", a, b)
 			}
 			for _, move := range m.moves {
 				if before[move.from].mark != ringed || before[move.to].mark != dashed || after[move.to].mark != ringed {

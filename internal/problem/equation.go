@@ -56,7 +56,7 @@ func Sum(numbers ...int) Expression {
 // Difference takes the later numbers from the first: Difference(13, 3, 1) is
 // 13 - 3 - 1.
 func Difference(first int, rest ...int) Expression {
-	e := Number(first)
+	e := append(make(Expression, 0, 1+len(rest)), Term{Op: Plus, Value: first})
 	for _, n := range rest {
 		e = append(e, Term{Op: Minus, Value: n})
 	}

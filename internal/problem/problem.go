@@ -3,6 +3,7 @@ package problem
 import (
 	"errors"
 	"fmt"
+	"slices"
 )
 
 // Largest is the largest number of any story, picture, target or plural form. The
@@ -62,8 +63,18 @@ func (c Calculation) Expression() Expression {
 	return Sum(c.Numbers...)
 }
 
-// Value is what the calculation comes to.
-func (c Calculation) Value() int { return c.Expression().Value() }
+// Value is what the calculation comes to. It is asked for so often that it makes no
+// expression first.
+func (c Calculation) Value() int {
+	value := 0
+	for i, n := range c.Numbers {
+		if c.Op == Minus && i > 0 {
+			n = -n
+		}
+		value += n
+	}
+	return value
+}
 
 // String is the expression in ASCII.
 func (c Calculation) String() string { return c.Expression().String() }
@@ -214,7 +225,10 @@ func (p Problem) pick(unknown bool) []Quantity {
 
 // Answer is the number that is asked for. For both addends unknown it is the
 // first part of the chosen pair; see Answers.
-func (p Problem) Answer() int { return p.Asked()[0].Value }
+func (p Problem) Answer() int {
+	all := p.Quantities()
+	return all[slices.IndexFunc(all, func(q Quantity) bool { return q.Unknown })].Value
+}
 
 // Pair is one way to take a total apart.
 type Pair struct{ First, Second int }

@@ -176,6 +176,8 @@ func TestDeskWalk(t *testing.T) {
 
 	b.tap("Letter")
 	b.typeInto("#letter-en", "Call me: 555-0123")
+	eval[bool](b, `(e => (e.focus(), e.value != ""))(document.querySelector("#letter-es"))`)
+	b.wait(`document.querySelector("#letter-es").value == ""`, "the letter proposed in Spanish to be gone, as the families get hers in English")
 	b.familiesRead("Call me: 555-0123")
 	b.tap("1 to fix")
 	b.tap("Take it out: 555-0123")

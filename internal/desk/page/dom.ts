@@ -6,6 +6,9 @@ type Child = Node | string | number | false | null | undefined;
 /** What an element gets: attributes by name, listeners by "on…", properties by ".…". */
 export type Attributes = Record<string, string | number | boolean | ((e: never) => void) | undefined>;
 
+/** The value that a field was last given, by which it is known whether somebody typed since. */
+const given = new WeakMap<Element, unknown>();
+
 /** An element with its attributes and children; what is false or missing is left out. */
 export function h<K extends keyof HTMLElementTagNameMap>(tag: K, attributes: Attributes = {}, ...children: (Child | Child[])[]): HTMLElementTagNameMap[K] {
   const e = document.createElement(tag);
@@ -15,6 +18,7 @@ export function h<K extends keyof HTMLElementTagNameMap>(tag: K, attributes: Att
     else if (name.startsWith(".")) Object.assign(e, { [name.slice(1)]: value });
     else e.setAttribute(name, value === true ? "" : String(value));
   }
+  if (".value" in attributes) given.set(e, attributes[".value"]);
   for (const child of children.flat()) {
     if (child === false || child === null || child === undefined) continue;
     e.append(child instanceof Node ? child : String(child));
@@ -34,7 +38,9 @@ export function renew(old: Element, fresh: Element): void {
   for (const { name, value } of [...fresh.attributes]) if (old.getAttribute(name) !== value) old.setAttribute(name, value);
   for (const on of listeners) if (on in fresh) Object.assign(old, { [on]: Reflect.get(fresh, on) });
   if (isField(old) && isField(fresh)) {
-    if (document.activeElement !== old && old.value !== fresh.value) old.value = fresh.value;
+    const typed = document.activeElement === old && old.value !== given.get(old);
+    if (!typed && old.value !== fresh.value) old.value = fresh.value;
+    given.set(old, fresh.value);
     if (old instanceof HTMLInputElement && fresh instanceof HTMLInputElement) old.checked = fresh.checked;
     if (!(old instanceof HTMLSelectElement)) return;
   }

@@ -22,9 +22,16 @@ func TestStems(t *testing.T) {
 	if got := stems("boats and trains").shared(stems("trains or boats")); got != 2 {
 		t.Errorf("two words are shared, counted %d", got)
 	}
-	// Of boats, trains and kites only kites stand in the third, not in the fourth, and not in the second.
-	if got := stems("boats trains kites").apart(stems("trains"), stems("trains kites boats"), stems("boats")); got != 1 {
-		t.Errorf("one word is apart, counted %d", got)
+	// Trains do not tell: the other question has them, too.
+	for _, row := range []struct {
+		own, others string
+		want        int
+	}{
+		{"boats", "trains", -1}, {"trains", "kites", 1}, {"boats", "kites", 0}, {"boats kites", "boats", -1}, {"boats", "boats kites", 1}, {"", "boats trains kites", 2},
+	} {
+		if got := stems("boats trains kites").nearer(stems("trains"), stems(row.own), stems(row.others)); got != row.want {
+			t.Errorf("nearer to %q than to %q by %d, want %d", row.others, row.own, got, row.want)
+		}
 	}
 	if stems("사과나무").shared(stems("나무")) != 1 || stems("苹果树").shared(stems("果树")) != 1 {
 		t.Error("two signs side by side are known again")

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"path"
 	"path/filepath"
+	"strings"
 	"sync"
 
 	"github.com/spf13/cobra"
@@ -202,6 +203,9 @@ func (b build) result(public, desk string, made *school.Site, r publish.Report) 
 	week, _ := made.Newest()
 	newest := week.Date
 	b.say("%s written (%s), %d unchanged, %d removed", diag.Amount(r.Written, "page", "pages"), size(r.Bytes), r.Unchanged, r.Removed)
+	if len(b.remove) > 0 && r.Removed == 0 {
+		b.say("to remove    no page was there that --remove %s names", strings.Join(b.remove, ","))
+	}
 	b.say("open         %s", filepath.Join(public, "index.html"))
 	b.say("newest week  %s", filepath.Join(public, newest+".html"))
 	if b.out == "" {

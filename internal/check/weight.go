@@ -57,7 +57,7 @@ func Weights(in site.Input, planned *site.Planned, date, tag string) (diag.Diagn
 
 // weights finds pages and weeks that take long to arrive on a weak connection.
 func weights(s subject) diag.Diagnostics {
-	const hint = "ask for fewer stories, or shorten the note"
+	const hint = "fewer stories or a shorter note help, where the page has them; one that is a little over opens a moment later"
 	byDate := map[string]week.Week{}
 	for _, w := range s.in.Site.Weeks {
 		byDate[w.Date] = w

@@ -65,11 +65,19 @@ func target(s *tomlfile.Section, allowed Allowed) string {
 	case typed != "" && named != nil && len(named(typed)) > 1:
 		s.AddCoded(diag.Unknown, typed, "target", fmt.Sprintf("%q names %d targets", typed, len(named(typed))), fmt.Sprintf("write one of them, which homebuild targets %s explains: %s", typed, strings.Join(named(typed), ", ")))
 	case typed != "":
-		s.AddCoded(diag.Unknown, typed, "target", fmt.Sprintf("%q is not a target", typed), diag.And(diag.Choice(typed, targets), `"homebuild targets" lists them`))
+		s.AddCoded(diag.Unknown, typed, "target", fmt.Sprintf("%q is not a target", typed), targetHint(typed, targets))
 	case s.Value("target") != nil && s.Value("target").Kind == tomlfile.Text:
 		s.AddCoded(diag.Missing, "", "target", `target cannot be ""`, `"homebuild targets" lists what it can be`)
 	}
 	return ""
+}
+
+// targetHint leads from words that name no target to those that are near them.
+func targetHint(typed string, targets []string) string {
+	if diag.Nearest(typed, targets) == "" && strings.Contains(typed, " ") {
+		return fmt.Sprintf("homebuild targets %s lists those that these words may mean", typed)
+	}
+	return diag.And(diag.Choice(typed, targets), `"homebuild targets" lists them`)
 }
 
 // ownTarget reads a target spelled out.

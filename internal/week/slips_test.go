@@ -105,6 +105,8 @@ func TestSlipsOfSettings(t *testing.T) {
   hint: "homebuild targets" lists what it can be`},
 		{"misspelled target", "# ours\ntarget = \"ad-within-20\"\n", `weeks/2026-09-14.toml:2: "ad-within-20" is not a target
   hint: did you mean "add-within-20"? there are: add-within-20, subtract-within-20, add-three-within-20; "homebuild targets" lists them`},
+		{"target in words of one's own", "# ours\ntarget = \"make a ten\"\n", `weeks/2026-09-14.toml:2: "make a ten" is not a target
+  hint: homebuild targets make a ten lists those that these words may mean`},
 		{"unknown kind", "# ours\n[own-target]\nkinds = [\"add-to-resutl\"]\n", at3 + `"add-to-resutl" is not a kind of story
   hint: did you mean "add-to-result"? there are: add-to-result, together-total`},
 		{"wrong key of the own target", "# ours\n[own-target]\nlargets = 20\n", at3 + `"largets" is not a setting of a target of your own

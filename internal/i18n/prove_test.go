@@ -51,3 +51,27 @@ func TestProofHasAnEnd(t *testing.T) {
 		}
 	}
 }
+
+// Every event that asks a thing for a form that it has not is left out, not the first
+// alone; the first one is named.
+func TestEveryEventThatAsks(t *testing.T) {
+	shelf, move := &Event{ID: "event.library.shelf", Line: 3}, &Event{ID: "event.library.move", Line: 9}
+	for i, e := range []*Event{shelf, move} {
+		e.Sentences = []Sentence{{Key: "start", Line: 10*i + 4}, {Key: "end", Line: 10*i + 5}}
+	}
+	b := &builder{file: &File{}, lang: &Language{blocks: map[string]bool{"thing.book": true}}, wanted: map[wanted]int{}, broken: map[string]bool{}, lacks: map[string]bool{}}
+	w := wanted{"thing.book", "count", "old"}
+	for _, e := range []*Event{shelf, move} {
+		for i := range e.Sentences {
+			b.wants(w, asker{event: e, sentence: i})
+		}
+	}
+	b.checkThings()
+	if !b.broken[shelf.ID] || !b.broken[move.ID] {
+		t.Errorf("left out are %v, want both events", b.broken)
+	}
+	const want = "thing.book.count-old is missing; event.library.shelf.start asks for it in line 4"
+	if len(b.proof.Missing) != 1 || b.proof.Missing[0].Text != want {
+		t.Errorf("told %v, want once %q", b.proof.Missing, want)
+	}
+}

@@ -75,3 +75,24 @@ func TestEveryEventThatAsks(t *testing.T) {
 		t.Errorf("told %v, want once %q", b.proof.Missing, want)
 	}
 }
+
+// The forms that stand beside a name, or behind the key of a message, each once.
+func TestFormsOfStem(t *testing.T) {
+	f := &File{}
+	for _, id := range []string{
+		"character.fox.name", "character.fox.gender", "character.fox.genitive", "character.heron.genitive", "character.heron.dative",
+		"strategy.doubles.name", "strategy.doubles.name-instrumental", "strategy.make-ten.name-instrumental", "help.way-instrumental", "thing.pot.name-old",
+	} {
+		m := &Message{}
+		m.ID = id
+		m.split()
+		f.Messages = append(f.Messages, m)
+	}
+	for s, want := range map[stem]string{
+		{"character", "name"}: "genitive dative", {"strategy", "name"}: "instrumental", {"help", "way"}: "instrumental", {"setting", "name"}: "",
+	} {
+		if got := strings.Join((&builder{file: f}).formsOfStem(s), " "); got != want {
+			t.Errorf("%v has the forms %q, want %q", s, got, want)
+		}
+	}
+}

@@ -3,6 +3,8 @@ package i18n
 import (
 	"strings"
 	"testing"
+
+	"golang.org/x/text/language"
 )
 
 // provedSmall is a small file, with some of its text replaced, held against English.
@@ -93,6 +95,31 @@ func TestFormsOfStem(t *testing.T) {
 	} {
 		if got := strings.Join((&builder{file: f}).formsOfStem(s), " "); got != want {
 			t.Errorf("%v has the forms %q, want %q", s, got, want)
+		}
+	}
+}
+
+// Numbers beyond 1000 are of the category other where a file has it, and else say what
+// 1000 says; in Cornish that is the dual (CLDR 48.2).
+func TestFormsBeyondAThousand(t *testing.T) {
+	cornish, err := NewPlurals(language.MustParse("kw"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	for other, want := range map[string]string{"{{.N}} other": " other", "": " two"} {
+		m := &Message{Family: "page", Key: "weeks", English: &Message{source: source{places: []string{"N"}}}}
+		m.Zero, m.One, m.Two, m.Few, m.Many, m.Other = "{{.N}} zero", "{{.N}} one", "{{.N}} two", "{{.N}} few", "{{.N}} many", other
+		b := &builder{file: &File{}, lang: &Language{header: header{script: "Latn"}, plural: cornish}, broken: map[string]bool{}, lacks: map[string]bool{}}
+		if other == "" { // which Cornish needs; a rule like Russian's does not
+			b.lang.plural = &Plurals{localizer: cornish.localizer, table: cornish.table, met: cornish.met}
+			b.lang.plural.met[Other] = 0
+		}
+		forms := b.pluralForms(m)
+		if forms == nil {
+			t.Fatal(b.proof.Problems())
+		}
+		if got := forms[Other][1].text; got != want {
+			t.Errorf("with %q for other it is %q, want %q", other, got, want)
 		}
 	}
 }

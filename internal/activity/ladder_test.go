@@ -147,7 +147,7 @@ func TestEffort(t *testing.T) {
 // much, in a kind of story that comes before, or after, all of the target's.
 func TestStepFrom(t *testing.T) {
 	const before, own, after = problem.TogetherTotal, problem.AddToChange, problem.AddToStart
-	target := Target{Kinds: []problem.Kind{own}}
+	target := Target{Kinds: []problem.Kind{own, problem.TakeFromResult}} // the second is the easier kind
 	var week []Activity
 	for _, sum := range [][2]int{{2, 2}, {12, 4}, {60, 14}} { // to 5, to 20 and to 100, none past a ten
 		week = append(week, Activity{Problem: made(t, own, sum[0], sum[1])})
@@ -159,6 +159,7 @@ func TestStepFrom(t *testing.T) {
 	}{
 		{made(t, own, 5, 4), true, false, "numbers to ten"},
 		{made(t, own, 13, 5), false, false, "as much"},
+		{made(t, problem.TakeFromResult, 16, 12), false, false, "as much, in the other kind"},
 		{made(t, own, 50, 14), false, true, "numbers to a hundred"},
 		{made(t, after, 5, 4), true, false, "a harder kind, but numbers to ten"},
 		{made(t, before, 50, 14), false, true, "an easier kind, but numbers to a hundred"},

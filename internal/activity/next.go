@@ -59,7 +59,7 @@ func Next(grade problem.Grade, weeks []WeekPlan, targets []Target) (Suggestion, 
 		return options[i], true
 	}
 	if open := slices.DeleteFunc(slices.Clone(options), func(s Suggestion) bool {
-		return len(weeks)-y.last[s.Target.ID] < rest || s.Facts == 0 && outgrown(s.Target, options)
+		return len(weeks)+1-y.last[s.Target.ID] < rest || s.Facts == 0 && outgrown(s.Target, options)
 	}); len(open) > 0 {
 		options = open
 	}
@@ -77,19 +77,17 @@ const factsEvery = 4
 // facts is the target about facts that shows the most that were not met, where
 // such a week is due.
 func (y past) facts(options []Suggestion, weeks int) (best Suggestion, due bool) {
-	last := -1
+	last := 0
 	for _, s := range options {
 		if !s.Target.aboutFacts() {
 			continue
 		}
-		if at, ok := y.last[s.Target.ID]; ok {
-			last = max(last, at)
-		}
+		last = max(last, y.last[s.Target.ID])
 		if s.Facts > best.Facts || s.Facts == best.Facts && y.last[s.Target.ID] < y.last[best.Target.ID] {
 			best = s
 		}
 	}
-	return best, best.Facts > 0 && weeks-last >= factsEvery
+	return best, best.Facts > 0 && weeks+1-last >= factsEvery
 }
 
 // outgrown reports whether the harder target of t is among the options, with the
@@ -107,7 +105,7 @@ type past struct {
 	skills  map[skill]int // stories
 	kinds   map[problem.Kind]bool
 	weeks   map[string]int // weeks about a target
-	last    map[string]int // the last one, counted from 0
+	last    map[string]int // the last one, counted from 1; 0 for none
 	missing []problem.Pair
 }
 
@@ -115,7 +113,7 @@ func lookBack(weeks []WeekPlan) past {
 	y := past{map[skill]int{}, map[problem.Kind]bool{}, map[string]int{}, map[string]int{}, Cover(weeks, 0).Missing}
 	for i, w := range weeks {
 		y.weeks[w.Request.Target.ID]++
-		y.last[w.Request.Target.ID] = i
+		y.last[w.Request.Target.ID] = i + 1
 		for _, a := range w.All() {
 			y.skills[skill{a.Problem.Kind(), a.within}]++
 			y.kinds[a.Problem.Kind()] = true

@@ -25,7 +25,8 @@ func (n numbers) problem(kind problem.Kind) (problem.Problem, error) {
 	return problem.New(kind, x, y)
 }
 
-// span bounds one number of a set: least, least + step, up to most.
+// span bounds one number of a set: the multiples of step from least, which is one, up to
+// most.
 type span struct{ least, most, step int }
 
 func (s span) size() uint64 {
@@ -61,7 +62,7 @@ func (b box) at(place uint64) numbers {
 // has reports whether a set is in the box.
 func (b box) has(n numbers) bool {
 	for i, s := range b {
-		if n[i] < s.least || n[i] > s.most || (n[i]-s.least)%s.step != 0 {
+		if n[i] < s.least || n[i] > s.most || n[i]%s.step != 0 {
 			return false
 		}
 	}

@@ -58,6 +58,34 @@ func TestBox(t *testing.T) {
 	}
 }
 
+// The box of a kind goes as far as its numbers can, and no farther.
+func TestBoxOfAKind(t *testing.T) {
+	from11 := Target{Within: 20, Limits: Limits{FirstLeast: 11}}
+	for _, row := range []struct {
+		target Target
+		kind   problem.Kind
+		n      numbers
+		want   bool
+	}{
+		{from11, problem.AddToResult, numbers{11, 9}, true}, {from11, problem.AddToResult, numbers{11, 10}, false},
+		{from11, problem.AddToResult, numbers{10, 9}, false},
+		{from11, problem.TakeFromResult, numbers{20, 19}, true}, {from11, problem.TakeFromResult, numbers{20, 20}, false},
+		{Target{Within: 20}, problem.TogetherThree, numbers{1, 1, 18}, true}, {Target{Within: 20}, problem.TogetherThree, numbers{1, 1, 19}, false},
+		{Target{Within: 20}, problem.TogetherThree, numbers{18, 1, 1}, true}, {Target{Within: 20}, problem.TogetherThree, numbers{19, 1, 1}, false},
+		{from11, problem.TogetherThree, numbers{11, 1, 8}, true}, {from11, problem.TogetherThree, numbers{11, 1, 9}, false},
+		{Target{Within: 20}, problem.TogetherFour, numbers{1, 1, 1, 17}, true}, {Target{Within: 20}, problem.TogetherFour, numbers{1, 1, 1, 18}, false},
+		{Target{Within: 20}, problem.TogetherFour, numbers{17, 1, 1, 1}, true}, {Target{Within: 20}, problem.TogetherFour, numbers{18, 1, 1, 1}, false},
+		{Target{Within: 20, Limits: Limits{SecondLeast: 3}}, problem.TogetherThree, numbers{1, 3, 16}, true}, {Target{Within: 20, Limits: Limits{SecondLeast: 3}}, problem.TogetherThree, numbers{1, 3, 17}, false},
+		{Target{Within: 20, Limits: Limits{SecondLeast: 3}}, problem.TogetherThree, numbers{14, 3, 3}, true}, {Target{Within: 20, Limits: Limits{SecondLeast: 3}}, problem.TogetherThree, numbers{15, 3, 3}, false},
+		{Target{Within: 100, Limits: Limits{SecondMost: 9}}, problem.AddToResult, numbers{50, 9}, true}, {Target{Within: 100, Limits: Limits{SecondMost: 9}}, problem.AddToResult, numbers{50, 10}, false},
+		{Target{Within: 20}, problem.AddThenTake, numbers{20, 9, 9}, true}, {Target{Within: 20}, problem.AddThenTake, numbers{20, 10, 9}, false},
+	} {
+		if got := row.target.box(row.kind).has(row.n); got != row.want {
+			t.Errorf("%v of %v with %+v: in the box %v, want %v", row.kind, row.n, row.target.Limits, got, row.want)
+		}
+	}
+}
+
 // What a target takes, and what not.
 func TestHolds(t *testing.T) {
 	to20, facts := Target{Within: 20}, Target{Within: 20, Limits: Limits{PartMost: 9}}

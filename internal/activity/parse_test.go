@@ -42,6 +42,7 @@ kinds = ["add-to-change"]`, []string{"targets.toml:4:", "grade 1"}},
 		{"bad crossing", `within = 20`, "within = 20\ncrossing = \"sometimes\"", []string{"targets.toml:6:", "either, always, never"}},
 		{"no numbers left", `within = 20`, "within = 20\nfirst-least = 30", []string{"targets.toml:1:", "add-to-result"}},
 		{"limit out of reach", `within = 20`, "within = 20\nfirst-least = 9223372036854775807", []string{"targets.toml:6:", "from 1 to 1000"}},
+		{"an empty list of kinds", `kinds = ["add-to-result"]`, `kinds = []`, []string{"targets.toml:4:", "kinds is missing"}},
 		{"no kinds", `kinds = ["add-to-result"]`, ``, []string{"targets.toml:1:", "kinds is missing"}},
 	} {
 		text := strings.Replace(goodTarget, row.old, row.new, 1)
@@ -68,6 +69,14 @@ func TestParseTargetsTwice(t *testing.T) {
 	}
 	if _, problems := ParseTargets("targets.toml", ""); len(problems) != 1 {
 		t.Errorf("an empty file: got %v, want one problem", problems)
+	}
+}
+
+// What is no list is told once, and not as if it were missing, too.
+func TestOneSlipIsToldOnce(t *testing.T) {
+	_, problems := ParseTargets("targets.toml", strings.Replace(goodTarget, `["add-to-result"]`, `3`, 1))
+	if len(problems) != 1 || problems[0].Line != 4 || strings.Contains(problems.Error(), "missing") {
+		t.Errorf("got %v, want one problem in line 4", problems)
 	}
 }
 

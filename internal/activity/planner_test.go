@@ -48,3 +48,23 @@ func TestPlannerGoesOn(t *testing.T) {
 		t.Errorf("%d of %d weeks need not be planned again", known, len(year))
 	}
 }
+
+// A planner keeps what the class had met for sixty weeks; where a year parts before
+// that, it is planned anew.
+func TestPlannerForgets(t *testing.T) {
+	weeks := weeksOf(named(t, "add-within-20"), remembered+3, 1)
+	var p Planner
+	if got, want := told(p.Year(weeks)), told(Year(weeks)); got != want {
+		t.Errorf("want\n%s\ngot\n%s", want, got)
+	}
+	for at, known := range map[int]int{0: 0, 2: 0, 3: 0, 4: 4, 5: 5, remembered + 2: remembered + 2} {
+		changed := slices.Clone(weeks)
+		changed[at].Stories = 2
+		if got := p.known(changed); got != known {
+			t.Errorf("where week %d is another %d need not be planned again, want %d", at, got, known)
+		}
+	}
+	if got := p.known(weeks[:remembered]); got != remembered {
+		t.Errorf("of %d weeks %d need not be planned again", remembered, got)
+	}
+}

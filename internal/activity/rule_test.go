@@ -80,6 +80,8 @@ func TestNextByTheRule(t *testing.T) {
 		{"again after four weeks", "abcdex", "abcxdea", some, "x"},
 		{"not after three", "abcdefx", "abcxde", some, "f"},
 		{"facts that no week was about come first", "abcdexy", "abxcde", some, "y"},
+		{"facts that no week was about, though the year began with the others", "xyabcd", "xabcd", some, "y"},
+		{"of two that no week was about the first", "abcdexy", "abc", some, "x"},
 	} {
 		about := targetsOf(row.weeks)
 		for i := range about {
@@ -100,6 +102,8 @@ func TestNextAmongEquals(t *testing.T) {
 	to20 := Target{ID: "to twenty", Grade: 1, Within: 20, Kinds: []problem.Kind{addTo}}
 	taking := Target{ID: "taking", Grade: 1, Within: 20, Kinds: []problem.Kind{takeFrom}}
 	both := Target{ID: "both", Grade: 1, Within: 20, Kinds: []problem.Kind{addTo, takeFrom}}
+	outgrown := to10
+	outgrown.Harder = to20.ID
 	other := Target{ID: "other", Grade: 0, Within: 5, Kinds: []problem.Kind{apart}}
 	before := func(first ...Target) []Target { return append(first, other, other, other, other) }
 	for _, row := range []struct {
@@ -111,6 +115,7 @@ func TestNextAmongEquals(t *testing.T) {
 	}{
 		{"more new facts", before(to10, to20), []problem.Problem{made(t, addTo, 4, 3)}, []Target{to10, to20}, "to twenty"},
 		{"no new facts, and met less", before(to20, taking), everyFact(t), []Target{to20, taking}, "taking"},
+		{"outgrown", before(outgrown, to20), everyFact(t), []Target{outgrown, to20}, "to twenty"},
 		{"a kind that was met less", before(to20, both), everyFact(t), []Target{to20, both}, "both"},
 		{"a kind that was met less, in whatever place", before(to20, Target{ID: "both", Grade: 1, Within: 20, Kinds: []problem.Kind{takeFrom, addTo}}), everyFact(t),
 			[]Target{to20, {ID: "both", Grade: 1, Within: 20, Kinds: []problem.Kind{takeFrom, addTo}}}, "both"},

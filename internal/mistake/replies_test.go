@@ -207,7 +207,6 @@ func checkHelp(t *testing.T, q Question, help Help, within int) {
 // checkSort wants the reply to n to be of a sort that is true of n, where the largest
 // number on the way to the answer is most.
 func checkSort(t *testing.T, q Question, r Reply, n, answer, most int) {
-	t.Helper()
 	off := max(n-answer, answer-n)
 	near := 10
 	if most <= 20 || answer < 10 {
@@ -244,7 +243,6 @@ var columnIDs = []string{
 // checkLine wants a line to be true of n, of the size of the numbers and of the kind
 // of story.
 func checkLine(t *testing.T, r reading, n int, line phrase.Line) {
-	t.Helper()
 	q, p := r.Question, r.Problem
 	says := func(ids ...string) bool {
 		return slices.ContainsFunc(ids, func(id string) bool { return strings.Contains(line.ID, id) })

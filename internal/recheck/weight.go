@@ -9,8 +9,11 @@ import (
 	"homebuild/internal/weight"
 )
 
-// weigh weighs the page.
+// weigh weighs the page: one of no week only as far as to know that it is light enough.
 func (p *page) weigh() {
+	if _, ok := weight.WeekOf(p.path); !ok && weight.Fits(p.raw) {
+		return
+	}
 	if p.weight = weight.Of(p.raw); p.weight > weight.Page && p.folder() != "" {
 		p.add("it weighs %d bytes compressed, and should not weigh more than %d", p.weight, weight.Page)
 	}

@@ -2,6 +2,7 @@ package weight
 
 import (
 	"bytes"
+	"fmt"
 	"testing"
 )
 
@@ -13,6 +14,29 @@ func TestOf(t *testing.T) {
 		if got < row.want-10 || got > row.want+10 {
 			t.Errorf("%d bytes: want about %d, got %d", row.size, row.want, got)
 		}
+	}
+}
+
+// A page fits where it weighs no more than a page may, however hard it had to be
+// compressed for that.
+func TestFits(t *testing.T) {
+	var page []byte
+	hard, weight := 0, 0
+	for n := 0; weight <= Page+500; n++ {
+		page = fmt.Appendf(page, "%d + %d = %d\n", n, n*n%89, n+n*n%89)
+		if n%100 != 0 || n < 2000 {
+			continue
+		}
+		weight = Of(page)
+		if got := Fits(page); got != (weight <= Page) {
+			t.Errorf("%d bytes that weigh %d: fits %v", len(page), weight, got)
+		}
+		if weight <= Page && packed(page, quick) > Page {
+			hard++
+		}
+	}
+	if hard == 0 || Fits(page) {
+		t.Errorf("of %d bytes, %d pages fit when compressed best alone", len(page), hard)
 	}
 }
 

@@ -66,7 +66,6 @@ func (c comparison) Figure() Figure {
 	}
 	return Figure{"compare", height, func(d *Pen) {
 		longer, shorter, gap := c.spans()
-		c.writeNames(d, first-8, second-8)
 		d.segment("longer", box{longer.x, first, longer.w, compareHeight}, 1, c.bigger)
 		d.segment("shorter", box{shorter.x, second, shorter.w, compareHeight}, 1, c.smaller)
 		if c.difference.drawn() && c.bigger.drawn() {
@@ -74,6 +73,7 @@ func (c comparison) Figure() Figure {
 				d.Line(x, first+compareHeight, x, second, "guide")
 			}
 		}
+		c.writeNames(d, first-8, second-8) // over the guides, which a long name meets
 		d.segment("difference", box{gap.x, second, gap.w, compareHeight}, 2, c.difference)
 		if c.both != nil && c.both.drawn() {
 			d.group("both", func() { d.beside(margin+inner-bothRoom+6, first, second+compareHeight, *c.both) })

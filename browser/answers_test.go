@@ -72,6 +72,25 @@ func TestEveryAnswerHasItsReply(t *testing.T) {
 	}
 }
 
+// While a place of an answer is still empty no reply is shown; what is to be tapped is
+// told, as plain words and not as a button.
+func TestHalfAnAnswer(t *testing.T) {
+	t.Parallel()
+	b := openTab(t)
+	for _, date := range []string{tens, pairs} {
+		b.visit(file("en/" + date + "-try.html"))
+		b.wait(`window.half = [...document.querySelectorAll(".story")].find(e => e.querySelectorAll(".places .nums").length > 1)`, "an answer of several places")
+		eval[bool](b, `(half.querySelector(".places input").click(), true)`)
+		if got := eval[string](b, replyOf+"(half.id.slice(6))"); got != "-1" {
+			t.Errorf("%s: half an answer has the reply %q", date, got)
+		}
+		told := `(e => { const own = getComputedStyle(e); return ` + seen + `(e) && own.backgroundColor == "rgba(0, 0, 0, 0)" && getComputedStyle(e, "::after").content == "none" })`
+		if !eval[bool](b, told+`(half.querySelector(".each"))`) {
+			t.Errorf("%s: what is still to be tapped is not told in plain words", date)
+		}
+	}
+}
+
 // replyOf is a script that tells the reply that a story shows: its place and, in
 // front, whether the question and the number stand on the screen with it.
 const replyOf = `(n => {

@@ -168,7 +168,7 @@ func (s *state) pick(a Answers, k keypad, n int) templ.Component {
 			return templ_7745c5c3_Err
 		}
 		if len(k.places) > 1 {
-			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 15, "<p class=\"next\" aria-live=\"polite\">")
+			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 15, "<p class=\"each\" aria-live=\"polite\">")
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}

@@ -179,3 +179,34 @@ func TestHelps(t *testing.T) {
 		t.Errorf("after %d questions stories that bear nothing are helped, or want %d questions at most", asked, mostTried)
 	}
 }
+
+// The last story may bring an earlier week back, where there are two to try at least.
+func TestMayReturn(t *testing.T) {
+	for _, row := range []struct {
+		review    bool
+		place, of int
+		want      bool
+	}{
+		{true, 4, 5, true}, {true, 3, 5, false}, {true, 2, 3, true}, {true, 1, 2, false}, {true, 0, 1, false}, {false, 4, 5, false},
+	} {
+		if got := (Request{Review: row.review}).mayReturn(row.place, row.of); got != row.want {
+			t.Errorf("story %d of %d, where that is wished for %v: may return %v, want %v", row.place, row.of, row.review, got, row.want)
+		}
+	}
+}
+
+// A week is remembered: its target, and each of its stories once.
+func TestAWeekIsRemembered(t *testing.T) {
+	p := newPlanner()
+	r := Request{Week: monday(0), Key: "puddle", Target: named(t, "add-within-20"), Stories: 4}
+	for weeks := 1; weeks <= 2; weeks++ {
+		p.week(r)
+		stories := 0
+		for _, n := range p.memory.kinds {
+			stories += n
+		}
+		if m := p.memory; m.week != weeks || m.targets[r.Target.ID] != weeks || stories != 5*weeks {
+			t.Errorf("after %d weeks: week %d, %d about the target, %d stories", weeks, m.week, m.targets[r.Target.ID], stories)
+		}
+	}
+}

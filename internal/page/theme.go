@@ -140,15 +140,22 @@ func hex(s string) bool {
 // stylesheets are the CSS files of a theme; several kinds of pages share one.
 type stylesheets struct {
 	base, theme fs.FS
-	read        map[string]string // of base, ready to stand in a page
+	read        map[string]string // by name, ready to stand in a page
 }
 
-// ofBase is a file that all themes have in common.
-func (s stylesheets) ofBase(name string) (string, *diag.Diagnostic) {
+// ofTheme is the file of the theme's own; base has none of its name.
+const ofTheme = "theme.css"
+
+// file reads one of the files, once for all kinds.
+func (s stylesheets) file(name string) (string, *diag.Diagnostic) {
 	if css, ok := s.read[name]; ok {
 		return css, nil
 	}
-	css, problem := readCSS(s.base, name)
+	from := s.base
+	if name == ofTheme {
+		from = s.theme
+	}
+	css, problem := readCSS(from, name)
 	s.read[name] = css
 	return css, problem
 }
@@ -160,7 +167,7 @@ func (s stylesheets) join(start string, k *kind) (style, *diag.Diagnostic) {
 	for _, name := range k.css {
 		css, problem := made(name), (*diag.Diagnostic)(nil)
 		if css == "" {
-			css, problem = s.ofBase(name)
+			css, problem = s.file(name)
 		}
 		if problem != nil {
 			return style{}, problem
@@ -173,8 +180,8 @@ func (s stylesheets) join(start string, k *kind) (style, *diag.Diagnostic) {
 		}
 		b.WriteString(css)
 	}
-	if !textfile.IsMissing(s.theme, "theme.css") {
-		css, problem := readCSS(s.theme, "theme.css")
+	if !textfile.IsMissing(s.theme, ofTheme) {
+		css, problem := s.file(ofTheme)
 		if problem != nil {
 			return style{}, problem
 		}

@@ -337,20 +337,24 @@ func TestWholeOfTwoStepsIsInOnePiece(t *testing.T) {
 
 // A picture begins at the top of its sheet and ends at its foot, so that a page has no
 // strip of nothing. Two rows and two bars have their places from the start; a line has
-// room for arches once there is one.
+// room for arches, and a frame for what counts its parts, once there are some.
 func TestNoStripIsLeftOver(t *testing.T) {
-	change, err := problem.New(problem.AddToChange, 8, 6)
-	if err != nil {
-		t.Fatal(err)
+	all := samples(t)
+	for kind, story := range map[picture.Kind]problem.Kind{picture.NumberLine: problem.AddToChange, picture.TenFrame: problem.TakeFromResult} {
+		p, err := problem.New(story, 8, 6)
+		if err != nil {
+			t.Fatal(err)
+		}
+		first, err := picture.OfProblem(p, kind, picture.FirstPart)
+		if err != nil {
+			t.Fatal(err)
+		}
+		all = append(all, sample{kind.String() + " at first", first})
 	}
-	first, err := picture.OfProblem(change, picture.NumberLine, picture.FirstPart)
-	if err != nil {
-		t.Fatal(err)
-	}
-	for _, s := range append(samples(t), sample{"line-first", first}) {
-		all, sheet := things(drawn(s.picture))
-		seen := all[0].area
-		for _, m := range all {
+	for _, s := range all {
+		things, sheet := things(drawn(s.picture))
+		seen := things[0].area
+		for _, m := range things {
 			seen = seen.with(m.area)
 		}
 		if class := s.picture.Figure().Class; class != "rows" && class != "compare" && (seen.y1 > 24 || seen.y2 < sheet.y2-24) {

@@ -15,6 +15,7 @@ import (
 // known are messages of the Nu Html Checker that we live with, and why.
 var known = map[string]string{
 	"CSS: “container-type”: Property “container-type” doesn't exist.": "the checker does not know CSS Containment Level 3; browsers that do not either leave the rule out",
+	"CSS: “paint-order”: Property “paint-order” doesn't exist.":       "the checker does not know SVG 2, where the edge of a text may be drawn before its letters; browsers have since 2018 (from memory)",
 	"CSS: Unrecognized at-rule “@container”":                          "the same",
 }
 

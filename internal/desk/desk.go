@@ -124,7 +124,7 @@ func (d *Desk) reply(data []byte) (reply Reply) {
 	}()
 	answer, known := calls[request.Call]
 	if !known {
-		return Reply{ID: request.ID, Fault: fmt.Sprintf("there is no call %q", request.Call)}
+		return Reply{ID: request.ID, Fault: fmt.Sprintf("there is no call %.40q", request.Call)}
 	}
 	value, err := answer(d, request.Args)
 	switch err := err.(type) {

@@ -35,7 +35,8 @@ var giveAndTake = method{
 }
 
 // giving finds what to move over: enough to make one number round, or one to
-// make a double of two numbers that differ by two.
+// make a double of two numbers that differ by two. A giver that is round already gives
+// nothing away: 28 + 30 would become 30 + 28.
 func giving(c problem.Calculation) (giver, taker, move int, ok bool) {
 	if !isSum(c) {
 		return 0, 0, 0, false
@@ -46,5 +47,5 @@ func giving(c problem.Calculation) (giver, taker, move int, ok bool) {
 	}
 	giver, taker, ok = oneNear(c)
 	move = nextTen(taker) - taker
-	return giver, taker, move, ok && giver > 10
+	return giver, taker, move, ok && giver > 10 && !round(giver)
 }

@@ -28,6 +28,9 @@ var jumpOnLine = method{
 		if c.Op == problem.Plus {
 			big, small, _ := bySize(c)
 			at, rest = big, []int{small}
+			if round(c.Numbers[1]) && c.Numbers[1] == big { // one jump, in the order of the story
+				at, rest = small, []int{big}
+			}
 		}
 		t := track{w: w, op: c.Op, stops: []int{at}}
 		for _, n := range rest {

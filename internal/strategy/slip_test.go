@@ -61,7 +61,7 @@ func TestSlips(t *testing.T) {
 		{plus(46, 20), strategy.JumpOnLine, strategy.Landing, []int{56, 76}, "ten away"},
 		{plus(46, 10), strategy.JumpOnLine, strategy.Landing, []int{46, 66}, "ten away"},
 		{plus(46, 20), strategy.JumpOnLine, strategy.TurnedAround, nil, "there is one jump"},
-		{plus(50, 34), strategy.JumpOnLine, strategy.WholeUsed, nil, "no ten to stop at"},
+		{plus(51, 34), strategy.JumpOnLine, strategy.WholeUsed, nil, "no ten to stop at"},
 		{plus(46, 14), strategy.JumpOnLine, strategy.WholeUsed, nil, "the ones end at the ten"},
 		{plus(46, 32), strategy.SplitTens, strategy.CarryDropped, nil, "the ones make no ten"},
 		{plus(43, 27), strategy.SplitTens, strategy.CarryDropped, []int{60}, "60 + 0"},

@@ -22,7 +22,7 @@ import (
 //   - a way that meets a ten before one that splits both numbers;
 //   - in subtraction the shorter walk: up from the part where the difference
 //     is not more than what is taken away, else back from the whole;
-//   - whole tens counted as tens;
+//   - whole tens counted as tens, and jumped where they join another number or leave it;
 //   - tens and ones side by side last, because it always works.
 func Ways(c problem.Calculation, grade problem.Grade, prefer ...Name) []Way {
 	if !sound(c) {
@@ -85,13 +85,13 @@ func order(c problem.Calculation, grade problem.Grade) []Name {
 }
 
 func orderOfSum(c problem.Calculation) []Name {
-	_, small, _ := bySize(c)
+	big, small, _ := bySize(c)
 	names := []Name{Doubles, PartnersOfTen, CountInTens}
 	if wholeAndMore(c) {
 		names = append(names, TenAndMore)
 	}
 	names = append(names, CountOn, TenAndMore, NearDoubles, MakeTen)
-	if round(small) && small >= 10 {
+	if small >= 10 && (round(small) || round(big)) {
 		names = append(names, JumpOnLine)
 	}
 	names = append(names, FriendlyJump)
@@ -115,7 +115,11 @@ func orderOfDifference(c problem.Calculation) []Name {
 	if shorterUp && missing < 10 {
 		names = append(names, JumpUp)
 	}
-	names = append(names, FriendlyJump, SplitTens)
+	names = append(names, FriendlyJump)
+	if taken := c.Numbers[1]; round(taken) && taken >= 10 {
+		names = append(names, JumpOnLine)
+	}
+	names = append(names, SplitTens)
 	if shorterUp {
 		names = append(names, JumpUp)
 	}

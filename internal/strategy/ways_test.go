@@ -57,6 +57,8 @@ func TestBestWay(t *testing.T) {
 		{minus(65, 49), strategy.FriendlyJump, "49 is nearly 50"},
 		{minus(65, 47), strategy.JumpUp, "a shorter way up than back"},
 		{minus(65, 27), strategy.JumpOnLine, "a shorter way back than up"},
+		{minus(48, 30), strategy.JumpOnLine, "whole tens leave in one jump"},
+		{plus(28, 30), strategy.JumpOnLine, "whole tens join in one jump; 2 given to 28 would only swap the two"},
 		{minus(45, 32), strategy.SplitTens, "every place has enough"},
 		{plus(8, 4, 2), strategy.FriendlyPair, "8 and 2 make ten"},
 		{plus(4, 9, 5), strategy.TwoParts, "9 + 9"},

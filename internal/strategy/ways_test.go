@@ -57,6 +57,7 @@ func TestBestWay(t *testing.T) {
 		{minus(65, 49), strategy.FriendlyJump, "49 is nearly 50"},
 		{minus(65, 47), strategy.JumpUp, "a shorter way up than back"},
 		{minus(65, 27), strategy.JumpOnLine, "a shorter way back than up"},
+		{minus(18, 10), strategy.JumpOnLine, "the ten leaves in one jump"},
 		{minus(48, 30), strategy.JumpOnLine, "whole tens leave in one jump"},
 		{plus(28, 30), strategy.JumpOnLine, "whole tens join in one jump; 2 given to 28 would only swap the two"},
 		{minus(45, 32), strategy.SplitTens, "every place has enough"},

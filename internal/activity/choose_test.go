@@ -123,9 +123,9 @@ func TestNewFactsComeFirst(t *testing.T) {
 }
 
 // Of two near doubles the one of the hard half comes first where that is asked for, in
-// a story that is to practise them too.
-func TestPractisedFactsKeepTheirHalf(t *testing.T) {
-	r := Request{Target: named(t, "facts-within-20"), Focus: strategy.NearDoubles, duty: practises}
+// a story that is to practice them too.
+func TestPracticedFactsKeepTheirHalf(t *testing.T) {
+	r := Request{Target: named(t, "facts-within-20"), Focus: strategy.NearDoubles, duty: practices}
 	rankOf := func(n numbers) rank { return after(t, 1).rankNow(judge(r, problem.AddToResult, n), r, 1, upperHalf) }
 	if hard, easy := rankOf(numbers{7, 8}), rankOf(numbers{4, 5}); hard.compare(easy) >= 0 {
 		t.Errorf("4 + 5 comes before 7 + 8: %+v, %+v", easy, hard)

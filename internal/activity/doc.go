@@ -1,4 +1,4 @@
-// Package activity chooses what a class practises: it turns a week's target
+// Package activity chooses what a class practices: it turns a week's target
 // into story problems with their numbers, ways of working, estimate and extra
 // number, and carries from week to week what the class has met.
 //

@@ -7,12 +7,12 @@ import (
 	"homebuild/internal/strategy"
 )
 
-// duty is what a story does for the strategy that its week practises.
+// duty is what a story does for the strategy that its week practices.
 type duty uint8
 
 const (
 	noDuty    duty = iota // its numbers suit the strategy where nothing else is against it
-	practises             // the strategy helps with it
+	practices             // the strategy helps with it
 	explains              // and it is a good example of the strategy: the worked one
 )
 
@@ -22,12 +22,12 @@ type spot struct {
 	duty duty
 }
 
-// practising is how many of the stories to try a week's strategy is to help with: half
+// practicing is how many of the stories to try a week's strategy is to help with: half
 // of them, at least one, so that children still choose (common practice, no published
 // source).
-func practising(stories int) int { return max(1, stories/2) }
+func practicing(stories int) int { return max(1, stories/2) }
 
-// spotsFor are a week's spots for stories of some kinds. Where the week practises a
+// spotsFor are a week's spots for stories of some kinds. Where the week practices a
 // strategy, it helps with the worked story and with enough of those to try: where
 // too few are of kinds that it helps with, the last ones make room.
 func (p *planner) spotsFor(r Request, kinds []problem.Kind) []spot {
@@ -43,22 +43,22 @@ func (p *planner) spotsFor(r Request, kinds []problem.Kind) []spot {
 		return spots
 	}
 	free := p.freeSpots(r, spots)
-	short := min(1+practising(len(kinds)-1), len(free))
+	short := min(1+practicing(len(kinds)-1), len(free))
 	for _, s := range free {
 		if short > 0 && slices.Contains(helped, s.kind) {
-			s.duty, short = practises, short-1
+			s.duty, short = practices, short-1
 		}
 	}
 	for _, s := range slices.Backward(free) {
 		if short > 0 && s.duty == noDuty {
-			s.kind, s.duty, short = rarest(helped, spots), practises, short-1
+			s.kind, s.duty, short = rarest(helped, spots), practices, short-1
 		}
 	}
 	lead(r.Target, helped, free)
 	return spots
 }
 
-// freeSpots are those that may practise the week's strategy. The others bring an earlier
+// freeSpots are those that may practice the week's strategy. The others bring an earlier
 // week's skill back, or are for easy facts that the class has not met.
 func (p *planner) freeSpots(r Request, spots []spot) (free []*spot) {
 	for i := range spots {
@@ -78,9 +78,9 @@ func (p *planner) freeSpots(r Request, spots []spot) (free []*spot) {
 func lead(t Target, helped []problem.Kind, spots []*spot) {
 	about := t.Kinds[0].Difficult()
 	leads := func(k problem.Kind) bool { return k.Difficult() == about && k != problem.TogetherBoth }
-	at := slices.IndexFunc(spots, func(s *spot) bool { return s.duty == practises && leads(s.kind) })
+	at := slices.IndexFunc(spots, func(s *spot) bool { return s.duty == practices && leads(s.kind) })
 	if at < 0 {
-		at = slices.IndexFunc(spots, func(s *spot) bool { return s.duty == practises })
+		at = slices.IndexFunc(spots, func(s *spot) bool { return s.duty == practices })
 		if i := slices.IndexFunc(helped, leads); i >= 0 {
 			spots[at].kind = helped[i]
 		}

@@ -110,7 +110,7 @@ func TestTheWorkedStoryIsAGoodExample(t *testing.T) {
 	}
 }
 
-// A week that practises no way is planned as it always was: these are from before a
+// A week that practices no way is planned as it always was: these are from before a
 // way had a say in which story is worked.
 func TestAWeekWithoutAFocusStaysAsItWas(t *testing.T) {
 	for id, want := range map[string]string{

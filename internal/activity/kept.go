@@ -15,7 +15,7 @@ func (p *planner) keep(r Request, plan *WeekPlan) {
 			of = r.returning(*kept.Of)
 		}
 		p.memory.meet(kept.Problem)
-		p.memory.practise(kept.Problem.Kind(), of.Target)
+		p.memory.practice(kept.Problem.Kind(), of.Target)
 		a := newActivity(kept.Problem, of)
 		a.Returns = kept.Of != nil
 		if place == 0 {

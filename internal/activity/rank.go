@@ -17,12 +17,12 @@ import (
 type rank struct {
 	untold    int // 1: no story bears such amounts
 	again     int // 1: the numbers are in this week already
-	undone    int // as unfocused, for a story that is to practise the strategy of the week
+	undone    int // as unfocused, for a story that is to practice the strategy of the week
 	half      int // 1: not of the half of the range that is wished for
 	stale     int // more: the class met the facts, and new ones come before all; see staleness
 	unfocused int // 1: the strategy of the week is not at its best here; 2: it does not help
 	recent    int // 1: the very same numbers were there in the last weeks
-	unshown   int // more: of a story that is to practise the strategy, no good example, or of the other half
+	unshown   int // more: of a story that is to practice the strategy, no good example, or of the other half
 	met       int // how often the class met the facts
 	seen      int // how often the class met the very same numbers
 	last      int // the week that last had the fact, 0 for none: the oldest is the best to repeat

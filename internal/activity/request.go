@@ -12,7 +12,7 @@ type Request struct {
 	Week        string // the week's date, 2026-09-14
 	Key         string // the site's key; another key gives other numbers
 	Target      Target
-	Focus       strategy.Name // the strategy the class practises; 0 for none
+	Focus       strategy.Name // the strategy the class practices; 0 for none
 	Picture     picture.Kind  // 0 for the target's usual one
 	Stories     int           // to try at home, 1 to 8; the worked one comes on top
 	Extra       bool          // one story has a number that is not needed

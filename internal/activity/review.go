@@ -16,8 +16,8 @@ type practice struct {
 	weeks, last int
 }
 
-// practise remembers that the week being planned has a story of a target's kind.
-func (m *memory) practise(kind problem.Kind, t Target) {
+// practice remembers that the week being planned has a story of a target's kind.
+func (m *memory) practice(kind problem.Kind, t Target) {
 	s := skill{kind, t.Within}
 	known, ok := m.skills[s]
 	if !ok {

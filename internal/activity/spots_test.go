@@ -16,28 +16,28 @@ const (
 )
 
 // A week's way helps with half of the stories to try, and with one at least.
-func TestPractising(t *testing.T) {
+func TestPracticing(t *testing.T) {
 	for stories, want := range map[int]int{1: 1, 2: 1, 3: 1, 4: 2, 5: 2, 8: 4} {
-		if got := practising(stories); got != want {
-			t.Errorf("of %d stories %d practise, want %d", stories, got, want)
+		if got := practicing(stories); got != want {
+			t.Errorf("of %d stories %d practice, want %d", stories, got, want)
 		}
 	}
 }
 
-// spotsOf are spots of kinds; those at the places given practise.
-func spotsOf(kinds []problem.Kind, practising ...int) (all []spot, some []*spot) {
+// spotsOf are spots of kinds; those at the places given practice.
+func spotsOf(kinds []problem.Kind, practicing ...int) (all []spot, some []*spot) {
 	all = make([]spot, len(kinds))
 	for i, k := range kinds {
 		all[i].kind = k
-		if slices.Contains(practising, i) {
-			all[i].duty = practises
+		if slices.Contains(practicing, i) {
+			all[i].duty = practices
 		}
 		some = append(some, &all[i])
 	}
 	return all, some
 }
 
-// The worked story is the first that practises and is neither a difficult kind nor a
+// The worked story is the first that practices and is neither a difficult kind nor a
 // number to take apart; where there is none it becomes one. A target about difficult
 // kinds is worked by one.
 func TestLead(t *testing.T) {
@@ -47,12 +47,12 @@ func TestLead(t *testing.T) {
 		target     Target
 		helped     []problem.Kind
 		kinds      []problem.Kind
-		practising []int
+		practicing []int
 		leads      int
 		by         problem.Kind
 	}{
 		{"the first", plain, []problem.Kind{together, addTo}, []problem.Kind{addTo, together}, []int{0, 1}, 0, addTo},
-		{"the first that practises", plain, nil, []problem.Kind{takeFrom, together}, []int{1}, 1, together},
+		{"the first that practices", plain, nil, []problem.Kind{takeFrom, together}, []int{1}, 1, together},
 		{"none that is difficult", plain, nil, []problem.Kind{addStart, together}, []int{0, 1}, 1, together},
 		{"none to take apart", plain, nil, []problem.Kind{apart, together}, []int{0, 1}, 1, together},
 		{"all are difficult", plain, []problem.Kind{addTo, addStart}, []problem.Kind{takeFrom, addStart, addStart}, []int{1, 2}, 1, addTo},
@@ -60,7 +60,7 @@ func TestLead(t *testing.T) {
 		{"nothing else is helped", plain, []problem.Kind{addStart}, []problem.Kind{addStart, addStart}, []int{0, 1}, 0, addStart},
 		{"about difficult kinds", difficult, nil, []problem.Kind{addTo, addStart}, []int{0, 1}, 1, addStart},
 	} {
-		all, some := spotsOf(row.kinds, row.practising...)
+		all, some := spotsOf(row.kinds, row.practicing...)
 		lead(row.target, row.helped, some)
 		for i, s := range all {
 			if (s.duty == explains) != (i == row.leads) {
@@ -102,11 +102,11 @@ func TestSpotsFor(t *testing.T) {
 	}{
 		{"no way", 0, []problem.Kind{addTo, takeFrom, together, changeOf, addTo}, []duty{noDuty, noDuty, noDuty, noDuty, noDuty}, 3},
 		{"a way that helps with none", strategy.FriendlyPair, []problem.Kind{addTo, takeFrom, together, changeOf, addTo}, []duty{noDuty, noDuty, noDuty, noDuty, noDuty}, 3},
-		{"as many as are wanted", strategy.MakeTen, []problem.Kind{takeFrom, addTo, changeOf, together, addTo}, []duty{noDuty, explains, noDuty, practises, practises}, 3},
-		{"more than are wanted", strategy.MakeTen, []problem.Kind{addTo, together, addTo, together, takeFrom}, []duty{explains, practises, practises, noDuty, noDuty}, 4},
-		{"one too few", strategy.MakeTen, []problem.Kind{addTo, takeFrom, together, changeOf, takeFrom}, []duty{explains, noDuty, practises, noDuty, practises}, 3},
-		{"none", strategy.MakeTen, []problem.Kind{takeFrom, takeFrom, changeOf, changeOf, takeFrom}, []duty{noDuty, noDuty, explains, practises, practises}, 3},
-		{"one to try", strategy.MakeTen, []problem.Kind{takeFrom, changeOf}, []duty{explains, practises}, 2},
+		{"as many as are wanted", strategy.MakeTen, []problem.Kind{takeFrom, addTo, changeOf, together, addTo}, []duty{noDuty, explains, noDuty, practices, practices}, 3},
+		{"more than are wanted", strategy.MakeTen, []problem.Kind{addTo, together, addTo, together, takeFrom}, []duty{explains, practices, practices, noDuty, noDuty}, 4},
+		{"one too few", strategy.MakeTen, []problem.Kind{addTo, takeFrom, together, changeOf, takeFrom}, []duty{explains, noDuty, practices, noDuty, practices}, 3},
+		{"none", strategy.MakeTen, []problem.Kind{takeFrom, takeFrom, changeOf, changeOf, takeFrom}, []duty{noDuty, noDuty, explains, practices, practices}, 3},
+		{"one to try", strategy.MakeTen, []problem.Kind{takeFrom, changeOf}, []duty{explains, practices}, 2},
 		{"only a worked one", strategy.MakeTen, []problem.Kind{takeFrom}, []duty{explains}, 1},
 	} {
 		r.Focus = row.focus
@@ -124,7 +124,7 @@ func TestSpotsFor(t *testing.T) {
 	}
 }
 
-// What comes back, and a story that is for easy facts, does not practise the way.
+// What comes back, and a story that is for easy facts, does not practice the way.
 func TestFreeSpots(t *testing.T) {
 	for _, row := range []struct {
 		name   string

@@ -15,11 +15,11 @@ func (a Activity) Ways() []strategy.Way {
 	return a.waysFor(steps[len(steps)-1])
 }
 
-// Focus is the way of working that the story's week practises; 0 for none.
+// Focus is the way of working that the story's week practices; 0 for none.
 func (a Activity) Focus() strategy.Name { return a.focus }
 
 // ByFocus reports whether a page works the answer, or the step before it, by the way
-// that the week practises; true where it practises none.
+// that the week practices; true where it practices none.
 func (a Activity) ByFocus() bool {
 	leads := func(ways []strategy.Way) bool { return len(ways) > 0 && ways[0].Name == a.focus }
 	return !a.focus.Valid() || leads(a.Ways()) || leads(a.FirstWays())

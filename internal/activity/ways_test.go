@@ -8,7 +8,7 @@ import (
 )
 
 // A page works an answer by the week's way where that fits it, or the step before; what
-// a week practises nothing in is worked by it always.
+// a week practices nothing in is worked by it always.
 func TestByFocus(t *testing.T) {
 	for _, row := range []struct {
 		problem problem.Problem

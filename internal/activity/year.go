@@ -57,7 +57,7 @@ func (p *planner) week(r Request) WeekPlan {
 		chosen = append(chosen, c)
 		m.meet(c.problem)
 		if r.Held == nil || !r.Held(c.problem.Kind()) {
-			m.practise(c.problem.Kind(), c.of.Target)
+			m.practice(c.problem.Kind(), c.of.Target)
 		}
 		a := newActivity(c.problem, c.of)
 		a.Returns = c.returns
